@@ -1,0 +1,32 @@
+const shared = {
+  rootDir: require("node:path").resolve(__dirname, ".."),
+  transform: {
+    "^.+\\.(m?[jt]sx?)$": [
+      "@swc/jest",
+      {
+        jsc: { target: "es2022", parser: { syntax: "typescript" } },
+        module: { type: "commonjs" },
+        sourceMaps: "inline",
+      },
+    ],
+  },
+  transformIgnorePatterns: ["/node_modules/(?!(hucre|@sparticuz)/)"],
+};
+
+module.exports = {
+  rootDir: require("node:path").resolve(__dirname, ".."),
+  projects: [
+    {
+      ...shared,
+      displayName: "unit",
+      testMatch: ["<rootDir>/tests/**/*.test.ts"],
+      testPathIgnorePatterns: ["/node_modules/", "<rootDir>/tests/browser/"],
+    },
+    {
+      ...shared,
+      displayName: "browser",
+      testMatch: ["<rootDir>/tests/browser/**/*.test.ts"],
+    },
+  ],
+  reporters: ["default", "<rootDir>/.config/closing-line.cjs"],
+};

@@ -1,0 +1,58 @@
+/** The layers of src: imports go one way only. Read by dependency-cruiser (npm run layers). */
+const layer = (name, mayImport) => ({
+  name: `${name}-imports-only-below`,
+  severity: "error",
+  comment: `src/${name} may import only: ${[name, ...mayImport].join(", ")}`,
+  from: { path: `^src/${name}/` },
+  to: { path: "^src/", pathNot: `^src/(${[name, ...mayImport].join("|")})/` },
+});
+
+const withoutPackages = (name, allowed = []) => ({
+  name: `${name}-knows-no-package-but-its-own`,
+  severity: "error",
+  from: { path: `^src/${name}/` },
+  to: {
+    dependencyTypes: ["npm", "npm-dev", "npm-optional", "core"],
+    ...(allowed.length ? { pathNot: allowed.map((p) => `node_modules/${p}`) } : {}),
+  },
+});
+
+module.exports = {
+  forbidden: [
+    { name: "no-circles", severity: "error", from: { path: "^src/" }, to: { circular: true } },
+    layer("domain", []),
+    layer("texts", []),
+    layer("survey", ["domain", "texts"]),
+    layer("functions", ["domain", "survey", "texts"]),
+    layer("workbook", ["domain", "survey", "functions", "texts"]),
+    layer("taskpane", ["domain", "survey", "functions", "workbook", "texts"]),
+    layer("desk", ["domain", "survey", "functions", "workbook", "taskpane", "texts"]),
+    layer("cli", ["domain", "survey", "functions", "workbook", "texts"]),
+    withoutPackages("domain"),
+    withoutPackages("texts"),
+    withoutPackages("survey", ["zod"]),
+    withoutPackages("functions", ["zod"]),
+    {
+      name: "no-office-bundle",
+      comment: "Microsoft's office.js is loaded by the shipped pane from its own address, never bundled",
+      severity: "error",
+      from: { path: "^src/" },
+      to: { path: "node_modules/@microsoft/office-js" },
+    },
+    {
+      name: "no-unresolved",
+      severity: "error",
+      from: { path: "^src/" },
+      to: { couldNotResolve: true },
+    },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    tsConfig: { fileName: "tsconfig.json" },
+    tsPreCompilationDeps: true,
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "require", "node", "default"],
+    },
+  },
+};

@@ -1,0 +1,37 @@
+/** Languages of every text that a person sees. */
+export const LANGUAGES = ["en", "es", "fr"] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** One text in every language; a missing language does not compile. */
+export type Text = Readonly<Record<Language, string>>;
+
+/** What may stand in a text's placeholders. */
+export type TextFacts = Readonly<
+  Record<string, string | number | boolean | null | readonly (string | number)[]>
+>;
+
+/**
+ * Fills the placeholders of a text: `{vine}` becomes facts.vine, numbers in the language's own notation with at most
+ * three decimals, lists joined by commas. A placeholder without a fact stays as it is, so that a test can find it.
+ *
+ * @example
+ * say({ en: "row {row}", es: "hilera {row}", fr: "rang {row}" }, "es", { row: 7 }) // "hilera 7"
+ */
+export function say(text: Text, language: Language, facts: TextFacts = {}): string {
+  return text[language].replace(/\{(\w+)\}/g, (whole, name: string) =>
+    name in facts ? written(facts[name], language) : whole,
+  );
+}
+
+function written(fact: TextFacts[string], language: Language): string {
+  if (typeof fact === "number")
+    return new Intl.NumberFormat(language, { maximumFractionDigits: 3, useGrouping: false }).format(fact);
+  if (Array.isArray(fact)) return fact.map((part) => written(part, language)).join(", ");
+  return String(fact);
+}
+
+/** The nearest of our languages to a tag like "es-MX"; English when none fits. */
+export function languageOf(tag: string | undefined): Language {
+  const primary = (tag ?? "").toLowerCase().split("-")[0];
+  return LANGUAGES.find((language) => language === primary) ?? "en";
+}
