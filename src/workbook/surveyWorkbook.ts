@@ -1,18 +1,6 @@
-import type { CellValue } from "../survey/cell";
+import type { SheetArea } from "../survey/sheetArea";
 
 export type HostName = "excel" | "desk" | "file" | "memory";
-
-/** The filled part of a sheet. */
-export interface SheetArea {
-  readonly sheet: string;
-  /** Sheet row of values[0] and sheet column of values[0][0]; the first row and column of a sheet are 1. */
-  readonly firstRow: number;
-  readonly firstColumn: number;
-  /** Rows of equal length; an empty sheet has none. */
-  readonly values: readonly (readonly CellValue[])[];
-  /** The formula of a cell ("=A1+B1", our functions as CORDON.NAME), or null; indexes as in `values`. */
-  formulaAt(rowIndex: number, columnIndex: number): string | null;
-}
 
 export interface ReadOptions {
   /** Called between slices with the share of the sheet that is read, 0 to 1. */
