@@ -1,0 +1,219 @@
+import { isBlank, type CellValue } from "../../survey/cell";
+import type { SheetArea } from "../../survey/sheetArea";
+import { layOutOwnSheet } from "../ownSheet";
+import {
+  WorkbookProblem,
+  type CellChange,
+  type CellMark,
+  type CellWrite,
+  type OwnSheet,
+  type ReadOptions,
+  type SurveyWorkbook,
+} from "../surveyWorkbook";
+
+/** A cell as a test gives it: a value, or a formula with the value that stands in its cell. */
+export type MemoryCell = CellValue | { readonly formula: string; readonly value: CellValue };
+
+interface MemorySheet {
+  name: string;
+  cells: CellValue[][];
+  formulas: Map<string, string>;
+  own: boolean;
+  locked: boolean;
+}
+
+/**
+ * A workbook that lives in memory: for tests, and for calculations that need a workbook but no host. It does not
+ * calculate: a formula's value is the one that was given with it, 0 for a formula written through writeCells.
+ */
+export class MemoryWorkbook implements SurveyWorkbook {
+  readonly host = "memory";
+  marks: readonly CellMark[] = [];
+  private readonly sheets: MemorySheet[] = [];
+  private readonly flags = new Map<string, string>();
+  private readonly watchers = new Set<(change: CellChange) => void>();
+  private selection: { sheet: string; row: number; column: number } | undefined;
+
+  constructor(sheets: Readonly<Record<string, readonly (readonly MemoryCell[])[]>> = {}) {
+    for (const [name, rows] of Object.entries(sheets)) {
+      const sheet = this.addSheet(name);
+      rows.forEach((row, r) => row.forEach((cell, c) => put(sheet, r + 1, c + 1, cell)));
+    }
+  }
+
+  async sheetNames(): Promise<string[]> {
+    return this.sheets.map((sheet) => sheet.name);
+  }
+
+  async readSheet(name: string, options: ReadOptions = {}): Promise<SheetArea> {
+    options.signal?.throwIfAborted();
+    const area = filledArea(this.sheet(name));
+    options.onProgress?.(1);
+    return area;
+  }
+
+  async writeOwnSheet(content: OwnSheet): Promise<void> {
+    const layout = layOutOwnSheet(content);
+    const there = this.find(content.sheet);
+    if (there && !there.own) throw new WorkbookProblem("notOurs", { sheet: there.name });
+    if (there) mustBeOpen(there);
+    const sheet = there ?? this.addSheet(content.sheet);
+    sheet.own = true;
+    sheet.cells = layout.values;
+    sheet.formulas = new Map();
+    this.tell({
+      sheet: sheet.name,
+      firstRow: 1,
+      firstColumn: 1,
+      rowCount: layout.values.length,
+      columnCount: layout.columnCount,
+      by: "own",
+    });
+  }
+
+  async isOwnSheet(name: string): Promise<boolean> {
+    return this.find(name)?.own ?? false;
+  }
+
+  async deleteOwnSheet(name: string): Promise<void> {
+    const sheet = this.sheet(name);
+    if (!sheet.own) throw new WorkbookProblem("notOurs", { sheet: sheet.name });
+    this.sheets.splice(this.sheets.indexOf(sheet), 1);
+    this.marks = this.marks.filter((mark) => !sameName(mark.sheet, sheet.name));
+  }
+
+  async writeCells(name: string, cells: readonly CellWrite[]): Promise<void> {
+    const sheet = this.sheet(name);
+    mustBeOpen(sheet);
+    for (const cell of cells)
+      put(sheet, cell.row, cell.column, "formula" in cell ? { formula: cell.formula, value: 0 } : cell.value);
+    for (const cell of cells) this.tell(oneCell(sheet.name, cell.row, cell.column, "own"));
+  }
+
+  async selectCell(name: string, row: number, column: number): Promise<void> {
+    this.selection = { sheet: this.sheet(name).name, row, column };
+  }
+
+  async selectedCell(): Promise<{ sheet: string; row: number; column: number } | undefined> {
+    return this.selection;
+  }
+
+  async markCells(marks: readonly CellMark[]): Promise<void> {
+    for (const mark of marks) mustBeOpen(this.sheet(mark.sheet));
+    this.marks = [...marks];
+  }
+
+  async readFlag(key: string): Promise<string | undefined> {
+    return this.flags.get(key);
+  }
+
+  async writeFlag(key: string, value: string | undefined): Promise<void> {
+    if (value === undefined) this.flags.delete(key);
+    else this.flags.set(key, value);
+  }
+
+  async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
+    const watcher = (change: CellChange) => onChange(change);
+    this.watchers.add(watcher);
+    return async () => {
+      this.watchers.delete(watcher);
+    };
+  }
+
+  /** What a person, or a colleague in the same workbook, types into a cell. */
+  type(name: string, row: number, column: number, cell: MemoryCell, by: "own" | "colleague" = "own"): void {
+    const sheet = this.sheet(name);
+    put(sheet, row, column, cell);
+    this.tell(oneCell(sheet.name, row, column, by));
+  }
+
+  /** Protects a sheet, or takes the protection off, as a person does. */
+  protect(name: string, locked = true): void {
+    this.sheet(name).locked = locked;
+  }
+
+  /** Adds a sheet that the add-in did not make. */
+  addForeignSheet(name: string): void {
+    this.addSheet(name);
+  }
+
+  /** Deletes a sheet as a person does. */
+  removeSheet(name: string): void {
+    this.sheets.splice(this.sheets.indexOf(this.sheet(name)), 1);
+  }
+
+  private addSheet(name: string): MemorySheet {
+    const sheet: MemorySheet = { name, cells: [], formulas: new Map(), own: false, locked: false };
+    this.sheets.push(sheet);
+    return sheet;
+  }
+
+  private find(name: string): MemorySheet | undefined {
+    return this.sheets.find((sheet) => sameName(sheet.name, name));
+  }
+
+  private sheet(name: string): MemorySheet {
+    const sheet = this.find(name);
+    if (!sheet) throw new WorkbookProblem("noSheet", { sheet: name });
+    return sheet;
+  }
+
+  private tell(change: CellChange): void {
+    for (const watcher of [...this.watchers]) watcher(change);
+  }
+}
+
+function sameName(one: string, other: string): boolean {
+  return one.toLowerCase() === other.toLowerCase();
+}
+
+function mustBeOpen(sheet: MemorySheet): void {
+  if (sheet.locked) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
+}
+
+function oneCell(sheet: string, row: number, column: number, by: "own" | "colleague"): CellChange {
+  return { sheet, firstRow: row, firstColumn: column, rowCount: 1, columnCount: 1, by };
+}
+
+function put(sheet: MemorySheet, row: number, column: number, cell: MemoryCell): void {
+  while (sheet.cells.length < row) sheet.cells.push([]);
+  const cells = sheet.cells[row - 1];
+  while (cells.length < column) cells.push(null);
+  const place = `${row} ${column}`;
+  if (typeof cell === "object" && cell !== null && "formula" in cell) {
+    cells[column - 1] = cell.value;
+    sheet.formulas.set(place, cell.formula);
+  } else {
+    cells[column - 1] = cell === "" ? null : cell;
+    sheet.formulas.delete(place);
+  }
+}
+
+function filledArea(sheet: MemorySheet): SheetArea {
+  let firstRow = Infinity;
+  let lastRow = -1;
+  let firstColumn = Infinity;
+  let lastColumn = -1;
+  sheet.cells.forEach((row, r) => {
+    row.forEach((value, c) => {
+      if (isBlank(value) && !sheet.formulas.has(`${r + 1} ${c + 1}`)) return;
+      firstRow = Math.min(firstRow, r);
+      lastRow = Math.max(lastRow, r);
+      firstColumn = Math.min(firstColumn, c);
+      lastColumn = Math.max(lastColumn, c);
+    });
+  });
+  if (lastRow < 0)
+    return { sheet: sheet.name, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+  const formulas = new Map(sheet.formulas);
+  const width = lastColumn - firstColumn + 1;
+  return {
+    sheet: sheet.name,
+    firstRow: firstRow + 1,
+    firstColumn: firstColumn + 1,
+    values: sheet.cells
+      .slice(firstRow, lastRow + 1)
+      .map((row) => Array.from({ length: width }, (_, c) => row[firstColumn + c] ?? null)),
+    formulaAt: (r, c) => formulas.get(`${firstRow + r + 1} ${firstColumn + c + 1}`) ?? null,
+  };
+}
