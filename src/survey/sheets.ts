@@ -279,6 +279,20 @@ const cordons: SheetShape = {
       width: 11,
     },
     {
+      id: "trunkCondition",
+      kind: "choice",
+      header: t("Trunk condition", "Estado del tronco", "État du tronc"),
+      also: ["trunk health"],
+      required: false,
+      choices: CONDITIONS,
+      help: t(
+        "Condition of the trunk that the cordon comes from; leave it blank where nobody looked.",
+        "Estado del tronco del que sale el cordón; en blanco si nadie lo miró.",
+        "État du tronc d'où part le cordon ; laisser vide si personne n'a regardé.",
+      ),
+      width: 15,
+    },
+    {
       id: "fixedChoice",
       kind: "choice",
       header: t("Fixed choice", "Decisión fija", "Choix fixé"),
