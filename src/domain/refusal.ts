@@ -23,7 +23,14 @@ export class Refusal extends Error {
   }
 }
 
-/** What an argument was and what it must be; `argument` is the parameter's id in the functions registry. */
+/**
+ * The value, if it lies within the limits; else a refusal (outside) that says what it was and what it must be. NaN is
+ * outside every limit. `argument` is the parameter's id in the functions registry.
+ *
+ * @example
+ * mustLieBetween("budbreak", 0.9, 0, 1) // 0.9
+ * mustLieBetween("budbreak", NaN, 0, 1) // Refusal outside
+ */
 export function mustLieBetween(
   argument: string,
   value: number,
@@ -36,7 +43,13 @@ export function mustLieBetween(
   return value;
 }
 
-/** Refuses anything but a whole number within the limits. */
+/**
+ * The value, if it is a whole number within the limits; else a refusal (notWhole, outside).
+ *
+ * @example
+ * mustBeWhole("cut", 12, 0, 100) // 12
+ * mustBeWhole("cut", 1.5, 0, 100) // Refusal notWhole
+ */
 export function mustBeWhole(argument: string, value: number, least: number, most: number): number {
   if (!Number.isInteger(value)) throw new Refusal("invalid", "notWhole", { argument, value, least, most });
   return mustLieBetween(argument, value, least, most);

@@ -44,3 +44,23 @@ export const kilogramsFromPounds = (pounds: number) => kilograms(pounds * KILOGR
 export const poundsFromKilograms = (mass: Kilograms) => mass / KILOGRAMS_PER_POUND;
 export const metresFromFeet = (feet: number) => metres(feet * METRES_PER_FOOT);
 export const feetFromMetres = (length: Metres) => length / METRES_PER_FOOT;
+
+/** A count on each metre of row or cordon: nodes, shoots, spurs. */
+export type PerMetre = Quantity<"1/m">;
+
+export const perMetre = (value: number) => value as PerMetre;
+export const perMetreFromPerFoot = (value: number) => perMetre(value / METRES_PER_FOOT);
+export const perFootFromPerMetre = (value: PerMetre) => value * METRES_PER_FOOT;
+/** Inches are a twelfth of a foot: 0.0254 m, exact. */
+export const metresFromInches = (inches: number) => metres((inches * METRES_PER_FOOT) / 12);
+export const inchesFromMetres = (length: Metres) => (length / METRES_PER_FOOT) * 12;
+export const vinesPerHectareFromPerAcre = (vines: number) => vinesPerHectare(vines / HECTARES_PER_ACRE);
+export const vinesPerAcreFromPerHectare = (density: VinesPerHectare) => density * HECTARES_PER_ACRE;
+/** Tonnes of 1000 kg. */
+export const kilogramsPerHectareFromTonnes = (tonnes: number) => kilogramsPerHectare(tonnes * 1000);
+export const tonnesPerHectare = (crop: KilogramsPerHectare) => crop / 1000;
+/** Short tons of 2000 lb on one acre. */
+export const kilogramsPerHectareFromTonsPerAcre = (tons: number) =>
+  kilogramsPerHectare((tons * POUNDS_PER_TON * KILOGRAMS_PER_POUND) / HECTARES_PER_ACRE);
+export const tonsPerAcreFromKilogramsPerHectare = (crop: KilogramsPerHectare) =>
+  (crop * HECTARES_PER_ACRE) / (POUNDS_PER_TON * KILOGRAMS_PER_POUND);

@@ -1,0 +1,38 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { LANGUAGES, say } from "../../src/texts/language";
+import { REFUSALS } from "../../src/texts/refusals";
+
+const SRC = resolve(__dirname, "../../src");
+const codeOf = (folder: string) =>
+  readdirSync(join(SRC, folder), { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(".ts"))
+    .map((name) => readFileSync(join(SRC, folder, name), "utf8").replace(/\/\*\*.*?\*\//gs, ""))
+    .join("\n");
+const code = codeOf("domain");
+const all = codeOf("");
+const codes = new Set(
+  [...code.matchAll(/new Refusal\(\s*"(?:invalid|notAvailable)",\s*"(\w+)"/g)].map((found) => found[1]),
+);
+
+describe("every refusal of the calculation has its sentence", () => {
+  test("each refusal is written with its code as a literal, so that this test can see it", () => {
+    expect([...code.matchAll(/new Refusal\(/g)].length).toBe(
+      [...code.matchAll(/new Refusal\(\s*"(?:invalid|notAvailable)",\s*"\w+"/g)].length,
+    );
+  });
+
+  test.each([...codes])("%s", (name) => {
+    expect(REFUSALS).toHaveProperty(name);
+  });
+
+  test("no sentence is left without a refusal", () => {
+    expect(Object.keys(REFUSALS).filter((name) => !all.includes(`"${name}"`))).toEqual([]);
+  });
+
+  test.each(Object.entries(REFUSALS))("%s has the same placeholders in every language", (_name, text) => {
+    const placeholders = LANGUAGES.map((language) => [...text[language].matchAll(/\{\w+\}/g)].flat().sort());
+    expect(placeholders).toEqual(LANGUAGES.map(() => placeholders[0]));
+    for (const language of LANGUAGES) expect(say(text, language)).not.toBe("");
+  });
+});
