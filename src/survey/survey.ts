@@ -1,0 +1,97 @@
+import type { UnitSystem } from "../domain/units";
+import type { CellValue } from "./cell";
+import type { Column, SheetId, SheetShape } from "./column";
+import type { SettingValues } from "./setting";
+import type { Unit } from "./unit";
+import type { Words } from "./words";
+
+/** What the reader made of a cell. */
+export const CELL = {
+  usable: 0,
+  blank: 1,
+  /** Shows a number but is text, so that a spreadsheet would not add it up. */
+  numberAsText: 2,
+  /** Something else than the column is for. */
+  unreadable: 3,
+  error: 4,
+  /** A date as text that can be read with day or month first. */
+  unclearDate: 5,
+} as const;
+
+/** One recognised column of a table, row by row. */
+export interface SurveyColumn {
+  readonly column: Column;
+  /** Header as it stands in the sheet. */
+  readonly header: string;
+  /** Column of the sheet, 1 is A. */
+  readonly sheetColumn: number;
+  /** Unit of the cells as written; undefined for counts, words and dates. */
+  readonly unit: Unit | undefined;
+  /** metric value = cell value x perUnit. */
+  readonly perUnit: number;
+  readonly raw: readonly CellValue[];
+  /** Metres, kilograms, shares, counts, date serials; NaN where blank or not a usable number. */
+  readonly numbers: Float64Array;
+  /** One of CELL for each row. */
+  readonly states: Uint8Array;
+  /** Text: number of the word in `survey.words`. Choice: index in column.choices. NO_WORD, UNKNOWN_WORD else. */
+  readonly codes: Int32Array;
+}
+
+/** One table found in a sheet. Rows without any entry, totals, repeated headers and remarks below it are left out. */
+export interface SurveyTable {
+  readonly shape: SheetShape;
+  readonly sheet: string;
+  /** Sheet row of the headers; the first row of a sheet is 1. */
+  readonly headerRow: number;
+  readonly rowCount: number;
+  /** Sheet row of the i-th row of the table. */
+  sheetRow(index: number): number;
+  /** Index of the table's row that stands in that sheet row. */
+  indexOfSheetRow(sheetRow: number): number | undefined;
+  readonly columns: readonly SurveyColumn[];
+  column(id: string): SurveyColumn | undefined;
+  /** Rows of totals under or inside the table. */
+  readonly totals: readonly TotalRow[];
+  /** Headers of the table that are none of ours, with their sheet columns. */
+  readonly otherHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
+  /** Headers found twice: the first is read, the others are not. */
+  readonly repeatedHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
+}
+
+/** A row that adds up the rows above it. */
+export interface TotalRow {
+  readonly sheetRow: number;
+  /** Rows of the table that stood before it. */
+  readonly rowsBefore: number;
+  readonly cells: readonly {
+    readonly columnId: string;
+    readonly value: CellValue;
+    readonly formula: string | null;
+  }[];
+}
+
+/** Everything read from the sheets of one workbook. */
+export interface Survey {
+  tables(id: SheetId): readonly SurveyTable[];
+  readonly allTables: readonly SurveyTable[];
+  /** Sheets in which no table was recognised. */
+  readonly otherSheets: readonly string[];
+  readonly settings: SettingValues;
+  readonly settingProblems: readonly SettingProblem[];
+  readonly unitSystem: UnitSystem;
+  /** Numbers of block names, initials and other words, the same in every table. */
+  readonly words: Words;
+}
+
+/** A row of the Settings sheet that could not be taken as it stands; the default is in force instead. */
+export interface SettingProblem {
+  readonly reason: "unknown" | "notANumber" | "outside" | "notAChoice" | "wrongUnit" | "twice";
+  readonly sheet: string;
+  readonly sheetRow: number;
+  readonly sheetColumn: number;
+  readonly header: string;
+  readonly setting: string;
+  readonly value: CellValue;
+  readonly expected: string;
+}
