@@ -6,7 +6,8 @@ import { promisify } from "node:util";
 import { chromium, type Browser, type LaunchOptions } from "playwright-core";
 
 const run = promisify(execFile);
-const root = path.resolve(__dirname, "../..");
+/** npm runs every script of the project from its root. */
+const root = process.cwd();
 const packageFolder = path.join(root, "node_modules/@sparticuz/chromium");
 
 /** Debian's and Ubuntu's own browser, used where the packaged one does not start. */
