@@ -1,0 +1,350 @@
+import type { CellValue } from "../../src/survey/cell";
+import type { SheetId } from "../../src/survey/column";
+import type { RandomSource } from "./randomSource";
+
+/** One row of a sheet: a cell value per column id of src/survey/sheets.ts. */
+export type FarmRow = Record<string, CellValue>;
+
+/** The rows of every sheet that a crew fills in. */
+export type Farm = Record<Exclude<SheetId, "settings">, FarmRow[]>;
+
+/** Name of the farm as every sheet and page shows it. */
+export const FARM_NAME = "Larkmoor Bend Vineyard (invented)";
+
+interface BlockPlan {
+  readonly name: string;
+  readonly cultivar: string;
+  readonly planted: number;
+  readonly rows: number;
+  readonly vinesPerRow: number;
+  readonly rowSpacing: number;
+  readonly vineSpacing: number;
+  readonly training: "high wire" | "upright shoots";
+  readonly nodeRule: string;
+  readonly targetCrop: number;
+  readonly clusterWeight: number;
+  readonly clustersPerShoot: number;
+  readonly budbreak: number;
+  /** Share of primary buds that the winter killed. */
+  readonly deadPrimaries: number;
+  readonly missing: number;
+  /** Inches of cordon to a spur position. */
+  readonly positionInches: number;
+  readonly prunings: readonly [number, number];
+  /** Tons picked per acre in the harvests before this winter, oldest first. */
+  readonly harvests: readonly (readonly [year: number, tonsPerAcre: number])[];
+}
+
+const BLOCKS: readonly BlockPlan[] = [
+  {
+    name: "North Bench",
+    cultivar: "Marquette",
+    planted: 2011,
+    rows: 8,
+    vinesPerRow: 30,
+    rowSpacing: 9,
+    vineSpacing: 6,
+    training: "high wire",
+    nodeRule: "20+20",
+    targetCrop: 4,
+    clusterWeight: 0.2,
+    clustersPerShoot: 1.9,
+    budbreak: 0.88,
+    deadPrimaries: 0.24,
+    missing: 0.03,
+    positionInches: 4.5,
+    prunings: [1.2, 2.8],
+    harvests: [
+      [2022, 3.8],
+      [2023, 4.3],
+      [2024, 3.6],
+      [2025, 4.1],
+    ],
+  },
+  {
+    name: "Creek Side",
+    cultivar: "Marquette",
+    planted: 2014,
+    rows: 7,
+    vinesPerRow: 30,
+    rowSpacing: 9,
+    vineSpacing: 6,
+    training: "high wire",
+    nodeRule: "20+20",
+    targetCrop: 3.5,
+    clusterWeight: 0.19,
+    clustersPerShoot: 1.8,
+    budbreak: 0.84,
+    deadPrimaries: 0.41,
+    missing: 0.06,
+    positionInches: 4.5,
+    prunings: [1.1, 2.3],
+    harvests: [
+      [2022, 3.2],
+      [2023, 3.6],
+      [2024, 2.4],
+      [2025, 3.3],
+    ],
+  },
+  {
+    name: "Schoolhouse",
+    cultivar: "Brianna",
+    planted: 2016,
+    rows: 6,
+    vinesPerRow: 25,
+    rowSpacing: 10,
+    vineSpacing: 8,
+    training: "upright shoots",
+    nodeRule: "by length",
+    targetCrop: 4.5,
+    clusterWeight: 0.24,
+    clustersPerShoot: 1.9,
+    budbreak: 0.9,
+    deadPrimaries: 0.12,
+    missing: 0.02,
+    positionInches: 4.8,
+    prunings: [1.3, 3],
+    harvests: [
+      [2022, 3.9],
+      [2023, 4.6],
+      [2024, 4.2],
+      [2025, 4.8],
+    ],
+  },
+];
+
+const COUNTERS = ["AB", "MK", "JT", "RS"] as const;
+const SQUARE_FEET_PER_ACRE = 43560;
+const POUNDS_PER_TON = 2000;
+const NODES_ON_A_CUT_CANE = 8;
+const CANES_CUT = 12;
+const VINES_COUNTED_IN_JUNE = 14;
+
+/** Spreadsheet serial number of a day, counted from 30 December 1899. */
+export function serialDay(year: number, month: number, day: number): number {
+  return Math.round((Date.UTC(year, month - 1, day) - Date.UTC(1899, 11, 30)) / 86400000);
+}
+
+/**
+ * The invented farm in one finished winter: buds cut in early March 2026, cordons counted from January to the end of
+ * February 2026 row after row by a crew of four, prunings weighed on a sample, clusters counted on a smaller one in
+ * June, and the harvests of the four years before.
+ */
+export function inventedFarm(random: RandomSource): Farm {
+  const farm: Farm = { blocks: [], cordons: [], vines: [], budCuts: [], harvest: [] };
+  const days = workingDays(serialDay(2026, 1, 12), 40);
+  let rowsCounted = 0;
+  for (const plan of BLOCKS) {
+    const places = plan.rows * plan.vinesPerRow;
+    farm.blocks.push(blockRow(plan, places));
+    const weighed = everyNth(places, 24, random);
+    const counted = everyNth(places, VINES_COUNTED_IN_JUNE, random);
+    let place = 0;
+    let missing = 0;
+    for (let row = 1; row <= plan.rows; row++) {
+      const countedBy = COUNTERS[rowsCounted % COUNTERS.length];
+      const countedOn = days[rowsCounted];
+      rowsCounted++;
+      for (let vine = 1; vine <= plan.vinesPerRow; vine++, place++) {
+        const at = { block: plan.name, row, vine };
+        const by = { countedBy, countedOn };
+        if (random.chance(plan.missing) && vine > 1 && vine < plan.vinesPerRow) {
+          missing++;
+          farm.vines.push({ ...at, status: "missing", liveTrunks: 0, note: null, ...by });
+          continue;
+        }
+        const young = random.chance(0.012);
+        const cordons = young ? youngVine(plan, random) : bearingVine(plan, random);
+        farm.cordons.push(...cordons.map((cordon) => ({ ...at, ...cordon, ...by })));
+        const liveTrunks = new Set(cordons.filter((c) => c.condition !== "dead").map((c) => c.trunk)).size;
+        const shoots = random.whole(26, 38);
+        farm.vines.push({
+          ...at,
+          status: young ? "replanted" : "bearing",
+          liveTrunks,
+          prunings: !young && weighed.has(place) ? random.number(...plan.prunings, 2) : null,
+          shoots: !young && counted.has(place) ? shoots : null,
+          clusters:
+            !young && counted.has(place)
+              ? Math.round(shoots * plan.clustersPerShoot) + random.whole(-4, 4)
+              : null,
+          note: young ? "replanted 2024" : liveTrunks === 1 ? "one live trunk" : null,
+          ...by,
+        });
+      }
+    }
+    farm.budCuts.push(...budCuts(plan, random));
+    farm.harvest.push(...harvests(plan, places - missing, places, random));
+  }
+  return farm;
+}
+
+function blockRow(plan: BlockPlan, places: number): FarmRow {
+  return {
+    block: plan.name,
+    cultivar: plan.cultivar,
+    planted: plan.planted,
+    rows: plan.rows,
+    vines: places,
+    rowSpacing: plan.rowSpacing,
+    vineSpacing: plan.vineSpacing,
+    training: plan.training,
+    nodeRule: plan.nodeRule,
+    injuryRule: "Cornell 2014",
+    targetCrop: plan.targetCrop,
+    clusterWeight: plan.clusterWeight,
+    clustersPerShoot: plan.clustersPerShoot,
+    budbreak: plan.budbreak,
+  };
+}
+
+/** Monday to Friday, from the first day on. */
+function workingDays(first: number, count: number): number[] {
+  const days: number[] = [];
+  for (let day = first; days.length < count; day++) if (day % 7 >= 2) days.push(day);
+  return days;
+}
+
+/** Places of a sample spread evenly over the block, from a random start. */
+function everyNth(places: number, wanted: number, random: RandomSource): Set<number> {
+  const step = Math.floor(places / wanted);
+  const start = random.whole(0, step - 1);
+  return new Set(Array.from({ length: wanted }, (_, i) => start + i * step));
+}
+
+type Orientation = "spursDown" | "spursLevel" | "spursUp";
+
+interface TrunkState {
+  readonly condition: "sound" | "injured" | "diseased" | "dead";
+  /** Chance that a position carries a live spur. */
+  readonly filled: number;
+}
+
+/** Two to three trunks with a candidate a side from most of them. */
+function bearingVine(plan: BlockPlan, random: RandomSource): FarmRow[] {
+  const trunks = Array.from({ length: random.chance(0.12) ? 3 : 2 }, (_, i) => trunk(plan, i === 0, random));
+  if (trunks.every((state) => state.condition === "dead")) trunks[0] = { condition: "injured", filled: 0.55 };
+  const cordons: FarmRow[] = [];
+  for (const side of ["left", "right"] as const)
+    trunks.forEach((state, index) => {
+      const reaches = index < 2 ? random.chance(0.88) : random.chance(0.35);
+      const neededHere = index === trunks.length - 1 && !cordons.some((cordon) => cordon.side === side);
+      if (reaches || neededHere) cordons.push(candidate(plan, side, index + 1, state, random));
+    });
+  return cordons.map((cordon, index) => ({ ...cordon, cordon: "ABCDEF"[index] }));
+}
+
+/** One trunk, one short cordon a side. */
+function youngVine(plan: BlockPlan, random: RandomSource): FarmRow[] {
+  return (["left", "right"] as const).map((side, index) => ({
+    ...candidate(plan, side, 1, { condition: "sound", filled: 0.9 }, random),
+    cordon: "AB"[index],
+  }));
+}
+
+function trunk(plan: BlockPlan, oldest: boolean, random: RandomSource): TrunkState {
+  const hurt = plan.deadPrimaries * (oldest ? 0.35 : 0.25);
+  if (random.chance(hurt * 0.25)) return { condition: "dead", filled: 0 };
+  if (random.chance(hurt)) return { condition: "injured", filled: 0.68 };
+  if (oldest && random.chance(0.05)) return { condition: "diseased", filled: 0.66 };
+  return { condition: "sound", filled: oldest ? 0.82 : 0.88 };
+}
+
+function candidate(
+  plan: BlockPlan,
+  side: "left" | "right",
+  trunkNumber: number,
+  state: TrunkState,
+  random: RandomSource,
+): FarmRow {
+  const half = plan.vineSpacing / 2;
+  const length = random.number(half - 0.4, half + 0.1, 1);
+  const positions = Math.round((length * 12) / plan.positionInches);
+  const live = Array.from({ length: positions }, () => random.chance(state.filled));
+  limitGaps(live, state);
+  const directions: Record<Orientation, number> = { spursDown: 0, spursLevel: 0, spursUp: 0 };
+  for (const filled of live) if (filled) directions[direction(plan, random)]++;
+  return {
+    side,
+    cordon: null,
+    trunk: trunkNumber,
+    length,
+    positions,
+    liveSpurs: live.filter(Boolean).length,
+    longestGap: longestRunEmpty(live),
+    ...directions,
+    nodesPerSpur: 2,
+    diameter: random.number(trunkNumber === 1 ? 0.8 : 0.6, trunkNumber === 1 ? 1.3 : 1, 2),
+    condition: state.condition,
+    fixedChoice: null,
+    note: null,
+  };
+}
+
+/** A cordon that was still worth counting has no stretch longer than four positions without a spur. */
+function limitGaps(live: boolean[], state: TrunkState): void {
+  if (state.condition === "dead") return;
+  let run = 0;
+  for (let i = 0; i < live.length; i++) {
+    run = live[i] ? 0 : run + 1;
+    if (run > 3) {
+      live[i] = true;
+      run = 0;
+    }
+  }
+}
+
+function direction(plan: BlockPlan, random: RandomSource): Orientation {
+  const [often, sometimes, seldom]: Orientation[] =
+    plan.training === "high wire"
+      ? ["spursDown", "spursLevel", "spursUp"]
+      : ["spursUp", "spursLevel", "spursDown"];
+  if (random.chance(0.6)) return often;
+  return random.chance(0.75) ? sometimes : seldom;
+}
+
+function longestRunEmpty(live: readonly boolean[]): number {
+  let longest = 0;
+  let run = 0;
+  for (const filled of live) {
+    run = filled ? 0 : run + 1;
+    longest = Math.max(longest, run);
+  }
+  return longest;
+}
+
+function budCuts(plan: BlockPlan, random: RandomSource): FarmRow[] {
+  return Array.from({ length: CANES_CUT }, (_, index) => {
+    const nodes = Array.from({ length: NODES_ON_A_CUT_CANE }, () => !random.chance(plan.deadPrimaries));
+    const primariesAlive = nodes.filter(Boolean).length;
+    const secondariesAlive = nodes.filter((alive) => alive || random.chance(0.7)).length;
+    return {
+      block: plan.name,
+      row: 1 + (index % plan.rows),
+      vine: 2 + ((index * 7) % (plan.vinesPerRow - 3)),
+      cane: String(index + 1),
+      nodesCut: NODES_ON_A_CUT_CANE,
+      primariesAlive,
+      secondariesAlive,
+      countedBy: COUNTERS[index % 2],
+      countedOn: serialDay(2026, 3, 3),
+    };
+  });
+}
+
+function harvests(plan: BlockPlan, bearing: number, places: number, random: RandomSource): FarmRow[] {
+  const acres = (places * plan.rowSpacing * plan.vineSpacing) / SQUARE_FEET_PER_ACRE;
+  return plan.harvests.map(([year, tonsPerAcre]) => {
+    const clusterWeight = random.number(plan.clusterWeight - 0.02, plan.clusterWeight + 0.02, 3);
+    return {
+      block: plan.name,
+      year,
+      picked: Math.round((tonsPerAcre * POUNDS_PER_TON * acres) / 10) * 10,
+      vinesPicked: bearing,
+      clusterWeight,
+      lagWeight: Math.round(clusterWeight * random.number(0.47, 0.54, 2) * 1000) / 1000,
+      clustersPerShoot: random.number(plan.clustersPerShoot - 0.15, plan.clustersPerShoot + 0.15, 2),
+      budbreak: random.number(plan.budbreak - 0.04, plan.budbreak + 0.04, 2),
+    };
+  });
+}

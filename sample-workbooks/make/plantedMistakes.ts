@@ -1,0 +1,276 @@
+import type { CellValue } from "../../src/survey/cell";
+import type { SheetId } from "../../src/survey/column";
+import type { Farm, FarmRow } from "./inventedFarm";
+
+/** One mistake of the season that is meant to be checked: what it is, and how it gets into the sheets. */
+export interface Mistake {
+  /** Code of the finding that must name it. */
+  readonly code: string;
+  /** What is wrong, as the first sheet of the workbook says it. */
+  readonly what: string;
+  /** Column id where the finding must point, "" when it is about the whole row. */
+  readonly column: string;
+  readonly sheet: Exclude<SheetId, "settings">;
+  /** Makes the mistake and answers the row that carries it. */
+  readonly plant: (farm: Farm) => FarmRow;
+}
+
+/** Where a planted mistake ended up: the sheet's row as a person sees it. */
+export interface PlantedMistake extends Mistake {
+  readonly sheetRow: number;
+}
+
+/** Plants every mistake and answers where each one stands. The farm is changed. */
+export function plantMistakes(farm: Farm, mistakes: readonly Mistake[] = MISTAKES): PlantedMistake[] {
+  const planted = mistakes.map((mistake) => ({ mistake, row: mistake.plant(farm) }));
+  return planted.map(({ mistake, row }) => ({
+    ...mistake,
+    sheetRow: farm[mistake.sheet].indexOf(row) + 2,
+  }));
+}
+
+type Where = Partial<Record<string, CellValue>>;
+
+/** The first row that carries the given values; of the vines of a row, the first one from the given number on. */
+function rowWhere(rows: readonly FarmRow[], where: Where): FarmRow {
+  const found = rows.find((row) =>
+    Object.entries(where).every(([id, value]) =>
+      id === "vine" ? Number(row.vine) >= Number(value) : row[id] === value,
+    ),
+  );
+  if (!found) throw new Error(`No row where ${JSON.stringify(where)}`);
+  return found;
+}
+
+/** Changes one cell of the row found. */
+function change(
+  sheet: Mistake["sheet"],
+  where: Where,
+  column: string,
+  value: CellValue | ((row: FarmRow) => CellValue),
+) {
+  return (farm: Farm): FarmRow => {
+    const row = rowWhere(farm[sheet], where);
+    row[column] = typeof value === "function" ? value(row) : value;
+    return row;
+  };
+}
+
+const northBench = (row: number, vine: number): Where => ({ block: "North Bench", row, vine });
+const creekSide = (row: number, vine: number): Where => ({ block: "Creek Side", row, vine });
+const schoolhouse = (row: number, vine: number): Where => ({ block: "Schoolhouse", row, vine });
+
+/** A second copy of the row found, just below it. */
+function repeat(sheet: Mistake["sheet"], where: Where) {
+  return (farm: Farm): FarmRow => {
+    const rows = farm[sheet];
+    const row = rowWhere(rows, where);
+    const copy = { ...row };
+    rows.splice(rows.indexOf(row) + 1, 0, copy);
+    return copy;
+  };
+}
+
+/** Moves every row of one vine to behind the vine that stands `places` further on in the same row. */
+function moveBehind(sheet: Mistake["sheet"], where: Where, places: number) {
+  return (farm: Farm): FarmRow => {
+    const rows = farm[sheet];
+    const first = rowWhere(rows, where);
+    const standsAt = (row: FarmRow, vine: number) =>
+      row.block === first.block && row.row === first.row && row.vine === vine;
+    const moved = rows.filter((row) => standsAt(row, Number(first.vine)));
+    const rest = rows.filter((row) => !moved.includes(row));
+    const behind = rest.reduce(
+      (last, row, index) => (standsAt(row, Number(first.vine) + places) ? index : last),
+      -1,
+    );
+    if (behind < 0) throw new Error(`No vine ${places} places behind ${JSON.stringify(where)}`);
+    rows.splice(0, rows.length, ...rest.slice(0, behind + 1), ...moved, ...rest.slice(behind + 1));
+    return moved[0];
+  };
+}
+
+/** The mistakes of the season that is meant to be checked, at least one for each kind of finding. */
+export const MISTAKES: readonly Mistake[] = [
+  {
+    code: "missingValue",
+    sheet: "cordons",
+    column: "liveSpurs",
+    what: "Live spurs left blank.",
+    plant: change("cordons", northBench(1, 4), "liveSpurs", null),
+  },
+  {
+    code: "notANumber",
+    sheet: "cordons",
+    column: "positions",
+    what: "A word where the number of positions belongs.",
+    plant: change("cordons", northBench(1, 9), "positions", "about eight"),
+  },
+  {
+    code: "numberAsText",
+    sheet: "cordons",
+    column: "longestGap",
+    what: "The number is text, so a spreadsheet does not count it.",
+    plant: change("cordons", northBench(2, 3), "longestGap", (row) => String(row.longestGap)),
+  },
+  {
+    code: "outsideLimits",
+    sheet: "cordons",
+    column: "spursDown",
+    what: "A count below zero.",
+    plant: change("cordons", northBench(2, 12), "spursDown", -3),
+  },
+  {
+    code: "notWhole",
+    sheet: "cordons",
+    column: "trunk",
+    what: "A trunk number with a fraction.",
+    plant: change("cordons", northBench(3, 5), "trunk", 1.5),
+  },
+  {
+    code: "spursAbovePositions",
+    sheet: "cordons",
+    column: "liveSpurs",
+    what: "More live spurs than places for one.",
+    plant: (farm) => {
+      const row = rowWhere(farm.cordons, { ...northBench(3, 18), condition: "sound" });
+      const more = Number(row.positions) + 2 - Number(row.liveSpurs);
+      row.liveSpurs = Number(row.liveSpurs) + more;
+      row.spursDown = Number(row.spursDown) + more;
+      row.longestGap = 0;
+      return row;
+    },
+  },
+  {
+    code: "gapTooLong",
+    sheet: "cordons",
+    column: "longestGap",
+    what: "A longer gap than there are places without a spur.",
+    plant: change(
+      "cordons",
+      { ...northBench(4, 7), condition: "sound" },
+      "longestGap",
+      (row) => Number(row.positions) - Number(row.liveSpurs) + 2,
+    ),
+  },
+  {
+    code: "directionsDoNotAddUp",
+    sheet: "cordons",
+    column: "liveSpurs",
+    what: "Spurs down, level and up do not add up to the live spurs.",
+    plant: (farm) => {
+      const row = rowWhere(farm.cordons, { ...northBench(4, 21), condition: "sound" });
+      row.spursLevel = Number(row.spursLevel) + 2;
+      return row;
+    },
+  },
+  {
+    code: "spursTooClose",
+    sheet: "cordons",
+    column: "positions",
+    what: "More positions than fit on a cordon of that length.",
+    plant: change("cordons", { ...northBench(5, 6), condition: "sound" }, "positions", 38),
+  },
+  {
+    code: "unknownBlock",
+    sheet: "cordons",
+    column: "block",
+    what: "A block that the Blocks sheet does not have.",
+    plant: change("cordons", northBench(5, 16), "block", "North Bnech"),
+  },
+  {
+    code: "unknownVine",
+    sheet: "cordons",
+    column: "vine",
+    what: "A vine number past the end of the row.",
+    plant: (farm) => {
+      const last = farm.cordons.filter((row) => row.block === "North Bench" && row.row === 6).slice(-1)[0];
+      last.vine = 41;
+      return last;
+    },
+  },
+  {
+    code: "sameCordonTwice",
+    sheet: "cordons",
+    column: "cordon",
+    what: "The same cordon stands in the sheet twice.",
+    plant: repeat("cordons", northBench(7, 11)),
+  },
+  {
+    code: "outOfWalkOrder",
+    sheet: "cordons",
+    column: "vine",
+    what: "The vine stands five places behind where the crew passed it.",
+    plant: moveBehind("cordons", northBench(8, 10), 5),
+  },
+  {
+    code: "unlikeItsBlock",
+    sheet: "cordons",
+    column: "length",
+    what: "A length of 12.0 where a decimal point is missing from 1.2 or inches were meant.",
+    plant: change("cordons", { ...creekSide(1, 6), condition: "sound" }, "length", 12),
+  },
+  {
+    code: "deadWithSpurs",
+    sheet: "cordons",
+    column: "condition",
+    what: "A dead cordon with live spurs.",
+    plant: change("cordons", { ...creekSide(1, 15), condition: "sound" }, "condition", "dead"),
+  },
+  {
+    code: "unknownWord",
+    sheet: "cordons",
+    column: "side",
+    what: "A side that is none of the accepted words.",
+    plant: change("cordons", creekSide(2, 8), "side", "uphill"),
+  },
+  {
+    code: "errorCell",
+    sheet: "cordons",
+    column: "diameter",
+    what: "A formula that fails stands where the diameter belongs.",
+    plant: change("cordons", creekSide(2, 17), "diameter", { error: "#DIV/0!" }),
+  },
+  {
+    code: "cordonOnMissingVine",
+    sheet: "cordons",
+    column: "vine",
+    what: "The Vines sheet says that this vine is missing, yet a cordon was counted on it.",
+    plant: (farm) => {
+      const counted = rowWhere(farm.cordons, creekSide(3, 12));
+      const vine = rowWhere(farm.vines, creekSide(3, Number(counted.vine)));
+      vine.status = "missing";
+      vine.liveTrunks = 0;
+      vine.prunings = vine.clusters = vine.shoots = null;
+      return counted;
+    },
+  },
+  {
+    code: "sameVineTwice",
+    sheet: "vines",
+    column: "vine",
+    what: "The same vine stands in the register twice.",
+    plant: repeat("vines", creekSide(4, 9)),
+  },
+  {
+    code: "outsideLimits",
+    sheet: "vines",
+    column: "prunings",
+    what: "A weight of prunings that no vine gives.",
+    plant: change("vines", schoolhouse(2, 5), "prunings", 160),
+  },
+  {
+    code: "aliveAboveCut",
+    sheet: "budCuts",
+    column: "primariesAlive",
+    what: "More live primaries than nodes cut.",
+    plant: change("budCuts", { block: "Schoolhouse", cane: "3" }, "primariesAlive", 9),
+  },
+  {
+    code: "notADate",
+    sheet: "budCuts",
+    column: "countedOn",
+    what: "A date as text that can be read two ways.",
+    plant: change("budCuts", { block: "Creek Side", cane: "5" }, "countedOn", "03/04/2026"),
+  },
+];

