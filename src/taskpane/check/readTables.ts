@@ -1,0 +1,39 @@
+import { readSurvey } from "../../survey/readSurvey";
+import type { SheetArea } from "../../survey/sheetArea";
+import type { Survey } from "../../survey/survey";
+import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
+import { breathe } from "../inSlices";
+
+export interface ReadTablesOptions {
+  /** Sheets that are not to be read. */
+  readonly leftOut: ReadonlySet<string>;
+  readonly onProgress: (sheet: string, done: number) => void;
+  readonly signal?: AbortSignal;
+}
+
+/**
+ * Reads the survey tables of a workbook, sheet by sheet; sheets that the add-in made are left out.
+ *
+ * @returns the survey, and the areas that it was read from
+ */
+export async function readTables(
+  workbook: SurveyWorkbook,
+  { leftOut, onProgress, signal }: ReadTablesOptions,
+): Promise<{ survey: Survey; areas: readonly SheetArea[] }> {
+  const areas: SheetArea[] = [];
+  const names = await workbook.sheetNames();
+  for (const [index, sheet] of names.entries()) {
+    signal?.throwIfAborted();
+    if (leftOut.has(sheet) || (await workbook.isOwnSheet(sheet))) continue;
+    onProgress(sheet, index / names.length);
+    areas.push(
+      await workbook.readSheet(sheet, {
+        signal,
+        onProgress: (done) => onProgress(sheet, (index + done) / names.length),
+      }),
+    );
+    await breathe();
+  }
+  signal?.throwIfAborted();
+  return { survey: readSurvey(areas), areas };
+}

@@ -1,0 +1,103 @@
+import { html, render } from "lit";
+import "./fluent";
+import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
+import { FIRST_CHECK_STATE } from "./check/checkState";
+import { paneView } from "./paneView";
+import { paneStyles } from "./paneStyles";
+import { followTheme, type PaneTheme } from "./paneTheme";
+import type { Pane, PaneState } from "./pane";
+import { languageOf, say, type Language } from "../texts/language";
+import { PANE_TEXTS } from "../texts/pane";
+import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
+
+export interface PaneOptions {
+  /** Language of the texts; the browser's where it is left out. */
+  readonly language?: Language;
+  /** Today as a spreadsheet date (days since 1899-12-30); the machine's where it is left out. */
+  readonly today?: number;
+  /** Light or dark; the system's where it is left out. */
+  readonly theme?: PaneTheme;
+}
+
+export interface MountedPane {
+  setLanguage(language: Language): void;
+  /** Takes the pane away again. */
+  unmount(): void;
+}
+
+/**
+ * Draws the pane into an element, over any workbook: the same in Excel and on the page without Excel.
+ *
+ * @param element an empty element of the page, at least 320 px wide
+ */
+export function mountPane(
+  element: HTMLElement,
+  workbook: SurveyWorkbook,
+  options: PaneOptions = {},
+): MountedPane {
+  const root = element.shadowRoot ?? element.attachShadow({ mode: "open" });
+  root.adoptedStyleSheets = [paneStyles.styleSheet as CSSStyleSheet];
+  const stopFollowing = followTheme(element, options.theme);
+
+  let state: PaneState = {
+    page: "check",
+    language: options.language ?? languageOf(navigator.language),
+    check: FIRST_CHECK_STATE,
+  };
+  let mounted = true;
+  let drawing: Promise<void> | undefined;
+
+  const pane: Pane = {
+    workbook,
+    root,
+    today: options.today ?? spreadsheetDate(new Date()),
+    get state() {
+      return state;
+    },
+    change(next) {
+      state = next(state);
+      drawing ??= Promise.resolve().then(draw);
+    },
+    say: (text, facts) => say(text, state.language, facts),
+    async attempt(action) {
+      pane.change(({ message: _message, ...rest }) => rest);
+      try {
+        await action();
+      } catch (failure) {
+        const text = failureSentence(failure, state.language);
+        pane.change((now) => ({
+          ...now,
+          message:
+            text === undefined
+              ? { intent: "info", text: say(PANE_TEXTS.cancelled, now.language) }
+              : { intent: isAbort(failure) ? "info" : "error", text },
+        }));
+        if (isUnforeseen(failure)) reportError(failure);
+      }
+    },
+  };
+
+  function draw() {
+    drawing = undefined;
+    if (!mounted) return;
+    element.lang = state.language;
+    render(paneView(pane), root);
+  }
+
+  draw();
+  return {
+    setLanguage: (language) => pane.change((now) => ({ ...now, language })),
+    unmount() {
+      mounted = false;
+      stopFollowing();
+      render(html``, root);
+    },
+  };
+}
+
+/** A day as the spreadsheet counts it. */
+function spreadsheetDate(day: Date): number {
+  return Math.round(
+    (Date.UTC(day.getFullYear(), day.getMonth(), day.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000,
+  );
+}

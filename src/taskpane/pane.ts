@@ -1,0 +1,34 @@
+import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
+import type { Language, Text, TextFacts } from "../texts/language";
+import type { CheckState } from "./check/checkState";
+
+export type PageId = "check" | "functions";
+
+/** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
+export interface PaneState {
+  readonly page: PageId;
+  readonly language: Language;
+  /** The sentence at the top, until the next action or until it is closed. */
+  readonly message?: PaneMessage;
+  readonly check: CheckState;
+}
+
+export interface PaneMessage {
+  readonly intent: "success" | "warning" | "error" | "info";
+  readonly text: string;
+}
+
+/** What a page gets: the workbook, the state, and the ways to change it. */
+export interface Pane {
+  readonly workbook: SurveyWorkbook;
+  readonly state: PaneState;
+  /** Today as a spreadsheet date, so that checks of dates can be repeated. */
+  readonly today: number;
+  /** Where the pane is drawn; for moving the focus. */
+  readonly root: ShadowRoot;
+  change(next: (state: PaneState) => PaneState): void;
+  /** A text in the pane's language. */
+  say(text: Text, facts?: TextFacts): string;
+  /** Runs an action; if it fails, the pane shows one sentence and nothing else happens. */
+  attempt(action: () => Promise<void> | void): Promise<void>;
+}

@@ -1,0 +1,180 @@
+import { css } from "lit";
+
+/** Layout of the pane; colours and sizes come from Fluent's tokens. The top right corner stays free for Excel. */
+export const paneStyles = css`
+  :host {
+    display: block;
+    box-sizing: border-box;
+    min-width: 0;
+    block-size: 100%;
+    overflow: auto;
+    background: var(--colorNeutralBackground1);
+    color: var(--colorNeutralForeground1);
+    font: var(--fontWeightRegular) var(--fontSizeBase300) / var(--lineHeightBase300) var(--fontFamilyBase);
+    overflow-wrap: anywhere;
+  }
+  * {
+    box-sizing: border-box;
+  }
+  .pane {
+    display: flex;
+    flex-direction: column;
+    min-block-size: 100%;
+  }
+  .top {
+    padding-inline: 4px 38px;
+    min-block-size: 36px;
+    border-block-end: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
+  }
+  fluent-tablist {
+    flex-wrap: wrap;
+  }
+  fluent-tab {
+    min-inline-size: 0;
+  }
+  .page {
+    display: flex;
+    flex-direction: column;
+    gap: 12px;
+    padding: 12px;
+    flex: 1 0 auto;
+  }
+  .page[hidden] {
+    display: none;
+  }
+  .foot {
+    padding: 8px 12px 12px;
+  }
+  h1,
+  h2,
+  h3,
+  p,
+  ul,
+  ol {
+    margin: 0;
+  }
+  h1 {
+    font-size: var(--fontSizeBase400);
+    line-height: var(--lineHeightBase400);
+    font-weight: var(--fontWeightSemibold);
+  }
+  h2,
+  h3 {
+    font-size: var(--fontSizeBase300);
+    line-height: var(--lineHeightBase300);
+    font-weight: var(--fontWeightSemibold);
+  }
+  ul,
+  ol {
+    padding-inline-start: 20px;
+  }
+  .plain {
+    list-style: none;
+    padding: 0;
+  }
+  .quiet {
+    color: var(--colorNeutralForeground2);
+  }
+  .small {
+    font-size: var(--fontSizeBase200);
+    line-height: var(--lineHeightBase200);
+  }
+  .stack {
+    display: flex;
+    flex-direction: column;
+    gap: 8px;
+  }
+  .buttons {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+  }
+  .beside {
+    display: flex;
+    align-items: center;
+    gap: 8px;
+  }
+  .beside > .wide {
+    flex: 1;
+    min-inline-size: 0;
+  }
+  fluent-button {
+    min-inline-size: 0;
+    max-inline-size: 100%;
+  }
+  fluent-text-input,
+  fluent-dropdown,
+  fluent-textarea,
+  fluent-message-bar {
+    inline-size: 100%;
+    max-inline-size: none;
+    min-inline-size: 0;
+  }
+  fluent-message-bar {
+    flex-shrink: 0;
+    padding-block: 8px;
+    white-space: normal;
+  }
+  fluent-field {
+    display: flex;
+    align-items: flex-start;
+  }
+  .choice {
+    display: flex;
+    flex-direction: column;
+    gap: 2px;
+  }
+  .choice > span {
+    color: var(--colorNeutralForeground1);
+  }
+  fluent-accordion-item::part(heading) {
+    min-block-size: 40px;
+  }
+  .finding {
+    border-block-start: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
+    padding-block: 8px;
+  }
+  .finding > .beside {
+    justify-content: space-between;
+  }
+  table {
+    border-collapse: collapse;
+    inline-size: 100%;
+    font-variant-numeric: tabular-nums;
+  }
+  caption {
+    text-align: start;
+    padding-block-end: 4px;
+  }
+  th,
+  td {
+    text-align: start;
+    padding: 4px 6px 4px 0;
+    border-block-end: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
+    vertical-align: top;
+    font-weight: var(--fontWeightRegular);
+  }
+  thead th {
+    font-weight: var(--fontWeightSemibold);
+  }
+  .number {
+    text-align: end;
+  }
+  .unseen {
+    position: absolute;
+    inline-size: 1px;
+    block-size: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  code {
+    font-family: var(--fontFamilyMonospace);
+    overflow-wrap: anywhere;
+  }
+  @media (forced-colors: active) {
+    fluent-message-bar {
+      border: 1px solid CanvasText;
+    }
+  }
+`;

@@ -1,0 +1,82 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { checkPage } from "./check/checkPage";
+import { choiceField } from "./fields";
+import type { PageId, Pane } from "./pane";
+import { LANGUAGES, type Language } from "../texts/language";
+import { PAGE_NAMES, PANE_TEXTS } from "../texts/pane";
+
+const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
+  { id: "check", page: checkPage },
+];
+
+const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {
+  en: "English",
+  es: "Español",
+  fr: "Français",
+};
+
+/** The whole pane: pages to choose from, the message of the last action, and the chosen page. */
+export function paneView(pane: Pane): TemplateResult {
+  const { page: chosen, message } = pane.state;
+  return html`<div class="pane" lang=${pane.state.language}>
+    <div class="top">
+      <fluent-tablist
+        aria-label=${pane.say(PANE_TEXTS.pages)}
+        size="small"
+        activeid=${`tab-${chosen}`}
+        @change=${(event: Event) => {
+          const page = (event.currentTarget as HTMLElement & { activeid: string }).activeid.slice(
+            4,
+          ) as PageId;
+          if (page !== pane.state.page) pane.change((state) => ({ ...state, page }));
+        }}
+      >
+        ${PAGES.map(
+          ({ id }) =>
+            html`<fluent-tab id=${`tab-${id}`} aria-controls=${`page-${id}`}
+              >${pane.say(PAGE_NAMES[id])}</fluent-tab
+            >`,
+        )}
+      </fluent-tablist>
+    </div>
+    <div role="status" aria-live="polite">
+      ${
+        message === undefined
+          ? nothing
+          : html`<fluent-message-bar intent=${message.intent} layout="multiline">
+              ${message.text}
+              <fluent-button
+                slot="dismiss"
+                size="small"
+                appearance="transparent"
+                icon-only
+                aria-label=${pane.say(PANE_TEXTS.close)}
+                @click=${() => pane.change(({ message: _message, ...rest }) => rest)}
+                >✕</fluent-button
+              >
+            </fluent-message-bar>`
+      }
+    </div>
+    ${PAGES.map(
+      ({ id, page }) =>
+        html`<div
+          class="page"
+          id=${`page-${id}`}
+          role="tabpanel"
+          aria-labelledby=${`tab-${id}`}
+          ?hidden=${id !== chosen}
+        >
+          ${id === chosen ? page(pane) : nothing}
+        </div>`,
+    )}
+    <div class="foot">
+      ${choiceField({
+        id: "language",
+        label: pane.say(PANE_TEXTS.language),
+        value: pane.state.language,
+        options: LANGUAGES.map((language) => ({ value: language, label: LANGUAGE_NAMES[language] })),
+        onChoose: (language) => pane.change((state) => ({ ...state, language: language as Language })),
+      })}
+    </div>
+  </div>`;
+}

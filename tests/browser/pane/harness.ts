@@ -1,0 +1,26 @@
+import { mountPane, type MountedPane, type PaneOptions } from "../../../src/taskpane/mountPane";
+import { MemoryWorkbook, type MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
+
+type Sheets = Readonly<Record<string, readonly (readonly MemoryCell[])[]>>;
+
+/** What a test reaches inside the page: a pane over a workbook in memory. */
+export interface Harness {
+  workbook: MemoryWorkbook;
+  pane: MountedPane;
+  mount(sheets: Sheets, options?: PaneOptions): void;
+}
+
+declare global {
+  interface Window {
+    harness: Harness;
+  }
+}
+
+window.harness = {
+  mount(sheets: Sheets, options?: PaneOptions) {
+    const element = document.getElementById("pane")!;
+    this.pane?.unmount();
+    this.workbook = new MemoryWorkbook(sheets);
+    this.pane = mountPane(element, this.workbook, options);
+  },
+} as Harness;
