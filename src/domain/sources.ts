@@ -9,9 +9,184 @@ export interface Source {
 
 /** Every source that a figure of the project cites, by id. */
 export const SOURCES: Readonly<Record<string, Source>> = {
+  ohio2023: {
+    name: "Ohio State 2023",
+    work: "Smith, Ohio State University, Buckeye Appellation, March 2023: pruning formulas by grape type, 4 to 6 buds a foot (table after the Midwest Grape Production Guide, Bulletin 919)",
+    mark: "seen",
+  },
+  wvda: {
+    name: "West Virginia",
+    work: "West Virginia Department of Agriculture: Growing Grapes in WV, p. 14",
+    mark: "seen",
+  },
+  missouri2009: {
+    name: "Missouri State 2009",
+    work: "Missouri State University Fruit Experiment Station, 20 Nov 2009: balanced pruning of Catawba",
+    mark: "seen",
+  },
+  fingerLakes2021: {
+    name: "Finger Lakes 2021",
+    work: "Auburn Citizen, Finger Lakes grape column, March 2021",
+    mark: "seen",
+  },
+  odaniel2012: {
+    name: "O'Daniel 2012",
+    work: "O'Daniel, Archbold and Kurtural 2012, American Journal of Enology and Viticulture 63(2):284-290: balanced pruning severity on Traminette",
+    mark: "seen",
+  },
+  aipperspach2020: {
+    name: "Aipperspach 2020",
+    work: "Aipperspach, Hammond and Hatterman-Valenti 2020, Horticulturae 6(1):18: Frontenac gris and Marquette with 20, 30 and 40 nodes",
+    mark: "seen",
+  },
+  sabbatini: {
+    name: "MSU vine balance",
+    work: "Sabbatini, Michigan State University: vine balance, 15 viable shoots a metre of row",
+    mark: "seen",
+  },
+  thullLubyMarquette: {
+    name: "UMN Marquette",
+    work: "Thull and Luby, University of Minnesota: Marquette and Frontenac, Ten Viticulture Tips",
+    mark: "seen",
+  },
+  thullLubyBrianna: {
+    name: "UMN Brianna",
+    work: "Thull and Luby, University of Minnesota: Brianna and La Crescent, Ten Viticulture Tips",
+    mark: "seen",
+  },
+  klodd2022: {
+    name: "UMN 2022",
+    work: "Klodd, University of Minnesota Extension, The Grapevine Magazine, November 2022: frequently asked questions for pruning grapevines",
+    mark: "seen",
+  },
+  ncState: {
+    name: "NC State",
+    work: "NC State Extension Gardener Handbook, figure 14-33: high-wire cordon, spurs 3 to 8 in apart",
+    mark: "seen",
+  },
+  westover2016: {
+    name: "Westover 2016",
+    work: "Westover, Wines & Vines, May 2016, p. 29: spur spacing and wood diameter",
+    mark: "seen",
+  },
   cornell2014: {
     name: "Cornell 2014",
     work: "Cornell Cooperative Extension, Northern New York Grape Update, 28 Feb 2014: Evaluating bud injury and adjusting pruning",
     mark: "seen",
+  },
+  msu2002: {
+    name: "MSU 2002",
+    work: "Zabadal, Michigan State University Extension E-2774, 2002: Growing table grapes (bulletin inferred from title and figures of the copy)",
+    mark: "seen",
+  },
+  purdueDoublePruning: {
+    name: "Purdue",
+    work: "Purdue University: Double pruning grapevines for spring frost protection",
+    mark: "seen",
+  },
+  northernGrapes2014: {
+    name: "Northern Grapes 2014",
+    work: "Particka, Northern Grapes Project, April 2014: Assessing bud injury and adjusting pruning",
+    mark: "seen",
+  },
+  compensation: {
+    name: "compensation",
+    work: "nodes / (1 - share of dead primary buds): worked out, no publication seen states it",
+    mark: "derived",
+  },
+  winesVines2015: {
+    name: "Wines & Vines 2015",
+    work: "Wines & Vines, October 2015, p. 76: the primary bud carries 70 to 75 % of the node's crop",
+    mark: "seen",
+  },
+  fiolaBuds: {
+    name: "Maryland",
+    work: "Fiola, University of Maryland Extension: Assessing grapevine bud damage",
+    mark: "seen",
+  },
+  cornell2012: {
+    name: "Cornell 2012",
+    work: "Martinson, Lakso and Bates, Cornell University 2012: Bud fruitfulness and yield",
+    mark: "seen",
+  },
+  dami: {
+    name: "Ohio State yields",
+    work: "Dami, Ohio State University: How to Estimate Grape Yields; Dami and Sabbatini 2012, HYG-1434",
+    mark: "seen",
+  },
+  kliewer2005: {
+    name: "Kliewer 2005",
+    work: "Kliewer and Dokoozlian 2005, American Journal of Enology and Viticulture 56:170-181: leaf area and crop weight ratios",
+    mark: "seen",
+  },
+  kurtural2006: {
+    name: "Kurtural 2006",
+    work: "Kurtural, Dami and Taylor 2006, HortTechnology 16(2):233-240: pruning and cluster thinning of Chambourcin",
+    mark: "seen",
+  },
+  iowa2011: {
+    name: "Iowa State 2011",
+    work: "Iowa State University Extension, Wine Grower News 178, 5 Aug 2011: 10 to 15 vines and 100 clusters for 15 %",
+    mark: "seen",
+  },
+  iowa2013: {
+    name: "Iowa State 2013",
+    work: "Iowa State University Extension, Wine Grower News 247, 5 Jul 2013: lag phase, multiplier 2, 100 to 200 clusters",
+    mark: "seen",
+  },
+  fiolaCrop: {
+    name: "Maryland crop estimation",
+    work: "Fiola, University of Maryland Extension: Crop Estimation, Timely Viticulture",
+    mark: "seen",
+  },
+  wolfe: {
+    name: "Wolfe",
+    work: "Wolfe, Good Fruit Grower: predicting wine grape crops (lag-phase doubling after Price, Oregon)",
+    mark: "seen",
+  },
+  bcwgc: {
+    name: "BC Best Practices",
+    work: "British Columbia Wine Grape Council, Best Practices Guide: crop estimation",
+    mark: "seen",
+  },
+  wsu2006: {
+    name: "WSU 2006",
+    work: "Washington State University, Yield Estimation, July 2006",
+    mark: "seen",
+  },
+  strickland1932: {
+    name: "Strickland 1932",
+    work: "Strickland 1932, Journal of Agriculture of Victoria 30:584-593, uniformity trial of 125 vines (agridat)",
+    mark: "seen",
+  },
+  oger2023: {
+    name: "Oger 2023",
+    work: "Oger, Laurent, Vismara and Tisseyre, OENO One: How to better estimate bunch number at vineyard level?",
+    mark: "seen",
+  },
+  cornellLabour: {
+    name: "Cornell labour",
+    work: "Martinson, Vanden Heuvel and Preszler, Cornell University: Canopy and crop management, what do they cost",
+    mark: "seen",
+  },
+  uw2015: {
+    name: "UW 2015",
+    work: "Atucha and Wimmer, University of Wisconsin-Madison: training trial with 6 shoots a foot, Verona 2015",
+    mark: "seen",
+  },
+  cochran1977: {
+    name: "Cochran 1977",
+    work: "Cochran 1977, Sampling Techniques, third edition",
+    mark: "memory",
+  },
+  wilson1927: {
+    name: "Wilson 1927",
+    work: "Wilson 1927, Journal of the American Statistical Association 22:209-212",
+    mark: "memory",
+  },
+  clopper1934: {
+    name: "Clopper-Pearson 1934",
+    work: "Clopper and Pearson 1934, Biometrika 26:404-413",
+    mark: "memory",
   },
 };

@@ -32,4 +32,59 @@ export const REFUSALS: Readonly<Record<string, Text>> = {
     es: "La poda pesa cero, así que no hay relación de carga: pese la poda de las mismas plantas.",
     fr: "Le bois de taille pèse zéro, donc pas de rapport de charge : pesez le bois des mêmes ceps.",
   },
+  noBudsCut: {
+    en: "No bud was cut, so nothing can be said about injury.",
+    es: "No se cortó ninguna yema, así que no se puede decir nada del daño.",
+    fr: "Aucun bourgeon n'a été coupé, on ne peut donc rien dire des dégâts.",
+  },
+  unknownInjuryRule: {
+    en: '"{value}" is not an injury rule; known are: {known}.',
+    es: '"{value}" no es una regla de daño; se conocen: {known}.',
+    fr: "« {value} » n'est pas une règle de dégâts ; sont connues : {known}.",
+  },
+  cornellAbove80: {
+    en: "{percent} % of the primary buds are dead: what Cornell 2014 says above 80 % was not seen, so it gives no number here.",
+    es: "El {percent} % de las yemas primarias está muerto: lo que Cornell 2014 dice por encima del 80 % no se vio, así que no da cifra aquí.",
+    fr: "{percent} % des bourgeons primaires sont morts : ce que dit Cornell 2014 au-dessus de 80 % n'a pas été vu, donc pas de chiffre ici.",
+  },
+  msuBetween15And20: {
+    en: "{percent} % of the primary buds are dead: MSU 2002 covers up to 15 % and from 20 %, but nothing between.",
+    es: "El {percent} % de las yemas primarias está muerto: MSU 2002 cubre hasta 15 % y desde 20 %, pero nada entre medio.",
+    fr: "{percent} % des bourgeons primaires sont morts : MSU 2002 couvre jusqu'à 15 % et dès 20 %, mais rien entre les deux.",
+  },
+  msuAbove50: {
+    en: "{percent} % of the primary buds are dead: above 50 % MSU 2002 gives no number but says to take off only unmanageable growth, wait until after budbreak, then prune lightly to the live nodes wanted.",
+    es: "El {percent} % de las yemas primarias está muerto: por encima del 50 % MSU 2002 no da cifra, sino que pide quitar solo lo inmanejable, esperar a después de la brotación y podar ligero hasta las yemas vivas deseadas.",
+    fr: "{percent} % des bourgeons primaires sont morts : au-dessus de 50 % MSU 2002 ne donne pas de chiffre mais dit de n'ôter que le bois ingérable, d'attendre après le débourrement, puis de tailler légèrement aux yeux vivants voulus.",
+  },
+  purdueTwoRows: {
+    en: "{percent} % of the primary buds are dead: Purdue's table prints that share in two rows, one giving {first} nodes and the other {second}; it does not say which holds.",
+    es: "El {percent} % de las yemas primarias está muerto: la tabla de Purdue pone esa parte en dos filas, una con {first} yemas y otra con {second}; no dice cuál vale.",
+    fr: "{percent} % des bourgeons primaires sont morts : le tableau de Purdue met cette part dans deux lignes, l'une donnant {first} yeux et l'autre {second} ; il ne dit pas laquelle vaut.",
+  },
+  purdueAbove50: {
+    en: "{percent} % of the primary buds are dead: above 50 % Purdue gives no number but asks for minimal pruning.",
+    es: "El {percent} % de las yemas primarias está muerto: por encima del 50 % Purdue no da cifra, sino que pide una poda mínima.",
+    fr: "{percent} % des bourgeons primaires sont morts : au-dessus de 50 % Purdue ne donne pas de chiffre mais demande une taille minimale.",
+  },
+  northernGrapesNoNumber: {
+    en: "{percent} % of the primary buds are dead: above 20 % Northern Grapes 2014 says to leave more nodes, but not how many.",
+    es: "El {percent} % de las yemas primarias está muerto: por encima del 20 % Northern Grapes 2014 pide dejar más yemas, pero no dice cuántas.",
+    fr: "{percent} % des bourgeons primaires sont morts : au-dessus de 20 % Northern Grapes 2014 dit de laisser plus d'yeux, mais pas combien.",
+  },
+  allDead: {
+    en: "Every primary bud is dead: no number of nodes makes up for that.",
+    es: "Todas las yemas primarias están muertas: ningún número de yemas lo compensa.",
+    fr: "Tous les bourgeons primaires sont morts : aucun nombre d'yeux ne le compense.",
+  },
+  tooFewVines: {
+    en: "{value} counted vines are too few to say how sure a mean is; at least {needed} are needed.",
+    es: "{value} plantas contadas son muy pocas para decir cuán segura es una media; se necesitan al menos {needed}.",
+    fr: "{value} ceps comptés sont trop peu pour dire la sûreté d'une moyenne ; il en faut au moins {needed}.",
+  },
+  spursAbovePositions: {
+    en: "Block {block}, row {row}, vine {vine}: {value} live spurs on {most} positions cannot be.",
+    es: "Cuartel {block}, hilera {row}, planta {vine}: {value} pitones vivos en {most} posiciones no puede ser.",
+    fr: "Parcelle {block}, rang {row}, cep {vine} : {value} coursons vivants sur {most} emplacements, c'est impossible.",
+  },
 };
