@@ -32,4 +32,9 @@ export const WORKBOOK_PROBLEMS: Readonly<Record<string, Text>> = {
     es: 'La tabla para la hoja "{sheet}" no es coherente (fila {row}; 0 son los encabezados); no se escribió nada.',
     fr: "Le tableau destiné à la feuille « {sheet} » n'est pas cohérent (ligne {row} ; 0 désigne les en-têtes) ; rien n'a été écrit.",
   },
+  lastSheet: {
+    en: 'The sheet "{sheet}" is the only one in the workbook, so it cannot be deleted; nothing was changed.',
+    es: 'La hoja "{sheet}" es la única del libro y no se puede borrar; no se cambió nada.',
+    fr: "La feuille « {sheet} » est la seule du classeur et ne peut pas être supprimée ; rien n'a été changé.",
+  },
 };

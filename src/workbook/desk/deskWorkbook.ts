@@ -1,0 +1,327 @@
+import { ICommandService, type ICommandInfo } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import {
+  FormulaDataModel,
+  InsertSheetCommand,
+  SetRangeValuesCommand,
+  SetRangeValuesMutation,
+} from "@univerjs/preset-sheets-core";
+import type { CellValue } from "../../survey/cell";
+import type { SheetArea } from "../../survey/sheetArea";
+import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
+import {
+  WorkbookProblem,
+  type CellChange,
+  type CellMark,
+  type CellWrite,
+  type OwnSheet,
+  type ReadOptions,
+  type SurveyWorkbook,
+} from "../surveyWorkbook";
+import { cellDataOf, cellValueOf, EMPTY_CELL, hasFormula } from "./cellData";
+import { CellMarks } from "./cellMarks";
+import { changedRanges } from "./changedRanges";
+import { columnWidths, frozenHeader, ownSheetCells, type Matrix } from "./ownSheetData";
+
+type FWorkbook = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
+type FWorksheet = ReturnType<FWorkbook["getActiveSheet"]>;
+
+/** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
+const OWN = "cordonbook";
+
+/** Rows that are read between two breaths of the page. */
+const ROWS_AT_ONCE = 2000;
+
+/** Rows and columns kept free below and beside what stands on a sheet. */
+const SPARE_ROWS = 50;
+const SPARE_COLUMNS = 6;
+
+/** The workbook that is open on the desk page: the pane and the checks over the open spreadsheet engine. */
+export class DeskWorkbook implements SurveyWorkbook {
+  readonly host = "desk";
+  private readonly marks: CellMarks;
+  private readonly commands: ICommandService;
+  private readonly formulas: FormulaDataModel;
+  private settling: Promise<void> | undefined;
+
+  constructor(
+    private readonly engine: FUniver,
+    private readonly workbook: FWorkbook,
+  ) {
+    const injector = workbook.getActiveSheet().getInject();
+    this.marks = new CellMarks(injector, workbook.getId());
+    this.commands = injector.get(ICommandService);
+    this.formulas = injector.get(FormulaDataModel);
+    this.commands.onCommandExecuted((command, options) => {
+      if (command.id === SetRangeValuesMutation.id && !options?.applyFormulaCalculationResult) this.settle();
+    });
+  }
+
+  /** Resolves when every formula has its value. */
+  async calculated(): Promise<void> {
+    await this.settling;
+  }
+
+  async sheetNames(): Promise<string[]> {
+    return this.workbook.getSheets().map((sheet) => sheet.getSheetName());
+  }
+
+  async readSheet(name: string, options: ReadOptions = {}): Promise<SheetArea> {
+    const { onProgress, signal } = options;
+    signal?.throwIfAborted();
+    await this.settling;
+    const sheet = this.sheet(name);
+    const [unitId, sheetId] = [this.workbook.getId(), sheet.getSheetId()];
+    const cells = sheet.getSheet().getCellMatrix();
+    const spilled = this.formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
+    const rows: CellValue[][] = [];
+    const formulas = new Map<string, string>();
+    const bounds = { firstRow: Infinity, lastRow: -1, firstColumn: Infinity, lastColumn: -1 };
+    const rowCount = Math.max(cells.getLength(), lastKey(spilled) + 1);
+
+    for (let row = 0; row < rowCount; row++) {
+      if (row > 0 && row % ROWS_AT_ONCE === 0) {
+        onProgress?.(row / rowCount);
+        await aBreath();
+        signal?.throwIfAborted();
+      }
+      const stored = cells.getRow(row) ?? {};
+      const values: CellValue[] = [];
+      const spilledRow = spilled[row] ?? {};
+      for (const key of new Set([...Object.keys(stored), ...Object.keys(spilledRow)])) {
+        const column = Number(key);
+        const cell = stored[column];
+        const value = cellValueOf(cell) ?? cellValueOf(spilledRow[column]);
+        const formula = cell && hasFormula(cell) ? this.formulaOf(row, column, sheetId, unitId) : null;
+        if (formula !== null) formulas.set(`${row} ${column}`, formula);
+        if (value === null && formula === null) continue;
+        values[column] = value;
+        bounds.firstRow = Math.min(bounds.firstRow, row);
+        bounds.lastRow = row;
+        bounds.firstColumn = Math.min(bounds.firstColumn, column);
+        bounds.lastColumn = Math.max(bounds.lastColumn, column);
+      }
+      rows.push(values);
+    }
+    onProgress?.(1);
+    const { firstRow, lastRow, firstColumn, lastColumn } = bounds;
+    if (lastRow < 0)
+      return { sheet: sheet.getSheetName(), firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+    const width = lastColumn - firstColumn + 1;
+    return {
+      sheet: sheet.getSheetName(),
+      firstRow: firstRow + 1,
+      firstColumn: firstColumn + 1,
+      values: rows
+        .slice(firstRow, lastRow + 1)
+        .map((row) => Array.from({ length: width }, (_, column) => row[firstColumn + column] ?? null)),
+      formulaAt: (r, c) => formulas.get(`${firstRow + r} ${firstColumn + c}`) ?? null,
+    };
+  }
+
+  async writeOwnSheet(content: OwnSheet): Promise<void> {
+    const layout = layOutOwnSheet(content);
+    const there = this.find(content.sheet);
+    if (there && !isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.getSheetName() });
+    if (there) this.rewrite(there, layout, content);
+    else this.insert(layout, content);
+  }
+
+  async isOwnSheet(name: string): Promise<boolean> {
+    const sheet = this.find(name);
+    return sheet !== undefined && isOwn(sheet);
+  }
+
+  async deleteOwnSheet(name: string): Promise<void> {
+    const sheet = this.sheet(name);
+    if (!isOwn(sheet)) throw new WorkbookProblem("notOurs", { sheet: sheet.getSheetName() });
+    if (!this.workbook.deleteSheet(sheet))
+      throw new WorkbookProblem("lastSheet", { sheet: sheet.getSheetName() });
+  }
+
+  async writeCells(name: string, cells: readonly CellWrite[]): Promise<void> {
+    const sheet = this.sheet(name);
+    const matrix: Matrix = {};
+    let [rows, columns] = [0, 0];
+    for (const cell of cells) {
+      const data = "formula" in cell ? { ...EMPTY_CELL, f: cell.formula } : cellDataOf(cell.value);
+      (matrix[cell.row - 1] ??= {})[cell.column - 1] = data;
+      rows = Math.max(rows, cell.row);
+      columns = Math.max(columns, cell.column);
+    }
+    if (cells.length === 0) return;
+    this.makeRoom(sheet, rows, columns);
+    this.set(sheet, matrix);
+  }
+
+  async selectCell(name: string, row: number, column: number): Promise<void> {
+    const sheet = this.sheet(name);
+    this.makeRoom(sheet, row, column);
+    sheet.activate();
+    const range = sheet.getRange(row - 1, column - 1);
+    sheet.setActiveRange(range);
+    await isDrawn(sheet);
+    if (!isInSight(sheet, row - 1, column - 1))
+      sheet.scrollToCell(Math.max(0, row - 1 - ROWS_ABOVE), Math.max(0, column - 1 - COLUMNS_BEFORE));
+  }
+
+  async selectedCell(): Promise<{ sheet: string; row: number; column: number } | undefined> {
+    const sheet = this.workbook.getActiveSheet();
+    const cell = this.workbook.getActiveCell();
+    return cell
+      ? { sheet: sheet.getSheetName(), row: cell.getRow() + 1, column: cell.getColumn() + 1 }
+      : undefined;
+  }
+
+  async markCells(marks: readonly CellMark[]): Promise<void> {
+    const placed = marks.map((mark) => ({ sheetId: this.sheet(mark.sheet).getSheetId(), mark }));
+    this.marks.replace(placed);
+    this.workbook.getActiveSheet().refreshCanvas();
+  }
+
+  async readFlag(key: string): Promise<string | undefined> {
+    return this.flags()[key];
+  }
+
+  async writeFlag(key: string, value: string | undefined): Promise<void> {
+    const { [key]: _before, ...others } = this.flags();
+    const flags = value === undefined ? others : { ...others, [key]: value };
+    this.workbook.setCustomMetadata({ ...this.workbook.getCustomMetadata(), [OWN]: flags });
+  }
+
+  async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
+    const listening = this.commands.onCommandExecuted((command, options) => {
+      if (options?.applyFormulaCalculationResult) return;
+      for (const change of this.changesOf(command)) onChange(change);
+    });
+    return async () => listening.dispose();
+  }
+
+  private changesOf(command: Readonly<ICommandInfo>): CellChange[] {
+    const unitId = this.workbook.getId();
+    return changedRanges(command)
+      .filter((changed) => changed.unitId === unitId)
+      .flatMap(({ subUnitId, range }) => {
+        const sheet = this.workbook.getSheetBySheetId(subUnitId);
+        if (!sheet) return [];
+        return [
+          {
+            sheet: sheet.getSheetName(),
+            firstRow: range.startRow + 1,
+            firstColumn: range.startColumn + 1,
+            rowCount: range.endRow - range.startRow + 1,
+            columnCount: range.endColumn - range.startColumn + 1,
+            by: "own" as const,
+          },
+        ];
+      });
+  }
+
+  private settle(): void {
+    this.settling ??= this.engine
+      .getFormula()
+      .onCalculationResultApplied(LONGEST_CALCULATION)
+      .catch(() => {})
+      .finally(() => (this.settling = undefined));
+  }
+
+  private formulaOf(row: number, column: number, sheetId: string, unitId: string): string | null {
+    return this.formulas.getFormulaStringByCell(row, column, sheetId, unitId) ?? null;
+  }
+
+  private flags(): Record<string, string> {
+    return (this.workbook.getCustomMetadata()?.[OWN] as Record<string, string> | undefined) ?? {};
+  }
+
+  private find(name: string): FWorksheet | undefined {
+    const wanted = name.toLowerCase();
+    return this.workbook.getSheets().find((sheet) => sheet.getSheetName().toLowerCase() === wanted);
+  }
+
+  private sheet(name: string): FWorksheet {
+    const sheet = this.find(name);
+    if (!sheet) throw new WorkbookProblem("noSheet", { sheet: name });
+    return sheet;
+  }
+
+  private makeRoom(sheet: FWorksheet, rows: number, columns: number): void {
+    if (sheet.getMaxRows() < rows) sheet.setRowCount(rows + SPARE_ROWS);
+    if (sheet.getMaxColumns() < columns) sheet.setColumnCount(columns + SPARE_COLUMNS);
+  }
+
+  private set(sheet: FWorksheet, value: Matrix): void {
+    this.commands.syncExecuteCommand(SetRangeValuesCommand.id, {
+      unitId: this.workbook.getId(),
+      subUnitId: sheet.getSheetId(),
+      value,
+    });
+  }
+
+  private insert(layout: OwnSheetLayout, content: OwnSheet): void {
+    this.commands.syncExecuteCommand(InsertSheetCommand.id, {
+      unitId: this.workbook.getId(),
+      sheet: {
+        name: content.sheet,
+        cellData: ownSheetCells(layout, content),
+        columnData: columnWidths(content),
+        rowCount: layout.values.length + SPARE_ROWS,
+        columnCount: layout.columnCount + SPARE_COLUMNS,
+        freeze: frozenHeader(layout),
+        custom: { [OWN]: "own" },
+      },
+    });
+  }
+
+  private rewrite(sheet: FWorksheet, layout: OwnSheetLayout, content: OwnSheet): void {
+    this.makeRoom(sheet, layout.values.length, layout.columnCount);
+    const matrix: Matrix = {};
+    sheet
+      .getSheet()
+      .getCellMatrix()
+      .forValue((row, column) => {
+        (matrix[row] ??= {})[column] = { ...EMPTY_CELL, s: null };
+      });
+    for (const [row, cells] of Object.entries(ownSheetCells(layout, content)))
+      Object.assign((matrix[Number(row)] ??= {}), cells);
+    this.set(sheet, matrix);
+    for (const [column, { w }] of Object.entries(columnWidths(content)))
+      sheet.setColumnWidth(Number(column), w);
+    sheet.setFreeze(frozenHeader(layout));
+  }
+}
+
+/** Where a cell out of sight is brought to: a few rows and columns from the corner, so that its row can be read. */
+const ROWS_ABOVE = 6;
+const COLUMNS_BEFORE = 3;
+
+/** Milliseconds after which a calculation that does not end is no longer waited for. */
+const LONGEST_CALCULATION = 20_000;
+
+function isOwn(sheet: FWorksheet): boolean {
+  return sheet.getCustomMetadata()?.[OWN] === "own";
+}
+
+/** The sheet's parts as they are on the screen: frozen rows and columns, and what is scrolled. */
+function partsInSight(sheet: FWorksheet) {
+  return [...(sheet.getVisibleRangesOfAllViewports()?.values() ?? [])];
+}
+
+function isInSight(sheet: FWorksheet, row: number, column: number): boolean {
+  return partsInSight(sheet).some(
+    (part) =>
+      row >= part.startRow && row < part.endRow && column >= part.startColumn && column < part.endColumn,
+  );
+}
+
+/** A sheet that has just come to the front needs a few frames before it can be scrolled. */
+async function isDrawn(sheet: FWorksheet): Promise<void> {
+  for (let tries = 0; tries < 20 && partsInSight(sheet).length === 0; tries++) await aBreath(25);
+}
+
+function lastKey(matrix: object): number {
+  return Object.keys(matrix).reduce((last, key) => Math.max(last, Number(key)), -1);
+}
+
+function aBreath(milliseconds = 0): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
+}

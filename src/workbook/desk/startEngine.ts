@@ -1,0 +1,52 @@
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
+import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
+import { defaultTheme } from "@univerjs/themes";
+import type { Language } from "../../texts/language";
+import { cureLexer } from "./cureLexer";
+
+/** The engine's own words for menus and function help, as src/desk/engine/words-*.ts export them. */
+export type EngineWords = readonly Parameters<typeof mergeLocales>[0][];
+
+const LOCALES: Readonly<Record<Language, LocaleType>> = {
+  en: LocaleType.EN_US,
+  es: LocaleType.ES_ES,
+  fr: LocaleType.FR_FR,
+};
+
+/**
+ * Starts the spreadsheet engine in an element: a grid with formula bar, sheet tabs, tables and notes; no workbook yet.
+ * The presets are registered one by one, because the package that would do it pulls in parts without a licence.
+ */
+export function startEngine(container: HTMLElement, language: Language, words: EngineWords): FUniver {
+  cureLexer();
+  const locale = LOCALES[language];
+  const univer = new Univer({
+    theme: defaultTheme,
+    locale,
+    locales: { [locale]: mergeLocales(...words) },
+    logLevel: LogLevel.WARN,
+  });
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      header: true,
+      toolbar: false,
+      formulaBar: true,
+      disableAutoFocus: true,
+      sheets: { disableForceStringMark: true, disableForceStringAlert: true },
+    }),
+    UniverSheetsNotePreset(),
+    UniverSheetsTablePreset(),
+  ];
+  const known = new Set<string>();
+  for (const plugin of presets.flatMap(({ plugins }) => plugins)) {
+    const [Plugin, options] = Array.isArray(plugin) ? plugin : [plugin, undefined];
+    if (known.has(Plugin.pluginName)) continue;
+    known.add(Plugin.pluginName);
+    univer.registerPlugin(Plugin, options);
+  }
+  return FUniver.newAPI(univer);
+}

@@ -1,0 +1,34 @@
+import path from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { surveyWorkbookContract } from "../workbook/contract";
+import { startChromium } from "./chromium";
+import { scriptFor } from "./scriptFor";
+
+interface ContractPage {
+  readonly ruleNames: string[];
+  runRule(name: string): Promise<string | undefined>;
+}
+
+describe("the desk page's workbook keeps the contract of every host", () => {
+  let browser: Browser;
+  let page: Page;
+
+  beforeAll(async () => {
+    browser = await startChromium();
+    page = await browser.newPage({ viewport: { width: 1000, height: 700 } });
+    await page.setContent("<!doctype html><body></body>");
+    await page.addScriptTag({
+      content: await scriptFor(path.resolve("tests/browser/pages/deskContract.ts")),
+    });
+    await page.waitForFunction("window.runRule");
+  }, 120_000);
+  afterAll(() => browser?.close());
+
+  const names = surveyWorkbookContract(() => Promise.reject(new Error("only the names are wanted"))).map(
+    ({ name }) => name,
+  );
+  test.each(names)("%s", async (name) => {
+    const problem = await page.evaluate((rule) => (window as unknown as ContractPage).runRule(rule), name);
+    expect(problem).toBeUndefined();
+  });
+});

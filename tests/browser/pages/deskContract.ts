@@ -1,0 +1,37 @@
+import "@univerjs/preset-sheets-core/lib/index.css";
+import { DeskWorkbook } from "../../../src/workbook/desk/deskWorkbook";
+import { startEngine } from "../../../src/workbook/desk/startEngine";
+import { workbookData } from "../../../src/workbook/desk/workbookData";
+import words from "../../../src/desk/engine/words-en";
+import { surveyWorkbookContract } from "../../workbook/contract";
+
+const container = document.createElement("div");
+container.style.cssText = "width: 900px; height: 600px";
+document.body.append(container);
+const engine = startEngine(container, "en", words);
+let open: { getId(): string } | undefined;
+
+const cases = surveyWorkbookContract(async (sheets) => {
+  if (open) engine.disposeUnit(open.getId());
+  const workbook = engine.createWorkbook(
+    workbookData(
+      "Contract",
+      Object.entries(sheets).map(([name, cells]) => ({ name, cells })),
+    ),
+  );
+  open = workbook;
+  return new DeskWorkbook(engine, workbook);
+});
+
+/** For the test that drives this page: runs one rule and gives back what is wrong, if anything. */
+Object.assign(window, {
+  ruleNames: cases.map(({ name }) => name),
+  runRule: (name: string) =>
+    cases
+      .find((rule) => rule.name === name)!
+      .run()
+      .then(
+        () => undefined,
+        (problem: Error) => problem.message,
+      ),
+});
