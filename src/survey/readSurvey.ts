@@ -239,6 +239,7 @@ function readCells(
   words: Words,
   noNumbers: Float64Array,
 ): Cells {
+  if (column.id === "note") return { numbers: noNumbers, states: remarkStates(raw), codes: NO_CODES };
   if (column.kind === "text") return { numbers: noNumbers, ...readWords(raw, words) };
   if (column.kind === "choice") return { numbers: noNumbers, ...readChoices(column, raw) };
   if (column.kind === "date") return readDates(raw);
@@ -268,6 +269,12 @@ function otherState(value: CellValue): number {
   if (isCellError(value)) return CELL.error;
   if (typeof value === "string" && textNumber(value) !== undefined) return CELL.numberAsText;
   return CELL.unreadable;
+}
+
+function remarkStates(raw: readonly CellValue[]): Uint8Array {
+  return Uint8Array.from(raw, (value) =>
+    isBlank(value) ? CELL.blank : isCellError(value) ? CELL.error : CELL.usable,
+  );
 }
 
 function readWords(raw: readonly CellValue[], words: Words): Omit<Cells, "numbers"> {

@@ -1,0 +1,39 @@
+import { DATA_SHEETS, type Check, type FindingKind, type Report } from "../check";
+import { isCellError } from "../cell";
+import { CELL, type SurveyColumn } from "../survey";
+
+const numberAsText: FindingKind = { code: "numberAsText", severity: "wrong", action: "correct" };
+const notANumber: FindingKind = { code: "notANumber", severity: "wrong", action: "correct" };
+const notADate: FindingKind = { code: "notADate", severity: "wrong", action: "correct" };
+const unknownWord: FindingKind = { code: "unknownWord", severity: "wrong", action: "correct" };
+const errorCell: FindingKind = { code: "errorCell", severity: "wrong", action: "correct" };
+
+/** A cell that holds something else than its column is for. */
+export const CELL_KIND: Check = {
+  id: "cellKind",
+  kinds: [numberAsText, notANumber, notADate, unknownWord, errorCell],
+  sheets: DATA_SHEETS,
+  scope: "row",
+  prepare(table) {
+    return (from, to, report) => {
+      for (const column of table.columns) {
+        const { states } = column;
+        for (let i = from; i < to; i++) if (states[i] > CELL.blank) tell(column, i, report);
+      }
+    };
+  },
+};
+
+function tell(column: SurveyColumn, index: number, report: Report): void {
+  const value = column.raw[index];
+  if (isCellError(value)) return report(errorCell, index, column, { value: value.error });
+  const facts = { value: String(value).trim() };
+  if (column.states[index] === CELL.error) return report(errorCell, index, column, facts);
+  if (column.column.kind === "date") return report(notADate, index, column, facts);
+  if (column.column.kind === "choice")
+    return report(unknownWord, index, column, {
+      ...facts,
+      words: column.column.choices!.map((choice) => choice.id),
+    });
+  report(column.states[index] === CELL.numberAsText ? numberAsText : notANumber, index, column, facts);
+}

@@ -1,0 +1,51 @@
+import { DATA_SHEETS, type Check, type FindingKind, type Report } from "../check";
+import type { SurveyColumn } from "../survey";
+
+const outsideLimits: FindingKind = { code: "outsideLimits", severity: "wrong", action: "correct" };
+const notWhole: FindingKind = { code: "notWhole", severity: "wrong", action: "correct" };
+
+/** Numbers that no true value reaches, and counts with a fraction. */
+export const LIMITS: Check = {
+  id: "limits",
+  kinds: [outsideLimits, notWhole],
+  sheets: DATA_SHEETS,
+  scope: "row",
+  prepare(table) {
+    const numeric = table.columns.filter(
+      ({ column }) => column.kind !== "text" && column.kind !== "choice" && column.kind !== "date",
+    );
+    return (from, to, report) => {
+      for (const column of numeric) judgeColumn(column, from, to, report);
+    };
+  },
+};
+
+/** Rounding of a limit that was given in another unit, so that the limit itself still passes. */
+const ROUNDING = 1e-9;
+
+function judgeColumn(column: SurveyColumn, from: number, to: number, report: Report): void {
+  const { numbers } = column;
+  const { least = -Infinity, most = Infinity, kind } = column.column;
+  const whole = kind === "count" || kind === "year";
+  for (let i = from; i < to; i++) {
+    const value = numbers[i];
+    if (value < least - ROUNDING || value > most + ROUNDING) tellOutside(column, i, report);
+    else if (whole && value % 1 !== 0 && value === value)
+      report(notWhole, i, column, { value: column.raw[i] as number });
+  }
+}
+
+function tellOutside(column: SurveyColumn, index: number, report: Report): void {
+  const { least, most } = column.column;
+  report(outsideLimits, index, column, {
+    value: column.raw[index] as number,
+    least: least === undefined ? null : written(least / column.perUnit),
+    most: most === undefined ? null : written(most / column.perUnit),
+    unit: column.unit?.id ?? "",
+  });
+}
+
+/** A limit in the sheet's unit, with three digits that count. */
+function written(limit: number): number {
+  return Number.isInteger(limit) ? limit : Number(limit.toPrecision(3));
+}

@@ -1,0 +1,30 @@
+import { DATA_SHEETS, HEADER, type Check, type FindingKind } from "../check";
+import { CELL } from "../survey";
+
+const missingValue: FindingKind = { code: "missingValue", severity: "wrong", action: "fillIn" };
+const missingColumn: FindingKind = { code: "missingColumn", severity: "wrong", action: "mendSheet" };
+const columnTwice: FindingKind = { code: "columnTwice", severity: "ask", action: "mendSheet" };
+
+/** A required cell without an entry, or a required column that the table does not have. */
+export const MISSING_VALUE: Check = {
+  id: "missingValue",
+  kinds: [missingValue, missingColumn, columnTwice],
+  sheets: DATA_SHEETS,
+  scope: "row",
+  prepare(table) {
+    const required = table.columns.filter((column) => column.column.required);
+    const absent = table.shape.columns.filter((column) => column.required && !table.column(column.id));
+    return (from, to, report) => {
+      if (from === 0) {
+        for (const column of absent)
+          report(missingColumn, HEADER, undefined, { columnId: column.id, shape: table.shape.id });
+        for (const { header } of table.repeatedHeaders)
+          report(columnTwice, HEADER, undefined, { wanted: header });
+      }
+      for (const column of required) {
+        const { states } = column;
+        for (let i = from; i < to; i++) if (states[i] === CELL.blank) report(missingValue, i, column);
+      }
+    };
+  },
+};

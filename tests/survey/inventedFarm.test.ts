@@ -1,0 +1,54 @@
+import { inventedFarm, type Farm } from "../../sample-workbooks/make/inventedFarm";
+import { plantMistakes } from "../../sample-workbooks/make/plantedMistakes";
+import { randomSource } from "../../sample-workbooks/make/randomSource";
+import { allFindings } from "../../src/survey/checkSurvey";
+import type { SheetId } from "../../src/survey/column";
+import { readSurvey } from "../../src/survey/readSurvey";
+import { SHEETS } from "../../src/survey/sheets";
+import { areaOf } from "./area";
+
+const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
+
+/** The farm's sheets as areas, with units in the headers. */
+function areasOf(farm: Farm) {
+  return (Object.keys(farm) as (keyof Farm)[]).map((id: Exclude<SheetId, "settings">) => {
+    const { columns, name } = SHEETS[id];
+    const headers = columns.map((column) => column.header.en + (US_UNITS[column.kind] ?? ""));
+    return areaOf(name.en, [
+      headers,
+      ...farm[id].map((row) => columns.map((column) => row[column.id] ?? null)),
+    ]);
+  });
+}
+
+const TODAY = 46190;
+
+describe("the invented farm", () => {
+  test("a clean season has no wrong cell", () => {
+    const survey = readSurvey(areasOf(inventedFarm(randomSource(20260112))));
+    expect(survey.allTables.map((table) => table.shape.id).sort()).toEqual([
+      "blocks",
+      "budCuts",
+      "cordons",
+      "harvest",
+      "vines",
+    ]);
+    expect(allFindings(survey, { today: TODAY })).toEqual([]);
+  });
+
+  const farm = inventedFarm(randomSource(20260112));
+  const planted = plantMistakes(farm);
+  const found = allFindings(readSurvey(areasOf(farm)), { today: TODAY });
+
+  test.each(planted)("$code in $sheet, row $sheetRow: $what", ({ code, sheet, sheetRow, column }) => {
+    const header = column === "" ? "" : SHEETS[sheet].columns.find((own) => own.id === column)!.header.en;
+    expect(found).toContainEqual(
+      expect.objectContaining({
+        code,
+        sheet: SHEETS[sheet].name.en,
+        row: sheetRow,
+        column: header === "" ? "" : expect.stringContaining(header),
+      }),
+    );
+  });
+});

@@ -1,0 +1,76 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import Papa from "papaparse";
+import type { CellValue } from "../../src/survey/cell";
+import { readSurvey } from "../../src/survey/readSurvey";
+import { textDate } from "../../src/survey/serialDate";
+import type { Survey } from "../../src/survey/survey";
+import { areaOf } from "./area";
+
+/** A finding that a case expects: where and which, never its wording. */
+export interface ExpectedFinding {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: string;
+  readonly code: string;
+}
+
+/** A folder of tests/survey/cases: a csv a sheet, and what must be found in them. */
+export interface SurveyCase {
+  readonly name: string;
+  readonly why: string;
+  readonly survey: Survey;
+  readonly today: number | undefined;
+  readonly findings: readonly ExpectedFinding[];
+  /** Rows that come close to a mistake and are none. */
+  readonly nearMisses: readonly { readonly sheet: string; readonly row: number; readonly why: string }[];
+}
+
+const CASES = join(__dirname, "cases");
+
+/** Names of all cases: a new folder is a new case. */
+export function caseNames(): string[] {
+  return readdirSync(CASES, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name);
+}
+
+/**
+ * Reads a case. In the csv files a cell that looks like a number is one; a leading apostrophe makes it text, as in a
+ * spreadsheet; #N/A and the like are error cells. `formulas` in findings.json gives formulas by sheet and "row:column".
+ */
+export function readCase(name: string): SurveyCase {
+  const folder = join(CASES, name);
+  const expected = JSON.parse(readFileSync(join(folder, "findings.json"), "utf8"));
+  const areas = readdirSync(folder)
+    .filter((file) => file.endsWith(".csv"))
+    .map((file) => {
+      const sheet = file === "sheet.csv" ? "Cordons" : file.slice(0, -".csv".length);
+      const { data } = Papa.parse<string[]>(readFileSync(join(folder, file), "utf8").trimEnd());
+      return areaOf(
+        sheet,
+        data.map((row) => row.map(cellOf)),
+        { formulas: expected.formulas?.[sheet] },
+      );
+    });
+  if (areas.length === 0 || !existsSync(join(folder, "findings.json")))
+    throw new Error(`The case ${name} needs a csv and findings.json`);
+  const day = expected.today === undefined ? undefined : textDate(expected.today);
+  return {
+    name,
+    why: expected.why,
+    survey: readSurvey(areas, { unitSystem: expected.unitSystem, mapping: expected.mapping }),
+    today: day && "serial" in day ? day.serial : undefined,
+    findings: expected.findings,
+    nearMisses: expected.nearMisses ?? [],
+  };
+}
+
+function cellOf(text: string): CellValue {
+  if (text === "") return null;
+  if (text.startsWith("'")) return text.slice(1);
+  if (/^#(N\/A|DIV\/0!|VALUE!|REF!|NAME\?|NUM!)$/.test(text)) return { error: text };
+  if (/^-?\d+(\.\d+)?$/.test(text)) return Number(text);
+  if (text === "TRUE" || text === "FALSE") return text === "TRUE";
+  return text;
+}
