@@ -1,3 +1,4 @@
+import { FILE_PROBLEMS } from "./fileProblems";
 import type { Text } from "./language";
 
 /** One sentence per code of WorkbookProblem: what could not be done, where, and what to do about it. */
@@ -37,4 +38,5 @@ export const WORKBOOK_PROBLEMS: Readonly<Record<string, Text>> = {
     es: 'La hoja "{sheet}" es la única del libro y no se puede borrar; no se cambió nada.',
     fr: "La feuille « {sheet} » est la seule du classeur et ne peut pas être supprimée ; rien n'a été changé.",
   },
+  ...FILE_PROBLEMS,
 };

@@ -1,0 +1,134 @@
+import type { SheetArea } from "../../survey/sheetArea";
+import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
+import { bytesPackage } from "./bytesPackage";
+import { csvArea, type CsvReading } from "./csvArea";
+import { dateStyles } from "./dateStyles";
+import { READ_LIMITS, type ReadLimits } from "./readLimits";
+import { sharedStrings } from "./sharedStrings";
+import { sheetAreaOfRows } from "./sheetAreaOfRows";
+import { sheetRows, type CellContext, type SheetRow } from "./sheetRows";
+import type { WorkbookPackage } from "./workbookPackage";
+import { workbookOutline, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
+
+/** A file's sheets, opened for reading. */
+export interface OpenWorkbook {
+  /** File name as messages show it. */
+  readonly file: string;
+  /** Names of the sheets that hold cells, in their order. */
+  readonly sheetNames: readonly string[];
+  /** What was decided about a csv file; undefined for a workbook. */
+  readonly csv: CsvReading | undefined;
+  /** Undefined for a csv file. */
+  readonly outline: WorkbookOutline | undefined;
+  /** The filled part of a sheet. Rejects with code "noSheet" when there is no sheet of that name. */
+  readSheet(sheet: string, options?: ReadOptions): Promise<SheetArea>;
+  /** The rows of a sheet in batches, without holding the sheet. */
+  rows(sheet: string): AsyncIterable<SheetRow[]>;
+  close(): Promise<void>;
+}
+
+/** Opens a workbook or csv file that is held in memory, for example one that a person chose on a page. */
+export async function openWorkbookBytes(
+  file: string,
+  bytes: Uint8Array,
+  limits: ReadLimits = READ_LIMITS,
+): Promise<OpenWorkbook> {
+  return isCsvName(file)
+    ? openCsv(file, bytes, limits)
+    : openPackage(bytesPackage(file, bytes, limits), limits);
+}
+
+/** True for names of files that hold one sheet of text. */
+export function isCsvName(file: string): boolean {
+  return /\.(csv|tsv|txt)$/i.test(file);
+}
+
+/** Opens the package of a workbook. */
+export async function openPackage(source: WorkbookPackage, limits: ReadLimits): Promise<OpenWorkbook> {
+  const outline = await workbookOutline(source, limits).catch(async (error: unknown) => {
+    await source.close();
+    throw error;
+  });
+  const sheets = outline.sheets.filter(({ kind }) => kind === "worksheet");
+  let context: Promise<CellContext> | undefined;
+  const cellContext = () => (context ??= readContext(source, outline, limits));
+  const find = (name: string): OutlineSheet => {
+    const found = sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
+    if (!found) throw new WorkbookProblem("noSheet", { sheet: name });
+    return found;
+  };
+  async function* rows(name: string): AsyncGenerator<SheetRow[]> {
+    const sheet = find(name);
+    yield* sheetRows(source, sheet.part, sheet.name, await cellContext(), limits);
+  }
+  return {
+    file: source.file,
+    sheetNames: sheets.map(({ name }) => name),
+    csv: undefined,
+    outline,
+    readSheet: async (name, options = {}) => {
+      const sheet = find(name);
+      const collected: SheetRow[] = [];
+      for await (const batch of rows(name)) {
+        options.signal?.throwIfAborted();
+        for (const row of batch) collected.push(row);
+        const last = batch[batch.length - 1].number;
+        options.onProgress?.(Math.min(0.99, last / (last + 1000)));
+      }
+      const area = sheetAreaOfRows(source.file, sheet.name, collected, limits);
+      options.onProgress?.(1);
+      return area;
+    },
+    rows,
+    close: () => source.close(),
+  };
+}
+
+async function readContext(
+  source: WorkbookPackage,
+  outline: WorkbookOutline,
+  limits: ReadLimits,
+): Promise<CellContext> {
+  const { sharedStringsPart, stylesPart, startsIn1904 } = outline;
+  return {
+    sharedStrings: sharedStringsPart ? await sharedStrings(source, sharedStringsPart, limits) : [],
+    dateStyles: stylesPart && startsIn1904 ? await dateStyles(source, stylesPart, limits) : [],
+    startsIn1904,
+  };
+}
+
+/** Opens a csv file held in memory. */
+export function openCsv(file: string, bytes: Uint8Array, limits: ReadLimits): OpenWorkbook {
+  if (bytes.length === 0) throw new WorkbookProblem("emptyFile", { file });
+  const sheet = sheetNameOfFile(file);
+  const { area, reading } = csvArea(file, sheet, bytes, limits);
+  const mustBe = (name: string) => {
+    if (name.toLowerCase() !== sheet.toLowerCase()) throw new WorkbookProblem("noSheet", { sheet: name });
+  };
+  return {
+    file,
+    sheetNames: [sheet],
+    csv: reading,
+    outline: undefined,
+    readSheet: async (name, options = {}) => {
+      mustBe(name);
+      options.signal?.throwIfAborted();
+      options.onProgress?.(1);
+      return area;
+    },
+    async *rows(name) {
+      mustBe(name);
+      yield area.values.map((values, index) => ({
+        number: index + 1,
+        values: [...values],
+        formulas: undefined,
+      }));
+    },
+    close: async () => undefined,
+  };
+}
+
+/** A csv file's sheet carries the file's name without its ending. */
+export function sheetNameOfFile(file: string): string {
+  return file.replace(/^.*[\\/]/, "").replace(/\.[^.]*$/, "") || file;
+}

@@ -1,0 +1,265 @@
+import type { CellValue } from "../../survey/cell";
+import { shownFormula } from "../storedFormula";
+import { WorkbookProblem } from "../surveyWorkbook";
+import type { ReadLimits } from "./readLimits";
+import { unescapeText } from "./sharedStrings";
+import { numberOf, shiftFormula } from "./shiftFormula";
+import type { WorkbookPackage } from "./workbookPackage";
+import { XmlParser, type XmlListener } from "./xmlParser";
+
+/** One row of a sheet, from column A to its last cell that holds anything. */
+export interface SheetRow {
+  /** The first row of a sheet is 1. */
+  readonly number: number;
+  readonly values: CellValue[];
+  /** Formulas by index in `values`. */
+  readonly formulas: ReadonlyMap<number, string> | undefined;
+}
+
+/** What the cells of a sheet refer to elsewhere in the workbook. */
+export interface CellContext {
+  readonly sharedStrings: readonly string[];
+  /** For each style, whether it shows a day; only needed where days count from 1904. */
+  readonly dateStyles: readonly boolean[];
+  readonly startsIn1904: boolean;
+}
+
+/** Days from 30 December 1899 to 1 January 1904. */
+const DAYS_TO_1904 = 1462;
+const MILLISECONDS_A_DAY = 86_400_000;
+const EPOCH = Date.UTC(1899, 11, 30);
+
+/**
+ * The rows of a sheet in batches, in the order of the sheet, as they come in: no more of the sheet is held than one
+ * batch. Cells without any content are left out, whatever their format.
+ */
+export async function* sheetRows(
+  source: WorkbookPackage,
+  part: string,
+  sheet: string,
+  context: CellContext,
+  limits: ReadLimits,
+): AsyncGenerator<SheetRow[]> {
+  const collector = new RowCollector(source.file, sheet, context, limits);
+  const parser = new XmlParser(source.file, part, collector, limits);
+  for await (const chunk of source.chunks(part)) {
+    parser.push(chunk);
+    if (collector.rows.length > 0) yield collector.take();
+  }
+  parser.end();
+  if (collector.rows.length > 0) yield collector.take();
+}
+
+interface SharedFormula {
+  readonly text: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+class RowCollector implements XmlListener {
+  rows: SheetRow[] = [];
+  private inData = false;
+  private row = 0;
+  private column = 0;
+  private values: CellValue[] = [];
+  private formulas: Map<number, string> | undefined;
+  private cells = 0;
+  private type = "n";
+  private style = "";
+  private value: string | undefined;
+  private formula: string | undefined;
+  private formulaAttributes: Readonly<Record<string, string>> = {};
+  private inlineText: string | undefined;
+  private collecting: "v" | "f" | "t" | undefined;
+  private inGuide = false;
+  private readonly shared = new Map<string, SharedFormula>();
+
+  constructor(
+    private readonly file: string,
+    private readonly sheet: string,
+    private readonly context: CellContext,
+    private readonly limits: ReadLimits,
+  ) {}
+
+  take(): SheetRow[] {
+    const rows = this.rows;
+    this.rows = [];
+    return rows;
+  }
+
+  open(name: string, attributes: Readonly<Record<string, string>>): void {
+    if (!this.inData) {
+      if (name === "sheetData") this.inData = true;
+      return;
+    }
+    switch (name) {
+      case "row":
+        this.startRow(attributes.r);
+        break;
+      case "c":
+        this.startCell(attributes);
+        break;
+      case "v":
+        this.collecting = "v";
+        this.value = "";
+        break;
+      case "f":
+        this.collecting = "f";
+        this.formula = "";
+        this.formulaAttributes = attributes;
+        break;
+      case "rPh":
+        this.inGuide = true;
+        break;
+      case "t":
+        if (this.inGuide) break;
+        this.collecting = "t";
+        this.inlineText ??= "";
+        break;
+    }
+  }
+
+  text(text: string): void {
+    if (this.collecting === undefined) return;
+    if (this.collecting === "v") this.value += text;
+    else if (this.collecting === "f") this.formula += text;
+    else this.inlineText += text;
+  }
+
+  close(name: string): void {
+    if (!this.inData) return;
+    switch (name) {
+      case "v":
+      case "f":
+      case "t":
+        this.collecting = undefined;
+        break;
+      case "rPh":
+        this.inGuide = false;
+        break;
+      case "c":
+        this.endCell();
+        break;
+      case "row":
+        this.endRow();
+        break;
+      case "sheetData":
+        this.inData = false;
+        break;
+    }
+  }
+
+  private startRow(r: string | undefined): void {
+    const number = r === undefined ? this.row + 1 : Number(r);
+    if (!Number.isInteger(number) || number < 1 || number > this.limits.rows)
+      this.refuse("rowPastLimit", { row: r ?? number, most: this.limits.rows });
+    if (number <= this.row) this.refuse("rowTwice", { row: number });
+    this.row = number;
+    this.column = 0;
+    this.values = [];
+    this.formulas = undefined;
+  }
+
+  private startCell(attributes: Readonly<Record<string, string>>): void {
+    const column =
+      attributes.r === undefined
+        ? this.column + 1
+        : columnOf(attributes.r, this.row, (cell) => this.refuse("badCell", { cell, row: this.row }));
+    if (column > this.limits.columns)
+      this.refuse("columnPastLimit", { cell: attributes.r ?? column, most: this.limits.columns });
+    if (column <= this.column) this.refuse("cellTwice", { cell: attributes.r ?? column, row: this.row });
+    this.column = column;
+    this.type = attributes.t ?? "n";
+    this.style = attributes.s ?? "";
+    this.value = this.formula = this.inlineText = undefined;
+  }
+
+  private endCell(): void {
+    const formula = this.formulaHere();
+    const value = this.cellValue();
+    if (value === null && formula === undefined) return;
+    const index = this.column - 1;
+    this.cells += index + 1 - this.values.length;
+    if (this.cells > this.limits.cells * 2) this.refuse("tooManyCells", { most: this.limits.cells });
+    while (this.values.length < index) this.values.push(null);
+    this.values.push(value);
+    if (formula !== undefined) (this.formulas ??= new Map()).set(index, formula);
+  }
+
+  private endRow(): void {
+    if (this.values.length > 0)
+      this.rows.push({ number: this.row, values: this.values, formulas: this.formulas });
+  }
+
+  /** The formula as a person sees it. A cell of a shared formula gets the first cell's, moved along. */
+  private formulaHere(): string | undefined {
+    if (this.formula === undefined) return undefined;
+    const { t, si } = this.formulaAttributes;
+    if (t === "dataTable") return undefined;
+    if (t !== "shared" || si === undefined)
+      return this.formula === "" ? undefined : shownFormula(this.formula);
+    if (this.formula !== "") {
+      this.shared.set(si, { text: this.formula, row: this.row, column: this.column });
+      return shownFormula(this.formula);
+    }
+    const first = this.shared.get(si);
+    return first && shownFormula(shiftFormula(first.text, this.row - first.row, this.column - first.column));
+  }
+
+  private cellValue(): CellValue {
+    const { type, value } = this;
+    if (type === "inlineStr") return this.inlineText === undefined ? null : this.checked(this.inlineText);
+    if (value === undefined || (value === "" && type !== "str")) return null;
+    switch (type) {
+      case "s": {
+        const text = this.context.sharedStrings[Number(value)];
+        if (text === undefined) this.refuse("badCell", { cell: value, row: this.row });
+        return text;
+      }
+      case "str":
+        return this.checked(value);
+      case "b":
+        return value === "1" || value === "true";
+      case "e":
+        return { error: value };
+      case "d":
+        return this.day(value);
+      default:
+        return this.number(value);
+    }
+  }
+
+  private number(written: string): number {
+    const number = Number(written);
+    if (!Number.isFinite(number)) this.refuse("badNumber", { value: written.slice(0, 40), row: this.row });
+    return this.context.startsIn1904 && number >= 1 && this.context.dateStyles[Number(this.style)]
+      ? number + DAYS_TO_1904
+      : number;
+  }
+
+  private day(written: string): CellValue {
+    const time = Date.parse(/T/.test(written) && !/Z|[+-]\d\d:\d\d$/.test(written) ? `${written}Z` : written);
+    return Number.isNaN(time) ? written : (time - EPOCH) / MILLISECONDS_A_DAY;
+  }
+
+  private checked(text: string): string {
+    if (text.length > this.limits.cellCharacters)
+      this.refuse("tooMuchText", { part: this.sheet, most: this.limits.cellCharacters });
+    return unescapeText(text);
+  }
+
+  private refuse(code: string, facts: Record<string, string | number>): never {
+    throw new WorkbookProblem(code, { file: this.file, sheet: this.sheet, ...facts });
+  }
+}
+
+/** The column of a cell's address, whose row must be the row that it stands in. */
+function columnOf(address: string, row: number, refuse: (address: string) => never): number {
+  const digits = address.search(/\d/);
+  if (digits < 1 || digits > 3 || Number(address.slice(digits)) !== row) refuse(address.slice(0, 40));
+  for (let i = 0; i < digits; i++) {
+    const code = address.charCodeAt(i) | 32;
+    if (code < 97 || code > 122) refuse(address.slice(0, 40));
+  }
+  return numberOf(address.slice(0, digits));
+}

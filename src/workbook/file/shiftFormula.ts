@@ -1,0 +1,74 @@
+import { outsideQuotes } from "../storedFormula";
+
+const REFERENCE =
+  /(?<![A-Za-z0-9_.$])(\$?)([A-Za-z]{1,3})(\$?)([1-9]\d{0,6})(?![A-Za-z0-9_.(!])|(?<![A-Za-z0-9_.$])(\$?)([A-Za-z]{1,3}):(\$?)([A-Za-z]{1,3})(?![A-Za-z0-9_.(!])|(?<![A-Za-z0-9_.$])(\$?)([1-9]\d{0,6}):(\$?)([1-9]\d{0,6})(?![A-Za-z0-9_.(!])/g;
+
+const COLUMNS = 16384;
+const ROWS = 1048576;
+
+/**
+ * A formula as it reads when its cell is copied down and to the right: references without $ move along, and go round the
+ * sheet's edges as in a spreadsheet. Workbooks store one formula for many cells in this way.
+ *
+ * @example
+ * shiftFormula("A1+$B$2*SUM(C1:C9)", 1, 2) // "C2+$B$2*SUM(E2:E10)"
+ */
+export function shiftFormula(formula: string, rows: number, columns: number): string {
+  if (rows === 0 && columns === 0) return formula;
+  const column = (fixed: string, letters: string) =>
+    fixed + (fixed ? letters : lettersOf(wrapped(numberOf(letters) + columns, COLUMNS)));
+  const row = (fixed: string, number: string) =>
+    fixed + (fixed ? number : wrapped(Number(number) + rows, ROWS));
+  return outsideQuotes(formula, (part) =>
+    outsideBrackets(part, (plain) =>
+      plain.replace(
+        REFERENCE,
+        (whole, c1, l1, r1, n1, fromFixed, from, toFixed, to, topFixed, top, bottomFixed, bottom) => {
+          if (l1 !== undefined)
+            return numberOf(l1) > COLUMNS || Number(n1) > ROWS ? whole : column(c1, l1) + row(r1, n1);
+          if (from !== undefined)
+            return numberOf(from) > COLUMNS || numberOf(to) > COLUMNS
+              ? whole
+              : `${column(fromFixed, from)}:${column(toFixed, to)}`;
+          return `${row(topFixed, top)}:${row(bottomFixed, bottom)}`;
+        },
+      ),
+    ),
+  );
+}
+
+/** References to a table's columns stand in brackets and do not move. */
+function outsideBrackets(formula: string, change: (plain: string) => string): string {
+  let depth = 0;
+  let plain = "";
+  let result = "";
+  for (const character of formula) {
+    if (character === "[" && depth++ === 0) {
+      result += change(plain);
+      plain = "";
+    }
+    if (depth > 0) result += character;
+    else plain += character;
+    if (character === "]") depth = Math.max(0, depth - 1);
+  }
+  return result + change(plain);
+}
+
+function wrapped(number: number, count: number): number {
+  return ((((number - 1) % count) + count) % count) + 1;
+}
+
+/** The number of a column: A is 1. */
+export function numberOf(letters: string): number {
+  let number = 0;
+  for (let i = 0; i < letters.length; i++) number = number * 26 + (letters.charCodeAt(i) & 31);
+  return number;
+}
+
+/** The letters of a column: 1 is A. */
+export function lettersOf(number: number): string {
+  let letters = "";
+  for (let rest = number; rest > 0; rest = Math.floor((rest - 1) / 26))
+    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
+  return letters;
+}

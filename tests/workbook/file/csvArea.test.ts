@@ -1,0 +1,126 @@
+import { FILE_PROBLEMS } from "../../../src/texts/fileProblems";
+import { csvArea, csvCell, decimalSign, likelyDelimiter } from "../../../src/workbook/file/csvArea";
+import { openWorkbookBytes } from "../../../src/workbook/file/openWorkbook";
+import { READ_LIMITS } from "../../../src/workbook/file/readLimits";
+
+const read = (text: string | Uint8Array) =>
+  csvArea(
+    "counts.csv",
+    "counts",
+    typeof text === "string" ? new TextEncoder().encode(text) : text,
+    READ_LIMITS,
+  );
+
+test.each([
+  ["commas and points", "Block,Row,Length\nNorth,1,2.5\n", ",", ".", [["North", 1, 2.5]]],
+  ["semicolons and decimal commas", "Block;Row;Length\nNorth;1;2,5\n", ";", ",", [["North", 1, 2.5]]],
+  ["tabs", "Block\tRow\tLength\nNorth\t1\t2.5\n", "\t", ".", [["North", 1, 2.5]]],
+  ["many decimal commas a line", "Block;A;B;C;D\nN;1,5;2,5;3,5;4,5\n", ";", ",", [["N", 1.5, 2.5, 3.5, 4.5]]],
+  ["decimal commas in quotes", 'Block,Length\nNorth,"2,5"\n', ",", ",", [["North", 2.5]]],
+  ["a line that names the delimiter", "sep=;\r\nBlock;Row\r\nNorth;1\r\n", ";", ".", [["North", 1]]],
+  ["leading zeros", "Block,Cane\n007,0012\n", ",", ".", [["007", "0012"]]],
+  ["zero and fractions", "A,B,C\n0,0.5,-3\n", ",", ".", [[0, 0.5, -3]]],
+  [
+    "numbers too long to be counted with",
+    "A,B\n12345678901234567890,1\n",
+    ",",
+    ".",
+    [["12345678901234567890", 1]],
+  ],
+  ["what looks like an exponent", "Block,Row\n1E5,1\n", ",", ".", [["1E5", 1]]],
+  [
+    "a line end inside quotes",
+    'Block,Note\nNorth,"wire\r\nbroken"\nSouth,ok\n',
+    ",",
+    ".",
+    [
+      ["North", "wire\nbroken"],
+      ["South", "ok"],
+    ],
+  ],
+  ["doubled quotes", 'Block,Note\nNorth,"5"" wire"\n', ",", ".", [["North", '5" wire']]],
+  ["short rows", "A,B,C\n1\n", ",", ".", [[1, null, null]]],
+  ["rows past the headers", "A,B\n1,2,3\n", ",", ".", [[1, 2, 3]]],
+  ["text that looks like a formula", "A,B\n=1+1,@x\n", ",", ".", [["=1+1", "@x"]]],
+  ["lines of an old Mac", "A,B\r1,2\r", ",", ".", [[1, 2]]],
+  [
+    "mixed line ends",
+    "A,B\r\n1,2\n3,4\r\n",
+    ",",
+    ".",
+    [
+      [1, 2],
+      [3, 4],
+    ],
+  ],
+] as const)("reads %s", (_what, text, delimiter, decimal, rows) => {
+  const { area, reading } = read(text);
+  expect(reading).toMatchObject({ delimiter, decimal });
+  expect(area.values.slice(1)).toEqual(rows);
+  expect(area).toMatchObject({ sheet: "counts", firstRow: 1, firstColumn: 1 });
+});
+
+test("blank lines in between keep the row numbers, at the end they are left out", () => {
+  const { area } = read("A,B\n1,2\n\n3,4\n\n\n");
+  expect(area.values).toEqual([
+    ["A", "B"],
+    [1, 2],
+    [null, null],
+    [3, 4],
+  ]);
+});
+
+test("takes words from any usual encoding", () => {
+  const words = "Block;Note\nViñedo;éçü\n";
+  const utf16 = Buffer.from("\ufeff" + words, "utf16le");
+  const expected = ["Viñedo", "éçü"];
+  expect(read(words).area.values[1]).toEqual(expected);
+  expect(read(Buffer.from("\ufeff" + words)).area.values).toEqual([["Block", "Note"], expected]);
+  expect(read(utf16)).toMatchObject({ reading: { encoding: "utf-16le" } });
+  expect(read(utf16).area.values[1]).toEqual(expected);
+  const windows = Buffer.from(words, "latin1");
+  expect(read(windows)).toMatchObject({ reading: { encoding: "windows-1252" } });
+  expect(read(windows).area.values[1]).toEqual(expected);
+});
+
+test.each([
+  ["only points", [["2.5"], ["3"]], "."],
+  ["only commas that cannot be thousands", [["2,5"], ["1,234"]], ","],
+  ["a zero before the comma", [["0,196"]], ","],
+  ["commas that may be thousands", [["1,234"], ["12,345"]], "undecided"],
+  ["thousands with decimal points beside them", [["1,234"], ["2.5"]], "."],
+  ["both signs as decimals", [["2,5"], ["2.5"]], "undecided"],
+  ["no sign at all", [["2"], ["x, y"]], "."],
+])("decides on %s", (_what, records, expected) => {
+  expect(decimalSign(records)).toBe(expected);
+});
+
+test("leaves numbers as text where the decimal sign cannot be told", () => {
+  expect(csvCell("1,234", "undecided")).toBe("1,234");
+  expect(csvCell("1,234", ".")).toBe("1,234");
+  expect(csvCell("12", "undecided")).toBe(12);
+});
+
+test("finds the delimiter below a title line and in a file of one column", () => {
+  expect(likelyDelimiter("Counts of January\n\nBlock;Row;Length\nNorth;1;2,5\n")).toBe(";");
+  expect(likelyDelimiter("Block\nNorth\n")).toBe(",");
+});
+
+test("refuses binary files, quotes that never close and empty files", async () => {
+  expect(() => read(Uint8Array.from([0x41, 0, 0x42]))).toThrow(expect.objectContaining({ code: "notText" }));
+  expect(() => read('A,B\n1,"open\n2,3\n')).toThrow(
+    expect.objectContaining({ code: "openQuote", facts: { file: "counts.csv", row: 2 } }),
+  );
+  await expect(openWorkbookBytes("a.csv", new Uint8Array())).rejects.toMatchObject({ code: "emptyFile" });
+  expect(Object.keys(FILE_PROBLEMS)).toEqual(expect.arrayContaining(["notText", "openQuote", "emptyFile"]));
+});
+
+test("is a sheet named after the file", async () => {
+  const book = await openWorkbookBytes("North Bench 2026.csv", new TextEncoder().encode("Block,Row\nN,1\n"));
+  expect(book.sheetNames).toEqual(["North Bench 2026"]);
+  expect((await book.readSheet("North Bench 2026")).values).toEqual([
+    ["Block", "Row"],
+    ["N", 1],
+  ]);
+  await expect(book.readSheet("other")).rejects.toMatchObject({ code: "noSheet" });
+});

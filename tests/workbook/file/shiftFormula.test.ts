@@ -1,0 +1,32 @@
+import { lettersOf, numberOf, shiftFormula } from "../../../src/workbook/file/shiftFormula";
+import { shownFormula, storedFormula } from "../../../src/workbook/storedFormula";
+
+test.each([
+  ["a plain reference", "A1", 1, 1, "B2"],
+  ["fixed column and row", "$A1+A$1+$A$1", 2, 3, "$A3+D$1+$A$1"],
+  ["a range", "SUM(A1:B2)", 1, 0, "SUM(A2:B3)"],
+  ["whole columns and rows", "SUM(A:B,$C:C,2:3)", 1, 1, "SUM(B:C,$C:D,3:4)"],
+  ["another sheet", "Vines!A1+'Bud cuts A1'!A1", 1, 0, "Vines!A2+'Bud cuts A1'!A2"],
+  ["text that looks like a reference", '"A1"&A1', 1, 0, '"A1"&A2'],
+  ["functions with a digit in their name", "LOG10(A1)+ATAN2(B1,C1)", 1, 0, "LOG10(A2)+ATAN2(B2,C2)"],
+  ["names with a digit", "Rate_A1+x.B2+A1", 1, 0, "Rate_A1+x.B2+A2"],
+  ["columns of a table", "T[A1]+T[[#This Row],[B2]]+A1", 1, 0, "T[A1]+T[[#This Row],[B2]]+A2"],
+  ["the edge of the sheet", "A1", -1, -1, "XFD1048576"],
+  ["columns past the last one", "XFE1+A1", 1, 0, "XFE1+A2"],
+])("moves %s", (_what, formula, rows, columns, expected) => {
+  expect(shiftFormula(formula, rows, columns)).toBe(expected);
+});
+
+test("letters and numbers of columns are each other's reverse up to the last column", () => {
+  expect(lettersOf(16384)).toBe("XFD");
+  for (let column = 1; column <= 16384; column++) expect(numberOf(lettersOf(column))).toBe(column);
+});
+
+test.each([
+  ['=CORDON.NODEBUDGET(3,"30+10")', '_xldudf_CORDON_NODEBUDGET(3,"30+10")'],
+  ["=SUM(CORDON.SHOOTS(A1,2),1)", "SUM(_xldudf_CORDON_SHOOTS(A1,2),1)"],
+  ['="CORDON.SHOOTS("&A1', '"CORDON.SHOOTS("&A1'],
+])("%s is stored as %s", (shown, stored) => {
+  expect(storedFormula(shown)).toBe(stored);
+  expect(shownFormula(stored)).toBe(shown);
+});
