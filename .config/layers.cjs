@@ -30,7 +30,7 @@ module.exports = {
     layer("cli", ["domain", "survey", "functions", "workbook", "texts"]),
     withoutPackages("domain"),
     withoutPackages("texts"),
-    withoutPackages("survey", ["zod"]),
+    withoutPackages("survey", ["zod", "fastest-levenshtein"]),
     withoutPackages("functions", ["zod"]),
     {
       name: "no-office-bundle",

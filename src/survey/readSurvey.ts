@@ -121,6 +121,35 @@ function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words
   };
 }
 
+/**
+ * A table of one row, read like the others of `table`, for judging it while it is typed. Undefined for a blank row.
+ *
+ * @param row the row's cells as they stand now; `firstColumn` is the sheet column of the first of them
+ */
+export function readRow(
+  survey: Survey,
+  table: SurveyTable,
+  row: { readonly row: number; readonly firstColumn: number; readonly values: readonly CellValue[] },
+): SurveyTable | undefined {
+  const cellOf = (sheetColumn: number) => row.values[sheetColumn - row.firstColumn] ?? null;
+  const noNumbers = new Float64Array(1).fill(NaN);
+  const columns = table.columns.map((column): SurveyColumn => {
+    const raw = [cellOf(column.sheetColumn)];
+    return { ...column, raw, ...readCells(column.column, raw, column.perUnit, survey.words, noNumbers) };
+  });
+  if (columns.every((column) => column.states[0] === CELL.blank)) return undefined;
+  const byId = new Map(columns.map((column) => [column.column.id, column]));
+  return {
+    ...table,
+    rowCount: 1,
+    sheetRow: () => row.row,
+    indexOfSheetRow: (sheetRow) => (sheetRow === row.row ? 0 : undefined),
+    columns,
+    column: (id) => byId.get(id),
+    totals: [],
+  };
+}
+
 function indexIn(sorted: Int32Array, wanted: number): number | undefined {
   let low = 0;
   let high = sorted.length - 1;

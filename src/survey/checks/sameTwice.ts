@@ -62,7 +62,8 @@ export const SAME_TWICE: Check = {
       const keyOf = rule.keyOf(other, context);
       for (let index = 0; index < other.rowCount; index++) {
         const key = keyOf(index);
-        if (key !== undefined && !seen.has(key)) seen.set(key, { table: other, index });
+        if (key === undefined || seen.has(key) || isSameRow(other, index, table)) continue;
+        seen.set(key, { table: other, index });
       }
     }
     const keyOf = rule.keyOf(table, context);
@@ -75,6 +76,11 @@ export const SAME_TWICE: Check = {
     };
   },
 };
+
+/** True for the row that a table of one row was made from, so that it is not compared with itself. */
+function isSameRow(other: SurveyTable, index: number, table: SurveyTable): boolean {
+  return other.sheet === table.sheet && table.rowCount === 1 && other.sheetRow(index) === table.sheetRow(0);
+}
 
 /** For each repeated row the row that came first. */
 function firstRows(
