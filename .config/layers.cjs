@@ -31,7 +31,7 @@ module.exports = {
     withoutPackages("domain"),
     withoutPackages("texts"),
     withoutPackages("survey", ["zod", "fastest-levenshtein"]),
-    withoutPackages("functions", ["zod"]),
+    withoutPackages("functions", ["zod", "fastest-levenshtein"]),
     {
       name: "no-office-bundle",
       comment: "Microsoft's office.js is loaded by the shipped pane from its own address, never bundled",

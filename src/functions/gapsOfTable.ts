@@ -1,0 +1,84 @@
+import { gapsByRow, type CordonPositions } from "../domain/gapsByRow";
+import type { Refusal } from "../domain/refusal";
+import { CELL, type SurveyTable } from "../survey/survey";
+import type { ResultRow } from "./cordonFunction";
+import type { TableArgument } from "./parameter";
+import { cellRefusal, neededColumn, surveyTable } from "./surveyTable";
+
+const COUNTED = ["positions", "liveSpurs"] as const;
+const PLACES = ["block", "row", "vine"] as const;
+
+/**
+ * Gaps of a Cordons table, a row for each row of vines in the order of the table. Where one count of a row of vines
+ * cannot be used, that row's sums are errors that name the cell, and the others stand.
+ */
+export function gapsOfTable(given: TableArgument, which: "all" | "staying"): readonly ResultRow[] {
+  const table = surveyTable("cordons", given, "cordons", [...PLACES, ...COUNTED]);
+  const stays = which === "staying" ? stayingRows(table) : () => true;
+  const rows = new Map<string, OpenRow>();
+  for (let index = 0; index < table.rowCount; index += 1) {
+    if (!stays(index)) continue;
+    const place = placeOf(table, index);
+    const key = `${place.blockCode} ${place.row}`;
+    const open = rows.get(key) ?? { block: place.block, row: place.row, cordons: [] };
+    rows.set(key, open);
+    const bad = firstBadCount(table, index);
+    if (bad === undefined)
+      open.cordons.push({ block: open.block, row: open.row, vine: place.vine, ...countsOf(table, index) });
+    else open.refusal ??= cellRefusal("cordons", table, bad, index);
+  }
+  return [...rows.values()].map(({ block, row, cordons, refusal }) =>
+    refusal ? spoiltRow(block, row, refusal) : { ...gapsByRow(cordons)[0] },
+  );
+}
+
+interface OpenRow {
+  /** As it was written first. */
+  readonly block: string;
+  readonly row: number;
+  readonly cordons: CordonPositions[];
+  refusal?: Refusal;
+}
+
+function stayingRows(table: SurveyTable): (index: number) => boolean {
+  const { codes, column } = neededColumn("cordons", table, "fixedChoice");
+  const stays = column.choices!.findIndex(({ id }) => id === "stays");
+  return (index) => codes[index] === stays;
+}
+
+function placeOf(table: SurveyTable, index: number) {
+  for (const id of PLACES)
+    if (table.column(id)!.states[index] !== CELL.usable) throw cellRefusal("cordons", table, id, index);
+  return {
+    blockCode: table.column("block")!.codes[index],
+    block: String(table.column("block")!.raw[index]).trim(),
+    row: table.column("row")!.numbers[index],
+    vine: table.column("vine")!.numbers[index],
+  };
+}
+
+function firstBadCount(table: SurveyTable, index: number): string | undefined {
+  const bad = COUNTED.find((id) => !isCount(table.column(id)!.numbers[index]));
+  if (bad) return bad;
+  const { positions, liveSpurs } = countsOf(table, index);
+  if (liveSpurs > positions) return "liveSpurs";
+  const gap = table.column("longestGap");
+  const gapIsBad = gap !== undefined && gap.states[index] !== CELL.blank && !isCount(gap.numbers[index]);
+  return gapIsBad ? "longestGap" : undefined;
+}
+
+const isCount = (value: number) => Number.isInteger(value) && value >= 0 && value <= 1000;
+
+function countsOf(table: SurveyTable, index: number) {
+  const gap = table.column("longestGap")?.numbers[index];
+  return {
+    positions: table.column("positions")!.numbers[index],
+    liveSpurs: table.column("liveSpurs")!.numbers[index],
+    longestGap: gap === undefined || Number.isNaN(gap) ? undefined : gap,
+  };
+}
+
+function spoiltRow(block: string, row: number, refusal: Refusal): ResultRow {
+  const sums = ["vines", "cordons", "positions", "liveSpurs", "gaps", "share", "longestGap"];
+  return { block, row, ...Object.fromEntries(sums.map((id) => [id, refusal])) };
+}

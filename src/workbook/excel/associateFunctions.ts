@@ -1,0 +1,56 @@
+import { callFunction, isRefused, type ResultCell, type ResultError } from "../../functions/callFunction";
+import type { CordonFunction } from "../../functions/cordonFunction";
+import type { RawArgument } from "../../functions/readArgument";
+import { FUNCTIONS } from "../../functions/registry";
+import type { CellValue } from "../../survey/cell";
+import type { Language } from "../../texts/language";
+
+/** The part of Excel's custom functions runtime that binds our functions. */
+export type CustomFunctionsRuntime = Pick<typeof CustomFunctions, "associate" | "Error" | "ErrorCode">;
+
+/**
+ * Binds every function of the registry to its id in functions.json.
+ *
+ * @param runtime the global CustomFunctions of the shared runtime
+ * @param language asked for at every call, so that sentences follow the person's language
+ */
+export function associateFunctions(runtime: CustomFunctionsRuntime, language: () => Language): void {
+  for (const each of FUNCTIONS) runtime.associate(each.id, excelFunction(each, runtime, language));
+}
+
+/** One function as Excel calls it: arguments in order and its own invocation last; a refusal becomes Excel's error. */
+function excelFunction(called: CordonFunction, runtime: CustomFunctionsRuntime, language: () => Language) {
+  return (...given: readonly unknown[]): unknown[][] => {
+    const args = given.slice(0, called.parameters.length).map(rawArgument);
+    const outcome = callFunction(called, args, language());
+    if (isRefused(outcome)) throw excelError(outcome, runtime);
+    return outcome.values.map((row) => row.map((cell) => excelCell(cell, runtime)));
+  };
+}
+
+const rawArgument = (given: unknown): RawArgument =>
+  Array.isArray(given)
+    ? given.map((row: unknown) => (Array.isArray(row) ? row.map(cellValue) : [cellValue(row)]))
+    : cellValue(given);
+
+/** Errors arrive as objects with the error's text in `code`, `errorCode` or `basicValue`, by version of Excel. */
+function cellValue(given: unknown): CellValue {
+  if (given === undefined || given === null) return null;
+  if (typeof given === "number" || typeof given === "string" || typeof given === "boolean") return given;
+  const { code, errorCode, basicValue } = given as Readonly<Record<string, unknown>>;
+  const error = [code, errorCode, basicValue].find(
+    (text) => typeof text === "string" && text.startsWith("#"),
+  );
+  if (error !== undefined) return { error: error as string };
+  if (typeof basicValue === "number" || typeof basicValue === "boolean" || typeof basicValue === "string")
+    return basicValue;
+  return { error: "#VALUE!" };
+}
+
+const excelCell = (cell: ResultCell, runtime: CustomFunctionsRuntime) =>
+  typeof cell === "object" ? excelError(cell, runtime) : cell;
+
+function excelError({ error, sentence }: ResultError, runtime: CustomFunctionsRuntime): Error {
+  const code = error === "#N/A" ? runtime.ErrorCode.notAvailable : runtime.ErrorCode.invalidValue;
+  return new runtime.Error(code, sentence) as unknown as Error;
+}
