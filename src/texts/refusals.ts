@@ -87,4 +87,9 @@ export const REFUSALS: Readonly<Record<string, Text>> = {
     es: "Cuartel {block}, hilera {row}, planta {vine}: {value} pitones vivos en {most} posiciones no puede ser.",
     fr: "Parcelle {block}, rang {row}, cep {vine} : {value} coursons vivants sur {most} emplacements, c'est impossible.",
   },
+  nothingToScore: {
+    en: "Nothing that was counted on cordon {cordon} can be scored; its live spurs and length are needed at least.",
+    es: "Nada de lo contado en el cordón {cordon} se puede puntuar; hacen falta al menos pitones vivos y largo.",
+    fr: "Rien de ce qui a été compté sur le cordon {cordon} ne peut être noté ; il faut au moins les coursons vivants et la longueur.",
+  },
 };

@@ -1,0 +1,57 @@
+import type { Metres } from "../units";
+
+/** What a crew writes down about live wood. */
+export type Condition = "sound" | "injured" | "diseased" | "dead";
+
+/** Where the shoots grow: down from a high wire, up between catch wires, or down in two curtains. */
+export type Training = "highWire" | "upright" | "divided";
+
+/** A person's own decision, which the choice is made around. */
+export type FixedChoice = "stays" | "goes";
+
+/** One cordon that could stay on a side of a vine. Whatever was not counted is left out, never set to zero. */
+export interface CandidateCordon {
+  /** Side of the vine: "left" and "right", "north" and "south", or "east" and "west". */
+  readonly side: string;
+  /** Letter of the candidate, unique on its vine. */
+  readonly cordon: string;
+  /** Number of the trunk that it comes from. */
+  readonly trunk?: number;
+  readonly length?: Metres;
+  /** Places along the cordon where a spur should stand. */
+  readonly positions?: number;
+  readonly liveSpurs?: number;
+  /** Longest stretch without a live spur, in positions. */
+  readonly longestGap?: number;
+  readonly spursDown?: number;
+  readonly spursLevel?: number;
+  readonly spursUp?: number;
+  /** Thickness halfway along the cordon. */
+  readonly diameter?: Metres;
+  readonly condition?: Condition;
+  /** Condition of the trunk that it comes from. */
+  readonly trunkCondition?: Condition;
+  readonly fixedChoice?: FixedChoice;
+}
+
+/** A vine with all that is known for choosing its permanent cordons. */
+export interface VineToDecide {
+  readonly candidates: readonly CandidateCordon[];
+  /** Left out when the block's training system is not written down: then the placing of spurs says nothing. */
+  readonly training?: Training;
+  /** Length of wire that a cordon on one side has to fill. */
+  readonly sideLength?: Metres;
+  readonly status?: "bearing" | "young" | "missing" | "replanted";
+  /** Trunks with live wood, also those that carry no candidate. */
+  readonly liveTrunks?: number;
+}
+
+/** The side across the vine, where there is one. */
+export const OPPOSITE_SIDE: Readonly<Record<string, string>> = {
+  left: "right",
+  right: "left",
+  north: "south",
+  south: "north",
+  east: "west",
+  west: "east",
+};

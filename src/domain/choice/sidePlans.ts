@@ -1,0 +1,62 @@
+import type { ChoiceRules } from "./choiceRules";
+import type { WeighedCordon } from "./compareCordons";
+import { trunkCost } from "./trunkWorth";
+import type { Trunk } from "./trunksOf";
+import type { CaneOrigin } from "./vineDecision";
+
+/** One thing that could be done on a side: keep a cordon, or lay a cane. */
+export interface SidePlan {
+  /** The cordon that stays; undefined when a cane is laid. */
+  readonly keeps?: WeighedCordon;
+  readonly layFrom?: CaneOrigin;
+  /** Trunk that the side will hang on; undefined when it was not written down, "none" when no trunk can be named. */
+  readonly trunk: number | "otherTrunk" | "none" | undefined;
+  /** Worth on its own, before the two sides are looked at together. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Keeping a cordon: its score, less what a hurt trunk costs.
+ *
+ * @example
+ * keepPlan({ candidate: { trunk: 1 }, score: { low: 0.9, high: 0.9 }, trunkCondition: "injured" }, { injuredTrunk: 0.1 }).low // 0.8
+ */
+export function keepPlan(cordon: WeighedCordon, rules: ChoiceRules): SidePlan {
+  const cost = trunkCost(cordon.trunkCondition, rules);
+  return {
+    keeps: cordon,
+    trunk: cordon.candidate.trunk,
+    low: cordon.score.low - cost,
+    high: cordon.score.high - cost,
+  };
+}
+
+/**
+ * Laying a cane: one plan a live trunk, one for a live trunk that carries no candidate. Without any live trunk known
+ * the cane comes from the head while a cordon still lives there, and from a sucker at the ground when nothing does.
+ *
+ * @example
+ * layPlans([{ number: 1, live: true }], 2, true, { newCane: 0.5 }).map((plan) => plan.layFrom) // [1, "otherTrunk"]
+ */
+export function layPlans(
+  trunks: readonly Trunk[],
+  liveTrunks: number | undefined,
+  anyContender: boolean,
+  rules: ChoiceRules,
+): SidePlan[] {
+  const live = trunks.filter((trunk) => trunk.live);
+  const plans: SidePlan[] = live.map(({ number, condition }) => {
+    const worth = rules.newCane - trunkCost(condition, rules);
+    return { layFrom: number, trunk: number, low: worth, high: worth };
+  });
+  const lay = (layFrom: CaneOrigin, trunk: SidePlan["trunk"]): SidePlan => ({
+    layFrom,
+    trunk,
+    low: rules.newCane,
+    high: rules.newCane,
+  });
+  if (liveTrunks !== undefined && liveTrunks > live.length) plans.push(lay("otherTrunk", "otherTrunk"));
+  if (plans.length === 0) plans.push(anyContender ? lay("head", "none") : lay("ground", "none"));
+  return plans;
+}

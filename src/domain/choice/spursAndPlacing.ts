@@ -1,0 +1,92 @@
+import type { CandidateCordon, Training } from "./candidateCordon";
+import type { ChoiceRules, SpurWorth } from "./choiceRules";
+import { liveSpursOf } from "./liveSpurs";
+import { knownPart, UNKNOWN_PART, type PartBounds } from "./partBounds";
+
+/** The two parts that the live spurs earn together. */
+export interface SpursAndPlacing {
+  readonly spurs: PartBounds;
+  readonly placing: PartBounds;
+}
+
+/**
+ * Live spurs against what the length should carry, and how well they point for the training system.
+ *
+ * Common practice: on a high wire a spur that points down or to the side is better placed than one that points up;
+ * under catch wires one that points up is. A spur that costs more by pointing the wrong way than it earns as a spur is
+ * cut off at pruning, so it never counts against its cordon: the best placed spurs are taken one after the other as
+ * long as the two parts together gain, and both parts are those of the spurs taken. A spur of unknown direction counts
+ * as a level one; where no direction at all was counted, the placing is unknown.
+ *
+ * @param carry spurs that the length should carry, see spursToCarry
+ * @example
+ * spursAndPlacing(
+ *   { liveSpurs: 10, spursDown: 5, spursUp: 5 }, 10, "highWire",
+ *   { weights: { spurs: 0.3, placing: 0.15 }, spurWorth: { highWire: { down: 1, level: 0.9, up: 0.4 } } },
+ * ).placing // {"low": 0.7, "high": 0.7}
+ */
+export function spursAndPlacing(
+  cordon: CandidateCordon,
+  carry: number | undefined,
+  training: Training | undefined,
+  rules: ChoiceRules,
+): SpursAndPlacing {
+  const live = liveSpursOf(cordon);
+  if (live === undefined) return { spurs: UNKNOWN_PART, placing: UNKNOWN_PART };
+  const spurs = live === 0 ? knownPart(0) : carry === undefined ? UNKNOWN_PART : knownPart(live / carry);
+  const { spursDown, spursLevel, spursUp } = cordon;
+  const counted = spursDown !== undefined || spursLevel !== undefined || spursUp !== undefined;
+  if (training === undefined || !counted) return { spurs, placing: UNKNOWN_PART };
+
+  const groups = byWorth(cordon, live, rules.spurWorth[training]);
+  if (live === 0 || carry === undefined) return { spurs, placing: knownPart(live && meanWorth(groups)) };
+  return bestTaken(groups, carry, rules);
+}
+
+interface WorthGroup {
+  readonly worth: number;
+  readonly count: number;
+}
+
+function byWorth(cordon: CandidateCordon, live: number, worth: SpurWorth): WorthGroup[] {
+  const down = cordon.spursDown ?? 0;
+  const level = cordon.spursLevel ?? 0;
+  const up = cordon.spursUp ?? 0;
+  const unknown = Math.max(0, live - down - level - up);
+  return [
+    { worth: worth.down, count: down },
+    { worth: worth.level, count: level + unknown },
+    { worth: worth.up, count: up },
+  ].sort((first, second) => second.worth - first.worth);
+}
+
+function meanWorth(groups: readonly WorthGroup[]): number {
+  let sum = 0;
+  let count = 0;
+  for (const group of groups) {
+    sum += group.worth * group.count;
+    count += group.count;
+  }
+  return count === 0 ? 0 : sum / count;
+}
+
+function bestTaken(groups: readonly WorthGroup[], carry: number, rules: ChoiceRules): SpursAndPlacing {
+  let taken = 0;
+  let sum = 0;
+  let best = -1;
+  let spurs = 0;
+  let placing = 0;
+  for (const group of groups)
+    for (let spur = 0; spur < group.count; spur++) {
+      taken++;
+      sum += group.worth;
+      const spursNow = Math.min(1, taken / carry);
+      const earned = rules.weights.spurs * spursNow + (rules.weights.placing * sum) / taken;
+      if (earned >= best) {
+        best = earned;
+        spurs = spursNow;
+        placing = sum / taken;
+      }
+    }
+  return { spurs: knownPart(spurs), placing: knownPart(placing) };
+}

@@ -1,0 +1,36 @@
+import type { Condition, VineToDecide } from "./candidateCordon";
+import { graver } from "./trunkWorth";
+
+/** One trunk as far as its cordons tell. */
+export interface Trunk {
+  readonly number: number;
+  readonly condition: Condition | undefined;
+  /** Nothing says that it is dead: neither a note on it nor that every cordon on it is dead. */
+  readonly live: boolean;
+}
+
+/**
+ * The numbered trunks of a vine, lowest number first; where two rows note one trunk differently the graver holds.
+ *
+ * @example
+ * trunksOf({ candidates: [{ trunk: 2, trunkCondition: "dead" }, { trunk: 1 }] }).map((trunk) => trunk.live) // [true, false]
+ */
+export function trunksOf(vine: VineToDecide): Trunk[] {
+  const numbers = new Map<number, { condition: Condition | undefined; anyLiveCordon: boolean }>();
+  for (const cordon of vine.candidates) {
+    if (cordon.trunk === undefined) continue;
+    const seen = numbers.get(cordon.trunk);
+    const liveCordon = cordon.condition !== "dead";
+    numbers.set(cordon.trunk, {
+      condition: graver(seen?.condition, cordon.trunkCondition),
+      anyLiveCordon: (seen?.anyLiveCordon ?? false) || liveCordon,
+    });
+  }
+  return [...numbers]
+    .map(([number, { condition, anyLiveCordon }]) => ({
+      number,
+      condition,
+      live: condition === undefined ? anyLiveCordon : condition !== "dead",
+    }))
+    .sort((first, second) => first.number - second.number);
+}

@@ -1,0 +1,156 @@
+import fc from "fast-check";
+import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
+import { reasonSentence } from "../../../src/survey/choice/reasonSentence";
+import { cutSentence, sideSentence, vineNoteSentence } from "../../../src/survey/choice/vineSentences";
+import { LANGUAGES } from "../../../src/texts/language";
+import { anyCandidate, fullCandidate, vineOf } from "./counts";
+import { everyPlan } from "./everyPlan";
+import { RULES } from "./standardRules";
+import { WORKED_VINES } from "./workedVines";
+
+describe("vines decided by hand", () => {
+  test.each(WORKED_VINES)("$name: $why", ({ vine, rules, cordons, sides, cuts, notes }) => {
+    const decision = chooseCordons(vine, { ...RULES, ...rules });
+    for (const cordon of decision.cordons) {
+      const expected = cordons[`${cordon.side} ${cordon.cordon}`];
+      if (expected) expect([cordon.verdict, reasonSentence(cordon, "en", "US")]).toEqual(expected);
+    }
+    for (const name of Object.keys(cordons))
+      expect(decision.cordons.map(({ side, cordon }) => `${side} ${cordon}`)).toContain(name);
+    if (sides) expect(decision.sides.map((side) => sideSentence(side, "en"))).toEqual(sides);
+    if (cuts) expect(decision.cuts.map((cut) => cutSentence(cut, "en"))).toEqual(cuts);
+    if (notes) expect(decision.notes.map((note) => vineNoteSentence(note, "en"))).toEqual(notes);
+  });
+
+  test("there are at least 25 of them, some of them facts of the trade", () => {
+    expect(WORKED_VINES.length).toBeGreaterThanOrEqual(25);
+    expect(WORKED_VINES.filter(({ source }) => source === "common practice").length).toBeGreaterThanOrEqual(
+      5,
+    );
+  });
+
+  test("every sentence is whole in every language", () => {
+    for (const { vine, rules } of WORKED_VINES) {
+      const decision = chooseCordons(vine, { ...RULES, ...rules });
+      for (const language of LANGUAGES) {
+        const sentences = [
+          ...decision.cordons.flatMap((cordon) => [
+            reasonSentence(cordon, language, "US"),
+            reasonSentence(cordon, language, "metric"),
+          ]),
+          ...decision.sides.map((side) => sideSentence(side, language)),
+          ...decision.cuts.map((cut) => cutSentence(cut, language)),
+          ...decision.notes.map((note) => vineNoteSentence(note, language)),
+        ];
+        for (const sentence of sentences)
+          expect(sentence).not.toMatch(/[{}]|undefined|NaN| {2}| \.| ,|: *\./);
+      }
+    }
+  });
+});
+
+describe("against every plan, one after the other", () => {
+  test("with every count known the answer is the best plan, and a side is asked about exactly when another is close", () => {
+    fc.assert(
+      fc.property(vineOf(fullCandidate, 4, ["training"]), (vine) => {
+        const decision = chooseCordons(vine, RULES);
+        const plans = everyPlan(vine, RULES);
+        const best = Math.max(...plans.map(({ worth }) => worth));
+        expect(decision.worth).toBeCloseTo(best, 9);
+        decision.sides.forEach(({ side, cordon, ask }, index) => {
+          const here = ({ stays }: (typeof plans)[number]) => stays[index];
+          const chosen = plans.filter((plan) => here(plan) === cordon);
+          expect(Math.max(...chosen.map(({ worth }) => worth))).toBeCloseTo(best, 9);
+          const fixed = vine.candidates.some((one) => one.side === side && one.fixedChoice === "stays");
+          const otherwise = plans.filter((plan) => here(plan) !== cordon).map(({ worth }) => worth);
+          const lead = best - Math.max(-Infinity, ...otherwise);
+          fc.pre(Math.abs(lead - RULES.closeCall) > 1e-7);
+          expect(ask).toBe(!fixed && lead <= RULES.closeCall);
+        });
+      }),
+      { numRuns: 600 },
+    );
+  });
+
+  test("with counts missing, no way of filling them in turns a decided side by more than the margin allows", () => {
+    fc.assert(
+      fc.property(
+        vineOf(anyCandidate, 3),
+        fc.infiniteStream(fc.double({ min: 0, max: 1, noNaN: true })),
+        (vine, draws) => {
+          const decision = chooseCordons(vine, RULES);
+          const plans = everyPlan(vine, RULES, () => draws.next().value as number);
+          const best = Math.max(...plans.map(({ worth }) => worth));
+          decision.sides.forEach(({ side, cordon, ask }, index) => {
+            if (ask || vine.candidates.some((one) => one.side === side && one.fixedChoice === "stays"))
+              return;
+            const chosen = plans.filter(({ stays }) => stays[index] === cordon);
+            expect(Math.max(...chosen.map(({ worth }) => worth))).toBeCloseTo(best, 9);
+          });
+        },
+      ),
+      { numRuns: 600 },
+    );
+  });
+});
+
+describe("whatever is written down", () => {
+  test("every cordon gets one answer with a whole sentence, every side has one cordon or one cane", () => {
+    fc.assert(
+      fc.property(vineOf(anyCandidate), (vine) => {
+        const decision = chooseCordons(vine, RULES);
+        expect(decision.cordons.map(({ cordon }) => cordon)).toEqual(
+          vine.candidates.map(({ cordon }) => cordon),
+        );
+        for (const cordon of decision.cordons)
+          expect(reasonSentence(cordon, "fr", "metric")).not.toMatch(/[{}]|undefined|NaN/);
+        expect(decision.sides).toHaveLength(2);
+        for (const side of decision.sides)
+          expect([side.cordon, side.layCaneFrom].filter((one) => one !== undefined)).toHaveLength(1);
+        for (const side of decision.sides) {
+          const fixed = vine.candidates.filter(
+            (one) => one.side === side.side && one.fixedChoice === "stays",
+          );
+          const staying = decision.cordons.filter((one) => one.side === side.side && one.verdict === "stays");
+          expect(staying.length).toBeLessThanOrEqual(Math.max(1, fixed.length));
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test("what a person has fixed is never answered otherwise", () => {
+    fc.assert(
+      fc.property(vineOf(anyCandidate), (vine) => {
+        const decision = chooseCordons(vine, RULES);
+        vine.candidates.forEach(({ fixedChoice }, index) => {
+          if (fixedChoice) expect(decision.cordons[index].verdict).toBe(fixedChoice);
+        });
+      }),
+    );
+  });
+
+  test("the order of the rows decides nothing but ties", () => {
+    fc.assert(
+      fc.property(vineOf(fullCandidate, 3, ["training"]), (vine) => {
+        const back = chooseCordons({ ...vine, candidates: [...vine.candidates].reverse() }, RULES);
+        const there = chooseCordons(vine, RULES);
+        expect(back.worth).toBeCloseTo(there.worth, 9);
+        fc.pre(there.lead === undefined || there.lead > 1e-6);
+        expect([...back.cordons].reverse().map(({ verdict }) => verdict)).toEqual(
+          there.cordons.map(({ verdict }) => verdict),
+        );
+      }),
+    );
+  });
+
+  test("the cut list holds exactly the cordons that go", () => {
+    fc.assert(
+      fc.property(vineOf(anyCandidate), (vine) => {
+        const { cordons, cuts } = chooseCordons(vine, RULES);
+        const going = cordons.filter(({ verdict }) => verdict === "goes").map(({ cordon }) => cordon);
+        expect(cuts.map(({ cordon }) => cordon).sort()).toEqual(going.sort());
+      }),
+    );
+  });
+});
