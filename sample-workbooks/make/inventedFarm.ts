@@ -1,12 +1,13 @@
 import type { CellValue } from "../../src/survey/cell";
 import type { SheetId } from "../../src/survey/column";
 import type { RandomSource } from "./randomSource";
+import { settingRows } from "./settingsSheet";
 
 /** One row of a sheet: a cell value per column id of src/survey/sheets.ts. */
 export type FarmRow = Record<string, CellValue>;
 
-/** The rows of every sheet that a crew fills in. */
-export type Farm = Record<Exclude<SheetId, "settings">, FarmRow[]>;
+/** The rows of every sheet. */
+export type Farm = Record<SheetId, FarmRow[]>;
 
 /** Name of the farm as every sheet and page shows it. */
 export const FARM_NAME = "Larkmoor Bend Vineyard (invented)";
@@ -126,12 +127,19 @@ export function serialDay(year: number, month: number, day: number): number {
 }
 
 /**
- * The invented farm in one finished winter: buds cut in early March 2026, cordons counted from January to the end of
- * February 2026 row after row by a crew of four, prunings weighed on a sample, clusters counted on a smaller one in
+ * The invented farm in one finished winter: cordons counted in January and February 2026 by a crew of four that walks up
+ * one row and down the next, buds cut in early March, prunings weighed on a sample, clusters counted on a smaller one in
  * June, and the harvests of the four years before.
  */
 export function inventedFarm(random: RandomSource): Farm {
-  const farm: Farm = { blocks: [], cordons: [], vines: [], budCuts: [], harvest: [] };
+  const farm: Farm = {
+    blocks: [],
+    cordons: [],
+    vines: [],
+    budCuts: [],
+    harvest: [],
+    settings: settingRows(),
+  };
   const days = workingDays(serialDay(2026, 1, 12), 40);
   let rowsCounted = 0;
   for (const plan of BLOCKS) {
@@ -144,6 +152,7 @@ export function inventedFarm(random: RandomSource): Farm {
     for (let row = 1; row <= plan.rows; row++) {
       const countedBy = COUNTERS[rowsCounted % COUNTERS.length];
       const countedOn = days[rowsCounted];
+      const walked: FarmRow[][] = [];
       rowsCounted++;
       for (let vine = 1; vine <= plan.vinesPerRow; vine++, place++) {
         const at = { block: plan.name, row, vine };
@@ -155,7 +164,7 @@ export function inventedFarm(random: RandomSource): Farm {
         }
         const young = random.chance(0.012);
         const cordons = young ? youngVine(plan, random) : bearingVine(plan, random);
-        farm.cordons.push(...cordons.map((cordon) => ({ ...at, ...cordon, ...by })));
+        walked.push(cordons.map((cordon) => ({ ...at, ...cordon, ...by })));
         const liveTrunks = new Set(cordons.filter((c) => c.condition !== "dead").map((c) => c.trunk)).size;
         const shoots = random.whole(26, 38);
         farm.vines.push({
@@ -172,6 +181,7 @@ export function inventedFarm(random: RandomSource): Farm {
           ...by,
         });
       }
+      farm.cordons.push(...(row % 2 === 0 ? walked.reverse() : walked).flat());
     }
     farm.budCuts.push(...budCuts(plan, random));
     farm.harvest.push(...harvests(plan, places - missing, places, random));
@@ -275,7 +285,8 @@ function candidate(
     ...directions,
     nodesPerSpur: 2,
     diameter: random.number(trunkNumber === 1 ? 0.8 : 0.6, trunkNumber === 1 ? 1.3 : 1, 2),
-    condition: state.condition,
+    trunkCondition: state.condition,
+    condition: state.condition === "sound" && random.chance(0.02) ? "injured" : state.condition,
     fixedChoice: null,
     note: null,
   };

@@ -10,7 +10,7 @@ export interface Mistake {
   readonly what: string;
   /** Column id where the finding must point, "" when it is about the whole row. */
   readonly column: string;
-  readonly sheet: Exclude<SheetId, "settings">;
+  readonly sheet: SheetId;
   /** Makes the mistake and answers the row that carries it. */
   readonly plant: (farm: Farm) => FarmRow;
 }
@@ -31,15 +31,16 @@ export function plantMistakes(farm: Farm, mistakes: readonly Mistake[] = MISTAKE
 
 type Where = Partial<Record<string, CellValue>>;
 
-/** The first row that carries the given values; of the vines of a row, the first one from the given number on. */
+/** The first row that carries the given values; of a row's vines, the lowest number from the given one on. */
 function rowWhere(rows: readonly FarmRow[], where: Where): FarmRow {
-  const found = rows.find((row) =>
-    Object.entries(where).every(([id, value]) =>
-      id === "vine" ? Number(row.vine) >= Number(value) : row[id] === value,
-    ),
+  const { vine, ...rest } = where;
+  const found = rows
+    .filter((row) => Object.entries(rest).every(([id, value]) => row[id] === value))
+    .filter((row) => vine === undefined || Number(row.vine) >= Number(vine));
+  if (found.length === 0) throw new Error(`No row where ${JSON.stringify(where)}`);
+  return found.reduce((best, row) =>
+    vine !== undefined && Number(row.vine) < Number(best.vine) ? row : best,
   );
-  if (!found) throw new Error(`No row where ${JSON.stringify(where)}`);
-  return found;
 }
 
 /** Changes one cell of the row found. */
@@ -184,7 +185,7 @@ export const MISTAKES: readonly Mistake[] = [
     column: "vine",
     what: "A vine number past the end of the row.",
     plant: (farm) => {
-      const last = farm.cordons.filter((row) => row.block === "North Bench" && row.row === 6).slice(-1)[0];
+      const last = farm.cordons.filter((row) => row.block === "North Bench" && row.row === 7).slice(-1)[0];
       last.vine = 41;
       return last;
     },
@@ -194,7 +195,7 @@ export const MISTAKES: readonly Mistake[] = [
     sheet: "cordons",
     column: "cordon",
     what: "The same cordon stands in the sheet twice.",
-    plant: repeat("cordons", northBench(7, 11)),
+    plant: repeat("cordons", northBench(6, 11)),
   },
   {
     code: "outOfWalkOrder",
@@ -272,5 +273,68 @@ export const MISTAKES: readonly Mistake[] = [
     column: "countedOn",
     what: "A date as text that can be read two ways.",
     plant: change("budCuts", { block: "Creek Side", cane: "5" }, "countedOn", "03/04/2026"),
+  },
+  {
+    code: "gapTooShort",
+    sheet: "cordons",
+    column: "longestGap",
+    what: "No gap, although places without a spur were counted.",
+    plant: (farm) => {
+      const row = farm.cordons.find(
+        (cordon) =>
+          cordon.block === "Creek Side" &&
+          cordon.row === 5 &&
+          cordon.condition === "sound" &&
+          Number(cordon.longestGap) >= 2,
+      )!;
+      row.longestGap = 0;
+      return row;
+    },
+  },
+  {
+    code: "unknownRow",
+    sheet: "budCuts",
+    column: "row",
+    what: "A row that the block does not have.",
+    plant: change("budCuts", { block: "Creek Side", cane: "9" }, "row", 70),
+  },
+  {
+    code: "deadTrunkLiveCordon",
+    sheet: "cordons",
+    column: "trunkCondition",
+    what: "A trunk called dead that carries a cordon with live spurs.",
+    plant: change("cordons", { ...creekSide(5, 20), condition: "sound" }, "trunkCondition", "dead"),
+  },
+  {
+    code: "sameHarvestTwice",
+    sheet: "harvest",
+    column: "year",
+    what: "The same block and year twice.",
+    plant: repeat("harvest", { block: "Schoolhouse", year: 2024 }),
+  },
+  {
+    code: "settingNotUsable",
+    sheet: "settings",
+    column: "value",
+    what: "A word where a setting needs a number.",
+    plant: change("settings", { setting: "Least distance between spurs" }, "value", "two inches"),
+  },
+  {
+    code: "settingUnknown",
+    sheet: "settings",
+    column: "setting",
+    what: "A setting that there is none of that name.",
+    plant: (farm) => {
+      const row: FarmRow = { setting: "Spur spaceing", value: 5, unit: "in", source: "ours", meaning: null };
+      farm.settings.push(row);
+      return row;
+    },
+  },
+  {
+    code: "settingTwice",
+    sheet: "settings",
+    column: "setting",
+    what: "The same setting twice, so that nobody can tell which value holds.",
+    plant: repeat("settings", { setting: "Unlike its block: spread" }),
   },
 ];

@@ -4,7 +4,7 @@ import { FARM_NAME, inventedFarm, type Farm } from "./inventedFarm";
 import { noticeSheet } from "./noticeSheet";
 import { plantMistakes, type PlantedMistake } from "./plantedMistakes";
 import { randomSource } from "./randomSource";
-import { settingNames, settingsSheet } from "./settingsSheet";
+import { settingNames, settingRows, settingsSheet } from "./settingsSheet";
 import { surveySheet } from "./surveySheet";
 
 /** Starts the invented farm's chance; another number gives another farm. */
@@ -48,9 +48,9 @@ export function emptySeason(farm = ""): WriteOptions {
       surveySheet(SHEETS.vines, [], { ...options, blankLines: 64 }),
       surveySheet(SHEETS.budCuts, [], options),
       surveySheet(SHEETS.harvest, [], { ...options, blankLines: 12 }),
-      settingsSheet({ farm }),
+      settingsSheet(settingRows(), { farm }),
     ],
-    namedRanges: settingNames(),
+    namedRanges: settingNames(settingRows()),
     properties: properties("A season to fill in"),
     activeSheet: 0,
   };
@@ -70,9 +70,9 @@ function season(
       surveySheet(SHEETS.vines, farm.vines, options),
       surveySheet(SHEETS.budCuts, farm.budCuts, options),
       surveySheet(SHEETS.harvest, farm.harvest, options),
-      settingsSheet(options),
+      settingsSheet(farm.settings, options),
     ],
-    namedRanges: settingNames(),
+    namedRanges: settingNames(farm.settings),
     properties: properties(FARM_NAME),
     activeSheet: 0,
   };

@@ -3,22 +3,26 @@ import { SOURCES } from "../../src/domain/sources";
 import type { Setting } from "../../src/survey/setting";
 import { SETTINGS } from "../../src/survey/settings";
 import { SHEETS } from "../../src/survey/sheets";
+import type { FarmRow } from "./inventedFarm";
 import { surveySheet, type SurveySheetOptions } from "./surveySheet";
 
-/** The Settings sheet: every figure that changes a result, with its unit, source and meaning beside it. */
-export function settingsSheet(options: SurveySheetOptions): WriteSheet {
-  const sheet = surveySheet(
-    SHEETS.settings,
-    SETTINGS.map((setting) => ({
-      setting: setting.id,
-      value: setting.value,
-      unit: setting.unit,
-      source: SOURCES[setting.source]?.name ?? setting.source,
-      meaning: setting.meaning.en,
-    })),
-    options,
-  );
-  return { ...sheet, dataValidations: SETTINGS.flatMap(valueValidation) };
+/** The rows of the Settings sheet: every figure that changes a result, with its unit, source and meaning beside it. */
+export function settingRows(): FarmRow[] {
+  return SETTINGS.map((setting) => ({
+    setting: setting.id,
+    value: setting.value,
+    unit: setting.unit,
+    source: SOURCES[setting.source]?.name ?? setting.source,
+    meaning: setting.meaning.en,
+  }));
+}
+
+/** The Settings sheet with the limits and words that each value may take. */
+export function settingsSheet(rows: readonly FarmRow[], options: SurveySheetOptions): WriteSheet {
+  return {
+    ...surveySheet(SHEETS.settings, rows, options),
+    dataValidations: rows.flatMap((row, index) => valueValidation(settingOf(row), index)),
+  };
 }
 
 /** The name of the cell that holds a setting's value: "Spur spacing" is Setting_Spur_spacing. */
@@ -26,15 +30,20 @@ export function settingName(id: string): string {
   return `Setting_${id.replace(/[^A-Za-z0-9]+/g, "_").replace(/^_|_$/g, "")}`;
 }
 
-/** One name per setting, pointing at its value. */
-export function settingNames(): NamedRange[] {
-  return SETTINGS.map((setting, index) => ({
+/** One name per setting, pointing at its value in the first row that gives one. */
+export function settingNames(rows: readonly FarmRow[]): NamedRange[] {
+  return SETTINGS.map((setting) => ({
     name: settingName(setting.id),
-    range: `${SHEETS.settings.name.en}!$B$${index + 2}`,
+    range: `${SHEETS.settings.name.en}!$B$${rows.findIndex((row) => row.setting === setting.id) + 2}`,
   }));
 }
 
-function valueValidation(setting: Setting, index: number): DataValidation[] {
+function settingOf(row: FarmRow): Setting | undefined {
+  return SETTINGS.find((setting) => setting.id === row.setting);
+}
+
+function valueValidation(setting: Setting | undefined, index: number): DataValidation[] {
+  if (!setting) return [];
   const shared = {
     range: `B${index + 2}`,
     showErrorMessage: true,

@@ -13,6 +13,12 @@ import {
   SEED,
   seasonWithMistakes,
 } from "../../sample-workbooks/make/sampleWorkbooks";
+import { allFindings } from "../../src/survey/checkSurvey";
+import { FINDING_KINDS } from "../../src/survey/checks";
+import type { Finding } from "../../src/survey/finding";
+import { readSurvey } from "../../src/survey/readSurvey";
+import { SHEETS } from "../../src/survey/sheets";
+import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";
 import { packageFaults } from "./packageFaults";
 
@@ -120,6 +126,10 @@ describe("the invented farm", () => {
   test("is counted by a crew on working days of one winter, in the order it walks", () => {
     const days = farm.cordons.map((row) => Number(row.countedOn));
     expect(days).toEqual([...days].sort((a, b) => a - b));
+    const up = farm.cordons.filter((row) => row.block === "Creek Side" && row.row === 3);
+    expect(up.map((row) => row.vine)).toEqual(up.map((row) => Number(row.vine)).sort((a, b) => a - b));
+    const down = farm.cordons.filter((row) => row.block === "Creek Side" && row.row === 4);
+    expect(down.map((row) => row.vine)).toEqual(down.map((row) => Number(row.vine)).sort((a, b) => b - a));
     const first = Date.UTC(2025, 11, 1) / 86400000 + 25569;
     const last = Date.UTC(2026, 2, 31) / 86400000 + 25569;
     for (const day of new Set(days)) {
@@ -137,5 +147,44 @@ describe("the invented farm", () => {
     const places = mistakes.map((mistake) => `${mistake.sheet} ${mistake.sheetRow} ${mistake.column}`);
     expect(new Set(places).size).toBe(places.length);
     expect(changed.cordons.some((row) => isBlank(row.liveSpurs))).toBe(true);
+  });
+});
+
+describe("the checks", () => {
+  /** Kinds that are about a whole table, which would spoil the season for every other check. */
+  const ABOUT_TABLES = ["missingColumn", "columnTwice", "sameBlockTwice"];
+
+  async function findingsIn(name: string): Promise<Finding[]> {
+    const book = await openWorkbookFile(join(FOLDER, name));
+    const areas = [];
+    for (const sheet of book.sheetNames) areas.push(await book.readSheet(sheet));
+    await book.close();
+    return allFindings(readSurvey(areas));
+  }
+  const place = (finding: { sheet: string; row: number }) => `${finding.sheet} ${finding.row}`;
+
+  test("find nothing in the clean season and in the empty one", async () => {
+    expect(await findingsIn("larkmoor-clean.xlsx")).toEqual([]);
+    expect(await findingsIn("empty-season.xlsx")).toEqual([]);
+  });
+
+  test("find every planted mistake at its cell, and nothing in any other row", async () => {
+    const { mistakes } = seasonWithMistakes();
+    const findings = await findingsIn("larkmoor-mistakes.xlsx");
+    const planted = mistakes.map((mistake) => ({
+      code: mistake.code,
+      sheet: SHEETS[mistake.sheet].name.en,
+      row: mistake.sheetRow,
+      columnNumber: SHEETS[mistake.sheet].columns.findIndex((column) => column.id === mistake.column) + 1,
+    }));
+    for (const mistake of planted) expect(findings).toContainEqual(expect.objectContaining(mistake));
+    const rows = new Set(planted.map(place));
+    expect(findings.filter((finding) => !rows.has(place(finding)))).toEqual([]);
+  });
+
+  test("have a planted mistake for each of their kinds", () => {
+    const planted = new Set(seasonWithMistakes().mistakes.map((mistake) => mistake.code));
+    const without = [...FINDING_KINDS.keys()].filter((code) => !planted.has(code));
+    expect(without.filter((code) => !ABOUT_TABLES.includes(code))).toEqual([]);
   });
 });
