@@ -2,7 +2,7 @@ import { Refusal } from "../domain/refusal";
 import type { UnitSystem } from "../domain/units";
 import type { CellError, CellValue } from "../survey/cell";
 import type { Language } from "../texts/language";
-import type { CordonFunction, ResultColumn, ResultRow, ResultValue } from "./cordonFunction";
+import type { CallSetting, CordonFunction, ResultColumn, ResultRow, ResultValue } from "./cordonFunction";
 import { fromMetric } from "./measure";
 import type { Parameter } from "./parameter";
 import {
@@ -47,6 +47,11 @@ export function isRefused(outcome: CallOutcome): outcome is ResultError {
  * wrong inside is a defect and is thrown.
  *
  * @param given the arguments in order; null, undefined and "" are blanks, an omitted one is null or absent
+ *
+ * @example
+ * callFunction(functionNamed("NODEBUDGET"), [3, "30+10"]) // { values: [[50]] }
+ * callFunction(functionNamed("NODEBUDGET"), [[[3], [""]], "30+10"]) // { values: [[50], [""]] }
+ * callFunction(functionNamed("CLUSTERS"), ["many", 2]).code // "isText"
  */
 export function callFunction(
   called: CordonFunction,
@@ -61,10 +66,8 @@ export function callFunction(
 }
 
 /** What the reading and writing of one call's cells depends on. */
-interface Call {
+interface Call extends CallSetting {
   readonly called: CordonFunction;
-  readonly units: UnitSystem;
-  readonly language: Language;
 }
 
 interface ColumnArgument {
@@ -88,7 +91,7 @@ function resultCells(called: CordonFunction, given: readonly RawArgument[], lang
     else if (isSingle(cells)) fixed[parameter.id] = readValue(parameter, cells[0]?.[0], call.units);
     else columns.push(columnArgument(parameter, cells));
   });
-  if (columns.length === 0) return resultRows(call, called.run(fixed));
+  if (columns.length === 0) return resultRows(call, called.run(fixed, call));
   return Array.from({ length: commonLength(columns) }, (_, row) => resultOfRow(call, fixed, columns, row));
 }
 
@@ -127,7 +130,7 @@ function resultOfRow(
   try {
     const args: Record<string, unknown> = { ...fixed };
     for (const { parameter, cells } of columns) args[parameter.id] = readValue(parameter, cells[row], units);
-    return resultRow(call, called.run(args) as ResultRow);
+    return resultRow(call, called.run(args, call) as ResultRow);
   } catch (problem) {
     const error = resultError(call, problem);
     return called.result.columns.map(() => error);
@@ -164,7 +167,7 @@ function unitsOf(called: CordonFunction, given: readonly RawArgument[]): UnitSys
   const parameter = called.parameters[index];
   const cells = cellsOf(parameter, given[index]);
   if (!isSingle(cells)) columnArgument(parameter, cells);
-  return readValue(parameter, cells[0]?.[0], "US") as UnitSystem;
+  return (readValue(parameter, cells[0]?.[0], "US") as UnitSystem | undefined) ?? "US";
 }
 
 function resultError({ called, language }: Omit<Call, "units">, problem: unknown): ResultError {

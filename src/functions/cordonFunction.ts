@@ -1,5 +1,7 @@
 import type { Refusal } from "../domain/refusal";
+import type { UnitSystem } from "../domain/units";
 import type { FunctionText } from "../texts/functions/functionText";
+import type { Language } from "../texts/language";
 import type { Measure } from "./measure";
 import type { ArgumentsOf, Parameter } from "./parameter";
 
@@ -43,6 +45,13 @@ export interface Example {
   readonly source: ExampleSource;
 }
 
+/** What an implementation may know of the call besides its arguments. */
+export interface CallSetting {
+  /** Of sentences that stand in the result. */
+  readonly language: Language;
+  readonly units: UnitSystem;
+}
+
 /** A CORDON function as data. */
 export interface CordonFunction {
   /** Name after "CORDON."; frozen once released. */
@@ -51,7 +60,10 @@ export interface CordonFunction {
   readonly parameters: readonly Parameter[];
   readonly result: ResultShape;
   readonly examples: readonly Example[];
-  readonly run: (args: Readonly<Record<string, unknown>>) => ResultRow | readonly ResultRow[];
+  readonly run: (
+    args: Readonly<Record<string, unknown>>,
+    call: CallSetting,
+  ) => ResultRow | readonly ResultRow[];
 }
 
 /** The data of a function as its author writes it: the implementation sees its arguments by id and typed. */
@@ -60,10 +72,15 @@ export interface CordonFunctionDefinition<P extends readonly Parameter[]> extend
   "parameters" | "run"
 > {
   readonly parameters: P;
-  readonly run: (args: ArgumentsOf<P>) => ResultRow | readonly ResultRow[];
+  readonly run: (args: ArgumentsOf<P>, call: CallSetting) => ResultRow | readonly ResultRow[];
 }
 
-/** Declares a function; the compiler holds the implementation against the parameters. */
+/**
+ * Declares a function; the compiler holds the implementation against the parameters.
+ *
+ * @example
+ * callFunction(cordonFunction({ ...functionNamed("CLUSTERS"), run: (a) => a.shoots * 3 }), [2, 1]) // { values: [[6]] }
+ */
 export function cordonFunction<const P extends readonly Parameter[]>(
   definition: CordonFunctionDefinition<P>,
 ): CordonFunction {

@@ -1,7 +1,12 @@
 import { evaluateFormula } from "./evaluateFormula";
 import { FUNCTIONS, NAMESPACE } from "./registry";
 
-/** The README's table of functions: a row each with its parameters, one worked formula and what it gives. */
+/**
+ * The README's table of functions: a row each with its parameters, one worked formula and what it gives.
+ *
+ * @example
+ * functionTable().split("\n").length === FUNCTIONS.length + 2 // true
+ */
 export function functionTable(): string {
   const rows = FUNCTIONS.map(({ id, parameters, texts, examples }) => {
     const names = parameters.map((each) => (each.optional ? `[${each.id}]` : each.id));

@@ -11,6 +11,9 @@ const PLACES = ["block", "row", "vine"] as const;
 /**
  * Gaps of a Cordons table, a row for each row of vines in the order of the table. Where one count of a row of vines
  * cannot be used, that row's sums are errors that name the cell, and the others stand.
+ *
+ * @example
+ * gapsOfTable(readTable(functionNamed("GAPSBYROW").parameters[0], [["Block", "Row", "Vine", "Positions", "Live spurs"], ["A", 1, 1, 8, 6]]), "all")[0].gaps // 2
  */
 export function gapsOfTable(given: TableArgument, which: "all" | "staying"): readonly ResultRow[] {
   const table = surveyTable("cordons", given, "cordons", [...PLACES, ...COUNTED]);

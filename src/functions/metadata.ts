@@ -33,6 +33,10 @@ export interface FunctionsMetadata {
  *
  * Every argument is of type "any", so that text, blanks and error cells reach us and get a sentence of their own
  * instead of Excel's bare #VALUE!. Nothing is volatile.
+ *
+ * @example
+ * functionsMetadata("en").functions[0].id // "NODEBUDGET"
+ * functionsMetadata("es").functions[0].parameters[0].name // "madera_podada"
  */
 export function functionsMetadata(language: Language): FunctionsMetadata {
   return {

@@ -133,6 +133,12 @@ export const unitSystem = () =>
     fallback: "US",
   });
 
+/** The unit system where the tables of a call can name it themselves: undefined if left out. */
+export const optionalUnitSystem = (): Parameter<"unit", UnitSystem | undefined> => ({
+  ...unitSystem(),
+  fallback: undefined,
+});
+
 /** Makes a parameter optional; without `fallback` an omitted one is undefined. */
 export function optional<Id extends string, Value>(
   of: Parameter<Id, Value>,
@@ -145,7 +151,12 @@ export function optional(of: Parameter, fallback?: unknown): Parameter {
   return { ...of, optional: true, fallback };
 }
 
-/** Makes a parameter take one value for the whole call, never a column: a confidence level. */
+/**
+ * Makes a parameter take one value for the whole call, never a column: a confidence level.
+ *
+ * @example
+ * once(number("confidence")).byColumn // false
+ */
 export function once<Id extends string, Value>(of: Parameter<Id, Value>): Parameter<Id, Value> {
   return { ...of, byColumn: false };
 }

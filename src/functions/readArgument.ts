@@ -18,7 +18,14 @@ export function cellsOf(parameter: Parameter, raw: RawArgument): readonly (reado
   return rows;
 }
 
-/** Reads one cell as the value of a parameter; a blank is the fallback of an optional one. */
+/**
+ * Reads one cell as the value of a parameter, metric where it has a unit; a blank is the fallback of an optional one.
+ *
+ * @example
+ * readValue(length("length"), 10, "US") // 3.048
+ * readValue(optional(number("crew"), 1), "", "US") // 1
+ * readValue(number("crew"), "four", "US") // Refusal isText
+ */
 export function readValue(parameter: Parameter, cell: CellValue | undefined, units: UnitSystem): unknown {
   if (isBlank(cell)) {
     if (parameter.optional) return parameter.fallback;

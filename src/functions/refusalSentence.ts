@@ -9,7 +9,12 @@ import type { CordonFunction } from "./cordonFunction";
 import { unitName } from "./measure";
 import type { Parameter } from "./parameter";
 
-/** The sentence of a refused call: arguments are named as the formula bar names them, in the person's language. */
+/**
+ * The sentence of a refused call: arguments are named as the formula bar names them, in the person's language.
+ *
+ * @example
+ * refusalSentence(new Refusal("invalid", "noNumbers", { argument: "counts" }), functionNamed("BLOCKMEAN"), "en") // "counts holds no number: expected at least one."
+ */
 export function refusalSentence(refusal: Refusal, called: CordonFunction, language: Language): string {
   const text = CALL_REFUSALS[refusal.code] ?? REFUSALS[refusal.code];
   if (text === undefined) throw new Error(`no sentence for the refusal ${refusal.code}`);

@@ -6,6 +6,7 @@ import { BLOCKMEAN } from "./definitions/blockMean";
 import { VERSION } from "./definitions/version";
 import { GAPSBYROW } from "./definitions/gapsByRow";
 import { BLOCKCROP } from "./definitions/blockCrop";
+import { CHECKCOUNTS } from "./definitions/checkCounts";
 import { CLUSTERS } from "./definitions/clusters";
 import { CLUSTERSTOREMOVE } from "./definitions/clustersToRemove";
 import { CROPLOAD } from "./definitions/cropLoad";
@@ -50,6 +51,7 @@ export const FUNCTIONS: readonly CordonFunction[] = [
   BLOCKCROP,
   CROPLOAD,
   CLUSTERSTOREMOVE,
+  CHECKCOUNTS,
   GAPSBYROW,
   VINESTOCOUNT,
   BLOCKMEAN,
@@ -62,7 +64,12 @@ export const NAMESPACE = "CORDON";
 
 const BY_ID = new Map(FUNCTIONS.map((each) => [each.id, each]));
 
-/** The function of that name, upper or lower case, without the namespace. */
+/**
+ * The function of that name, upper or lower case, without the namespace.
+ *
+ * @example
+ * functionNamed("vinedensity").id // "VINEDENSITY"
+ */
 export function functionNamed(name: string): CordonFunction | undefined {
   return BY_ID.get(name.toUpperCase());
 }

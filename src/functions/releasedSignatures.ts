@@ -17,6 +17,10 @@ export const presentSignatures = (): Signatures =>
 /**
  * What of the released signatures this version breaks: a released function may only gain optional parameters at its
  * end, and never goes away, because formulas in workbooks name it and give its arguments by position.
+ *
+ * @example
+ * brokenSignatures({ CLUSTERS: ["shoots", "clusters_per_shoot"] }) // []
+ * brokenSignatures({ CLUSTERS: ["clusters_per_shoot"] })[0].why // "parameterMovedOrGone"
  */
 export function brokenSignatures(released: Signatures): readonly BrokenSignature[] {
   return Object.entries(released).flatMap(([id, order]): BrokenSignature[] => {

@@ -10,6 +10,9 @@ import type { TableArgument } from "./parameter";
  * Refuses a range in which a needed column is missing.
  *
  * @param needed ids of the columns without which the function cannot say anything
+ *
+ * @example
+ * surveyTable("cordons", readTable(functionNamed("GAPSBYROW").parameters[0], [["Vine", "Live spurs"], [4, 7]]), "cordons", ["vine"]).column("liveSpurs").numbers[0] // 7
  */
 export function surveyTable(
   argument: string,

@@ -4,7 +4,10 @@ import { Refusal } from "../../src/domain/refusal";
 
 const ROOT = resolve(__dirname, "../../src");
 /** Folders whose doc-block examples are run, each with the folders whose exports they may use besides their own. */
-const FOLDERS: Readonly<Record<string, readonly string[]>> = { domain: [] };
+const FOLDERS: Readonly<Record<string, readonly string[]>> = {
+  domain: [],
+  functions: ["domain"],
+};
 
 interface Example {
   readonly file: string;

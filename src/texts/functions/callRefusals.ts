@@ -63,6 +63,11 @@ export const CALL_REFUSALS: Readonly<Record<string, Text>> = {
     "{argument} no es un rango con encabezados: seleccione la tabla con su fila de encabezados, como {suggestion}.",
     "{argument} n'est pas une plage avec ligne d'en-tête : sélectionnez le tableau avec ses en-têtes, comme {suggestion}.",
   ),
+  notOurTable: t(
+    "{argument} has too few headings that are known here: select the table with its headings, such as {suggestion}.",
+    "{argument} tiene muy pocos encabezados conocidos: seleccione la tabla con su fila de encabezados, como {suggestion}.",
+    "{argument} a trop peu d'en-têtes connus : sélectionnez le tableau avec ses en-têtes, comme {suggestion}.",
+  ),
   noSuchColumn: t(
     "{argument} has no column “{column}”.",
     "{argument} no tiene la columna «{column}».",
