@@ -1,7 +1,9 @@
 import type { Text } from "./language";
+import { OUTLOOK_REFUSALS } from "./outlookRefusals";
 
 /** One sentence per refusal code of src/domain: it names the argument, what was given and what was expected. */
 export const REFUSALS: Readonly<Record<string, Text>> = {
+  ...OUTLOOK_REFUSALS,
   outside: {
     en: "{argument} must lie between {least} and {most} {unit}, but is {value}.",
     es: "{argument} debe estar entre {least} y {most} {unit}, pero es {value}.",
