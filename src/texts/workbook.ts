@@ -1,3 +1,4 @@
+import { EXCEL_PROBLEMS } from "./excelProblems";
 import { FILE_PROBLEMS } from "./fileProblems";
 import type { Text } from "./language";
 
@@ -39,4 +40,5 @@ export const WORKBOOK_PROBLEMS: Readonly<Record<string, Text>> = {
     fr: "La feuille « {sheet} » est la seule du classeur et ne peut pas être supprimée ; rien n'a été changé.",
   },
   ...FILE_PROBLEMS,
+  ...EXCEL_PROBLEMS,
 };

@@ -1,0 +1,63 @@
+/**
+ * The A1 address of a cell, rows and columns counted from 1.
+ *
+ * @example
+ * cellAddress(12, 28) // "AB12"
+ */
+export function cellAddress(row: number, column: number): string {
+  return `${columnLetters(column)}${row}`;
+}
+
+/**
+ * The letters of a column, 1 is A.
+ *
+ * @example
+ * columnLetters(703) // "AAA"
+ */
+export function columnLetters(column: number): string {
+  return column < 1
+    ? ""
+    : columnLetters(Math.floor((column - 1) / 26)) + String.fromCharCode(65 + ((column - 1) % 26));
+}
+
+/** A rectangle of cells, rows and columns counted from 1, both ends included. */
+export interface CellArea {
+  readonly firstRow: number;
+  readonly firstColumn: number;
+  readonly lastRow: number;
+  readonly lastColumn: number;
+}
+
+const LAST_ROW = 1_048_576;
+const LAST_COLUMN = 16_384;
+
+/**
+ * The rectangles of an address as Excel writes it: "Sheet!A1:B2", "A1,C3", whole rows "3:5", whole columns "B:B".
+ * Parts that are no address are left out.
+ *
+ * @example
+ * areasOfAddress("Vines!$B$2:C4") // [{ "firstRow": 2, "firstColumn": 2, "lastRow": 4, "lastColumn": 3 }]
+ */
+export function areasOfAddress(address: string): CellArea[] {
+  return address.split(",").flatMap((part) => {
+    const plain = part
+      .slice(part.lastIndexOf("!") + 1)
+      .replace(/\$/g, "")
+      .trim();
+    const match = /^([A-Za-z]*)(\d*)(?::([A-Za-z]*)(\d*))?$/.exec(plain);
+    if (!match || plain === "") return [];
+    const [, left, top, right = left, bottom = top] = match;
+    return [
+      {
+        firstRow: top ? Number(top) : 1,
+        firstColumn: left ? columnNumber(left) : 1,
+        lastRow: bottom ? Number(bottom) : LAST_ROW,
+        lastColumn: right ? columnNumber(right) : LAST_COLUMN,
+      },
+    ];
+  });
+}
+
+function columnNumber(letters: string): number {
+  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+}

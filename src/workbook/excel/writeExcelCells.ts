@@ -1,0 +1,118 @@
+import { WorkbookProblem, type CellWrite } from "../surveyWorkbook";
+import { inputOf, inputToRestore } from "./cellContent";
+
+/** Ranges and characters that go into one message. */
+const RUNS_A_BATCH = 1_000;
+const CHARACTERS_A_BATCH = 500_000;
+/** Cells of one column that are written as one range. */
+const LONGEST_RUN = 2_000;
+
+interface Run {
+  readonly row: number;
+  readonly column: number;
+  readonly inputs: (string | number | boolean)[];
+}
+
+/**
+ * Writes cells and leaves all others alone. What stood there is read first, and put back when a later batch is
+ * refused.
+ *
+ * @throws WorkbookProblem "noSheet", "protectedSheet", "notAFormula"
+ */
+export async function writeExcelCells(
+  context: Excel.RequestContext,
+  sheet: string,
+  cells: readonly CellWrite[],
+): Promise<void> {
+  const wrong = cells.find((cell) => "formula" in cell && !cell.formula.startsWith("="));
+  if (wrong) throw new WorkbookProblem("notAFormula", { sheet, row: wrong.row, column: wrong.column });
+  const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+  worksheet.load("id");
+  worksheet.protection.load("protected");
+  await context.sync();
+  if (worksheet.isNullObject) throw new WorkbookProblem("noSheet", { sheet });
+  if (worksheet.protection.protected) await refuseLockedCells(context, worksheet, sheet, cells);
+
+  const before: { run: Run; inputs: (string | number | boolean)[][] }[] = [];
+  try {
+    for (const runs of batchesOf(runsOf(cells))) {
+      const batch = runs.map((run) => {
+        const range = worksheet.getRangeByIndexes(run.row - 1, run.column - 1, run.inputs.length, 1);
+        range.load("values,formulas,valueTypes");
+        return { run, range };
+      });
+      // eslint-disable-next-line office-addins/no-context-sync-in-loop -- one round trip a batch, by size of message
+      await context.sync();
+      for (const { run, range } of batch) {
+        const { values, formulas, valueTypes } = range;
+        before.push({
+          run,
+          inputs: values.map((line, r) => [inputToRestore(formulas[r][0], line[0], valueTypes[r][0])]),
+        });
+      }
+      for (const { run, range } of batch) range.formulas = run.inputs.map((input) => [input]);
+      // eslint-disable-next-line office-addins/no-context-sync-in-loop -- as above
+      await context.sync();
+    }
+  } catch (error) {
+    for (const { run, inputs } of before)
+      worksheet.getRangeByIndexes(run.row - 1, run.column - 1, inputs.length, 1).formulas = inputs;
+    await context.sync().catch(() => {
+      throw new WorkbookProblem("halfWritten", { sheet }, { cause: error });
+    });
+    throw error;
+  }
+}
+
+async function refuseLockedCells(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  sheet: string,
+  cells: readonly CellWrite[],
+): Promise<void> {
+  const locks = runsOf(cells).map((run) => {
+    const { protection } = worksheet.getRangeByIndexes(
+      run.row - 1,
+      run.column - 1,
+      run.inputs.length,
+      1,
+    ).format;
+    protection.load("locked");
+    return protection;
+  });
+  await context.sync();
+  if (locks.some((protection) => protection.locked !== false))
+    throw new WorkbookProblem("protectedSheet", { sheet });
+}
+
+/** Cells one below the other become one range; when a cell is given twice the last one counts. */
+function runsOf(cells: readonly CellWrite[]): Run[] {
+  const byPlace = new Map(cells.map((cell) => [`${cell.column} ${cell.row}`, cell]));
+  const sorted = [...byPlace.values()].sort((a, b) => a.column - b.column || a.row - b.row);
+  const runs: Run[] = [];
+  for (const cell of sorted) {
+    const last = runs.at(-1);
+    const continues =
+      last?.column === cell.column &&
+      last.row + last.inputs.length === cell.row &&
+      last.inputs.length < LONGEST_RUN;
+    if (continues) last.inputs.push(inputOf(cell));
+    else runs.push({ row: cell.row, column: cell.column, inputs: [inputOf(cell)] });
+  }
+  return runs;
+}
+
+function batchesOf(runs: readonly Run[]): Run[][] {
+  const batches: Run[][] = [];
+  let characters = Infinity;
+  for (const run of runs) {
+    const size = run.inputs.reduce<number>((sum, input) => sum + String(input).length + 8, 0);
+    if (characters + size > CHARACTERS_A_BATCH || batches[batches.length - 1].length >= RUNS_A_BATCH) {
+      batches.push([]);
+      characters = 0;
+    }
+    batches[batches.length - 1].push(run);
+    characters += size;
+  }
+  return batches;
+}

@@ -1,0 +1,170 @@
+import { layOutOwnSheet, OWN_SHEET_NAME, type OwnSheetLayout, type OwnValue } from "../ownSheet";
+import { WorkbookProblem, type OwnSheet } from "../surveyWorkbook";
+import { asExcelInput } from "./cellContent";
+import { replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
+import { addTable, tableNameOf } from "./ownTable";
+import { addWorkingSheet, removeWorkingSheet, WORKING_SHEET_NAME } from "./workingSheet";
+
+/** Characters of cell contents that go into one message; the web's limit for a whole message is 5 MB. */
+const CHARACTERS_A_SLICE = 500_000;
+const POINTS_A_CHARACTER = 5.25;
+const POINTS_OF_MARGIN = 4;
+
+/**
+ * Makes or rewrites a sheet of ours. Everything is first written to a hidden working sheet, in slices; a new sheet
+ * then gets its name, an existing one receives the finished table in one batch, so that formulas, charts and
+ * PivotTables that look at it stay in place. What stood there before is kept beside the new table on the working
+ * sheet and comes back when that batch is refused.
+ *
+ * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "inTheWay" when a person's cells stand
+ * where the longer table would go, "halfWritten" when neither the new nor the former content could be written.
+ */
+export async function writeOwnExcelSheet(
+  context: Excel.RequestContext,
+  content: OwnSheet,
+  mayResizeTables: boolean,
+): Promise<void> {
+  const layout = layOutOwnSheet(content);
+  const there = await lookAt(context, content.sheet, layout);
+  const working = await addWorkingSheet(context);
+  try {
+    await writeSlices(context, working, layout);
+    dressUp(working, content, layout);
+    if (there) await replaceOwnContent(context, there, working, layout, mayResizeTables);
+    else await becomeTheSheet(context, working, content, layout);
+  } catch (error) {
+    if (!(error instanceof WorkbookProblem && error.code === "halfWritten"))
+      await removeWorkingSheet(context, working);
+    throw error;
+  }
+  if (there) await removeWorkingSheet(context, working);
+}
+
+async function lookAt(
+  context: Excel.RequestContext,
+  sheet: string,
+  layout: OwnSheetLayout,
+): Promise<FormerSheet | undefined> {
+  const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+  worksheet.load("id,name");
+  const own = worksheet.names.getItemOrNullObject(OWN_SHEET_NAME);
+  own.load("name");
+  worksheet.protection.load("protected");
+  const used = worksheet.getUsedRangeOrNullObject(true);
+  used.load("rowIndex,columnIndex,rowCount,columnCount");
+  worksheet.tables.load("items/id,items/name");
+  await context.sync();
+  if (worksheet.isNullObject) return undefined;
+  if (own.isNullObject) throw new WorkbookProblem("notOurs", { sheet: worksheet.name });
+  if (worksheet.protection.protected) throw new WorkbookProblem("protectedSheet", { sheet: worksheet.name });
+
+  const usedRows = used.isNullObject ? 0 : used.rowIndex + used.rowCount;
+  const usedColumns = used.isNullObject ? 0 : used.columnIndex + used.columnCount;
+  const size = { rows: usedRows, columns: usedColumns };
+  const table = worksheet.tables.items[0];
+  if (!table)
+    return { worksheet, name: worksheet.name, used: size, table, ...size, headerRow: layout.headerRow };
+  const area = table.getRange();
+  area.load("rowIndex,columnIndex,rowCount,columnCount");
+  await context.sync();
+  const former = {
+    worksheet,
+    name: worksheet.name,
+    used: size,
+    table,
+    rows: area.rowIndex + area.rowCount,
+    columns: area.columnIndex + area.columnCount,
+    headerRow: area.rowIndex + 1,
+  };
+  await refuseCellsInTheWay(context, former, layout);
+  return former;
+}
+
+/** Cells of a person beside or below our table that the new, larger one would cover. */
+async function refuseCellsInTheWay(
+  context: Excel.RequestContext,
+  former: FormerSheet,
+  layout: OwnSheetLayout,
+): Promise<void> {
+  const rows = Math.min(layout.values.length, former.used.rows);
+  const columns = Math.min(layout.columnCount, former.used.columns);
+  const { worksheet } = former;
+  const below =
+    rows > former.rows ? worksheet.getRangeByIndexes(former.rows, 0, rows - former.rows, columns) : undefined;
+  const beside =
+    columns > former.columns
+      ? worksheet.getRangeByIndexes(0, former.columns, rows, columns - former.columns)
+      : undefined;
+  below?.load("values,rowIndex");
+  beside?.load("values,rowIndex");
+  if (!below && !beside) return;
+  await context.sync();
+  for (const range of [below, beside]) {
+    const line = range?.values.findIndex((row) => row.some((value) => value !== "")) ?? -1;
+    if (range && line >= 0)
+      throw new WorkbookProblem("inTheWay", { sheet: former.name, row: range.rowIndex + line + 1 });
+  }
+}
+
+async function writeSlices(
+  context: Excel.RequestContext,
+  working: Excel.Worksheet,
+  layout: OwnSheetLayout,
+): Promise<void> {
+  let first = 0;
+  for (const rows of slicesOf(layout.values)) {
+    const range = working.getRangeByIndexes(first, 0, rows.length, layout.columnCount);
+    range.values = rows.map((row) => row.map(asExcelInput));
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- one round trip a slice, by size of message
+    await context.sync();
+    range.untrack();
+    first += rows.length;
+  }
+}
+
+function slicesOf(rows: readonly OwnValue[][]): OwnValue[][][] {
+  const slices: OwnValue[][][] = [];
+  let characters = Infinity;
+  for (const row of rows) {
+    const size = row.reduce<number>((sum, value) => sum + String(value ?? "").length + 6, 0);
+    if (characters + size > CHARACTERS_A_SLICE) {
+      slices.push([]);
+      characters = 0;
+    }
+    slices[slices.length - 1].push(row);
+    characters += size;
+  }
+  return slices;
+}
+
+function dressUp(working: Excel.Worksheet, content: OwnSheet, layout: OwnSheetLayout): void {
+  if (content.title?.length) working.getRangeByIndexes(0, 0, 1, 1).format.font.bold = true;
+  content.columns?.forEach(({ width, format, wrap }, c) => {
+    const rows = Math.max(1, content.rows.length);
+    const cells = working.getRangeByIndexes(layout.headerRow, c, rows, 1);
+    if (width) cells.format.columnWidth = width * POINTS_A_CHARACTER + POINTS_OF_MARGIN;
+    if (format) cells.numberFormat = format as unknown as string[][];
+    if (wrap) {
+      cells.format.wrapText = true;
+      cells.format.verticalAlignment = "Top";
+    }
+  });
+}
+
+async function becomeTheSheet(
+  context: Excel.RequestContext,
+  working: Excel.Worksheet,
+  content: OwnSheet,
+  layout: OwnSheetLayout,
+): Promise<void> {
+  const taken = context.workbook.tables.getItemOrNullObject(tableNameOf(content.sheet));
+  taken.load("name");
+  await context.sync();
+  addTable(working, layout, taken.isNullObject ? tableNameOf(content.sheet) : undefined);
+  working.freezePanes.freezeRows(layout.headerRow);
+  working.names.add(OWN_SHEET_NAME, "=TRUE").visible = false;
+  working.names.getItem(WORKING_SHEET_NAME).delete();
+  working.name = content.sheet;
+  working.visibility = "Visible";
+  await context.sync();
+}

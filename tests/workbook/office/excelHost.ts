@@ -1,0 +1,344 @@
+import { loadExcelProxies, type ExcelProxies, type HostBridge } from "./excelProxies";
+import { HostBook, HostFault, type HostArea, type HostValue } from "./hostBook";
+import { areaAddress, Collection, NullObject, WorkbookObject, type Person } from "./hostObjects";
+
+/** One action of a batch as it travels: what is asked of which object. */
+export interface WireAction {
+  readonly Id: number;
+  readonly ActionType: number;
+  readonly Name: string;
+  readonly ObjectPathId: number;
+  readonly QueryInfo?: { Select?: string[] };
+  readonly ArgumentInfo?: WireArguments;
+}
+
+interface WireArguments {
+  readonly Arguments?: unknown[];
+  readonly ReferencedObjectPathIds?: (number | null)[];
+}
+
+interface WirePath {
+  readonly Id: number;
+  readonly ObjectPathType: number;
+  readonly Name: string;
+  readonly ParentObjectPathId?: number;
+  readonly ArgumentInfo?: WireArguments;
+}
+
+interface WireBatch {
+  readonly Actions: WireAction[];
+  readonly ObjectPaths: Record<string, WirePath>;
+}
+
+/** Refuses an action before it is done: the batch stops there, what came before it stays done. */
+export interface Fault {
+  /** Number of the batch, the first is 1; any when left out. */
+  readonly batch?: number;
+  /** Wire name of a method or property, such as "CopyFrom"; any when left out. */
+  readonly name?: string;
+  /** How many fitting actions are let through first. */
+  readonly after?: number;
+  /** How often it strikes; once when left out. */
+  readonly times?: number;
+  readonly code: string;
+  readonly message?: string;
+}
+
+const INSTANTIATE = 1;
+const QUERY = 2;
+const METHOD = 3;
+const SET = 4;
+const ROOT_PATH = 1;
+const METHOD_PATH = 3;
+const PROPERTY_PATH = 4;
+const INDEXER_PATH = 5;
+const REFERENCE_PATH = 6;
+const CHANGED_EVENT = 10;
+const EVENT_CATEGORY = 65536;
+
+/**
+ * A workbook in memory that speaks the wire of Office.js, for as many people as a test needs: each has real Excel
+ * proxies of their own, and all work on one book. Batches run one after the other; what an action did before a later
+ * one was refused stays done, as in Excel. It does not calculate and does not move references when rows are inserted.
+ */
+export class ExcelHost {
+  readonly book = new HostBook();
+  /** Every action of every batch, by wire name, in their order. */
+  readonly log: { batch: number; who: string; name: string }[] = [];
+  /** Called before each batch: a test lets somebody else act in between. */
+  beforeBatch: ((batch: number, who: string) => Promise<void> | void) | undefined;
+  /** Largest message in characters, as on the web. */
+  messageLimit = 5 * 1024 * 1024;
+  largestMessage = 0;
+  batches = 0;
+  private readonly loaded: ExcelProxies[] = [];
+  private faults: { fault: Fault; seen: number; struck: number }[] = [];
+  private readonly people: (Person & { readonly name: string; readonly bridge: HostBridge })[] = [];
+
+  /** Highest ExcelApi requirement set this copy of Excel has, such as 12 for 1.12. */
+  constructor(private readonly excelApi = 12) {}
+
+  refuse(fault: Fault): void {
+    this.faults.push({ fault, seen: 0, struck: 0 });
+  }
+
+  addSheet(name: string, rows: readonly (readonly (HostValue | null | { error: string })[])[]): void {
+    const sheet = this.book.addSheet(name);
+    rows.forEach((row, r) =>
+      row.forEach((value, c) => {
+        if (value === null) return;
+        if (typeof value === "object") sheet.put(r, c, { value: value.error, type: "Error" });
+        else if (typeof value === "string") sheet.put(r, c, { value, type: "String", quoted: true });
+        else sheet.put(r, c, this.book.typed(value));
+      }),
+    );
+  }
+
+  /** Somebody types into a cell. */
+  type(who: string, sheet: string, row: number, column: number, value: HostValue): void {
+    const found = this.book.sheet(sheet);
+    found.put(row - 1, column - 1, this.book.typed(value));
+    this.tell(who, { sheet: found, row: row - 1, column: column - 1, rows: 1, columns: 1 });
+  }
+
+  /** A person with this workbook open, and their Excel. */
+  person(name = "somebody"): ExcelProxies {
+    const bridge: HostBridge = {
+      sendMessageToHost: (text) => {
+        void this.answer(person, text);
+      },
+    };
+    const person = {
+      name,
+      bridge,
+      book: this.book,
+      selection: undefined,
+      activeSheet: undefined,
+      watching: false,
+      tellChange: (area: HostArea, changeType?: string) => this.tell(name, area, changeType),
+    } satisfies Person & { name: string; bridge: HostBridge };
+    this.people.push(person);
+    const proxies = loadExcelProxies(bridge, (set, version = "1.1") => this.supports(set, version));
+    this.loaded.push(proxies);
+    return proxies;
+  }
+
+  /** Resolves when the proxies have also given back their references, which they do after a run. */
+  async quiet(): Promise<void> {
+    for (let seen = -1; seen !== this.batches; await new Promise((resolve) => setTimeout(resolve, 2)))
+      seen = this.batches;
+  }
+
+  /** Everybody closes the workbook: their proxies serve the next host, which is faster than loading new ones. */
+  close(): void {
+    for (const proxies of this.loaded.splice(0)) proxies.release();
+  }
+
+  private supports(set: string, version: string): boolean {
+    if (set !== "ExcelApi") return /^(RichApiRuntime|SharedRuntime|CustomFunctionsRuntime)$/.test(set);
+    return Number(version.split(".")[1] ?? 0) <= this.excelApi;
+  }
+
+  private tell(who: string, area: HostArea, changeType = "RangeEdited"): void {
+    for (const person of this.people) {
+      if (!person.watching) continue;
+      const message = JSON.stringify({
+        worksheetId: area.sheet.id,
+        address: areaAddress(area, false),
+        changeType,
+        source: person.name === who ? "Local" : "Remote",
+        shiftDirection: "None",
+      });
+      const entry = {
+        messageCategory: EVENT_CATEGORY,
+        messageType: CHANGED_EVENT,
+        targetId: "Workbook",
+        message,
+      };
+      setTimeout(
+        () => person.bridge.onMessageFromHost?.(JSON.stringify({ type: 3, message: { entries: [entry] } })),
+        0,
+      );
+    }
+  }
+
+  private async answer(person: (typeof this.people)[number], text: string): Promise<void> {
+    await new Promise((resolve) => setImmediate(resolve));
+    const { id, message } = JSON.parse(text) as { id: number; message: { body: WireBatch } };
+    const number = ++this.batches;
+    await this.beforeBatch?.(number, person.name);
+    this.largestMessage = Math.max(this.largestMessage, text.length);
+    let body = this.run(person, message.body, number, text.length);
+    let reply = JSON.stringify(body);
+    this.largestMessage = Math.max(this.largestMessage, reply.length);
+    if (reply.length > this.messageLimit) {
+      body = failure(
+        "ResponsePayloadSizeLimitExceeded",
+        "The response payload size has exceeded the limit.",
+        0,
+      );
+      reply = JSON.stringify(body);
+    }
+    person.bridge.onMessageFromHost?.(
+      JSON.stringify({ id, type: 1, message: { statusCode: 200, headers: {}, body: reply } }),
+    );
+  }
+
+  private run(person: Person & { name: string }, batch: WireBatch, number: number, size: number): unknown {
+    if (size > this.messageLimit)
+      return failure(
+        "RequestPayloadSizeLimitExceeded",
+        "The request payload size has exceeded the limit.",
+        0,
+      );
+    const objects = new Map<number, unknown>();
+    const results: { ActionId: number; Value: unknown }[] = [];
+    for (const [index, action] of batch.Actions.entries()) {
+      const name = action.Name || batch.ObjectPaths[action.ObjectPathId]?.Name || "";
+      if (action.ActionType !== 5 && name !== "_RemoveReference")
+        this.log.push({ batch: number, who: person.name, name });
+      try {
+        this.strike(number, name);
+        results.push({ ActionId: action.Id, Value: this.act(person, batch, objects, action) });
+      } catch (error) {
+        if (!(error instanceof HostFault)) return failure("NotInThisHost", String(error), index);
+        return { ...failure(error.code, error.message, index), Results: results };
+      }
+    }
+    return { Results: results };
+  }
+
+  /** Giving back a reference is never refused: that would be no failure of anything a person asked for. */
+  private strike(batch: number, name: string): void {
+    if (name === "_RemoveReference") return;
+    for (const entry of this.faults) {
+      const { fault } = entry;
+      if (fault.batch !== undefined && fault.batch !== batch) continue;
+      if (fault.name !== undefined && fault.name !== name) continue;
+      entry.seen += 1;
+      if (entry.seen <= (fault.after ?? 0) || entry.struck >= (fault.times ?? 1)) continue;
+      entry.struck += 1;
+      throw new HostFault(fault.code, fault.message ?? `Refused: ${name}`);
+    }
+  }
+
+  private readonly references = new Map<string, unknown>();
+
+  private act(person: Person, batch: WireBatch, objects: Map<number, unknown>, action: WireAction): unknown {
+    if (action.ActionType === 5) return undefined;
+    const target = this.find(person, batch, objects, action.ObjectPathId);
+    if (action.ActionType === INSTANTIATE) return this.identity(target);
+    if (target instanceof NullObject) {
+      if (action.Name === "_KeepReference" || action.ActionType === QUERY) return null;
+      throw new HostFault("InvalidObjectPath", "The object path isn't working for what you're trying to do.");
+    }
+    if (action.ActionType === QUERY) return describe(target, action.QueryInfo?.Select ?? []);
+    const args = this.argumentsOf(person, batch, objects, action.ArgumentInfo);
+    if (action.ActionType === METHOD) return { Value: plain(call(target, action.Name, args)) }.Value;
+    if (action.ActionType === SET) {
+      mustHave(target, action.Name);
+      (target as Record<string, unknown>)[action.Name] = args[0];
+      return undefined;
+    }
+    throw new Error(`The in-memory host knows no action ${action.ActionType}`);
+  }
+
+  private identity(target: unknown): unknown {
+    if (target instanceof NullObject) return null;
+    if (typeof target === "object" && target !== null && "keepsReference" in target) {
+      const reference = `ref-${this.references.size + 1}`;
+      this.references.set(reference, target);
+      return { _ReferenceId: reference };
+    }
+    const id = (target as { Id?: unknown } | undefined)?.Id;
+    return id === undefined ? {} : { Id: id };
+  }
+
+  private find(person: Person, batch: WireBatch, objects: Map<number, unknown>, pathId: number): unknown {
+    if (objects.has(pathId)) return objects.get(pathId);
+    const path = batch.ObjectPaths[pathId];
+    const made = this.make(person, batch, objects, path);
+    objects.set(pathId, made);
+    return made;
+  }
+
+  private make(person: Person, batch: WireBatch, objects: Map<number, unknown>, path: WirePath): unknown {
+    if (path.ObjectPathType === ROOT_PATH) return new WorkbookObject(person);
+    if (path.ObjectPathType === REFERENCE_PATH) {
+      const kept = this.references.get(path.Name);
+      if (!kept)
+        throw new HostFault("InvalidReference", "This reference isn't valid for the current operation.");
+      return kept;
+    }
+    const parent = this.find(person, batch, objects, path.ParentObjectPathId!);
+    if (parent instanceof NullObject) return parent;
+    const args = this.argumentsOf(person, batch, objects, path.ArgumentInfo);
+    if (path.ObjectPathType === INDEXER_PATH) return call(parent, "Indexer", args);
+    if (path.ObjectPathType === METHOD_PATH) return call(parent, path.Name, args);
+    if (path.ObjectPathType === PROPERTY_PATH) {
+      mustHave(parent, path.Name);
+      return (parent as Record<string, unknown>)[path.Name];
+    }
+    throw new Error(`The in-memory host knows no path of type ${path.ObjectPathType}`);
+  }
+
+  private argumentsOf(
+    person: Person,
+    batch: WireBatch,
+    objects: Map<number, unknown>,
+    info: WireArguments = {},
+  ): unknown[] {
+    return (info.Arguments ?? []).map((value, i) => {
+      const pathId = info.ReferencedObjectPathIds?.[i];
+      return pathId ? this.find(person, batch, objects, pathId) : value;
+    });
+  }
+}
+
+function failure(code: string, message: string, index: number): { Error: unknown; Results?: unknown } {
+  return { Error: { Code: code, Message: message, Location: "", ActionIndex: index } };
+}
+
+function mustHave(target: unknown, name: string): void {
+  if (typeof target !== "object" || target === null || !(name in target))
+    throw new Error(`The in-memory host has no ${(target as object)?.constructor?.name}.${name}`);
+}
+
+function call(target: unknown, name: string, args: unknown[]): unknown {
+  mustHave(target, name);
+  return (target as Record<string, (...args: unknown[]) => unknown>)[name](...args);
+}
+
+function plain(value: unknown): unknown {
+  return typeof value === "object" && value !== null && !Array.isArray(value) ? {} : value;
+}
+
+/** The selected properties of an object, nested as the proxies expect them. */
+function describe(target: unknown, select: readonly string[]): unknown {
+  const items =
+    target instanceof Collection ? target.items() : (target as { items?: () => unknown[] }).items?.();
+  if (items) return { _Items: items.map((item) => describeOne(item, select)) };
+  return describeOne(target, select);
+}
+
+function describeOne(target: unknown, select: readonly string[]): Record<string, unknown> {
+  const result: Record<string, unknown> = {};
+  const id = (target as { Id?: unknown }).Id;
+  if (id !== undefined) result.Id = id;
+  const nested = new Map<string, string[]>();
+  for (const path of select) {
+    const [first, ...rest] = path.replace(/^items\//, "").split("/");
+    const name = first[0].toUpperCase() + first.slice(1);
+    if (rest.length > 0) nested.set(name, [...(nested.get(name) ?? []), rest.join("/")]);
+    else if (name !== "Items") {
+      mustHave(target, name);
+      result[name] = (target as Record<string, unknown>)[name];
+    }
+  }
+  for (const [name, paths] of nested) {
+    mustHave(target, name);
+    const child = (target as Record<string, unknown>)[name];
+    result[name] = child instanceof NullObject ? null : describe(child, paths);
+  }
+  return result;
+}

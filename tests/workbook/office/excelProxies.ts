@@ -1,0 +1,79 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import vm from "node:vm";
+
+/** What carries a message of the proxies to a host and brings its answers and events back, all as JSON text. */
+export interface HostBridge {
+  sendMessageToHost(text: string): void;
+  onMessageFromHost?: (text: string) => void;
+}
+
+export interface ExcelProxies {
+  readonly excel: typeof Excel;
+  readonly office: { context: { requirements: { isSetSupported(set: string, version?: string): boolean } } };
+  /** Gives the loaded proxies to the next person who needs some; this one is gone then. */
+  release(): void;
+}
+
+interface LoadedPage {
+  readonly Excel: typeof Excel;
+  Office: unknown;
+  readonly OfficeExtension: {
+    HostBridge: { init(bridge: HostBridge): void };
+    CommonUtility: { _doApiNotSupportedCheck: boolean };
+  };
+}
+
+let script: vm.Script | undefined;
+const spare: LoadedPage[] = [];
+
+/**
+ * Microsoft's own Excel proxies, loaded from the npm package into a context of their own, with every batch handed to
+ * `bridge` instead of Excel. The hook (OfficeExtension.HostBridge) is undocumented: excelProxies.test.ts proves it
+ * for the pinned version of the package.
+ */
+export function loadExcelProxies(
+  bridge: HostBridge,
+  supports: (set: string, version?: string) => boolean,
+): ExcelProxies {
+  const page = spare.pop() ?? loadPage();
+  const office = { context: { requirements: { isSetSupported: supports } } };
+  page.Office = office;
+  page.OfficeExtension.CommonUtility._doApiNotSupportedCheck = true;
+  page.OfficeExtension.HostBridge.init(bridge);
+  return { excel: page.Excel, office, release: () => spare.push(page) };
+}
+
+function loadPage(): LoadedPage {
+  script ??= new vm.Script(readFileSync(bundlePath(), "utf8"), { filename: "excel-web-16.00.js" });
+  const page: Record<string, unknown> = {
+    console,
+    setTimeout,
+    clearTimeout,
+    setInterval: (act: () => void, every: number) => setInterval(act, every).unref(),
+    clearInterval,
+    performance,
+    navigator: { userAgent: "none" },
+    location: { href: "https://localhost/", search: "", hash: "" },
+    document: {
+      URL: "https://localhost/",
+      getElementsByTagName: () => [],
+      createElement: () => ({}),
+      addEventListener: () => undefined,
+    },
+    XMLHttpRequest: class {},
+    addEventListener: () => undefined,
+  };
+  page.window = page.self = page.top = page.parent = page;
+  const context = vm.createContext(page);
+  script.runInContext(context);
+  return context as unknown as LoadedPage;
+}
+
+function bundlePath(): string {
+  const manifest = createRequire(join(process.cwd(), "package.json")).resolve(
+    "@microsoft/office-js/package.json",
+  );
+  return join(manifest, "..", "dist", "excel-web-16.00.js");
+}

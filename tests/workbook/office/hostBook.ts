@@ -1,0 +1,251 @@
+/** What a host answers instead of a result: the code that Office.js hands on as error.code. */
+export class HostFault extends Error {
+  constructor(
+    readonly code: string,
+    message: string,
+  ) {
+    super(message);
+  }
+}
+
+export type HostValue = string | number | boolean;
+
+/** A cell of the in-memory host, with the value types of Excel.RangeValueType. */
+export interface HostCell {
+  value: HostValue;
+  type: "Empty" | "String" | "Double" | "Boolean" | "Error";
+  formula?: string;
+  /** Typed with a leading apostrophe. */
+  quoted?: boolean;
+}
+
+export interface HostFormat {
+  numberFormat?: string;
+  bold?: boolean;
+  fill?: string;
+  wrap?: boolean;
+  alignment?: string;
+  unlocked?: boolean;
+}
+
+export interface HostArea {
+  sheet: HostSheet;
+  row: number;
+  column: number;
+  rows: number;
+  columns: number;
+}
+
+export interface HostTable {
+  id: string;
+  name: string;
+  area: HostArea;
+  style: string;
+}
+
+export interface HostConditionalFormat {
+  id: string;
+  type: string;
+  formula: string;
+  fill: string;
+  font: string;
+  border: string;
+  stopIfTrue: boolean;
+  areas: HostArea[];
+}
+
+export interface HostName {
+  name: string;
+  formula: string;
+  visible: boolean;
+  comment: string;
+}
+
+export interface HostHierarchy {
+  field: string;
+  name: string;
+  summarizeBy?: string;
+}
+
+export interface HostPivot {
+  id: string;
+  name: string;
+  source: HostArea | HostTable;
+  destination: HostArea;
+  rows: HostHierarchy[];
+  columns: HostHierarchy[];
+  filters: HostHierarchy[];
+  data: HostHierarchy[];
+  layout: string;
+  refreshed: number;
+}
+
+const COLUMNS = 16384;
+
+export class HostSheet {
+  readonly cells = new Map<number, HostCell>();
+  readonly formats = new Map<number, HostFormat>();
+  readonly notes = new Map<number, string>();
+  readonly columnWidths = new Map<number, number>();
+  names: HostName[] = [];
+  tables: HostTable[] = [];
+  conditionalFormats: HostConditionalFormat[] = [];
+  pivots: HostPivot[] = [];
+  visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
+  locked = false;
+  frozenRows = 0;
+  gone = false;
+  private known: Bounds | undefined;
+
+  constructor(
+    readonly id: string,
+    public name: string,
+  ) {}
+
+  cell(row: number, column: number): HostCell {
+    return this.cells.get(row * COLUMNS + column) ?? { value: "", type: "Empty" };
+  }
+
+  put(row: number, column: number, cell: HostCell): void {
+    if (cell.type === "Empty" && !cell.formula) {
+      if (this.cells.delete(row * COLUMNS + column)) this.known = undefined;
+    } else {
+      this.cells.set(row * COLUMNS + column, cell);
+      if (this.known) this.known = grown(this.known, row, column);
+    }
+  }
+
+  format(row: number, column: number): HostFormat {
+    return this.formats.get(row * COLUMNS + column) ?? {};
+  }
+
+  setFormat(row: number, column: number, format: HostFormat): void {
+    if (Object.keys(format).length === 0) this.formats.delete(row * COLUMNS + column);
+    else this.formats.set(row * COLUMNS + column, format);
+  }
+
+  setNote(row: number, column: number, text: string): void {
+    this.notes.set(row * COLUMNS + column, text);
+  }
+
+  used(): HostArea | undefined {
+    if (this.cells.size === 0) return undefined;
+    if (!this.known) {
+      this.known = { top: Infinity, left: Infinity, bottom: -1, right: -1 };
+      for (const key of this.cells.keys())
+        this.known = grown(this.known, Math.floor(key / COLUMNS), key % COLUMNS);
+    }
+    const { top, left, bottom, right } = this.known;
+    return { sheet: this, row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+  }
+}
+
+interface Bounds {
+  top: number;
+  left: number;
+  bottom: number;
+  right: number;
+}
+
+function grown(bounds: Bounds, row: number, column: number): Bounds {
+  bounds.top = Math.min(bounds.top, row);
+  bounds.bottom = Math.max(bounds.bottom, row);
+  bounds.left = Math.min(bounds.left, column);
+  bounds.right = Math.max(bounds.right, column);
+  return bounds;
+}
+
+/** One workbook as it stands on the host's side: sheets, cells, formats, names, tables, settings. */
+export class HostBook {
+  sheets: HostSheet[] = [];
+  readonly settings = new Map<string, unknown>();
+  structureLocked = false;
+  /** The value of a formula; the host itself does not calculate. */
+  calculate: (formula: string) => HostValue = () => 0;
+  private ids = 0;
+
+  nextId(kind: string): string {
+    this.ids += 1;
+    return `{${kind}-${this.ids}}`;
+  }
+
+  addSheet(name: string): HostSheet {
+    if (this.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase()))
+      throw new HostFault("ItemAlreadyExists", `A resource with the name ${name} exists.`);
+    const sheet = new HostSheet(this.nextId("sheet"), name);
+    this.sheets.push(sheet);
+    return sheet;
+  }
+
+  sheet(nameOrId: string): HostSheet {
+    const found = this.findSheet(nameOrId);
+    if (!found) throw new HostFault("ItemNotFound", "The requested resource doesn't exist.");
+    return found;
+  }
+
+  findSheet(nameOrId: string): HostSheet | undefined {
+    return this.sheets.find(
+      (sheet) => sheet.id === nameOrId || sheet.name.toLowerCase() === nameOrId.toLowerCase(),
+    );
+  }
+
+  deleteSheet(sheet: HostSheet): void {
+    sheet.gone = true;
+    this.sheets = this.sheets.filter((other) => other !== sheet);
+  }
+
+  /** What typing this into a cell makes of it, as Excel does for range.values. */
+  typed(input: HostValue, numberFormat = "General"): HostCell {
+    if (typeof input === "number") return { value: input, type: "Double" };
+    if (typeof input === "boolean") return { value: input, type: "Boolean" };
+    if (input === "") return { value: "", type: "Empty" };
+    if (input.startsWith("'")) return { value: input.slice(1), type: "String", quoted: true };
+    if (numberFormat === "@") return { value: input, type: "String" };
+    if (/^[=@]/.test(input) || /^[+-](?![\d.])/.test(input)) {
+      const formula = input.startsWith("=") ? input : `=${input}`;
+      return { ...valueCell(this.calculate(formula)), formula };
+    }
+    return valueCell(input);
+  }
+
+  /** Everything in the workbook as plain data, for a comparison of before and after. */
+  snapshot(): unknown {
+    return this.sheets.map((sheet) => ({
+      name: sheet.name,
+      visibility: sheet.visibility,
+      cells: [...sheet.cells].sort(([a], [b]) => a - b),
+      formats: [...sheet.formats].sort(([a], [b]) => a - b),
+      notes: [...sheet.notes].sort(([a], [b]) => a - b),
+      names: sheet.names,
+      tables: sheet.tables.map((table) => ({ name: table.name, area: plainArea(table.area) })),
+      conditionalFormats: sheet.conditionalFormats.map((format) => ({
+        ...format,
+        areas: format.areas.map(plainArea),
+      })),
+      pivots: sheet.pivots.map(({ name, rows, columns, filters, data }) => ({
+        name,
+        rows,
+        columns,
+        filters,
+        data,
+      })),
+    }));
+  }
+}
+
+export function plainArea({ sheet, ...area }: HostArea): unknown {
+  return { sheet: sheet.name, ...area };
+}
+
+/** A value that a person or a formula gives a cell, read as Excel reads typed text. */
+function valueCell(value: HostValue): HostCell {
+  if (typeof value === "number") return { value, type: "Double" };
+  if (typeof value === "boolean") return { value, type: "Boolean" };
+  if (/^#(N\/A|NAME\?|VALUE!|REF!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|BUSY!|CONNECT!)$/.test(value))
+    return { value, type: "Error" };
+  if (/^(true|false)$/i.test(value)) return { value: value.toLowerCase() === "true", type: "Boolean" };
+  if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(value)) return { value: Number(value), type: "Double" };
+  if (/^[+-]?\d+(\.\d+)?%$/.test(value)) return { value: Number(value.slice(0, -1)) / 100, type: "Double" };
+  if (/^\d{1,2}[/-]\d{1,2}([/-]\d{2,4})?$/.test(value)) return { value: 45000, type: "Double" };
+  return { value, type: value === "" ? "Empty" : "String" };
+}

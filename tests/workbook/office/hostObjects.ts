@@ -1,0 +1,892 @@
+import {
+  HostFault,
+  type HostArea,
+  type HostBook,
+  type HostCell,
+  type HostConditionalFormat,
+  type HostFormat,
+  type HostHierarchy,
+  type HostName,
+  type HostPivot,
+  type HostSheet,
+  type HostTable,
+  type HostValue,
+} from "./hostBook";
+
+/**
+ * The objects of Excel as the host sees them, with the names that travel over the wire: a property is read or set,
+ * a method called, by its wire name. Only what the product uses is here; anything else fails a test loudly.
+ */
+
+/** What acts for one person: where they are, and how everybody hears of a change. */
+export interface Person {
+  readonly book: HostBook;
+  selection: HostArea | undefined;
+  activeSheet: HostSheet | undefined;
+  watching: boolean;
+  tellChange(area: HostArea, changeType?: string): void;
+}
+
+/** Answered for every ...OrNullObject that finds nothing. */
+export class NullObject {}
+const NULL = new NullObject();
+
+export abstract class Collection<T> {
+  abstract items(): T[];
+  abstract Indexer(key: string): T;
+  GetCount(): number {
+    return this.items().length;
+  }
+  GetItemAt(index: number): T {
+    return this.items()[index] ?? notFound();
+  }
+}
+
+function notFound(): never {
+  throw new HostFault("ItemNotFound", "The requested resource doesn't exist.");
+}
+
+function denied(): never {
+  throw new HostFault("AccessDenied", "You cannot perform the requested operation.");
+}
+
+function invalid(message = "The argument is invalid or missing or has an incorrect format."): never {
+  throw new HostFault("InvalidArgument", message);
+}
+
+export class WorkbookObject {
+  constructor(private readonly person: Person) {}
+  get Name() {
+    return "Book.xlsx";
+  }
+  get Worksheets() {
+    return new WorksheetCollectionObject(this.person);
+  }
+  get Settings() {
+    return new SettingCollectionObject(this.person.book);
+  }
+  get Protection() {
+    return { Protected: this.person.book.structureLocked };
+  }
+  get Tables() {
+    return new TableCollectionObject(this.person, this.person.book);
+  }
+  get PivotTables() {
+    return new PivotCollectionObject(this.person, undefined);
+  }
+  _RemoveReference() {}
+  GetActiveCell() {
+    const at = this.person.selection ?? { sheet: this.person.book.sheets[0], row: 0, column: 0 };
+    return new RangeObject(this.person, { ...at, rows: 1, columns: 1 });
+  }
+}
+
+class WorksheetCollectionObject extends Collection<WorksheetObject> {
+  constructor(private readonly person: Person) {
+    super();
+  }
+  items() {
+    return this.person.book.sheets.map((sheet) => new WorksheetObject(this.person, sheet));
+  }
+  Indexer(key: string) {
+    return new WorksheetObject(this.person, this.person.book.sheet(key));
+  }
+  GetItem(key: string) {
+    return this.Indexer(key);
+  }
+  GetItemOrNullObject(key: string) {
+    const sheet = this.person.book.findSheet(key);
+    return sheet ? new WorksheetObject(this.person, sheet) : NULL;
+  }
+  GetActiveWorksheet() {
+    return new WorksheetObject(this.person, this.person.activeSheet ?? this.person.book.sheets[0]);
+  }
+  Add(name: string) {
+    if (this.person.book.structureLocked) denied();
+    if (name.length > 31 || /[:\\/?*[\]]/.test(name)) invalid();
+    return new WorksheetObject(this.person, this.person.book.addSheet(name));
+  }
+  _RegisterDataChangedEvent() {
+    this.person.watching = true;
+  }
+  _UnregisterDataChangedEvent() {
+    this.person.watching = false;
+  }
+}
+
+class WorksheetObject {
+  constructor(
+    private readonly person: Person,
+    readonly sheet: HostSheet,
+  ) {}
+  /** A sheet that was deleted since the path was made answers as Excel does. */
+  private get there(): HostSheet {
+    if (this.sheet.gone) notFound();
+    return this.sheet;
+  }
+  get Id() {
+    return this.there.id;
+  }
+  get Name() {
+    return this.there.name;
+  }
+  set Name(name: string) {
+    if (this.person.book.structureLocked) denied();
+    const other = this.person.book.findSheet(name);
+    if (other && other !== this.sheet) throw new HostFault("ItemAlreadyExists", "The name is taken.");
+    this.there.name = name;
+  }
+  get Visibility() {
+    return this.there.visibility;
+  }
+  set Visibility(visibility: HostSheet["visibility"]) {
+    if (this.person.book.structureLocked) denied();
+    this.there.visibility = visibility;
+  }
+  get Position() {
+    return this.person.book.sheets.indexOf(this.there);
+  }
+  get Protection() {
+    return { Protected: this.there.locked };
+  }
+  get Names() {
+    return new NameCollectionObject(this.there);
+  }
+  get Tables() {
+    return new TableCollectionObject(this.person, this.person.book, this.there);
+  }
+  get PivotTables() {
+    return new PivotCollectionObject(this.person, this.there);
+  }
+  get FreezePanes() {
+    const sheet = this.there;
+    return {
+      FreezeRows: (count: number) => {
+        sheet.frozenRows = count;
+      },
+    };
+  }
+  GetRange(address?: string) {
+    if (address === undefined || address === null || address === "")
+      return new RangeObject(this.person, wholeSheet(this.there));
+    return new RangeObject(this.person, parseArea(this.there, address));
+  }
+  GetRangeByIndexes(row: number, column: number, rows: number, columns: number) {
+    if (!(row >= 0 && column >= 0 && rows >= 1 && columns >= 1)) invalid();
+    return new RangeObject(this.person, { sheet: this.there, row, column, rows, columns });
+  }
+  GetCell(row: number, column: number) {
+    return this.GetRangeByIndexes(row, column, 1, 1);
+  }
+  GetRanges(address: string) {
+    if (address.length > 8192) invalid();
+    return new RangeAreasObject(
+      this.person,
+      address.split(",").map((part) => parseArea(this.there, part)),
+    );
+  }
+  GetUsedRange() {
+    const area = this.there.used();
+    return new RangeObject(
+      this.person,
+      area ?? { sheet: this.sheet, row: 0, column: 0, rows: 1, columns: 1 },
+    );
+  }
+  GetUsedRangeOrNullObject() {
+    const area = this.there.used();
+    return area ? new RangeObject(this.person, area) : NULL;
+  }
+  Activate() {
+    if (this.there.visibility !== "Visible") denied();
+    this.person.activeSheet = this.sheet;
+  }
+  Delete() {
+    if (this.person.book.structureLocked) denied();
+    if (this.there.visibility === "VeryHidden") denied();
+    const visible = this.person.book.sheets.filter((sheet) => sheet.visibility === "Visible");
+    if (visible.length === 1 && visible[0] === this.sheet)
+      throw new HostFault("InvalidOperation", "The only visible sheet cannot be deleted.");
+    this.person.book.deleteSheet(this.sheet);
+  }
+}
+
+function wholeSheet(sheet: HostSheet): HostArea {
+  const used = sheet.used();
+  return {
+    sheet,
+    row: 0,
+    column: 0,
+    rows: used ? used.row + used.rows : 1,
+    columns: used ? used.column + used.columns : 1,
+  };
+}
+
+export function parseArea(sheet: HostSheet, address: string): HostArea {
+  const match = /^(?:.*!)?\$?([A-Z]{1,3})\$?(\d+)(?::\$?([A-Z]{1,3})\$?(\d+))?$/.exec(address.trim());
+  if (!match) return invalid();
+  const [, left, top, right = left, bottom = top] = match;
+  const [column, row] = [columnIndex(left), Number(top) - 1];
+  return { sheet, row, column, rows: Number(bottom) - row, columns: columnIndex(right) - column + 1 };
+}
+
+export function columnIndex(letters: string): number {
+  return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+}
+
+export function columnLetters(index: number): string {
+  return index < 0 ? "" : columnLetters(Math.floor(index / 26) - 1) + String.fromCharCode(65 + (index % 26));
+}
+
+export function areaAddress(area: HostArea, withSheet = true): string {
+  const corner = (row: number, column: number) => `${columnLetters(column)}${row + 1}`;
+  const from = corner(area.row, area.column);
+  const to = corner(area.row + area.rows - 1, area.column + area.columns - 1);
+  const name = /^[A-Za-z_]\w*$/.test(area.sheet.name)
+    ? area.sheet.name
+    : `'${area.sheet.name.replace(/'/g, "''")}'`;
+  return `${withSheet ? `${name}!` : ""}${from === to ? from : `${from}:${to}`}`;
+}
+
+export class RangeObject {
+  readonly keepsReference = true;
+  constructor(
+    private readonly person: Person,
+    readonly area: HostArea,
+  ) {}
+  private get sheet(): HostSheet {
+    if (this.area.sheet.gone) notFound();
+    return this.area.sheet;
+  }
+  private map<T>(make: (cell: HostCell, row: number, column: number) => T): T[][] {
+    const { row, column, rows, columns } = this.area;
+    if (rows * columns > 5_000_000)
+      throw new HostFault("RangeExceedsLimit", "The cell count in the range has exceeded the maximum.");
+    return Array.from({ length: rows }, (_, r) =>
+      Array.from({ length: columns }, (_, c) =>
+        make(this.sheet.cell(row + r, column + c), row + r, column + c),
+      ),
+    );
+  }
+  private enter(input: unknown, write: (row: number, column: number, value: HostValue) => void): void {
+    const { row, column, rows, columns } = this.area;
+    if (this.sheet.locked && !this.sheet.format(row, column).unlocked) denied();
+    const grid = Array.isArray(input) ? (input as (HostValue | null)[][]) : undefined;
+    if (grid && (grid.length !== rows || grid.some((line) => line.length !== columns)))
+      invalid("The number of rows or columns in the input array doesn't match the size of the range.");
+    for (let r = 0; r < rows; r++)
+      for (let c = 0; c < columns; c++) {
+        const value = grid ? grid[r][c] : (input as HostValue | null);
+        if (value !== null) write(row + r, column + c, value);
+      }
+    this.person.tellChange(this.area);
+  }
+  private type(row: number, column: number, value: HostValue): void {
+    this.sheet.put(row, column, this.person.book.typed(value, this.sheet.format(row, column).numberFormat));
+  }
+  get Values() {
+    return this.map((cell) => cell.value);
+  }
+  set Values(input: unknown) {
+    this.enter(input, (row, column, value) => this.type(row, column, value));
+  }
+  get Formulas() {
+    return this.map((cell) => cell.formula ?? cell.value);
+  }
+  set Formulas(input: unknown) {
+    this.enter(input, (row, column, value) => this.type(row, column, value));
+  }
+  get ValueTypes() {
+    return this.map((cell) => cell.type);
+  }
+  get NumberFormat() {
+    return this.map((_, row, column) => this.sheet.format(row, column).numberFormat ?? "General");
+  }
+  set NumberFormat(input: unknown) {
+    this.enter(input, (row, column, value) =>
+      this.sheet.setFormat(row, column, { ...this.sheet.format(row, column), numberFormat: String(value) }),
+    );
+  }
+  get RowIndex() {
+    return this.area.row;
+  }
+  get ColumnIndex() {
+    return this.area.column;
+  }
+  get RowCount() {
+    return this.area.rows;
+  }
+  get ColumnCount() {
+    return this.area.columns;
+  }
+  get Address() {
+    return areaAddress({ ...this.area, sheet: this.sheet });
+  }
+  get Worksheet() {
+    return new WorksheetObject(this.person, this.sheet);
+  }
+  get Format() {
+    return new RangeFormatObject(this.sheet, this.area);
+  }
+  get ConditionalFormats() {
+    return new ConditionalFormatCollectionObject(this.person, [this.area]);
+  }
+  GetCell(row: number, column: number) {
+    return new RangeObject(this.person, {
+      ...this.area,
+      row: this.area.row + row,
+      column: this.area.column + column,
+      rows: 1,
+      columns: 1,
+    });
+  }
+  GetRow(row: number) {
+    return new RangeObject(this.person, { ...this.area, row: this.area.row + row, rows: 1 });
+  }
+  GetColumn(column: number) {
+    return new RangeObject(this.person, { ...this.area, column: this.area.column + column, columns: 1 });
+  }
+  GetBoundingRect(other: RangeObject) {
+    const row = Math.min(this.area.row, other.area.row);
+    const column = Math.min(this.area.column, other.area.column);
+    return new RangeObject(this.person, {
+      ...this.area,
+      row,
+      column,
+      rows: Math.max(this.area.row + this.area.rows, other.area.row + other.area.rows) - row,
+      columns:
+        Math.max(this.area.column + this.area.columns, other.area.column + other.area.columns) - column,
+    });
+  }
+  GetPivotTables() {
+    return new PivotCollectionObject(this.person, this.sheet);
+  }
+  Select() {
+    this.person.activeSheet = this.sheet;
+    this.person.selection = this.area;
+  }
+  Clear(applyTo: string) {
+    if (this.sheet.locked) denied();
+    this.each((row, column) => {
+      if (applyTo === "All" || applyTo === "Contents" || !applyTo)
+        this.sheet.put(row, column, { value: "", type: "Empty" });
+      if (applyTo === "All" || applyTo === "Formats" || !applyTo) this.sheet.setFormat(row, column, {});
+    });
+    this.person.tellChange(this.area);
+  }
+  CopyFrom(source: RangeObject, copyType: string) {
+    if (this.sheet.locked) denied();
+    const cells = source.map((cell, row, column) => ({ cell, format: source.sheet.format(row, column) }));
+    cells.forEach((line, r) =>
+      line.forEach(({ cell, format }, c) => {
+        const [row, column] = [this.area.row + r, this.area.column + c];
+        if (copyType === "Values") {
+          const { formula: _formula, quoted: _quoted, ...value } = cell;
+          this.sheet.put(row, column, value);
+        } else this.sheet.put(row, column, { ...cell });
+        if (copyType === "All" || !copyType) this.sheet.setFormat(row, column, { ...format });
+      }),
+    );
+    this.person.tellChange({ ...this.area, rows: cells.length, columns: cells[0].length });
+  }
+  _KeepReference() {}
+  _ValidateArraySize(rows: number, columns: number) {
+    if (rows !== this.area.rows || columns !== this.area.columns) invalid();
+  }
+  private each(act: (row: number, column: number) => void): void {
+    const { row, column, rows, columns } = this.area;
+    for (let r = 0; r < rows; r++) for (let c = 0; c < columns; c++) act(row + r, column + c);
+  }
+}
+
+class RangeAreasObject {
+  readonly keepsReference = true;
+  constructor(
+    private readonly person: Person,
+    private readonly areas: HostArea[],
+  ) {}
+  get Address() {
+    return this.areas.map((area) => areaAddress(area)).join(", ");
+  }
+  get ConditionalFormats() {
+    return new ConditionalFormatCollectionObject(this.person, this.areas);
+  }
+  _KeepReference() {}
+}
+
+class RangeFormatObject {
+  constructor(
+    private readonly sheet: HostSheet,
+    private readonly area: HostArea,
+  ) {}
+  private change(part: HostFormat): void {
+    if (this.sheet.locked) denied();
+    const { row, column, rows, columns } = this.area;
+    for (let r = row; r < row + rows; r++)
+      for (let c = column; c < column + columns; c++)
+        this.sheet.setFormat(r, c, { ...this.sheet.format(r, c), ...part });
+  }
+  private get first(): HostFormat {
+    return this.sheet.format(this.area.row, this.area.column);
+  }
+  get Protection() {
+    return { Locked: this.first.unlocked !== true };
+  }
+  set ColumnWidth(width: number) {
+    for (let c = 0; c < this.area.columns; c++) this.sheet.columnWidths.set(this.area.column + c, width);
+  }
+  get ColumnWidth() {
+    return this.sheet.columnWidths.get(this.area.column) ?? 48;
+  }
+  set WrapText(wrap: boolean) {
+    this.change({ wrap });
+  }
+  get WrapText() {
+    return this.first.wrap ?? false;
+  }
+  set VerticalAlignment(alignment: string) {
+    this.change({ alignment });
+  }
+  get Font() {
+    const change = (part: HostFormat) => this.change(part);
+    return {
+      set Bold(bold: boolean) {
+        change({ bold });
+      },
+    };
+  }
+  get Fill() {
+    const change = (part: HostFormat) => this.change(part);
+    const { first } = this;
+    return {
+      set Color(fill: string) {
+        change({ fill });
+      },
+      get Color() {
+        return first.fill ?? "#FFFFFF";
+      },
+    };
+  }
+}
+
+class ConditionalFormatCollectionObject extends Collection<ConditionalFormatObject> {
+  constructor(
+    private readonly person: Person,
+    private readonly areas: HostArea[],
+  ) {
+    super();
+  }
+  private get sheet(): HostSheet {
+    return this.areas[0].sheet;
+  }
+  items() {
+    return this.sheet.conditionalFormats.map(
+      (format) => new ConditionalFormatObject(this.person, this.sheet, format),
+    );
+  }
+  Indexer(id: string) {
+    return this.items().find((item) => item.Id === id) ?? notFound();
+  }
+  GetItem(id: string) {
+    return this.Indexer(id);
+  }
+  Add(type: string) {
+    if (this.sheet.locked) denied();
+    const format: HostConditionalFormat = {
+      id: this.person.book.nextId("format"),
+      type,
+      formula: "",
+      fill: "",
+      font: "",
+      border: "",
+      stopIfTrue: false,
+      areas: this.areas,
+    };
+    this.sheet.conditionalFormats.unshift(format);
+    return new ConditionalFormatObject(this.person, this.sheet, format);
+  }
+}
+
+class ConditionalFormatObject {
+  constructor(
+    private readonly person: Person,
+    private readonly sheet: HostSheet,
+    private readonly format: HostConditionalFormat,
+  ) {}
+  get Id() {
+    return this.format.id;
+  }
+  get Type() {
+    return this.format.type;
+  }
+  get Priority() {
+    return this.sheet.conditionalFormats.indexOf(this.format);
+  }
+  get StopIfTrue() {
+    return this.format.stopIfTrue;
+  }
+  set StopIfTrue(stop: boolean) {
+    this.format.stopIfTrue = stop;
+  }
+  get Custom() {
+    if (this.format.type !== "Custom") notFound();
+    return this.custom;
+  }
+  get CustomOrNullObject() {
+    return this.format.type === "Custom" ? this.custom : NULL;
+  }
+  private get custom() {
+    const { format } = this;
+    return {
+      Rule: {
+        get Formula() {
+          return format.formula;
+        },
+        set Formula(formula: string) {
+          format.formula = formula;
+        },
+      },
+      Format: {
+        Fill: {
+          get Color() {
+            return format.fill;
+          },
+          set Color(color: string) {
+            format.fill = color;
+          },
+        },
+        Font: {
+          get Color() {
+            return format.font;
+          },
+          set Color(color: string) {
+            format.font = color;
+          },
+        },
+      },
+    };
+  }
+  GetRanges() {
+    return new RangeAreasObject(this.person, this.format.areas);
+  }
+  Delete() {
+    if (this.sheet.locked) denied();
+    this.sheet.conditionalFormats = this.sheet.conditionalFormats.filter((other) => other !== this.format);
+  }
+}
+
+class NameCollectionObject extends Collection<NameObject> {
+  constructor(private readonly sheet: HostSheet) {
+    super();
+  }
+  items() {
+    return this.sheet.names.map((name) => new NameObject(this.sheet, name));
+  }
+  Indexer(key: string) {
+    return this.items().find((item) => item.Name === key) ?? notFound();
+  }
+  GetItemOrNullObject(key: string) {
+    return this.items().find((item) => item.Name.toLowerCase() === key.toLowerCase()) ?? NULL;
+  }
+  Add(name: string, reference: string, comment: string | null) {
+    if (this.sheet.names.some((other) => other.name === name)) throw new HostFault("ItemAlreadyExists", name);
+    const made: HostName = { name, formula: reference, visible: true, comment: comment ?? "" };
+    this.sheet.names.push(made);
+    return new NameObject(this.sheet, made);
+  }
+}
+
+class NameObject {
+  constructor(
+    private readonly sheet: HostSheet,
+    private readonly name: HostName,
+  ) {}
+  get Name() {
+    return this.name.name;
+  }
+  get Formula() {
+    return this.name.formula;
+  }
+  set Formula(formula: string) {
+    this.name.formula = formula;
+  }
+  get Visible() {
+    return this.name.visible;
+  }
+  set Visible(visible: boolean) {
+    this.name.visible = visible;
+  }
+  Delete() {
+    this.sheet.names = this.sheet.names.filter((other) => other !== this.name);
+  }
+}
+
+class TableCollectionObject extends Collection<TableObject> {
+  constructor(
+    private readonly person: Person,
+    private readonly book: HostBook,
+    private readonly sheet?: HostSheet,
+  ) {
+    super();
+  }
+  items() {
+    const sheets = this.sheet ? [this.sheet] : this.book.sheets;
+    return sheets.flatMap((sheet) => sheet.tables.map((table) => new TableObject(this.person, table)));
+  }
+  Indexer(key: string) {
+    return this.items().find((item) => item.Id === key || item.Name === key) ?? notFound();
+  }
+  GetItemOrNullObject(key: string) {
+    return (
+      this.items().find((item) => item.Id === key || item.Name.toLowerCase() === key.toLowerCase()) ?? NULL
+    );
+  }
+  Add(address: string | RangeObject, hasHeaders: boolean) {
+    const sheet = this.sheet ?? this.book.sheets[0];
+    const area = typeof address === "string" ? parseArea(sheet, address) : address.area;
+    if (sheet.locked) denied();
+    if (!hasHeaders) invalid();
+    const table = { id: this.book.nextId("table"), name: this.book.nextId("Table"), area, style: "" };
+    sheet.tables.push(table);
+    return new TableObject(this.person, table);
+  }
+}
+
+export class TableObject {
+  constructor(
+    private readonly person: Person,
+    readonly table: HostTable,
+  ) {}
+  get Id() {
+    return this.table.id;
+  }
+  get Name() {
+    return this.table.name;
+  }
+  set Name(name: string) {
+    const taken = this.person.book.sheets.some((sheet) =>
+      sheet.tables.some((other) => other !== this.table && other.name.toLowerCase() === name.toLowerCase()),
+    );
+    if (taken || !/^[A-Za-z_\\][\w.]*$/.test(name)) invalid();
+    this.table.name = name;
+  }
+  get Style() {
+    return this.table.style;
+  }
+  set Style(style: string) {
+    this.table.style = style;
+  }
+  set ShowFilterButton(_show: boolean) {}
+  get Worksheet() {
+    return new WorksheetObject(this.person, this.table.area.sheet);
+  }
+  GetRange() {
+    return new RangeObject(this.person, this.table.area);
+  }
+  GetHeaderRowRange() {
+    return new RangeObject(this.person, { ...this.table.area, rows: 1 });
+  }
+  GetDataBodyRange() {
+    const { area } = this.table;
+    return new RangeObject(this.person, { ...area, row: area.row + 1, rows: area.rows - 1 });
+  }
+  Resize(range: RangeObject | string) {
+    const area = typeof range === "string" ? parseArea(this.table.area.sheet, range) : range.area;
+    if (area.sheet.locked) denied();
+    if (area.row !== this.table.area.row || area.rows < 2) invalid();
+    this.table.area = area;
+  }
+  ConvertToRange() {
+    const { sheet } = this.table.area;
+    if (sheet.locked) denied();
+    sheet.tables = sheet.tables.filter((other) => other !== this.table);
+    return new RangeObject(this.person, this.table.area);
+  }
+}
+
+class SettingCollectionObject extends Collection<SettingObject> {
+  constructor(private readonly book: HostBook) {
+    super();
+  }
+  items() {
+    return [...this.book.settings.keys()].map((key) => new SettingObject(this.book, key));
+  }
+  Indexer(key: string) {
+    return this.items().find((item) => item.Key === key) ?? notFound();
+  }
+  GetItemOrNullObject(key: string) {
+    return this.items().find((item) => item.Key === key) ?? NULL;
+  }
+  Add(key: string, value: unknown) {
+    this.book.settings.set(key, value);
+    return new SettingObject(this.book, key);
+  }
+}
+
+class SettingObject {
+  constructor(
+    private readonly book: HostBook,
+    private readonly key: string,
+  ) {}
+  get Key() {
+    return this.key;
+  }
+  get Value() {
+    return this.book.settings.get(this.key);
+  }
+  Delete() {
+    this.book.settings.delete(this.key);
+  }
+}
+
+class PivotCollectionObject extends Collection<PivotObject> {
+  constructor(
+    private readonly person: Person,
+    private readonly sheet: HostSheet | undefined,
+  ) {
+    super();
+  }
+  items() {
+    const sheets = this.sheet ? [this.sheet] : this.person.book.sheets;
+    return sheets.flatMap((sheet) => sheet.pivots.map((pivot) => new PivotObject(this.person, sheet, pivot)));
+  }
+  Indexer(key: string) {
+    return this.items().find((item) => item.Id === key || item.Name === key) ?? notFound();
+  }
+  GetItemOrNullObject(key: string) {
+    return this.items().find((item) => item.Name.toLowerCase() === key.toLowerCase()) ?? NULL;
+  }
+  Add(name: string, source: RangeObject | TableObject | string, destination: RangeObject | string) {
+    if (typeof source === "string" || typeof destination === "string") return invalid();
+    const { sheet } = destination.area;
+    if (sheet.locked) denied();
+    if (this.person.book.sheets.some((other) => other.pivots.some((pivot) => pivot.name === name))) invalid();
+    const pivot: HostPivot = {
+      id: this.person.book.nextId("pivot"),
+      name,
+      source: source instanceof TableObject ? source.table : source.area,
+      destination: destination.area,
+      rows: [],
+      columns: [],
+      filters: [],
+      data: [],
+      layout: "Compact",
+      refreshed: 0,
+    };
+    sheet.pivots.push(pivot);
+    return new PivotObject(this.person, sheet, pivot);
+  }
+}
+
+class PivotObject {
+  constructor(
+    private readonly person: Person,
+    private readonly sheet: HostSheet,
+    private readonly pivot: HostPivot,
+  ) {}
+  private fields(): string[] {
+    const area = "area" in this.pivot.source ? this.pivot.source.area : this.pivot.source;
+    if (area.sheet.gone) throw new HostFault("InvalidReference", "The source of the PivotTable is gone.");
+    return Array.from({ length: area.columns }, (_, c) =>
+      String(area.sheet.cell(area.row, area.column + c).value),
+    );
+  }
+  get Id() {
+    return this.pivot.id;
+  }
+  get Name() {
+    return this.pivot.name;
+  }
+  set Name(name: string) {
+    this.pivot.name = name;
+  }
+  get Worksheet() {
+    return new WorksheetObject(this.person, this.sheet);
+  }
+  get Hierarchies() {
+    const names = this.fields();
+    const hierarchy = (name: string) => new FieldObject(name);
+    return {
+      items: () => names.map(hierarchy),
+      Indexer: (name: string) => (names.includes(name) ? hierarchy(name) : notFound()),
+      GetItemOrNullObject: (name: string) => (names.includes(name) ? hierarchy(name) : NULL),
+    };
+  }
+  get RowHierarchies() {
+    return new HierarchyCollectionObject(this.pivot.rows);
+  }
+  get ColumnHierarchies() {
+    return new HierarchyCollectionObject(this.pivot.columns);
+  }
+  get FilterHierarchies() {
+    return new HierarchyCollectionObject(this.pivot.filters);
+  }
+  get DataHierarchies() {
+    return new HierarchyCollectionObject(this.pivot.data);
+  }
+  get Layout() {
+    const { pivot } = this;
+    return {
+      set LayoutType(type: string) {
+        pivot.layout = type;
+      },
+      GetRange: () => new RangeObject(this.person, { ...pivot.destination, rows: 8, columns: 6 }),
+    };
+  }
+  Refresh() {
+    this.fields();
+    this.pivot.refreshed += 1;
+  }
+  Delete() {
+    this.sheet.pivots = this.sheet.pivots.filter((other) => other !== this.pivot);
+  }
+}
+
+class FieldObject {
+  constructor(readonly Name: string) {}
+  get Id() {
+    return this.Name;
+  }
+}
+
+class HierarchyCollectionObject extends Collection<HierarchyObject> {
+  constructor(private readonly list: HostHierarchy[]) {
+    super();
+  }
+  items() {
+    return this.list.map((entry) => new HierarchyObject(entry));
+  }
+  Indexer(key: string) {
+    return this.items().find((item) => item.Name === key) ?? notFound();
+  }
+  GetItemOrNullObject(key: string) {
+    return this.items().find((item) => item.Name === key) ?? NULL;
+  }
+  Add(field: FieldObject) {
+    const entry: HostHierarchy = { field: field.Name, name: field.Name };
+    this.list.push(entry);
+    return new HierarchyObject(entry);
+  }
+}
+
+class HierarchyObject {
+  constructor(private readonly entry: HostHierarchy) {}
+  get Id() {
+    return this.entry.name;
+  }
+  get Name() {
+    return this.entry.name;
+  }
+  set Name(name: string) {
+    this.entry.name = name;
+  }
+  get Field() {
+    return { Name: this.entry.field };
+  }
+  get SummarizeBy() {
+    return this.entry.summarizeBy ?? "Sum";
+  }
+  set SummarizeBy(way: string) {
+    this.entry.summarizeBy = way;
+  }
+  set NumberFormat(_format: string) {}
+}
