@@ -16,7 +16,7 @@ export function failureSentence(failure: unknown, language: Language): string | 
 
 /** True for a failure that a person caused by stopping an action. */
 export function isAbort(failure: unknown): boolean {
-  return failure instanceof Error && failure.name === "AbortError";
+  return (failure as { name?: unknown } | null)?.name === "AbortError";
 }
 
 /** True for a failure that nobody foresaw: a mistake in the program. */

@@ -42,9 +42,11 @@ export function mountPane(
   let state: PaneState = {
     page: "check",
     language: options.language ?? languageOf(navigator.language),
+    announced: "",
     check: FIRST_CHECK_STATE,
   };
   let mounted = true;
+  let running: AbortController | undefined;
   let drawing: Promise<void> | undefined;
 
   const pane: Pane = {
@@ -75,6 +77,15 @@ export function mountPane(
         if (isUnforeseen(failure)) reportError(failure);
       }
     },
+    start(action) {
+      running?.abort();
+      const { signal } = (running = new AbortController());
+      void pane.attempt(() => action(signal));
+    },
+    stop: () => running?.abort(),
+    tell: (intent, text, facts) =>
+      pane.change((now) => ({ ...now, message: { intent, text: pane.say(text, facts) } })),
+    announce: (sentence) => pane.change((now) => ({ ...now, announced: sentence })),
   };
 
   function draw() {
@@ -89,6 +100,7 @@ export function mountPane(
     setLanguage: (language) => pane.change((now) => ({ ...now, language })),
     unmount() {
       mounted = false;
+      running?.abort();
       stopFollowing();
       render(html``, root);
     },

@@ -10,6 +10,8 @@ export interface PaneState {
   readonly language: Language;
   /** The sentence at the top, until the next action or until it is closed. */
   readonly message?: PaneMessage;
+  /** What was read out last. */
+  readonly announced: string;
   readonly check: CheckState;
 }
 
@@ -31,4 +33,11 @@ export interface Pane {
   say(text: Text, facts?: TextFacts): string;
   /** Runs an action; if it fails, the pane shows one sentence and nothing else happens. */
   attempt(action: () => Promise<void> | void): Promise<void>;
+  /** As `attempt`, for an action that takes its time and that `stop` can end; a new one ends the one before. */
+  start(action: (signal: AbortSignal) => Promise<void>): void;
+  stop(): void;
+  /** Shows a sentence at the top. */
+  tell(intent: PaneMessage["intent"], text: Text, facts?: TextFacts): void;
+  /** Has a sentence read out without showing it. */
+  announce(sentence: string): void;
 }

@@ -127,8 +127,20 @@ export const paneStyles = css`
   .choice > span {
     color: var(--colorNeutralForeground1);
   }
+  .heading fluent-badge {
+    vertical-align: middle;
+  }
+  fluent-accordion-item::part(button) {
+    block-size: auto;
+    min-block-size: 44px;
+    padding-block: 6px;
+  }
   fluent-accordion-item::part(heading) {
-    min-block-size: 40px;
+    block-size: auto;
+    padding-inline: 4px;
+  }
+  fluent-accordion-item::part(content) {
+    margin: 0 4px 8px;
   }
   .finding {
     border-block-start: var(--strokeWidthThin) solid var(--colorNeutralStroke2);

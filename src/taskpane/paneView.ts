@@ -57,6 +57,7 @@ export function paneView(pane: Pane): TemplateResult {
             </fluent-message-bar>`
       }
     </div>
+    <div class="unseen" role="status" aria-live="polite">${pane.state.announced}</div>
     ${PAGES.map(
       ({ id, page }) =>
         html`<div

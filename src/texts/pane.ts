@@ -26,13 +26,6 @@ export const PANE_TEXTS = {
   ),
 } as const satisfies Record<string, Text>;
 
-/** How severe a finding is, as a word for one and for a list. */
-export const SEVERITY_NAMES = {
-  wrong: t("Wrong", "Erróneo", "Faux"),
-  ask: t("Ask", "Preguntar", "À voir"),
-  note: t("Note", "Nota", "Note"),
-} as const satisfies Record<string, Text>;
-
 /** Texts of the page that checks the counts. */
 export const CHECK_TEXTS = {
   title: t("Check the counts", "Revisar los conteos", "Vérifier les comptages"),
@@ -73,6 +66,9 @@ export const CHECK_TEXTS = {
     "Desde la revisión anterior: {gone} resueltos, {come} nuevos, {stayed} iguales.",
     "Depuis la vérification d'avant : {gone} disparus, {come} nouveaux, {stayed} inchangés.",
   ),
+  asideCount: t("{aside} are set aside.", "{aside} están apartados.", "{aside} sont mis de côté."),
+  gone: t("Gone since the check before", "Resueltos desde la anterior", "Disparus depuis la précédente"),
+  come: t("New since the check before", "Nuevos desde la anterior", "Nouveaux depuis la précédente"),
   findings: t("Findings", "Hallazgos", "Constats"),
   filter: t("Filter", "Filtrar", "Filtrer"),
   severity: t("How sure", "Certeza", "Certitude"),
@@ -86,10 +82,112 @@ export const CHECK_TEXTS = {
     "{shown} constats sur {all} passent le filtre.",
   ),
   more: t("Show {more} more of {all}", "Mostrar {more} más de {all}", "Afficher {more} de plus sur {all}"),
-  goTo: t("Go to {cell} on {sheet}", "Ir a {cell} en {sheet}", "Aller à {cell} sur {sheet}"),
-  place: t("row {row}, vine {vine}", "hilera {row}, planta {vine}", "rang {row}, cep {vine}"),
+  cell: t("{sheet} {cell}", "{sheet} {cell}", "{sheet} {cell}"),
+  wentTo: t(
+    "{cell} on {sheet} is selected.",
+    "{cell} en {sheet} está seleccionada.",
+    "{cell} sur {sheet} est sélectionnée.",
+  ),
   countedBy: t("counted by {counter}", "contado por {counter}", "compté par {counter}"),
+  whatToDo: t("What to do: {remedy}", "Qué hacer: {remedy}", "Que faire : {remedy}"),
   perRow: t("Findings per row", "Hallazgos por hilera", "Constats par rang"),
   perCounter: t("Findings per counter", "Hallazgos por persona", "Constats par personne"),
   rowHead: t("Block, row", "Cuartel, hilera", "Parcelle, rang"),
+  writeSheet: t("Write Findings sheet", "Escribir la hoja Hallazgos", "Écrire la feuille Constats"),
+  sheetWritten: t(
+    "The sheet {sheet} was written: {rows} rows.",
+    "Se escribió la hoja {sheet}: {rows} filas.",
+    "La feuille {sheet} est écrite : {rows} lignes.",
+  ),
+  mark: t("Mark cells", "Marcar celdas", "Marquer les cellules"),
+  marked: t(
+    "{cells} cells are marked. Fills, notes and formats of your own stay as they are.",
+    "{cells} celdas marcadas. Sus rellenos, notas y formatos quedan como están.",
+    "{cells} cellules marquées. Vos remplissages, notes et formats restent tels quels.",
+  ),
+  unmark: t("Take marks off", "Quitar marcas", "Ôter les marques"),
+  unmarked: t("All marks are off.", "Todas las marcas están quitadas.", "Toutes les marques sont ôtées."),
+  print: t("Print list", "Imprimir lista", "Imprimer la liste"),
+  printTitle: t("Findings in the counts", "Hallazgos en los conteos", "Constats sur les comptages"),
+  printDone: t("Done", "Hecho", "Fait"),
+  printWhere: t("Where", "Dónde", "Où"),
+  printCell: t("Cell", "Celda", "Cellule"),
+  printWhat: t("What was found", "Qué se encontró", "Ce qui a été trouvé"),
+} as const satisfies Record<string, Text>;
+
+/** Texts of setting a finding aside. */
+export const ASIDE_TEXTS = {
+  setAside: t("Set aside", "Apartar", "Mettre de côté"),
+  title: t("Let this finding stand", "Dejar este hallazgo como está", "Laisser ce constat tel quel"),
+  reason: t("Why it may stand", "Por qué puede quedar", "Pourquoi il peut rester"),
+  by: t("Your name or initials", "Su nombre o iniciales", "Votre nom ou vos initiales"),
+  both: t(
+    "Reason and name are both needed.",
+    "Hacen falta el motivo y el nombre.",
+    "Il faut la raison et le nom.",
+  ),
+  list: t("Set aside", "Apartados", "Mis de côté"),
+  entry: t("{reason} ({by}, {on})", "{reason} ({by}, {on})", "{reason} ({by}, {on})"),
+  takeBack: t("Take back", "Recuperar", "Reprendre"),
+  done: t(
+    "Set aside; it stays so in this workbook until the counts change.",
+    "Apartado; así queda en este libro hasta que cambien los conteos.",
+    "Mis de côté ; il le reste dans ce classeur jusqu'à ce que les comptages changent.",
+  ),
+  takenBack: t("Taken back into the list.", "Devuelto a la lista.", "Remis dans la liste."),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the sheet that lists the findings. */
+export const FINDINGS_SHEET_TEXTS = {
+  sheet: t("Findings", "Hallazgos", "Constats"),
+  title: t("Findings in the counts", "Hallazgos en los conteos", "Constats sur les comptages"),
+  made: t(
+    "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
+    "Escrita por Cordonbook el {date}; se escribe de nuevo en cada revisión: no anote nada aquí.",
+    "Écrite par Cordonbook le {date} ; elle est réécrite à chaque vérification : n'y tapez rien.",
+  ),
+  severity: t("How sure", "Certeza", "Certitude"),
+  where: t("Sheet", "Hoja", "Feuille"),
+  cell: t("Cell", "Celda", "Cellule"),
+  block: t("Block", "Cuartel", "Parcelle"),
+  row: t("Row", "Hilera", "Rang"),
+  vine: t("Vine", "Planta", "Cep"),
+  counter: t("Counted by", "Contado por", "Compté par"),
+  what: t("What was found", "Qué se encontró", "Ce qui a été trouvé"),
+  remedy: t("What to do", "Qué hacer", "Que faire"),
+  setAside: t("Set aside", "Apartado", "Mis de côté"),
+  code: t("Kind", "Clase", "Genre"),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the step in which a person says what their own column heads mean. */
+export const HEADS_TEXTS = {
+  open: t("Use my own column heads", "Usar mis propios encabezados", "Utiliser mes propres en-têtes"),
+  title: t("Your own column heads", "Sus propios encabezados", "Vos propres en-têtes"),
+  intro: t(
+    "Say once what your heads mean; it is kept in this workbook.",
+    "Indique una vez qué significan sus encabezados; se guarda en este libro.",
+    "Dites une fois ce que signifient vos en-têtes ; c'est gardé dans ce classeur.",
+  ),
+  noHeads: t(
+    "No sheet of this workbook has a line of column heads. Next step: write one above your counts.",
+    "Ninguna hoja de este libro tiene una línea de encabezados. Siguiente paso: escriba una sobre sus conteos.",
+    "Aucune feuille de ce classeur n'a de ligne d'en-têtes. Prochaine étape : écrivez-en une au-dessus de vos comptages.",
+  ),
+  sheet: t("Sheet", "Hoja", "Feuille"),
+  shape: t("One line of it is", "Una línea es", "Une ligne représente"),
+  absent: t("(not on the sheet)", "(no está en la hoja)", "(absent de la feuille)"),
+  needed: t("{head} (needed)", "{head} (necesario)", "{head} (nécessaire)"),
+  missing: t("Still needed: {heads}.", "Todavía falta: {heads}.", "Il manque encore : {heads}."),
+  keep: t("Keep", "Guardar", "Garder"),
+  forget: t("Forget", "Olvidar", "Oublier"),
+  kept: t(
+    "Kept: {sheet} is now read with your own heads.",
+    "Guardado: {sheet} se lee ahora con sus encabezados.",
+    "Gardé : {sheet} est maintenant lue avec vos en-têtes.",
+  ),
+  forgotten: t(
+    "Forgotten: {sheet} is read by its heads as they stand.",
+    "Olvidado: {sheet} se lee por sus encabezados tal como están.",
+    "Oublié : {sheet} est lue par ses en-têtes tels quels.",
+  ),
 } as const satisfies Record<string, Text>;

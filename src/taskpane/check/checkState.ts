@@ -1,4 +1,8 @@
+import type { HeaderMapping } from "../../survey/findTable";
+import { findingIdentity, type SetAside } from "../../survey/setAside";
+import type { Survey } from "../../survey/survey";
 import type { Finding, Severity } from "../../survey/finding";
+import type { FindingAction } from "../../survey/check";
 import type { SheetId } from "../../survey/column";
 
 /** A survey table that was found in the workbook. */
@@ -6,14 +10,6 @@ export interface FoundTable {
   readonly sheet: string;
   readonly shape: SheetId;
   readonly rows: number;
-}
-
-/** A finding with the place in the vineyard that its row speaks of. */
-export interface PlacedFinding extends Finding {
-  readonly block: string;
-  readonly vineyardRow: string;
-  readonly vine: string;
-  readonly counter: string;
 }
 
 /** What a person wants to see of the findings; an empty word means all. */
@@ -32,17 +28,48 @@ export interface CheckProgress {
   readonly done: number;
 }
 
+/** What a person has answered so far on why a finding may stand. */
+export interface AsideQuestion {
+  readonly finding: Finding;
+  readonly reason: string;
+  readonly by: string;
+  /** True once they tried to go on without reason or name. */
+  readonly lacking: boolean;
+}
+
+/** What a person has said so far of a sheet's own column heads. */
+export interface HeadsStep {
+  readonly sheet: string;
+  readonly shape: SheetId;
+  /** Header in the sheet by column id of ours. */
+  readonly headers: Readonly<Record<string, string>>;
+}
+
 /** The check page as data. */
 export interface CheckState {
   readonly progress?: CheckProgress;
   /** Tables of the last look or run; undefined before the first. */
   readonly tables?: readonly FoundTable[];
+  /** Column heads of every sheet that has some, from the last look. */
+  readonly headsOf?: readonly { readonly sheet: string; readonly headers: readonly string[] }[];
+  /** What is kept of a person's own column heads, from the last look. */
+  readonly mapping?: readonly HeaderMapping[];
+  /** The step in which a person says what their own column heads mean, while it is open. */
+  readonly heads?: HeadsStep;
+  /** True while the list of sheets to choose from is open. */
+  readonly choosing: boolean;
   /** Sheets that a person wants left out. */
   readonly leftOut: ReadonlySet<string>;
   /** Findings of the last finished run; undefined before the first. */
-  readonly findings?: readonly PlacedFinding[];
+  readonly findings?: readonly Finding[];
+  /** What the last finished run read. */
+  readonly survey?: Survey;
+  /** Findings that somebody let stand, as the workbook keeps them. */
+  readonly entries: readonly SetAside[];
+  /** The question why a finding may stand, while it is open. */
+  readonly settingAside?: AsideQuestion;
   /** Findings of the run before. */
-  readonly before?: readonly PlacedFinding[];
+  readonly before?: readonly Finding[];
   readonly filter: FindingFilter;
   /** How many findings of an opened group are listed; a group that is not here is closed. */
   readonly open: ReadonlyMap<string, number>;
@@ -54,40 +81,66 @@ export const LISTED_AT_ONCE = 25;
 export const EVERYTHING: FindingFilter = { severity: "", sheet: "", counter: "", words: "" };
 
 export const FIRST_CHECK_STATE: CheckState = {
+  entries: [],
+  choosing: false,
   leftOut: new Set(),
   filter: EVERYTHING,
   open: new Map(),
 };
 
-const ORDER: readonly Severity[] = ["wrong", "ask", "note"];
+export const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];
 
-/** Findings of one kind: they call for the same thing to be done. */
+/** Findings of one kind. */
 export interface FindingGroup {
   readonly code: string;
   readonly severity: Severity;
-  readonly findings: readonly PlacedFinding[];
+  readonly findings: readonly Finding[];
 }
 
+/** Groups of findings that call for the same thing to be done. */
+export interface ActionGroup {
+  readonly action: FindingAction;
+  readonly groups: readonly FindingGroup[];
+}
+
+/** In this order things are done: what can be mended at the desk before someone walks out. */
+export const ACTIONS: readonly FindingAction[] = [
+  "mendSheet",
+  "correct",
+  "fillIn",
+  "mendRegister",
+  "askCounter",
+  "lookAtVine",
+];
+
 /**
- * Groups findings by what is to be done about them, one group a kind: first what is wrong, then what someone must
- * look at, then notes; within these the largest group first. The order within a group is the order of the sheet.
+ * Groups findings by what is to be done about them, and within that by kind: first what is wrong, then what someone
+ * must look at, then notes; the largest kind first. The order within a kind is that of the sheet.
+ *
+ * @param actionOf what is done about findings of a code
  */
-export function groupFindings(findings: readonly PlacedFinding[]): FindingGroup[] {
-  const groups = new Map<string, PlacedFinding[]>();
+export function groupFindings(
+  findings: readonly Finding[],
+  actionOf: (code: string) => FindingAction,
+): ActionGroup[] {
+  const kinds = new Map<string, Finding[]>();
   for (const finding of findings) {
-    const key = `${finding.severity} ${finding.code}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [finding]);
-    else group.push(finding);
+    const kind = kinds.get(finding.code);
+    if (kind === undefined) kinds.set(finding.code, [finding]);
+    else kind.push(finding);
   }
-  return [...groups.values()]
-    .map((group) => ({ code: group[0].code, severity: group[0].severity, findings: group }))
-    .sort(
-      (one, other) =>
-        ORDER.indexOf(one.severity) - ORDER.indexOf(other.severity) ||
-        other.findings.length - one.findings.length ||
-        one.code.localeCompare(other.code),
-    );
+  return ACTIONS.flatMap((action) => {
+    const groups = [...kinds.values()]
+      .filter((kind) => actionOf(kind[0].code) === action)
+      .map((kind) => ({ code: kind[0].code, severity: kind[0].severity, findings: kind }))
+      .sort(
+        (one, other) =>
+          SEVERITIES.indexOf(one.severity) - SEVERITIES.indexOf(other.severity) ||
+          other.findings.length - one.findings.length ||
+          one.code.localeCompare(other.code),
+      );
+    return groups.length === 0 ? [] : [{ action, groups }];
+  });
 }
 
 /**
@@ -95,29 +148,40 @@ export function groupFindings(findings: readonly PlacedFinding[]): FindingGroup[
  * without accents; every word must be there.
  */
 export function filterFindings(
-  findings: readonly PlacedFinding[],
+  findings: readonly Finding[],
   filter: FindingFilter,
-  sentence: (finding: PlacedFinding) => string,
-): readonly PlacedFinding[] {
+  sentence: (finding: Finding) => string,
+): readonly Finding[] {
   const words = plain(filter.words).split(/\s+/).filter(Boolean);
   return findings.filter(
     (finding) =>
       (filter.severity === "" || finding.severity === filter.severity) &&
       (filter.sheet === "" || finding.sheet === filter.sheet) &&
-      (filter.counter === "" || finding.counter === filter.counter) &&
+      (filter.counter === "" || counterOf(finding) === filter.counter) &&
       (words.length === 0 || containsAll(words, finding, sentence)),
   );
 }
 
 function containsAll(
   words: readonly string[],
-  finding: PlacedFinding,
-  sentence: (finding: PlacedFinding) => string,
+  finding: Finding,
+  sentence: (finding: Finding) => string,
 ): boolean {
   const text = plain(
-    [finding.sheet, finding.column, finding.block, finding.counter, sentence(finding)].join(" "),
+    [finding.sheet, finding.column, rowName(finding), counterOf(finding), sentence(finding)].join(" "),
   );
   return words.every((word) => text.includes(word));
+}
+
+/** Who counted the row that a finding is about; "" where the sheet does not tell. */
+export function counterOf(finding: Finding): string {
+  return String(finding.facts.countedBy ?? "");
+}
+
+/** Block and row of the vineyard that a finding is about, "North Bench, 7"; "" where the sheet does not tell. */
+export function rowName(finding: Finding): string {
+  const { block, row } = finding.facts;
+  return block === undefined || row === undefined ? "" : `${String(block)}, ${String(row)}`;
 }
 
 function plain(text: string): string {
@@ -134,55 +198,20 @@ export function countSeverities(findings: readonly Finding[]): Record<Severity, 
   return counts;
 }
 
-/** Counts of the findings at one place or of one counter. */
-export interface PlaceCount {
-  readonly name: string;
-  readonly wrong: number;
-  readonly ask: number;
-  readonly note: number;
-}
-
-/**
- * Counts findings per vineyard row ("North Bench, 7") or per counter, most wrong ones first; findings without the
- * place are left out.
- */
-export function countBy(findings: readonly PlacedFinding[], by: "row" | "counter"): PlaceCount[] {
-  const counts = new Map<string, { name: string; wrong: number; ask: number; note: number }>();
-  for (const finding of findings) {
-    const name =
-      by === "counter"
-        ? finding.counter
-        : finding.vineyardRow === ""
-          ? ""
-          : `${finding.block}, ${finding.vineyardRow}`;
-    if (name === "") continue;
-    const count = counts.get(name) ?? { name, wrong: 0, ask: 0, note: 0 };
-    count[finding.severity] += 1;
-    counts.set(name, count);
-  }
-  return [...counts.values()].sort(
-    (one, other) =>
-      other.wrong - one.wrong ||
-      other.ask - one.ask ||
-      other.note - one.note ||
-      one.name.localeCompare(other.name, undefined, { numeric: true }),
-  );
-}
-
 /** What a run found that the run before did not, and the other way round. */
 export interface RunChange {
-  readonly gone: readonly PlacedFinding[];
-  readonly come: readonly PlacedFinding[];
+  readonly gone: readonly Finding[];
+  readonly come: readonly Finding[];
   readonly stayed: number;
 }
 
-/** Compares two runs; a finding is the same when kind, sheet, row and column are. */
-export function compareRuns(before: readonly PlacedFinding[], after: readonly PlacedFinding[]): RunChange {
-  const then = new Set(before.map(findingKey));
-  const now = new Set(after.map(findingKey));
-  const come = after.filter((finding) => !then.has(findingKey(finding)));
+/** Compares two runs; a finding is the same when its kind, place and judged values are, wherever its row has moved. */
+export function compareRuns(before: readonly Finding[], after: readonly Finding[]): RunChange {
+  const then = new Set(before.map(findingIdentity));
+  const now = new Set(after.map(findingIdentity));
+  const come = after.filter((finding) => !then.has(findingIdentity(finding)));
   return {
-    gone: before.filter((finding) => !now.has(findingKey(finding))),
+    gone: before.filter((finding) => !now.has(findingIdentity(finding))),
     come,
     stayed: after.length - come.length,
   };
@@ -193,10 +222,16 @@ export function findingKey(finding: Finding): string {
   return [finding.code, finding.sheet, finding.row, finding.columnNumber].join("|");
 }
 
-/** Opens or closes a group. */
-export function toggleGroup(state: CheckState, key: string): CheckState {
+/** Takes over which groups are open; one that was open keeps the length of its list. */
+export function showGroups(
+  state: CheckState,
+  folds: readonly (readonly [key: string, open: boolean])[],
+): CheckState {
   const open = new Map(state.open);
-  if (!open.delete(key)) open.set(key, LISTED_AT_ONCE);
+  for (const [key, shown] of folds) {
+    if (!shown) open.delete(key);
+    else if (!open.has(key)) open.set(key, LISTED_AT_ONCE);
+  }
   return { ...state, open };
 }
 
@@ -207,19 +242,23 @@ export function listMore(state: CheckState, key: string): CheckState {
   return { ...state, open };
 }
 
+/** What a finished run found. */
+export interface RunResult {
+  readonly survey: Survey | undefined;
+  readonly tables: readonly FoundTable[];
+  readonly findings: readonly Finding[];
+  readonly entries: readonly SetAside[];
+}
+
 /** Takes in the result of a run; the findings of the run before are kept to compare. */
-export function finishRun(
-  state: CheckState,
-  tables: readonly FoundTable[],
-  findings: readonly PlacedFinding[],
-): CheckState {
+export function finishRun(state: CheckState, result: RunResult): CheckState {
   const { progress: _progress, ...rest } = state;
   return {
     ...rest,
-    tables,
+    ...result,
     before: state.findings,
-    findings,
     filter: EVERYTHING,
+    choosing: false,
     open: new Map(),
   };
 }

@@ -1,13 +1,16 @@
+import { likelyHeaders } from "../../survey/findTable";
 import type { Survey } from "../../survey/survey";
 import type { Pane } from "../pane";
 import { stopRun, type FoundTable } from "./checkState";
+import { readHeads } from "./ownHeads";
 import { readTables } from "./readTables";
 
-/** Finds the survey tables of the workbook and lists them, so that a person can choose sheets. */
+/** Finds the survey tables of the workbook and lists them, so that a person can choose sheets or map heads. */
 export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const { survey } = await readTables(pane.workbook, {
-      leftOut: new Set(),
+    const mapping = await readHeads(pane.workbook);
+    const { survey, areas } = await readTables(pane.workbook, {
+      mapping,
       signal,
       onProgress: (sheet, done) =>
         pane.change((state) => ({
@@ -15,7 +18,14 @@ export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<vo
           check: { ...state.check, progress: { step: "reading", sheet, done } },
         })),
     });
-    pane.change((state) => ({ ...state, check: { ...state.check, tables: foundTables(survey) } }));
+    const headsOf = areas.flatMap((area) => {
+      const headers = likelyHeaders(area)?.headers ?? [];
+      return headers.length === 0 ? [] : [{ sheet: area.sheet, headers }];
+    });
+    pane.change((state) => ({
+      ...state,
+      check: { ...state.check, tables: foundTables(survey), headsOf, mapping },
+    }));
   } finally {
     pane.change((state) => ({ ...state, check: stopRun(state.check) }));
   }

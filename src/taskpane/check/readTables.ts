@@ -1,3 +1,4 @@
+import type { HeaderMapping } from "../../survey/findTable";
 import { readSurvey } from "../../survey/readSurvey";
 import type { SheetArea } from "../../survey/sheetArea";
 import type { Survey } from "../../survey/survey";
@@ -5,9 +6,9 @@ import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
 import { breathe } from "../inSlices";
 
 export interface ReadTablesOptions {
-  /** Sheets that are not to be read. */
-  readonly leftOut: ReadonlySet<string>;
-  readonly onProgress: (sheet: string, done: number) => void;
+  /** A person's own column heads. */
+  readonly mapping: readonly HeaderMapping[];
+  readonly onProgress?: (sheet: string, done: number) => void;
   readonly signal?: AbortSignal;
 }
 
@@ -18,22 +19,22 @@ export interface ReadTablesOptions {
  */
 export async function readTables(
   workbook: SurveyWorkbook,
-  { leftOut, onProgress, signal }: ReadTablesOptions,
+  { mapping, onProgress, signal }: ReadTablesOptions,
 ): Promise<{ survey: Survey; areas: readonly SheetArea[] }> {
   const areas: SheetArea[] = [];
   const names = await workbook.sheetNames();
   for (const [index, sheet] of names.entries()) {
     signal?.throwIfAborted();
-    if (leftOut.has(sheet) || (await workbook.isOwnSheet(sheet))) continue;
-    onProgress(sheet, index / names.length);
+    if (await workbook.isOwnSheet(sheet)) continue;
+    onProgress?.(sheet, index / names.length);
     areas.push(
       await workbook.readSheet(sheet, {
         signal,
-        onProgress: (done) => onProgress(sheet, (index + done) / names.length),
+        onProgress: (done) => onProgress?.(sheet, (index + done) / names.length),
       }),
     );
     await breathe();
   }
   signal?.throwIfAborted();
-  return { survey: readSurvey(areas), areas };
+  return { survey: readSurvey(areas, { mapping }), areas };
 }

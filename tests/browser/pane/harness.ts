@@ -13,6 +13,10 @@ export interface Harness {
 declare global {
   interface Window {
     harness: Harness;
+    /** Words of the page that was printed last. */
+    printed?: string;
+    /** Values of the progress bar that were drawn, where a test collects them. */
+    steps: Set<string>;
   }
 }
 

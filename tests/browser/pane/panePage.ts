@@ -43,11 +43,19 @@ export class PaneBrowser {
       reducedMotion: "reduce",
     });
     const page = await context.newPage();
+    page.setDefaultTimeout(8000);
     const problems: string[] = [];
     page.on("pageerror", (problem) => problems.push(String(problem)));
     page.on("console", (message) => {
       if (message.type() === "error") problems.push(message.text());
     });
+    await page.addInitScript(() => {
+      window.print = () => {
+        (window.top as Window).printed = document.body.innerText;
+        window.dispatchEvent(new Event("afterprint"));
+      };
+    });
+    await page.goto("about:blank");
     await page.setContent(
       '<!doctype html><html lang="en"><head><title>Pane</title><style>html,body,main{margin:0;block-size:100%}</style></head>' +
         '<body><main><h1 style="position:absolute;clip-path:inset(50%)">Cordonbook</h1><div id="pane" style="block-size:100%"></div></main></body></html>',
@@ -79,6 +87,41 @@ export class PanePage {
 
   box(label: string): Locator {
     return this.page.locator(`fluent-checkbox[aria-label="${label}"]`);
+  }
+
+  /** Chooses from a drop-down list of the pane. */
+  async choose(id: string, option: string): Promise<void> {
+    const list = this.page.locator(`#${id}`);
+    await list.locator("button").click();
+    await list.locator("fluent-option", { hasText: option }).first().click();
+  }
+
+  /** What has the focus, innermost: its class, else its id, else its tag. */
+  focused(): Promise<string> {
+    return this.page.evaluate(() => {
+      let element = document.activeElement;
+      const path: Element[] = [];
+      while (element) {
+        path.push(element);
+        element = element.shadowRoot?.activeElement ?? null;
+      }
+      const named = path.reverse().find((one) => one.tagName.includes("-")) ?? path[0];
+      return named?.className || named?.id || named?.tagName.toLowerCase() || "";
+    });
+  }
+
+  /** Presses Tab until the element of that id has the focus. */
+  async reach(id: string): Promise<void> {
+    for (let step = 0; step < 60; step += 1) {
+      await this.page.keyboard.press("Tab");
+      if ((await this.focused()) === id) return;
+    }
+    throw new Error(`Tab never reached ${id}`);
+  }
+
+  /** Waits until the pane has drawn what was done last. */
+  async settled(): Promise<void> {
+    await this.page.evaluate(() => new Promise((done) => setTimeout(done, 50)));
   }
 
   /** Names and roles as assistive technology gets them from the browser, Fluent's inner roles included. */

@@ -1,0 +1,48 @@
+import { checkSurvey, inSheetOrder } from "../../survey/checkSurvey";
+import type { Finding } from "../../survey/finding";
+import { inSlices } from "../inSlices";
+import type { Pane } from "../pane";
+import { finishRun, stopRun, type CheckProgress } from "./checkState";
+import { foundTables } from "./lookForTables";
+import { readHeads } from "./ownHeads";
+import { readAside } from "./setAside";
+import { readTables } from "./readTables";
+
+/** Share of the progress bar that reading takes; checking takes the rest. */
+const READING = 0.6;
+
+/**
+ * Reads the survey and checks it, in slices with progress. Sheets that are left out are read, since other sheets
+ * are held against them, but nothing is said about them. A run that is stopped or fails changes nothing.
+ */
+export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
+  const show = (progress: CheckProgress) =>
+    pane.change((state) => ({ ...state, check: { ...state.check, progress } }));
+  try {
+    const { survey } = await readTables(pane.workbook, {
+      mapping: await readHeads(pane.workbook),
+      signal,
+      onProgress: (sheet, done) => show({ step: "reading", sheet, done: done * READING }),
+    });
+    const tables = foundTables(survey);
+    const findings: Finding[] = [];
+    await inSlices(
+      checkSurvey(survey, { today: pane.today }),
+      ({ finding, done }) => {
+        if (finding !== undefined) findings.push(finding);
+        else show({ step: "checking", sheet: "", done: READING + (1 - READING) * done });
+      },
+      signal,
+    );
+    const { leftOut } = pane.state.check;
+    const judged = inSheetOrder(findings, survey).filter(({ sheet }) => !leftOut.has(sheet));
+    const entries = await readAside(pane.workbook);
+    const result = { survey, tables, findings: judged, entries };
+    pane.change((state) => ({
+      ...state,
+      check: tables.length === 0 ? { ...stopRun(state.check), tables } : finishRun(state.check, result),
+    }));
+  } finally {
+    pane.change((state) => ({ ...state, check: stopRun(state.check) }));
+  }
+}

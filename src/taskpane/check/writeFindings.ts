@@ -1,0 +1,28 @@
+import type { Finding } from "../../survey/finding";
+import { sortFindings } from "../../survey/setAside";
+import { ASIDE_TEXTS, CHECK_TEXTS, FINDINGS_SHEET_TEXTS } from "../../texts/pane";
+import { ownSheetName } from "../ownSheetName";
+import type { Pane } from "../pane";
+import { writtenDate } from "../writtenDate";
+import { findingsSheet } from "./findingsSheet";
+import { remedyOf, sentenceOf } from "./findingTexts";
+
+/** Writes the findings into a sheet of our own, in place of what stood there; those set aside come last. */
+export async function writeFindings(pane: Pane, findings: readonly Finding[]): Promise<void> {
+  const { language } = pane.state;
+  const { aside } = sortFindings(pane.state.check.findings ?? [], pane.state.check.entries);
+  const asides = new Map(aside.map(({ finding, entry }) => [finding, entry]));
+  const content = findingsSheet([...findings, ...asides.keys()], {
+    language,
+    date: writtenDate(pane.today, language),
+    sentence: (finding) => sentenceOf(finding, language),
+    remedy: (finding) => remedyOf(finding.code, language),
+    setAside: (finding) => {
+      const entry = asides.get(finding);
+      return entry === undefined ? "" : pane.say(ASIDE_TEXTS.entry, { ...entry });
+    },
+  });
+  const sheet = await ownSheetName(pane.workbook, FINDINGS_SHEET_TEXTS.sheet, language);
+  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
+}

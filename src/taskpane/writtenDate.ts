@@ -1,0 +1,25 @@
+import type { Language } from "../texts/language";
+
+/**
+ * A spreadsheet date as a person writes it in that language.
+ *
+ * @param serial days since 1899-12-30
+ * @example
+ * writtenDate(45350, "en") // "February 28, 2024"
+ */
+export function writtenDate(serial: number, language: Language): string {
+  return new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" }).format(
+    Date.UTC(1899, 11, 30) + serial * 86_400_000,
+  );
+}
+
+/**
+ * A spreadsheet date as year-month-day.
+ *
+ * @param serial days since 1899-12-30
+ * @example
+ * isoDate(45350) // "2024-02-28"
+ */
+export function isoDate(serial: number): string {
+  return new Date(Date.UTC(1899, 11, 30) + Math.floor(serial) * 86_400_000).toISOString().slice(0, 10);
+}
