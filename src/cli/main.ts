@@ -1,29 +1,46 @@
-import { COMMAND_LINE } from "../texts/commandLine";
+import { buffer } from "node:stream/consumers";
 import { languageOf, say } from "../texts/language";
-import { formulaCommand } from "./formulaCommand";
+import { COMMAND_LINE } from "../texts/commandLine";
+import { serialOf } from "../survey/serialDate";
+import { runCommand } from "./runCommand";
+import type { Terminal } from "./terminal";
 
-/** What a command leaves behind: 0 clean or a value, 1 findings or an error value, 2 cannot do it. */
-interface Answer {
-  readonly lines: readonly string[];
-  readonly exitCode: 0 | 1 | 2;
-}
+const language = languageOf(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG);
+const watched = process.stderr.isTTY === true;
+let shown = "";
 
-const language = languageOf(process.env.LANG);
-
-const COMMANDS: Readonly<Record<string, (words: readonly string[]) => Answer>> = {
-  formula: (words) =>
-    words.length === 1
-      ? formulaCommand(words[0], language)
-      : refused("formulaUsage", { example: `'=CORDON.NODEBUDGET(3,"30+10")'` }),
+const terminal: Terminal = {
+  language,
+  today: todaysSerial(new Date()),
+  watched,
+  print: (line) => process.stdout.write(`${line}\n`),
+  tell: (line) => process.stderr.write(`${line}\n`),
+  progress: (done) => {
+    if (!watched) return;
+    const next = done >= 1 ? "" : `${Math.floor(done * 100)} %`;
+    if (next === shown) return;
+    process.stderr.write(`\r${next.padEnd(shown.length)}${done >= 1 ? "\r" : ""}`);
+    shown = next;
+  },
+  standardInput: () => buffer(process.stdin),
 };
 
-function refused(code: string, facts: Readonly<Record<string, string | readonly string[]>>): Answer {
-  return { lines: [say(COMMAND_LINE[code], language, facts)], exitCode: 2 };
-}
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit(process.exitCode ?? 0);
+  throw error;
+});
 
-const [command = "", ...words] = process.argv.slice(2);
-const answer =
-  COMMANDS[command]?.(words) ?? refused("unknownCommand", { command, commands: Object.keys(COMMANDS) });
-const print = answer.exitCode === 2 ? console.error : console.log;
-for (const line of answer.lines) print(line);
-process.exitCode = answer.exitCode;
+runCommand(process.argv.slice(2), terminal).then(
+  (exitCode) => {
+    process.exitCode = exitCode;
+  },
+  (error: unknown) => {
+    terminal.tell(say(COMMAND_LINE.ownMistake, language));
+    console.error(error);
+    process.exitCode = 3;
+  },
+);
+
+function todaysSerial(now: Date): number {
+  return serialOf(now.getFullYear(), now.getMonth() + 1, now.getDate())!;
+}

@@ -9,6 +9,11 @@ export const FILE_PROBLEMS: Readonly<Record<string, Text>> = {
     'No existe el archivo "{file}"; revise el nombre y la carpeta.',
     "Le fichier « {file} » n'existe pas ; vérifiez son nom et son dossier.",
   ),
+  noFiles: t(
+    'The folder "{folder}" has no .xlsx, .xlsm, .csv or .tsv file.',
+    'La carpeta "{folder}" no tiene archivos .xlsx, .xlsm, .csv ni .tsv.',
+    "Le dossier « {folder} » n'a aucun fichier .xlsx, .xlsm, .csv ou .tsv.",
+  ),
   unreadableFile: t(
     'The file "{file}" cannot be opened ({reason}).',
     'No se puede abrir el archivo "{file}" ({reason}).',

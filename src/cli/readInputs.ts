@@ -1,0 +1,87 @@
+import { readdir, stat } from "node:fs/promises";
+import { basename, join } from "node:path";
+import type { SheetArea } from "../survey/sheetArea";
+import type { CsvReading } from "../workbook/file/csvArea";
+import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
+import { openWorkbookFile } from "../workbook/file/openWorkbookFile";
+import type { ReadLimits } from "../workbook/file/readLimits";
+import { OWN_SHEET_NAME } from "../workbook/ownSheet";
+import { WorkbookProblem } from "../workbook/surveyWorkbook";
+import type { Terminal } from "./terminal";
+
+/** A sheet of one of the files that make up a farm. */
+export interface InputSheet {
+  readonly file: string;
+  readonly sheet: string;
+}
+
+/** The sheets of a farm's files. */
+export interface Inputs {
+  readonly files: readonly string[];
+  readonly areas: readonly SheetArea[];
+  /** File and sheet by the name that an area carries: with several files "[file]sheet". */
+  readonly origin: ReadonlyMap<string, InputSheet>;
+  /** What was decided about csv files, by file. */
+  readonly csv: ReadonlyMap<string, CsvReading>;
+}
+
+const READABLE = /\.(xlsx|xlsm|csv|tsv)$/i;
+const STANDARD_INPUT = "-";
+
+/**
+ * Reads files, folders of files and standard input ("-") as one farm. Sheets that the add-in wrote itself are left out.
+ *
+ * @throws WorkbookProblem when one of them cannot be read; "noFiles" for a folder without any.
+ */
+export async function readInputs(
+  paths: readonly string[],
+  terminal: Terminal,
+  limits: ReadLimits,
+): Promise<Inputs> {
+  const files = (await Promise.all(paths.map(filesOf))).flat();
+  const areas: SheetArea[] = [];
+  const origin = new Map<string, InputSheet>();
+  const csv = new Map<string, CsvReading>();
+  for (const [index, path] of files.entries()) {
+    const book = await open(path, terminal, limits);
+    try {
+      if (book.csv) csv.set(book.file, book.csv);
+      for (const sheet of countSheets(book)) {
+        const area = await book.readSheet(sheet, {
+          onProgress: (done) => terminal.progress((index + done / 2) / files.length),
+        });
+        const name = files.length > 1 ? `[${book.file}]${sheet}` : sheet;
+        origin.set(name, { file: book.file, sheet });
+        areas.push({ ...area, sheet: name });
+      }
+    } finally {
+      await book.close();
+    }
+  }
+  return { files, areas, origin, csv };
+}
+
+async function open(path: string, terminal: Terminal, limits: ReadLimits): Promise<OpenWorkbook> {
+  if (path !== STANDARD_INPUT) return openWorkbookFile(path, limits);
+  const bytes = await terminal.standardInput();
+  const isPackage = bytes[0] === 0x50 && bytes[1] === 0x4b;
+  return openWorkbookBytes(isPackage ? "standard input.xlsx" : "standard input.csv", bytes, limits);
+}
+
+/** Sheets of a book that the add-in did not write. */
+export function countSheets(book: OpenWorkbook): string[] {
+  const own = new Set(
+    book.outline?.names.filter(({ name }) => name === OWN_SHEET_NAME).map(({ sheet }) => sheet),
+  );
+  return book.sheetNames.filter((sheet) => !own.has(sheet));
+}
+
+/** The readable files of a folder in the order of their names, or the path itself. */
+async function filesOf(path: string): Promise<string[]> {
+  if (path === STANDARD_INPUT) return [path];
+  const status = await stat(path).catch(() => undefined);
+  if (!status?.isDirectory()) return [path];
+  const names = (await readdir(path)).filter((name) => READABLE.test(name) && !/^[.~]/.test(name)).sort();
+  if (names.length === 0) throw new WorkbookProblem("noFiles", { folder: basename(path) });
+  return names.map((name) => join(path, name));
+}

@@ -1,0 +1,22 @@
+/** What may stand in a cell that is written as csv. */
+export type CsvValue = string | number | boolean | null | undefined;
+
+/**
+ * One line of csv. Text that a spreadsheet would run as a formula when it opens the file (it begins with = + - @, a tab
+ * or a line end) gets an apostrophe before it; numbers stay as they are.
+ *
+ * @example
+ * csvLine(["=1+1", -2, "a,b"]) // "'=1+1,-2,\"a,b\""
+ */
+export function csvLine(cells: readonly CsvValue[], delimiter = ","): string {
+  return cells.map((cell) => csvField(cell, delimiter)).join(delimiter);
+}
+
+function csvField(value: CsvValue, delimiter: string): string {
+  if (value === null || value === undefined) return "";
+  if (typeof value !== "string") return String(value);
+  const text = /^[=+\-@\t\r\n]/.test(value.trimStart()) || /^[\t\r\n]/.test(value) ? `'${value}` : value;
+  return /["\r\n]/.test(text) || text.includes(delimiter) || text !== text.trim()
+    ? `"${text.replace(/"/g, '""')}"`
+    : text;
+}

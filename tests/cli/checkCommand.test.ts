@@ -1,0 +1,237 @@
+import { execFile } from "node:child_process";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import Papa from "papaparse";
+import { seasonWithMistakes } from "../../sample-workbooks/make/sampleWorkbooks";
+import { SHEETS } from "../../src/survey/sheets";
+import { buildWorkbook } from "../workbook/file/buildWorkbook";
+import { run } from "./testTerminal";
+
+const PROJECT = join(__dirname, "../..");
+const sample = (name: string) => join(PROJECT, "sample-workbooks", name);
+const CLEAN = sample("larkmoor-clean.xlsx");
+const MISTAKES = sample("larkmoor-mistakes.xlsx");
+
+const folder = mkdtempSync(join(tmpdir(), "cordonbook-cli-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+const file = (name: string, content: string | Uint8Array): string => {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+};
+
+describe("check", () => {
+  test("gives 0 for a clean season and says how much was looked at", async () => {
+    const { exitCode, out, told } = await run(["check", CLEAN]);
+    expect({ exitCode, told }).toEqual({ exitCode: 0, told: "" });
+    expect(out).toMatch(/^Nothing found in \d+ rows of 6 tables\.$/);
+  });
+
+  test("gives 1 and names each planted mistake with its cell", async () => {
+    const { exitCode, out } = await run(["check", MISTAKES]);
+    expect(exitCode).toBe(1);
+    expect(out).toContain("I12 ");
+    expect(out).toContain("North Bench row 1 vine 4, left cordon A: Live spurs is blank.");
+  });
+
+  test("gives findings as data: place as in the sheet, header, facts, sentence", async () => {
+    const { exitCode, out } = await run(["check", MISTAKES, "--format", "json"]);
+    expect(exitCode).toBe(1);
+    const { findings } = JSON.parse(out) as { findings: Record<string, unknown>[] };
+    for (const { code, sheet, sheetRow, column } of seasonWithMistakes().mistakes) {
+      const header = SHEETS[sheet].columns.find(({ id }) => id === column)?.header.en ?? "";
+      expect(findings).toContainEqual(
+        expect.objectContaining({
+          code,
+          sheet: SHEETS[sheet].name.en,
+          row: sheetRow,
+          column: expect.stringContaining(header),
+          severity: expect.stringMatching(/^(wrong|ask|note)$/),
+          facts: expect.any(Object),
+          sentence: expect.stringMatching(/\S.*\.$/),
+        }),
+      );
+    }
+  });
+
+  test("gives findings as csv that a spreadsheet opens safely", async () => {
+    const bad = file(
+      "bad.csv",
+      'Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs\n"=HYPERLINK(1)",1,1,left,A,1,3,8,"=2+2"\n',
+    );
+    const { exitCode, out } = await run(["check", bad, "--format", "csv"]);
+    expect(exitCode).toBe(1);
+    const { data, errors } = Papa.parse<string[]>(out, { header: false });
+    expect(errors).toEqual([]);
+    expect(data[0]).toEqual(["file", "sheet", "row", "column", "cell", "severity", "code", "sentence"]);
+    for (const cell of data.flat()) expect(cell).not.toMatch(/^[=+\-@\t\r]/);
+    expect(data[1].slice(0, 3)).toEqual(["bad.csv", "bad", "2"]);
+  });
+
+  test("can be held to what is wrong", async () => {
+    const all = JSON.parse((await run(["check", MISTAKES, "--format", "json"])).out) as {
+      counts: Record<string, number>;
+    };
+    const wrong = JSON.parse(
+      (await run(["check", MISTAKES, "--format", "json", "--severity", "wrong"])).out,
+    ) as { counts: Record<string, number> };
+    expect(all.counts.ask).toBeGreaterThan(0);
+    expect(wrong.counts).toEqual({ wrong: all.counts.wrong, ask: 0, note: 0 });
+  });
+
+  test.each(["es", "fr"])("speaks %s", async (language) => {
+    const { out } = await run(["check", MISTAKES, "--language", language]);
+    expect(out).not.toContain("is blank");
+    expect(out).not.toMatch(/\{\w+\}/);
+  });
+
+  test("reads csv, says how, and counts rows as the file shows them", async () => {
+    const counts = file(
+      "conteo.csv",
+      Buffer.from(
+        "Cuartel;Hilera;Planta;Lado;Cordón;Tronco;Largo (m);Posiciones;Pitones vivos\r\nViña;1;1;izquierda;A;1;0,9;8;9\r\n",
+        "latin1",
+      ),
+    );
+    const { exitCode, out, told } = await run(["check", counts, "--format", "json"]);
+    expect({ exitCode, told }).toEqual({ exitCode: 1, told: "" });
+    const result = JSON.parse(out) as { csv: unknown; findings: unknown[] };
+    expect(result.csv).toEqual({
+      "conteo.csv": { encoding: "windows-1252", delimiter: ";", decimal: ",", hiddenLines: 0 },
+    });
+    expect(result.findings).toEqual([
+      expect.objectContaining({ code: "spursAbovePositions", row: 2, column: "Pitones vivos", cell: "I2" }),
+    ]);
+    expect((await run(["check", counts])).told).toBe(
+      "conteo.csv: read as windows-1252, columns apart by ;, decimal sign ,",
+    );
+  });
+
+  test("reads a folder of files as one farm", async () => {
+    const farm = join(folder, "farm");
+    mkdirSync(farm);
+    writeFileSync(join(farm, "vines.csv"), "Block,Row,Vine,Status\nNorth,1,1,bearing\n");
+    writeFileSync(
+      join(farm, "cordons.csv"),
+      "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs\nNorth,1,2,left,A,1,3,8,7\n",
+    );
+    writeFileSync(join(farm, "~$lock.xlsx"), "");
+    writeFileSync(join(farm, "readme.md"), "");
+    const { exitCode, out } = await run(["check", farm, "--format", "json"]);
+    expect(exitCode).toBe(1);
+    expect((JSON.parse(out) as { findings: unknown[] }).findings).toEqual([
+      expect.objectContaining({ code: "unknownVine", file: "cordons.csv", sheet: "cordons", row: 2 }),
+    ]);
+  });
+
+  test("reads standard input, workbook or csv", async () => {
+    expect((await run(["check", "-"], readFileSync(CLEAN))).exitCode).toBe(0);
+    const csv = "Block,Row,Vine,Status\nNorth,1,1,bearing\n";
+    expect((await run(["check", "-"], Buffer.from(csv))).exitCode).toBe(0);
+  });
+
+  test("does not let text from a cell steer the terminal", async () => {
+    const bad = file(
+      "escape.csv",
+      "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs\nNorth\u001b[2J,1,1,up\u0007hill,A,1,3,8,7\n",
+    );
+    const { out } = await run(["check", bad]);
+    expect(out).toContain("hill");
+    // eslint-disable-next-line no-control-regex
+    expect(out).not.toMatch(/[\u0007\u001b]/);
+  });
+});
+
+describe("what cannot be done is told in one sentence with exit code 2", () => {
+  test.each([
+    ["no such file", ["check", "/nowhere/none.xlsx"], /There is no file "none\.xlsx"/],
+    ["an empty file", () => ["check", file("empty.xlsx", "")], /is empty/],
+    [
+      "a file of another kind",
+      () => ["check", file("a.xlsx", "%PDF-1.7")],
+      /not a workbook of the \.xlsx kind/,
+    ],
+    [
+      "an old workbook",
+      () => ["check", file("b.xlsx", Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0]))],
+      /old \.xls/,
+    ],
+    [
+      "a workbook without count sheets",
+      () => ["check", file("c.xlsx", buildWorkbook())],
+      /No count sheet was recognised/,
+    ],
+    ["a file cut short", () => ["check", file("d.xlsx", readFileSync(CLEAN).subarray(0, 9000))], /damaged/],
+    [
+      "a folder without files",
+      () => ["check", (mkdirSync(join(folder, "none")), join(folder, "none"))],
+      /has no \.xlsx/,
+    ],
+    ["an unknown command", ["prune"], /no command “prune”/],
+    ["an unknown option", ["check", CLEAN, "--colour", "red"], /cannot do anything with “--colour”/],
+    ["an option without its word", ["check", CLEAN, "--format"], /cannot do anything with “--format/],
+    [
+      "a format that there is not",
+      ["check", CLEAN, "--format", "xml"],
+      /--format takes one of text, json, csv/,
+    ],
+    [
+      "a language that there is not",
+      ["check", CLEAN, "--language", "de"],
+      /--language takes one of en, es, fr/,
+    ],
+    ["a day that is none", ["check", CLEAN, "--today", "soon"], /--today takes a day/],
+    ["an expansion that is none", ["check", CLEAN, "--expansion", "much"], /--expansion takes a number/],
+    ["no file at all", ["check"], /takes FILE/],
+    ["two formulas", ["formula", "=1", "=2"], /takes FORMULA/],
+  ] as [string, string[] | (() => string[]), RegExp][])("%s", async (_why, words, sentence) => {
+    const { exitCode, out, told } = await run(typeof words === "function" ? words() : words);
+    expect({ exitCode, out }).toEqual({ exitCode: 2, out: "" });
+    expect(told).toMatch(sentence);
+    expect(told).not.toContain("\n");
+    expect(told).not.toMatch(/\{\w+\}/);
+  });
+
+  test("a limit can be widened", async () => {
+    const wide = file("wide.xlsx", buildWorkbook({ sheets: { Sheet1: " ".repeat(50_000_000) } }));
+    expect((await run(["check", wide])).told).toMatch(/--expansion/);
+    expect((await run(["check", wide, "--expansion", "2000"])).told).toMatch(/No count sheet/);
+  });
+});
+
+describe("help", () => {
+  test("lists the commands and, for each, its options with worked examples", async () => {
+    const { exitCode, out } = await run(["help"]);
+    expect(exitCode).toBe(0);
+    for (const command of ["check", "formula"]) {
+      expect(out).toContain(command);
+      const own = await run([command, "--help"]);
+      expect(own.exitCode).toBe(0);
+      expect(own.out).toContain(`npm run -s cordonbook -- ${command} `);
+    }
+  });
+});
+
+describe("the program itself", () => {
+  const cordonbook = (...words: string[]) =>
+    promisify(execFile)(process.execPath, ["--import", "tsx", "src/cli/main.ts", ...words], {
+      cwd: PROJECT,
+    }).then(
+      ({ stdout, stderr }) => ({ code: 0, stdout, stderr }),
+      (failed: { code: number; stdout: string; stderr: string }) => failed,
+    );
+
+  test("ends with the codes 0, 1 and 2", async () => {
+    expect(await cordonbook("formula", '=CORDON.NODEBUDGET(3,"30+10")')).toMatchObject({
+      code: 0,
+      stdout: "50\n",
+    });
+    expect(await cordonbook("check", MISTAKES, "--today", "2026-03-31")).toMatchObject({
+      code: 1,
+      stderr: "",
+    });
+    expect(await cordonbook("check", "none.xlsx")).toMatchObject({ code: 2, stdout: "" });
+  }, 60000);
+});
