@@ -43,13 +43,17 @@ const ENGINE = {
 
 /** The page without Excel. */
 export function deskConfiguration(mode) {
+  const shared = sharedConfiguration("desk", mode);
   return {
-    ...sharedConfiguration("desk", mode),
+    ...shared,
     entry: { desk: path.join(root, "src/desk/page.ts") },
     externals: ENGINE,
+    resolve: { ...shared.resolve, conditionNames: ["browser", "import", "module", "require", "default"] },
     output: { path: path.join(root, ".cache/desk"), filename: "[name].js", clean: false },
     plugins: [
-      new CopyPlugin({ patterns: [{ from: path.join(root, "src/desk/page.html"), to: "index.html" }] }),
+      new CopyPlugin({
+        patterns: [{ from: "src/desk/page.html", to: "index.html" }, { from: "src/desk/page.css" }],
+      }),
     ],
   };
 }

@@ -16,6 +16,9 @@ const ERRORS: ReadonlySet<string> = new Set([
   "#ERROR!",
 ]);
 
+/** Text that the grid would take for a number, a day, a truth value, an error or a formula. */
+const READS_AS_SOMETHING_ELSE = /^\s*(?:[-=+@'#.,\d$€£(]|true\s*$|false\s*$)/i;
+
 /** Takes away whatever stood in a cell before: value, formula, rich text. */
 export const EMPTY_CELL = { v: null, f: null, si: null, p: null, t: null } satisfies ICellData;
 
@@ -44,5 +47,9 @@ export function cellDataOf(value: CellValue): ICellData {
   if (typeof value === "object") return { ...EMPTY_CELL, f: `=${value.error}`, v: value.error };
   if (typeof value === "boolean") return { ...EMPTY_CELL, v: value ? 1 : 0, t: CellValueType.BOOLEAN };
   if (typeof value === "number") return { ...EMPTY_CELL, v: value, t: CellValueType.NUMBER };
-  return { ...EMPTY_CELL, v: value, t: CellValueType.FORCE_STRING };
+  return {
+    ...EMPTY_CELL,
+    v: value,
+    t: READS_AS_SOMETHING_ELSE.test(value) ? CellValueType.FORCE_STRING : CellValueType.STRING,
+  };
 }

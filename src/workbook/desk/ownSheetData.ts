@@ -7,7 +7,7 @@ import { cellDataOf } from "./cellData";
 export type Matrix = IObjectMatrixPrimitiveType<ICellData>;
 
 /** Pixels of one character of a column's width. */
-const PIXELS_A_CHARACTER = 7.5;
+export const PIXELS_A_CHARACTER = 7.5;
 
 const TITLE_STYLE = { bl: 1, fs: 12 } satisfies IStyleData;
 const HEADER_STYLE = {

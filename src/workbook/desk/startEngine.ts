@@ -2,10 +2,15 @@ import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
-import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
+import {
+  UniverSheetsTablePlugin,
+  UniverSheetsTablePreset,
+  UniverSheetsTableUIPlugin,
+} from "@univerjs/preset-sheets-table";
 import { defaultTheme } from "@univerjs/themes";
 import type { Language } from "../../texts/language";
 import { cureLexer } from "./cureLexer";
+import { PLAIN_TABLE } from "./plainTable";
 
 /** The engine's own words for menus and function help, as src/desk/engine/words-*.ts export them. */
 export type EngineWords = readonly Parameters<typeof mergeLocales>[0][];
@@ -41,12 +46,16 @@ export function startEngine(container: HTMLElement, language: Language, words: E
     UniverSheetsNotePreset(),
     UniverSheetsTablePreset(),
   ];
+  const ownOptions = new Map<unknown, object>([
+    [UniverSheetsTablePlugin, { userThemes: [PLAIN_TABLE], defaultThemeIndex: 0 }],
+    [UniverSheetsTableUIPlugin, { hideAnchor: true }],
+  ]);
   const known = new Set<string>();
   for (const plugin of presets.flatMap(({ plugins }) => plugins)) {
-    const [Plugin, options] = Array.isArray(plugin) ? plugin : [plugin, undefined];
+    const [Plugin, given] = Array.isArray(plugin) ? plugin : [plugin, undefined];
     if (known.has(Plugin.pluginName)) continue;
     known.add(Plugin.pluginName);
-    univer.registerPlugin(Plugin, options);
+    univer.registerPlugin(Plugin, ownOptions.get(Plugin) ?? given);
   }
   return FUniver.newAPI(univer);
 }

@@ -14,10 +14,22 @@ let open: { getId(): string } | undefined;
 const cases = surveyWorkbookContract(async (sheets) => {
   if (open) engine.disposeUnit(open.getId());
   const workbook = engine.createWorkbook(
-    workbookData(
-      "Contract",
-      Object.entries(sheets).map(([name, cells]) => ({ name, cells })),
-    ),
+    workbookData({
+      file: "Contract",
+      names: [],
+      styles: [],
+      sheets: Object.entries(sheets).map(([name, rows]) => ({
+        name,
+        hidden: false,
+        look: undefined,
+        tables: [],
+        rows: rows.map((values, index) => ({
+          number: index + 1,
+          values: [...values],
+          formulas: undefined,
+        })),
+      })),
+    }),
   );
   open = workbook;
   return new DeskWorkbook(engine, workbook);

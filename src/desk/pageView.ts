@@ -1,0 +1,90 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { DESK_TEXTS, LANGUAGE_NAMES } from "../texts/desk";
+import { LANGUAGES, say, type Language, type Text } from "../texts/language";
+import type { SelectedCell } from "../workbook/desk/openDesk";
+
+/** What stands above the grid. */
+export interface HeaderState {
+  readonly language: Language;
+  readonly samples: readonly { readonly id: string; readonly name: Text }[];
+  /** The sample or the person's own file that is on the page; undefined before the first is open. */
+  readonly opened: { readonly sampleId: string } | { readonly file: string } | undefined;
+  /** A sentence about a file that could not be opened. */
+  readonly notice: string | undefined;
+}
+
+export interface HeaderActions {
+  chooseSample(id: string): void;
+  chooseFile(file: File): void;
+  chooseLanguage(language: Language): void;
+  closeNotice(): void;
+}
+
+/** The line above the grid: which workbook, a file of one's own, the language. */
+export function headerView(state: HeaderState, actions: HeaderActions): TemplateResult {
+  const { language, opened } = state;
+  const ownFile = opened && "file" in opened ? opened.file : undefined;
+  const sampleId = opened && "sampleId" in opened ? opened.sampleId : undefined;
+  return html`
+    <h1>${say(DESK_TEXTS.appName, language)}</h1>
+    <label>
+      ${say(DESK_TEXTS.workbook, language)}
+      <select
+        id="workbook"
+        .value=${ownFile === undefined ? (sampleId ?? "") : "own"}
+        @change=${(event: Event) => actions.chooseSample((event.target as HTMLSelectElement).value)}
+      >
+        ${ownFile === undefined ? nothing : html`<option value="own" selected>${ownFile}</option>`}
+        ${state.samples.map(
+          ({ id, name }) =>
+            html`<option value=${id} ?selected=${id === sampleId}>${say(name, language)}</option>`,
+        )}
+      </select>
+    </label>
+    <button type="button" @click=${() => pickFile(actions)}>${say(DESK_TEXTS.openFile, language)}</button>
+    <label class="last">
+      ${say(DESK_TEXTS.language, language)}
+      <select
+        id="language"
+        @change=${(event: Event) =>
+          actions.chooseLanguage((event.target as HTMLSelectElement).value as Language)}
+      >
+        ${LANGUAGES.map(
+          (each) =>
+            html`<option value=${each} lang=${each} ?selected=${each === language}>
+              ${LANGUAGE_NAMES[each]}
+            </option>`,
+        )}
+      </select>
+    </label>
+    ${
+      state.notice === undefined
+        ? nothing
+        : html`<div id="notice" role="alert">
+            <p>${state.notice}</p>
+            <button type="button" @click=${actions.closeNotice}>${say(DESK_TEXTS.close, language)}</button>
+          </div>`
+    }
+  `;
+}
+
+/** The line below the grid: the selected cell in words, for those who cannot see the grid or the whole of it. */
+export function statusView(selected: SelectedCell | undefined, language: Language): TemplateResult {
+  return html`<p role="status">
+    ${
+      selected === undefined
+        ? say(DESK_TEXTS.idle, language)
+        : html`<b>${selected.place}</b> <span>${selected.shown}</span> ${selected.sentence ?? nothing}`
+    }
+  </p>`;
+}
+
+function pickFile({ chooseFile }: HeaderActions): void {
+  const input = document.createElement("input");
+  input.type = "file";
+  input.accept = ".xlsx,.xlsm,.csv,.tsv,.txt";
+  input.addEventListener("change", () => {
+    if (input.files?.[0]) chooseFile(input.files[0]);
+  });
+  input.click();
+}

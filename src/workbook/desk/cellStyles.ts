@@ -1,0 +1,146 @@
+import {
+  BorderStyleTypes,
+  HorizontalAlign,
+  VerticalAlign,
+  WrapStrategy,
+  type IBorderData,
+  type IStyleData,
+} from "@univerjs/core";
+import type { ReadLimits } from "../file/readLimits";
+import type { WorkbookPackage } from "../file/workbookPackage";
+import { parseXml, type XmlListener } from "../file/xmlParser";
+import { flag } from "./sheetLook";
+
+type Attributes = Readonly<Record<string, string>>;
+
+/** Number formats that a file names by number only (ECMA-376 part 1, 18.8.30); days are written year first. */
+const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
+  1: "0",
+  2: "0.00",
+  3: "#,##0",
+  4: "#,##0.00",
+  9: "0%",
+  10: "0.00%",
+  11: "0.00E+00",
+  12: "# ?/?",
+  13: "# ??/??",
+  14: "yyyy-mm-dd",
+  15: "d-mmm-yy",
+  16: "d-mmm",
+  17: "mmm-yy",
+  18: "h:mm AM/PM",
+  19: "h:mm:ss AM/PM",
+  20: "h:mm",
+  21: "h:mm:ss",
+  22: "yyyy-mm-dd h:mm",
+  37: "#,##0;-#,##0",
+  38: "#,##0;[Red]-#,##0",
+  39: "#,##0.00;-#,##0.00",
+  40: "#,##0.00;[Red]-#,##0.00",
+  45: "mm:ss",
+  46: "[h]:mm:ss",
+  47: "mm:ss.0",
+  49: "@",
+};
+
+const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+};
+const VERTICAL: Readonly<Record<string, VerticalAlign>> = {
+  top: VerticalAlign.TOP,
+  center: VerticalAlign.MIDDLE,
+  bottom: VerticalAlign.BOTTOM,
+};
+const SIDES = { left: "l", right: "r", top: "t", bottom: "b" } as const;
+
+/**
+ * The cell styles of a file by their numbers, as far as reading a count sheet needs them: number format, weight and
+ * size of the letters, plain fills, thin lines, alignment and wrapping. Colours from a theme are left to the grid.
+ */
+export async function cellStyles(
+  source: WorkbookPackage,
+  part: string,
+  limits: ReadLimits,
+): Promise<IStyleData[]> {
+  const collector = new StyleCollector();
+  await parseXml(source.file, part, source.chunks(part), collector, limits);
+  return collector.styles;
+}
+
+class StyleCollector implements XmlListener {
+  readonly styles: IStyleData[] = [];
+  private readonly formats = new Map<number, string>();
+  private readonly fonts: IStyleData[] = [];
+  private readonly fills: IStyleData[] = [];
+  private readonly borders: IBorderData[] = [];
+  private readonly within: string[] = [];
+
+  open(name: string, attributes: Attributes): void {
+    const list = this.within[1];
+    if (name === "numFmt" && list === "numFmts")
+      this.formats.set(Number(attributes.numFmtId), attributes.formatCode ?? "");
+    else if (list === "fonts") this.font(name, attributes);
+    else if (list === "fills") this.fill(name, attributes);
+    else if (list === "borders") this.border(name, attributes);
+    else if (list === "cellXfs") this.cellStyle(name, attributes);
+    this.within.push(name);
+  }
+
+  text(): void {}
+
+  close(): void {
+    this.within.pop();
+  }
+
+  private font(name: string, attributes: Attributes): void {
+    if (name === "font") this.fonts.push({});
+    const font = this.fonts[this.fonts.length - 1];
+    if (name === "b") font.bl = flag(attributes.val !== "0");
+    else if (name === "i") font.it = flag(attributes.val !== "0");
+    else if (name === "sz") font.fs = Number(attributes.val);
+    else if (name === "color") font.cl = colour(attributes);
+  }
+
+  private fill(name: string, attributes: Attributes): void {
+    if (name === "fill") this.fills.push({});
+    if (name === "patternFill" && attributes.patternType === "solid")
+      this.fills[this.fills.length - 1].bg = {};
+    const fill = this.fills[this.fills.length - 1];
+    if (name === "fgColor" && fill.bg) fill.bg = colour(attributes);
+  }
+
+  private border(name: string, attributes: Attributes): void {
+    if (name === "border") this.borders.push({});
+    if (!(name in SIDES) || !attributes.style || attributes.style === "none") return;
+    const line = attributes.style === "medium" || attributes.style === "thick" ? "MEDIUM" : "THIN";
+    this.borders[this.borders.length - 1][SIDES[name as keyof typeof SIDES]] = {
+      s: BorderStyleTypes[line],
+      cl: { rgb: "#9aa0a6" },
+    };
+  }
+
+  private cellStyle(name: string, attributes: Attributes): void {
+    if (name === "xf") {
+      const format = Number(attributes.numFmtId ?? 0);
+      const pattern = this.formats.get(format) ?? BUILT_IN_FORMATS[format];
+      const border = this.borders[Number(attributes.borderId ?? 0)];
+      this.styles.push({
+        ...this.fonts[Number(attributes.fontId ?? 0)],
+        ...this.fills[Number(attributes.fillId ?? 0)],
+        ...(border && Object.keys(border).length > 0 ? { bd: border } : {}),
+        ...(pattern ? { n: { pattern } } : {}),
+      });
+    }
+    if (name !== "alignment") return;
+    const style = this.styles[this.styles.length - 1];
+    if (attributes.horizontal in HORIZONTAL) style.ht = HORIZONTAL[attributes.horizontal];
+    if (attributes.vertical in VERTICAL) style.vt = VERTICAL[attributes.vertical];
+    if (attributes.wrapText === "1" || attributes.wrapText === "true") style.tb = WrapStrategy.WRAP;
+  }
+}
+
+function colour({ rgb }: Attributes): { rgb: string } | undefined {
+  return rgb ? { rgb: `#${rgb.slice(-6)}` } : undefined;
+}

@@ -1,0 +1,80 @@
+import { ICommandService, type Injector } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import {
+  SetRangeValuesMutation,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+} from "@univerjs/preset-sheets-core";
+import type { CordonFunction } from "../../functions/cordonFunction";
+import type { Language } from "../../texts/language";
+import { DeskWorkbook } from "./deskWorkbook";
+import { ErrorSentences } from "./errorSentences";
+import { loadWorkbook } from "./loadWorkbook";
+import { registerFunctions } from "./registerFunctions";
+import { workbookData } from "./workbookData";
+
+/** The selected cell: its place ("Cordons!B7"), what it shows, and why a CORDON function gave an error in it. */
+export interface SelectedCell {
+  readonly place: string;
+  readonly shown: string;
+  readonly sentence: string | undefined;
+}
+
+/** After these, another cell is selected or the selected one may show something else. */
+const TELLING: ReadonlySet<string> = new Set([
+  SetSelectionsOperation.id,
+  SetWorksheetActiveOperation.id,
+  SetRangeValuesMutation.id,
+]);
+
+/** The desk: one workbook at a time over one engine, with every CORDON function in its formula language. */
+export class OpenDesk {
+  private readonly sentences = new ErrorSentences();
+  private opened: { id: string } | undefined;
+  private telling: number | undefined;
+
+  constructor(
+    private readonly engine: FUniver,
+    private readonly functions: readonly CordonFunction[],
+    private readonly language: Language,
+    private readonly onSelection: (selected: SelectedCell) => void,
+  ) {}
+
+  /** Opens a file in place of the one before; a file that cannot be read leaves that one as it is. */
+  async open(file: string, bytes: Uint8Array): Promise<DeskWorkbook> {
+    const data = workbookData(await loadWorkbook(file, bytes));
+    const isFirst = this.opened === undefined;
+    if (this.opened) this.engine.disposeUnit(this.opened.id);
+    const workbook = this.engine.createWorkbook(data);
+    this.opened = { id: workbook.getId() };
+    if (isFirst) this.begin(workbook.getActiveSheet().getInject());
+    return new DeskWorkbook(this.engine, workbook);
+  }
+
+  /** The engine's formula part is there only when a first workbook is open. */
+  private begin(injector: Injector): void {
+    registerFunctions(injector, this.functions, () => this.language, this.sentences.take);
+    injector.get(ICommandService).onCommandExecuted(({ id }) => {
+      if (TELLING.has(id)) this.tellSoon();
+    });
+  }
+
+  private tellSoon(): void {
+    this.telling ??= requestAnimationFrame(() => {
+      this.telling = undefined;
+      this.tellSelection();
+    });
+  }
+
+  private tellSelection(): void {
+    const workbook = this.engine.getActiveWorkbook();
+    const cell = workbook?.getActiveCell();
+    if (!workbook || !cell) return;
+    const sheet = workbook.getActiveSheet();
+    this.onSelection({
+      place: `${sheet.getSheetName()}!${cell.getA1Notation()}`,
+      shown: String(cell.getDisplayValue() ?? ""),
+      sentence: this.sentences.at(workbook.getId(), sheet.getSheetId(), cell.getRow(), cell.getColumn()),
+    });
+  }
+}

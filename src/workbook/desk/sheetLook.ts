@@ -1,0 +1,113 @@
+import { BooleanNumber, type IRange } from "@univerjs/core";
+import type { ReadLimits } from "../file/readLimits";
+import { numberOf } from "../file/shiftFormula";
+import type { WorkbookPackage } from "../file/workbookPackage";
+import { parseXml, type XmlListener } from "../file/xmlParser";
+
+/** A rectangle of cells; rows and columns count from 0, ends are included. */
+export type Area = Pick<IRange, "startRow" | "startColumn" | "endRow" | "endColumn">;
+
+/** What a sheet of a file looks like, beside what its cells hold. */
+export interface SheetLook {
+  /** Width in characters of columns that have their own, by column from 0. */
+  readonly widths: ReadonlyMap<number, number>;
+  /** Height in points of rows that have their own, by row from 0. */
+  readonly heights: ReadonlyMap<number, number>;
+  readonly frozenRows: number;
+  readonly frozenColumns: number;
+  readonly merged: readonly Area[];
+  /** Areas that one formula fills, with their first cell. */
+  readonly filledByFormula: readonly Area[];
+  /** Number of the cell style, by row and column from 0. */
+  styleAt(row: number, column: number): number;
+}
+
+/** Most columns that get a width of their own: "to the last column of the sheet" is one entry in a file. */
+const COLUMNS_WITH_WIDTH = 1000;
+
+/** Reads how a sheet looks; a second pass over its part, so that whoever only wants values need not pay for it. */
+export async function sheetLook(
+  source: WorkbookPackage,
+  part: string,
+  limits: ReadLimits,
+): Promise<SheetLook> {
+  const collector = new LookCollector();
+  await parseXml(source.file, part, source.chunks(part), collector, limits);
+  return collector;
+}
+
+class LookCollector implements XmlListener, SheetLook {
+  readonly widths = new Map<number, number>();
+  readonly heights = new Map<number, number>();
+  frozenRows = 0;
+  frozenColumns = 0;
+  readonly merged: Area[] = [];
+  readonly filledByFormula: Area[] = [];
+  private readonly styles: number[][] = [];
+  private row = -1;
+  private column = -1;
+
+  open(name: string, attributes: Readonly<Record<string, string>>): void {
+    switch (name) {
+      case "c":
+        this.cell(attributes);
+        break;
+      case "row":
+        this.column = -1;
+        this.row = attributes.r === undefined ? this.row + 1 : Number(attributes.r) - 1;
+        if (isYes(attributes.customHeight)) this.heights.set(this.row, Number(attributes.ht));
+        break;
+      case "f":
+        if (attributes.t === "array" && attributes.ref) this.filledByFormula.push(areaOf(attributes.ref));
+        break;
+      case "col":
+        this.columnWidth(attributes);
+        break;
+      case "pane":
+        if (attributes.state !== "frozen" && attributes.state !== "frozenSplit") break;
+        this.frozenRows = Number(attributes.ySplit ?? 0);
+        this.frozenColumns = Number(attributes.xSplit ?? 0);
+        break;
+      case "mergeCell":
+        if (attributes.ref) this.merged.push(areaOf(attributes.ref));
+        break;
+    }
+  }
+
+  text(): void {}
+
+  close(): void {}
+
+  styleAt(row: number, column: number): number {
+    return this.styles[row]?.[column] ?? 0;
+  }
+
+  private cell({ r, s }: Readonly<Record<string, string>>): void {
+    this.column = r === undefined ? this.column + 1 : numberOf(r.replace(/\d+$/, "")) - 1;
+    if (s !== undefined) (this.styles[this.row] ??= [])[this.column] = Number(s);
+  }
+
+  private columnWidth({ min, max, width }: Readonly<Record<string, string>>): void {
+    if (width === undefined) return;
+    const last = Math.min(Number(max), COLUMNS_WITH_WIDTH);
+    for (let column = Number(min); column <= last; column++) this.widths.set(column - 1, Number(width));
+  }
+}
+
+/** The cells of "B2:D9" or "B2". */
+export function areaOf(ref: string): Area {
+  const [first, last = first] = ref.replace(/\$/g, "").split(":").map(cellOf);
+  return { startRow: first.row, startColumn: first.column, endRow: last.row, endColumn: last.column };
+}
+
+function cellOf(address: string): { row: number; column: number } {
+  const digits = address.search(/\d/);
+  return { row: Number(address.slice(digits)) - 1, column: numberOf(address.slice(0, digits)) - 1 };
+}
+
+function isYes(value: string | undefined): boolean {
+  return value === "1" || value === "true";
+}
+
+/** The engine's own true and false. */
+export const flag = (is: boolean) => (is ? BooleanNumber.TRUE : BooleanNumber.FALSE);

@@ -1,0 +1,62 @@
+import { Desk, type DeskPage } from "./deskPage";
+
+describe("CORDON functions typed into the desk page", () => {
+  let desk: Desk;
+  let page: DeskPage;
+
+  beforeAll(async () => {
+    desk = await Desk.start();
+    page = await desk.open("clean");
+  }, 120_000);
+  afterAll(() => desk?.stop());
+
+  test("a node budget typed into an empty cell", async () => {
+    await page.type("H3", '=CORDON.NODEBUDGET(3,"30+10")');
+    expect(await page.shows("H3", "50")).toBe("50");
+  });
+
+  test("a blank stays a blank and an omitted argument stays omitted", async () => {
+    await page.type("H4", '=CORDON.NODEBUDGET(J4,"30+10")');
+    expect(await page.shows("H4", /^#VALUE!/)).toMatch(/^#VALUE! .*prunings/i);
+    await page.type("H5", '=CORDON.NODEBUDGET(3,"30+10",,,45)');
+    expect(await page.shows("H5", "45")).toBe("45");
+  });
+
+  test("an error carries its sentence, and the sentence goes with the error", async () => {
+    await page.type("H6", '=CORDON.NODEBUDGET(3,"thirty")');
+    expect(await page.shows("H6", /^#VALUE!/)).toMatch(/^#VALUE! .*30\+10.*"thirty"/);
+    await page.type("H6", '=CORDON.NODEBUDGET(1.5,"20+20")');
+    expect(await page.shows("H6", "30")).toBe("30");
+  });
+
+  test("a formula follows the cells it refers to", async () => {
+    await page.type("J8", "3");
+    await page.type("H8", '=CORDON.NODEBUDGET(J8,"30+10")');
+    expect(await page.shows("H8", "50")).toBe("50");
+    await page.type("J8", "4");
+    expect(await page.shows("H8", "60")).toBe("60");
+  });
+
+  test("gaps by row spill below their cell", async () => {
+    await page.type("L3", "=CORDON.GAPSBYROW(Cordons!A:T)");
+    expect(await page.shows("L3", "Block")).toBe("Block");
+    expect(await page.read("L4")).toBe("North Bench");
+    expect(Number(await page.read("M4"))).toBe(1);
+    await page.picture("desk-formulas");
+  });
+
+  test("several arguments still arrive apart after a table reference was typed by half", async () => {
+    await page.type("H10", "=SUM(Vines[Vine])");
+    expect(await page.shows("H10", /^\d+$/)).toMatch(/^\d+$/);
+    await page.goTo("H11");
+    await page.page.keyboard.type("=SUM(Vines[");
+    await page.page.keyboard.press("Escape");
+    await page.type("H12", '=CORDON.NODEBUDGET(2,"30+10")');
+    expect(await page.shows("H12", "40")).toBe("40");
+  });
+
+  test("nothing was complained of and nothing left the machine", () => {
+    expect(page.problems).toEqual([]);
+    expect(page.foreign).toEqual([]);
+  });
+});
