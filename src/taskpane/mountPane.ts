@@ -2,6 +2,7 @@ import { html, render } from "lit";
 import "./fluent";
 import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
 import { FIRST_CHECK_STATE } from "./check/checkState";
+import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
 import { paneView } from "./paneView";
 import { paneStyles } from "./paneStyles";
 import { followTheme, type PaneTheme } from "./paneTheme";
@@ -44,6 +45,7 @@ export function mountPane(
     language: options.language ?? languageOf(navigator.language),
     announced: "",
     check: FIRST_CHECK_STATE,
+    functions: FIRST_FUNCTIONS_STATE,
   };
   let mounted = true;
   let running: AbortController | undefined;

@@ -1,6 +1,7 @@
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import type { Language, Text, TextFacts } from "../texts/language";
 import type { CheckState } from "./check/checkState";
+import type { FunctionsState } from "./functions/functionsState";
 
 export type PageId = "check" | "functions";
 
@@ -13,6 +14,7 @@ export interface PaneState {
   /** What was read out last. */
   readonly announced: string;
   readonly check: CheckState;
+  readonly functions: FunctionsState;
 }
 
 export interface PaneMessage {

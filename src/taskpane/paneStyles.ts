@@ -180,11 +180,23 @@ export const paneStyles = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
+  dl {
+    margin: 0;
+  }
+  dt {
+    font-weight: var(--fontWeightSemibold);
+  }
+  dd {
+    margin: 0 0 4px;
+  }
   code {
     font-family: var(--fontFamilyMonospace);
     overflow-wrap: anywhere;
   }
   @media (forced-colors: active) {
+    fluent-tab[aria-selected="true"] {
+      border-block-end: 3px solid Highlight;
+    }
     fluent-message-bar {
       border: 1px solid CanvasText;
     }

@@ -1,12 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
+import { functionsPage } from "./functions/functionsPage";
 import type { PageId, Pane } from "./pane";
 import { LANGUAGES, type Language } from "../texts/language";
 import { PAGE_NAMES, PANE_TEXTS } from "../texts/pane";
 
 const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
+  { id: "functions", page: functionsPage },
 ];
 
 const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {

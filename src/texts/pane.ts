@@ -191,3 +191,48 @@ export const HEADS_TEXTS = {
     "Oublié : {sheet} est lue par ses en-têtes tels quels.",
   ),
 } as const satisfies Record<string, Text>;
+
+/** Texts of the page that explains the functions. */
+export const FUNCTIONS_TEXTS = {
+  title: t("Functions for your cells", "Funciones para sus celdas", "Fonctions pour vos cellules"),
+  intro: t(
+    "Each works in any cell of this workbook. Open one, change its figures, and put it into the selected cell.",
+    "Cada una sirve en cualquier celda de este libro. Abra una, cambie las cifras y póngala en la celda elegida.",
+    "Chacune marche dans toute cellule de ce classeur. Ouvrez-en une, changez ses chiffres et mettez-la dans la cellule choisie.",
+  ),
+  search: t("Search", "Buscar", "Chercher"),
+  none: t(
+    "No function is about that. Try another word, such as spurs, crop or injury.",
+    "Ninguna función trata de eso. Pruebe otra palabra, como pitones, cosecha o daño.",
+    "Aucune fonction n'en parle. Essayez un autre mot, comme coursons, récolte ou dégâts.",
+  ),
+  found: t("{found} of {all} functions", "{found} de {all} funciones", "{found} fonctions sur {all}"),
+  parameters: t("What it needs", "Qué necesita", "Ce qu'il lui faut"),
+  optional: t("{label} (may be left out)", "{label} (se puede omitir)", "{label} (facultatif)"),
+  results: t("What it gives", "Qué da", "Ce qu'elle donne"),
+  example: t("Example", "Ejemplo", "Exemple"),
+  gives: t("gives {value}", "da {value}", "donne {value}"),
+  source: t("Source of the value: {work}", "Fuente del valor: {work}", "Source de la valeur : {work}"),
+  formula: t("Formula", "Fórmula", "Formule"),
+  insert: t("Put into the cell", "Poner en la celda", "Mettre dans la cellule"),
+  inserted: t(
+    "The formula stands in {cell} on {sheet}.",
+    "La fórmula está en {cell} de {sheet}.",
+    "La formule est dans {cell} de {sheet}.",
+  ),
+  noCell: t(
+    "No cell is selected. Select an empty cell, then try again.",
+    "No hay ninguna celda elegida. Elija una celda vacía y repita.",
+    "Aucune cellule n'est choisie. Choisissez une cellule vide, puis recommencez.",
+  ),
+  notEmpty: t(
+    "{cell} on {sheet} already holds something and was left as it is. Select an empty cell, then try again.",
+    "{cell} de {sheet} ya contiene algo y quedó como estaba. Elija una celda vacía y repita.",
+    "{cell} de {sheet} contient déjà quelque chose et reste telle quelle. Choisissez une cellule vide, puis recommencez.",
+  ),
+  noFormula: t(
+    "A formula begins with = and a name, such as {example}.",
+    "Una fórmula empieza con = y un nombre, como {example}.",
+    "Une formule commence par = et un nom, comme {example}.",
+  ),
+} as const satisfies Record<string, Text>;

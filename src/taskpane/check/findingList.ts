@@ -4,6 +4,7 @@ import { repeat } from "lit/directives/repeat.js";
 import { cellName } from "../../survey/cellName";
 import type { Finding } from "../../survey/finding";
 import { CHECK_TEXTS } from "../../texts/pane";
+import { foldsOf } from "../folds";
 import type { Pane } from "../pane";
 import { severityBadge } from "../severityBadge";
 import {
@@ -77,10 +78,7 @@ export interface FoldedList {
 /** Takes over which items of an accordion are open, after the accordion has changed them. */
 export function followFolds(pane: Pane): (event: Event) => void {
   return (event) => {
-    const items = [...(event.currentTarget as HTMLElement).children] as (HTMLElement & {
-      expanded: boolean;
-    })[];
-    const folds = items.map(({ dataset, expanded }) => [dataset.key ?? "", expanded] as const);
+    const folds = foldsOf(event);
     pane.change((state) => ({ ...state, check: showGroups(state.check, folds) }));
   };
 }

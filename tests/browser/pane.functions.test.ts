@@ -1,0 +1,50 @@
+import { PaneBrowser, type PanePage } from "./pane/panePage";
+
+jest.setTimeout(30_000);
+
+describe("the page that explains the functions", () => {
+  let browser: PaneBrowser;
+  let pane: PanePage;
+  beforeAll(async () => {
+    browser = await PaneBrowser.start();
+  }, 120_000);
+  afterEach(async () => {
+    expect(pane.problems).toEqual([]);
+    await pane.close();
+  });
+  afterAll(() => browser?.close());
+
+  test("is searched, opened and puts a formula into the selected cell, by keyboard alone", async () => {
+    pane = await browser.open({ Plan: [["prunings"], [3]] }, { height: 900 });
+    await pane.page.evaluate(() => window.harness.workbook.selectCell("Plan", 2, 2));
+    await pane.page.locator("#tab-check").focus();
+    await pane.page.keyboard.press("ArrowRight");
+    await pane.page.locator("#function-search").waitFor();
+    await pane.picture("functions");
+    await pane.reach("function-search");
+    await pane.page.keyboard.type("balanced prunings");
+    await pane.page.getByText(/1 of \d+ functions/).waitFor();
+    await pane.page.keyboard.press("Tab");
+    await pane.page.keyboard.press("Enter");
+    await pane.page.locator(".insert").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("functions-open");
+    await pane.page.keyboard.press("Tab");
+    await pane.page.keyboard.press("Tab");
+    expect(await pane.focused()).toBe("insert");
+    await pane.page.keyboard.press("Enter");
+    await pane.page.getByText("The formula stands in B2 on Plan").waitFor();
+    expect(
+      await pane.page.evaluate(async () => (await window.harness.workbook.readSheet("Plan")).formulaAt(1, 1)),
+    ).toContain("=CORDON.NODEBUDGET(");
+  });
+
+  test.each(["light", "dark", "forced"] as const)("breaks no rule of axe-core in %s", async (look) => {
+    pane = await browser.open({}, { look, language: "es" });
+    await pane.page.locator("#tab-functions").click();
+    await pane.page.locator("fluent-accordion-item button#control").first().click();
+    await pane.page.locator(".insert").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture(`functions-${look}`);
+  });
+});
