@@ -8,7 +8,7 @@ import { wordKey } from "./words";
 const BY_NAME = new Map(SETTINGS.map((setting) => [wordKey(setting.id), setting]));
 
 /** A value in the setting's own unit, or why the default must stay in force. */
-type Taken = { value: number | string } | { reason: SettingProblem["reason"]; expected: string };
+export type Taken = { value: number | string } | { reason: SettingProblem["reason"]; expected: string };
 
 /**
  * The figures in force: those of the Settings sheets where they can be used, the defaults for all others. A blank
@@ -51,7 +51,7 @@ export function readSettings(tables: readonly SurveyTable[]): {
   return { settings, problems };
 }
 
-function takeValue(setting: Setting, value: CellValue, unit: CellValue): Taken {
+export function takeValue(setting: Setting, value: CellValue, unit: CellValue): Taken {
   if (setting.choices) {
     const choice = setting.choices.find((word) => wordKey(word) === wordKey(String(value)));
     return choice === undefined
@@ -73,7 +73,7 @@ function takeValue(setting: Setting, value: CellValue, unit: CellValue): Taken {
 }
 
 /** 1 when the sheet's unit is the setting's or none that we know; undefined when it measures something else. */
-function unitFactor(setting: Setting, written: CellValue): number | undefined {
+export function unitFactor(setting: Setting, written: CellValue): number | undefined {
   if (isBlank(written) || wordKey(String(written)) === wordKey(setting.unit)) return 1;
   const own = unitNamed(setting.unit);
   if (!own) return 1;

@@ -1,0 +1,65 @@
+import { SETTINGS } from "./settings";
+import type { SettingEntry, SettingsTable } from "./settingsTable";
+
+/** A setting's figure in one workbook. */
+export interface SettingSide {
+  readonly value: number | string;
+  /** "sheet": the table has it. "default": the table has no usable value, so the source's is in force. */
+  readonly from: "sheet" | "default";
+  readonly changedBy: string;
+  readonly changedOn: number | undefined;
+}
+
+/** A setting whose figures in two workbooks are not the same; values in the setting's own unit. */
+export interface SettingDifference {
+  readonly id: string;
+  readonly unit: string;
+  readonly here: SettingSide;
+  readonly there: SettingSide;
+}
+
+/**
+ * Settings in which two workbooks differ by what is in force, in the order of the Settings sheet. Figures in different
+ * units are compared after conversion; a workbook without a table, or without a row, has the source's figure.
+ *
+ * @example
+ * settingDifferences(undefined, undefined) // []
+ */
+export function settingDifferences(
+  here: SettingsTable | undefined,
+  there: SettingsTable | undefined,
+): readonly SettingDifference[] {
+  const sideHere = sidesOf(here);
+  const sideThere = sidesOf(there);
+  return SETTINGS.flatMap(({ id, value, unit }): SettingDifference[] => {
+    const byDefault: SettingSide = { value, from: "default", changedBy: "", changedOn: undefined };
+    const difference = {
+      id,
+      unit,
+      here: sideHere.get(id) ?? byDefault,
+      there: sideThere.get(id) ?? byDefault,
+    };
+    return isSame(difference.here.value, difference.there.value) ? [] : [difference];
+  });
+}
+
+/** First usable row of each setting, as the reader takes them. */
+function sidesOf(table: SettingsTable | undefined): Map<string, SettingSide> {
+  const sides = new Map<string, SettingSide>();
+  for (const entry of table?.entries ?? []) {
+    const side = sideOf(entry);
+    if (side && !sides.has(entry.setting!.id)) sides.set(entry.setting!.id, side);
+  }
+  return sides;
+}
+
+function sideOf({ setting, taken, changedBy, changedOn }: SettingEntry): SettingSide | undefined {
+  if (setting === undefined || taken === undefined || !("value" in taken)) return undefined;
+  return { value: taken.value, from: "sheet", changedBy, changedOn };
+}
+
+/** Two figures that differ by no more than the arithmetic of a unit conversion are the same. */
+function isSame(a: number | string, b: number | string): boolean {
+  if (typeof a !== "number" || typeof b !== "number") return a === b;
+  return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+}
