@@ -157,7 +157,7 @@ export const CANE_ORIGINS: Readonly<Record<"trunk" | "otherTrunk" | "head" | "gr
 export const REASONS: Readonly<Record<string, Text>> = {
   better: t("Keep {cordon} {at}: {mine}.", "Dejar {cordon} {at}: {mine}.", "Garder {cordon} {at} : {mine}."),
   betterDespite: t(
-    "Keep {cordon} {at}: {mine}. For {rival} speaks: {theirs}.",
+    "Keep {cordon} {at}: {mine}. In favour of {rival}: {theirs}.",
     "Dejar {cordon} {at}: {mine}. A favor de {rival}: {theirs}.",
     "Garder {cordon} {at} : {mine}. Pour {rival} : {theirs}.",
   ),
@@ -187,7 +187,7 @@ export const REASONS: Readonly<Record<string, Text>> = {
     "Couper {cordon} {at} ; {rival} est meilleur : {theirs}.",
   ),
   worseDespite: t(
-    "Cut {cordon} {at}; {rival} is better: {theirs}. For {cordon} speaks: {mine}.",
+    "Cut {cordon} {at}; {rival} is better: {theirs}. In favour of {cordon}: {mine}.",
     "Cortar {cordon} {at}; {rival} es mejor: {theirs}. A favor de {cordon}: {mine}.",
     "Couper {cordon} {at} ; {rival} est meilleur : {theirs}. Pour {cordon} : {mine}.",
   ),
@@ -245,6 +245,11 @@ export const REASONS: Readonly<Record<string, Text>> = {
     "Look at the vine: {cordon} and {rival} {at} are equal in all that was written down.",
     "Mirar la planta: {cordon} y {rival} {at} son iguales en todo lo anotado.",
     "Regarder le cep : {cordon} et {rival} {at} sont égaux en tout ce qui est noté.",
+  ),
+  goTogether: t(
+    "{cordon} goes with {mineWith}, {rival} with {theirsWith}.",
+    "{cordon} va con {mineWith}, {rival} con {theirsWith}.",
+    "{cordon} va avec {mineWith}, {rival} avec {theirsWith}.",
   ),
   closeToNewCane: t(
     "Look at the vine: {cordon} {at} may be worth keeping, or a new cane may be better; {weak}.",

@@ -23,9 +23,14 @@ export function say(text: Text, language: Language, facts: TextFacts = {}): stri
   );
 }
 
+const NUMBERS: Readonly<Record<Language, Intl.NumberFormat>> = {
+  en: new Intl.NumberFormat("en", { maximumFractionDigits: 3, useGrouping: false }),
+  es: new Intl.NumberFormat("es", { maximumFractionDigits: 3, useGrouping: false }),
+  fr: new Intl.NumberFormat("fr", { maximumFractionDigits: 3, useGrouping: false }),
+};
+
 function written(fact: TextFacts[string], language: Language): string {
-  if (typeof fact === "number")
-    return new Intl.NumberFormat(language, { maximumFractionDigits: 3, useGrouping: false }).format(fact);
+  if (typeof fact === "number") return NUMBERS[language].format(fact);
   if (Array.isArray(fact)) return fact.map((part) => written(part, language)).join(", ");
   return String(fact);
 }

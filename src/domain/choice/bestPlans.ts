@@ -1,87 +1,57 @@
 import type { SidePlan } from "./sidePlans";
 
-/** Two sides decided together, with the bounds that missing counts leave open. */
+/** Two sides decided together. */
 export interface VinePlan {
   readonly first: SidePlan;
   /** Left out on a vine that has one side. */
   readonly second?: SidePlan;
-  readonly low: number;
-  readonly high: number;
 }
 
-/** The best plan, and how far below it the best plan lies that decides a given side otherwise. */
+/** A plan that lies close enough to the best one to be asked about. */
+export interface ClosePlan {
+  readonly plan: VinePlan;
+  /** Distance below the best plan, as the middle of what is known. */
+  readonly behind: number;
+}
+
+/** The best plan of a vine and what lies close to it. */
 export interface PlanChoice {
   readonly best: VinePlan;
   readonly worth: number;
-  /**
-   * Every other plan whose staying cordons differ, with its distance below the best: as the middle of what is known,
-   * and the least that it could be once the missing counts are in.
-   */
-  readonly others: readonly { readonly plan: VinePlan; readonly behind: number; readonly atLeast: number }[];
+  /** Distance to the best plan that keeps other cordons; infinite when there is none. */
+  readonly lead: number;
+  /** Plans that keep other cordons and are, or could with the missing counts turn out to be, within the margin. */
+  readonly close: readonly ClosePlan[];
+}
+
+/** The share of `twoTrunks` that two sides earn: 1 on two trunks, 0 on one. */
+interface Gain {
+  readonly low: 0 | 1;
+  readonly high: 0 | 1;
+}
+
+const NONE: Gain = { low: 0, high: 0 };
+const WHOLE: Gain = { low: 1, high: 1 };
+const OPEN: Gain = { low: 0, high: 1 };
+
+function trunkShare(first: SidePlan, second: SidePlan): Gain {
+  if (first.trunk === "none" || second.trunk === "none") return NONE;
+  if (first.trunk === undefined || second.trunk === undefined) return OPEN;
+  return first.trunk === second.trunk ? NONE : WHOLE;
 }
 
 /**
- * What two sides earn because they hang on two trunks: between nothing and `twoTrunks` while a trunk is unknown.
+ * What a plan earns because its two sides hang on two trunks; the middle between nothing and all of it while a trunk is
+ * not known.
  *
  * @example
- * trunkGain({ trunk: 1 }, { trunk: 2 }, 0.15) // {"low": 0.15, "high": 0.15}
- * trunkGain({ trunk: 1 }, { trunk: undefined }, 0.15) // {"low": 0, "high": 0.15}
+ * trunkGain({ first: { trunk: 1 }, second: { trunk: 2 } }, 0.15) // 0.15
+ * trunkGain({ first: { trunk: 1 }, second: { trunk: 1 } }, 0.15) // 0
  */
-export function trunkGain(
-  first: SidePlan,
-  second: SidePlan,
-  twoTrunks: number,
-): { low: number; high: number } {
-  if (first.trunk === "none" || second.trunk === "none") return { low: 0, high: 0 };
-  if (first.trunk === undefined || second.trunk === undefined) return { low: 0, high: twoTrunks };
-  const gain = first.trunk === second.trunk ? 0 : twoTrunks;
-  return { low: gain, high: gain };
-}
-
-/**
- * Weighs every pair of plans, one a side, and so finds the pair that is best together: no cordon is chosen on its own.
- * Among equal plans the one given first wins; the caller says that they are equal, see `others`.
- *
- * @param second plans of the side across; left out on a vine with one side
- * @example
- * bestPlans(
- *   [{ trunk: 1, low: 0.9, high: 0.9 }, { trunk: 2, low: 0.8, high: 0.8 }],
- *   [{ trunk: 1, low: 0.9, high: 0.9 }],
- *   0.15,
- * ).worth // 1.85
- */
-export function bestPlans(
-  first: readonly SidePlan[],
-  second: readonly SidePlan[] | undefined,
-  twoTrunks: number,
-): PlanChoice {
-  const plans: VinePlan[] = [];
-  let best: VinePlan | undefined;
-  for (const one of first)
-    for (const two of second ?? [undefined]) {
-      const gain = two ? trunkGain(one, two, twoTrunks) : { low: 0, high: 0 };
-      const plan: VinePlan = {
-        first: one,
-        ...(two ? { second: two } : {}),
-        low: one.low + (two?.low ?? 0) + gain.low,
-        high: one.high + (two?.high ?? 0) + gain.high,
-      };
-      plans.push(plan);
-      if (!best || middle(plan) > middle(best) + 1e-12) best = plan;
-    }
-  if (!best) throw new RangeError("a side without any plan");
-  const chosen = best;
-  return {
-    best: chosen,
-    worth: middle(chosen),
-    others: plans
-      .filter((plan) => plan !== chosen && !sameStays(plan, chosen))
-      .map((plan) => ({
-        plan,
-        behind: middle(chosen) - middle(plan),
-        atLeast: leastLead(chosen, plan, twoTrunks),
-      })),
-  };
+export function trunkGain({ first, second }: VinePlan, twoTrunks: number): number {
+  if (!second) return 0;
+  const { low, high } = trunkShare(first, second);
+  return ((low + high) / 2) * twoTrunks;
 }
 
 /**
@@ -90,22 +60,79 @@ export function bestPlans(
  * @example
  * middle({ low: 0.6, high: 0.9 }) // 0.75
  */
-export function middle(plan: { low: number; high: number }): number {
+export function middle(plan: { readonly low: number; readonly high: number }): number {
   return (plan.low + plan.high) / 2;
 }
 
-function sameStays(plan: VinePlan, other: VinePlan): boolean {
-  return plan.first.keeps === other.first.keeps && plan.second?.keeps === other.second?.keeps;
+const ROUNDING = 1e-9;
+
+/**
+ * Weighs every pair of plans, one a side, and so finds the pair that is best together: no cordon is chosen on its own.
+ * Among equal plans the one given first is taken; the others then stand in `close`. What two plans share cancels out
+ * of their distance, however little is known of it.
+ *
+ * @param second plans of the side across; left out on a vine with one side
+ * @param margin distance within which another plan is close
+ * @example
+ * bestPlans(
+ *   [{ trunk: 1, low: 0.9, high: 0.9 }, { trunk: 2, low: 0.8, high: 0.8 }],
+ *   [{ trunk: 1, low: 0.9, high: 0.9 }],
+ *   0.15, 0.05,
+ * ).worth // 1.85
+ */
+export function bestPlans(
+  first: readonly SidePlan[],
+  second: readonly SidePlan[] | undefined,
+  twoTrunks: number,
+  margin: number,
+): PlanChoice {
+  const across: readonly (SidePlan | undefined)[] = second ?? [undefined];
+  let best: { one: SidePlan; two: SidePlan | undefined } | undefined;
+  let worth = -Infinity;
+  for (const one of first)
+    for (const two of across) {
+      const value = middleOf(one, two, twoTrunks);
+      if (best === undefined || value > worth + 1e-12) {
+        worth = value;
+        best = { one, two };
+      }
+    }
+  if (best === undefined) throw new RangeError("a side without any plan");
+  const { one: ownOne, two: ownTwo } = best;
+  let lead = Infinity;
+  const close: ClosePlan[] = [];
+  for (const one of first)
+    for (const two of across) {
+      if (one.keeps === ownOne.keeps && two?.keeps === ownTwo?.keeps) continue;
+      const behind = worth - middleOf(one, two, twoTrunks);
+      if (behind < lead) lead = behind;
+      if (leastLead(ownOne, ownTwo, one, two, twoTrunks) <= margin + ROUNDING)
+        close.push({ plan: planOf(one, two), behind });
+    }
+  return { best: planOf(ownOne, ownTwo), worth, lead, close };
 }
 
-/** What both plans share cancels out, however little is known of it. */
-function leastLead(ahead: VinePlan, behind: VinePlan, twoTrunks: number): number {
-  let lead = ahead.first === behind.first ? 0 : ahead.first.low - behind.first.high;
-  if (ahead.second && behind.second) {
-    if (ahead.second !== behind.second) lead += ahead.second.low - behind.second.high;
-    lead +=
-      trunkGain(ahead.first, ahead.second, twoTrunks).low -
-      trunkGain(behind.first, behind.second, twoTrunks).high;
+function planOf(first: SidePlan, second: SidePlan | undefined): VinePlan {
+  return second ? { first, second } : { first };
+}
+
+function middleOf(one: SidePlan, two: SidePlan | undefined, twoTrunks: number): number {
+  if (two === undefined) return middle(one);
+  const { low, high } = trunkShare(one, two);
+  return middle(one) + middle(two) + ((low + high) / 2) * twoTrunks;
+}
+
+function leastLead(
+  ownOne: SidePlan,
+  ownTwo: SidePlan | undefined,
+  one: SidePlan,
+  two: SidePlan | undefined,
+  twoTrunks: number,
+): number {
+  let lead = ownOne === one ? 0 : ownOne.low - one.high;
+  if (ownTwo && two) {
+    if (ownTwo !== two) lead += ownTwo.low - two.high;
+    lead += twoTrunks * (trunkShare(ownOne, ownTwo).low - trunkShare(one, two).high);
   }
   return lead;
 }

@@ -41,38 +41,46 @@ export function compareCordons(
   inUse: readonly ScorePart[],
   rules: ChoiceRules,
 ): Comparison {
-  const lists = { mine: [] as Argument[], theirs: [] as Argument[] };
-  const weigh = (code: ArgumentCode, difference: number, facts: (winner: boolean) => Facts) => {
-    if (Math.abs(difference) < 1e-12) return;
-    const won = difference > 0;
-    lists[won ? "mine" : "theirs"].push({ code, weight: Math.abs(difference), facts: facts(won) });
-  };
-  const total = inUse.reduce((sum, part) => sum + rules.weights[part], 0) || 1;
-
+  const comparison = { mine: [] as Argument[], theirs: [] as Argument[] };
+  let total = 0;
+  for (const part of inUse) total += rules.weights[part];
   for (const part of inUse) {
     const own = mine.score.parts[part];
     const other = theirs.score.parts[part];
     if (!isKnown(own) || !isKnown(other)) continue;
-    weigh(part, (rules.weights[part] * (own.low - other.low)) / total, (won) =>
-      partFacts(
-        part,
-        won ? mine.candidate : theirs.candidate,
-        won ? theirs.candidate : mine.candidate,
-        training,
-      ),
-    );
+    const difference = (rules.weights[part] * (own.low - other.low)) / (total || 1);
+    if (isNothing(difference)) continue;
+    const [better, worse] = difference > 0 ? [mine, theirs] : [theirs, mine];
+    add(comparison, part, difference, partFacts(part, better.candidate, worse.candidate, training));
   }
-  weigh(
-    "trunkCondition",
-    trunkCost(theirs.trunkCondition, rules) - trunkCost(mine.trunkCondition, rules),
-    (won) => trunkFacts(won ? mine : theirs, won ? theirs : mine),
-  );
-  weigh("ownTrunk", gains.mine - gains.theirs, (won) => ({
-    trunk: (won ? mine : theirs).candidate.trunk ?? "",
-    shared: (won ? theirs : mine).candidate.trunk ?? "",
-  }));
-  const byWeight = (first: Argument, second: Argument) => second.weight - first.weight;
-  return { mine: lists.mine.sort(byWeight), theirs: lists.theirs.sort(byWeight) };
+  const cost = trunkCost(theirs.trunkCondition, rules) - trunkCost(mine.trunkCondition, rules);
+  if (!isNothing(cost))
+    add(comparison, "trunkCondition", cost, cost > 0 ? trunkFacts(mine, theirs) : trunkFacts(theirs, mine));
+  const gain = gains.mine - gains.theirs;
+  if (!isNothing(gain)) {
+    const [better, worse] = gain > 0 ? [mine, theirs] : [theirs, mine];
+    const facts = { trunk: better.candidate.trunk ?? "", shared: worse.candidate.trunk ?? "" };
+    add(comparison, "ownTrunk", gain, facts);
+  }
+  return comparison;
+}
+
+function isNothing(difference: number): boolean {
+  return Math.abs(difference) < 1e-12;
+}
+
+/** Puts an argument into its list, in front of those that weigh less. */
+function add(
+  comparison: { mine: Argument[]; theirs: Argument[] },
+  code: ArgumentCode,
+  difference: number,
+  facts: Facts,
+): void {
+  const list = difference > 0 ? comparison.mine : comparison.theirs;
+  const weight = Math.abs(difference);
+  let at = list.length;
+  while (at > 0 && list[at - 1].weight < weight) at--;
+  list.splice(at, 0, { code, weight, facts });
 }
 
 function trunkFacts(better: WeighedCordon, worse: WeighedCordon): Facts {

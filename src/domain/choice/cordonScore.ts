@@ -19,6 +19,8 @@ export interface CordonScore {
   readonly leftOut: readonly ScorePart[];
 }
 
+const NOTHING: readonly ScorePart[] = [];
+
 /**
  * Scores one cordon by the parts that its counts allow, weighed as the settings say. More live spurs, a shorter gap or
  * better placed spurs never lower it. Parts about which nothing was written down are left out and named.
@@ -83,7 +85,8 @@ export function scoreOver(
     low: low / total,
     high: weight ? high / total : 1,
     parts,
-    missing: inUse.filter((part) => !isKnown(parts[part])),
-    leftOut: SCORE_PARTS.filter((part) => !inUse.includes(part)),
+    missing: low === high ? NOTHING : inUse.filter((part) => !isKnown(parts[part])),
+    leftOut:
+      inUse.length === SCORE_PARTS.length ? NOTHING : SCORE_PARTS.filter((part) => !inUse.includes(part)),
   };
 }

@@ -38,50 +38,61 @@ export function spursAndPlacing(
   const counted = spursDown !== undefined || spursLevel !== undefined || spursUp !== undefined;
   if (training === undefined || !counted) return { spurs, placing: UNKNOWN_PART };
 
-  const groups = byWorth(cordon, live, rules.spurWorth[training]);
-  if (live === 0 || carry === undefined) return { spurs, placing: knownPart(live && meanWorth(groups)) };
-  return bestTaken(groups, carry, rules);
+  const order = byWorth(rules.spurWorth[training]);
+  const known = (spursDown ?? 0) + (spursLevel ?? 0) + (spursUp ?? 0);
+  const counts: SpurCounts = {
+    down: spursDown ?? 0,
+    level: (spursLevel ?? 0) + Math.max(0, live - known),
+    up: spursUp ?? 0,
+  };
+  if (live === 0 || carry === undefined) return { spurs, placing: knownPart(meanWorth(counts, order)) };
+  return bestTaken(counts, order, carry, rules);
 }
 
-interface WorthGroup {
-  readonly worth: number;
-  readonly count: number;
+type SpurCounts = Readonly<Record<keyof SpurWorth, number>>;
+/** The directions with their worth, best placed first. */
+type WorthOrder = readonly (readonly [direction: keyof SpurWorth, worth: number])[];
+
+const ORDERS = new WeakMap<SpurWorth, WorthOrder>();
+
+function byWorth(worth: SpurWorth): WorthOrder {
+  const known = ORDERS.get(worth);
+  if (known) return known;
+  const directions = ["down", "level", "up"] as const;
+  const order = directions
+    .map((direction) => [direction, worth[direction]] as const)
+    .sort(([, first], [, second]) => second - first);
+  ORDERS.set(worth, order);
+  return order;
 }
 
-function byWorth(cordon: CandidateCordon, live: number, worth: SpurWorth): WorthGroup[] {
-  const down = cordon.spursDown ?? 0;
-  const level = cordon.spursLevel ?? 0;
-  const up = cordon.spursUp ?? 0;
-  const unknown = Math.max(0, live - down - level - up);
-  return [
-    { worth: worth.down, count: down },
-    { worth: worth.level, count: level + unknown },
-    { worth: worth.up, count: up },
-  ].sort((first, second) => second.worth - first.worth);
-}
-
-function meanWorth(groups: readonly WorthGroup[]): number {
+function meanWorth(counts: SpurCounts, order: WorthOrder): number {
   let sum = 0;
-  let count = 0;
-  for (const group of groups) {
-    sum += group.worth * group.count;
-    count += group.count;
+  let total = 0;
+  for (const [direction, worth] of order) {
+    sum += worth * counts[direction];
+    total += counts[direction];
   }
-  return count === 0 ? 0 : sum / count;
+  return total === 0 ? 0 : sum / total;
 }
 
-function bestTaken(groups: readonly WorthGroup[], carry: number, rules: ChoiceRules): SpursAndPlacing {
+function bestTaken(
+  counts: SpurCounts,
+  order: WorthOrder,
+  carry: number,
+  { weights }: ChoiceRules,
+): SpursAndPlacing {
   let taken = 0;
   let sum = 0;
   let best = -1;
   let spurs = 0;
   let placing = 0;
-  for (const group of groups)
-    for (let spur = 0; spur < group.count; spur++) {
+  for (const [direction, worth] of order)
+    for (let spur = 0; spur < counts[direction]; spur++) {
       taken++;
-      sum += group.worth;
+      sum += worth;
       const spursNow = Math.min(1, taken / carry);
-      const earned = rules.weights.spurs * spursNow + (rules.weights.placing * sum) / taken;
+      const earned = weights.spurs * spursNow + (weights.placing * sum) / taken;
       if (earned >= best) {
         best = earned;
         spurs = spursNow;

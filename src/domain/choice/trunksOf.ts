@@ -16,18 +16,16 @@ export interface Trunk {
  * trunksOf({ candidates: [{ trunk: 2, trunkCondition: "dead" }, { trunk: 1 }] }).map((trunk) => trunk.live) // [true, false]
  */
 export function trunksOf(vine: VineToDecide): Trunk[] {
-  const numbers = new Map<number, { condition: Condition | undefined; anyLiveCordon: boolean }>();
-  for (const cordon of vine.candidates) {
-    if (cordon.trunk === undefined) continue;
-    const seen = numbers.get(cordon.trunk);
-    const liveCordon = cordon.condition !== "dead";
-    numbers.set(cordon.trunk, {
-      condition: graver(seen?.condition, cordon.trunkCondition),
-      anyLiveCordon: (seen?.anyLiveCordon ?? false) || liveCordon,
-    });
+  const seen: { number: number; condition: Condition | undefined; anyLiveCordon: boolean }[] = [];
+  for (const { trunk, condition, trunkCondition } of vine.candidates) {
+    if (trunk === undefined) continue;
+    let known = seen.find(({ number }) => number === trunk);
+    if (!known) seen.push((known = { number: trunk, condition: undefined, anyLiveCordon: false }));
+    known.condition = graver(known.condition, trunkCondition);
+    known.anyLiveCordon ||= condition !== "dead";
   }
-  return [...numbers]
-    .map(([number, { condition, anyLiveCordon }]) => ({
+  return seen
+    .map(({ number, condition, anyLiveCordon }) => ({
       number,
       condition,
       live: condition === undefined ? anyLiveCordon : condition !== "dead",

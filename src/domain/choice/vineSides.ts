@@ -2,10 +2,10 @@ import { OPPOSITE_SIDE, type CandidateCordon } from "./candidateCordon";
 
 const FIRST_SIDES = ["left", "north", "east"];
 
-/** Candidates of one side. */
-export interface VineSide {
+/** The candidates of one side. */
+export interface VineSide<Member> {
   readonly side: string;
-  readonly candidates: readonly CandidateCordon[];
+  readonly members: readonly Member[];
 }
 
 /**
@@ -13,23 +13,23 @@ export interface VineSide {
  * together: a side without a name, or left beside north.
  *
  * @param sidesWanted 1 puts every candidate on one side, for vines that are trained to a single cordon
+ *
  * @example
- * vineSides([{ side: "right", cordon: "A" }], 2).map(({ side, candidates }) => `${side} ${candidates.length}`) // ["left 0", "right 1"]
+ * vineSides([{ candidate: { side: "right" } }], 2).map(({ side, members }) => `${side} ${members.length}`) // ["left 0", "right 1"]
  */
-export function vineSides(
-  candidates: readonly CandidateCordon[],
+export function vineSides<Member extends { readonly candidate: CandidateCordon }>(
+  members: readonly Member[],
   sidesWanted: 1 | 2,
-): readonly VineSide[] | undefined {
-  if (candidates.length === 0) return [];
-  if (sidesWanted === 1) return [{ side: candidates[0].side, candidates }];
-  const first = FIRST_SIDES.find(
-    (side) => candidates[0].side === side || candidates[0].side === OPPOSITE_SIDE[side],
-  );
+): readonly VineSide<Member>[] | undefined {
+  if (members.length === 0) return [];
+  const some = members[0].candidate.side;
+  if (sidesWanted === 1) return [{ side: some, members }];
+  const first = FIRST_SIDES.find((side) => some === side || some === OPPOSITE_SIDE[side]);
   if (first === undefined) return undefined;
   const second = OPPOSITE_SIDE[first];
-  if (candidates.some(({ side }) => side !== first && side !== second)) return undefined;
+  if (members.some(({ candidate: { side } }) => side !== first && side !== second)) return undefined;
   return [first, second].map((side) => ({
     side,
-    candidates: candidates.filter((candidate) => candidate.side === side),
+    members: members.filter(({ candidate }) => candidate.side === side),
   }));
 }

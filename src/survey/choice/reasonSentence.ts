@@ -34,7 +34,7 @@ export function reasonSentence(
   const rival = reason.rival ?? "";
   const told = (list: readonly Argument[], own: string, other: string) =>
     argumentWords(list, own, other, language, unitSystem);
-  return say(REASONS[textKey(decision)], language, {
+  const sentence = say(REASONS[textKey(decision)], language, {
     cordon,
     rival,
     at: sideWords(side, language),
@@ -47,6 +47,10 @@ export function reasonSentence(
     from: reason.facts.from === undefined ? "" : caneOriginWords(reason.facts.from as CaneOrigin, language),
     weak: reason.facts.weak === undefined ? "" : weakWords(reason.facts, language),
   });
+  const { mineWith, theirsWith } = reason.facts;
+  return mineWith === undefined || theirsWith === undefined
+    ? sentence
+    : `${sentence} ${say(REASONS.goTogether, language, { cordon, rival, mineWith, theirsWith })}`;
 }
 
 /** "on the left", in the language. */
@@ -126,7 +130,7 @@ function argumentKey(code: Argument["code"], facts: Facts): string {
   if (code === "stretch") return facts.mine === 0 ? "noStretch" : "stretch";
   if (code === "ownTrunk") return facts.trunk === "" || facts.shared === "" ? "trunkUnknown" : "ownTrunk";
   if (code !== "placing") return code;
-  if (!(Number(facts.mine) > Number(facts.theirs) || Number(facts.mineOf) < Number(facts.theirsOf)))
+  if (!(Number(facts.mine) / Number(facts.mineOf) > Number(facts.theirs) / Number(facts.theirsOf)))
     return "placing";
   return facts.points === "up" ? "placingUp" : "placingDown";
 }

@@ -69,11 +69,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     cordons: {
       "left A": [
         "stays",
-        "Keep A on the left: no gap against one of 3; it comes from trunk 1, so that both cordons do not hang on trunk 2. For B speaks: 9 live spurs against 8.",
+        "Keep A on the left: no gap against one of 3; it comes from trunk 1, so that both cordons do not hang on trunk 2. In favour of B: 9 live spurs against 8.",
       ],
       "left B": [
         "goes",
-        "Cut B on the left; A is better: no gap against one of 3; it comes from trunk 1, so that both cordons do not hang on trunk 2. For B speaks: 9 live spurs against 8.",
+        "Cut B on the left; A is better: no gap against one of 3; it comes from trunk 1, so that both cordons do not hang on trunk 2. In favour of B: 9 live spurs against 8.",
       ],
       "right C": ["stays", "Keep C on the right: it is the only one there and worth keeping."],
     },
@@ -89,11 +89,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     cordons: {
       "left A": [
         "stays",
-        "Keep A on the left: it comes from trunk 1, so that both cordons do not hang on trunk 2. For B speaks: 9 live spurs against 8.",
+        "Keep A on the left: it comes from trunk 1, so that both cordons do not hang on trunk 2. In favour of B: 9 live spurs against 8.",
       ],
       "left B": [
         "goes",
-        "Cut B on the left; A is better: it comes from trunk 1, so that both cordons do not hang on trunk 2. For B speaks: 9 live spurs against 8.",
+        "Cut B on the left; A is better: it comes from trunk 1, so that both cordons do not hang on trunk 2. In favour of B: 9 live spurs against 8.",
       ],
       "right C": ["stays", "Keep C on the right: it is the only one there and worth keeping."],
     },
@@ -154,11 +154,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     cordons: {
       "left A": [
         "goes",
-        "Cut A on the left; B is better: no gap against one of 4; 10 live spurs against 4. For A speaks: it comes from trunk 1, so that both cordons do not hang on trunk 2.",
+        "Cut A on the left; B is better: no gap against one of 4; 10 live spurs against 4. In favour of A: it comes from trunk 1, so that both cordons do not hang on trunk 2.",
       ],
       "left B": [
         "stays",
-        "Keep B on the left: no gap against one of 4; 10 live spurs against 4. For A speaks: it comes from trunk 1, so that both cordons do not hang on trunk 2.",
+        "Keep B on the left: no gap against one of 4; 10 live spurs against 4. In favour of A: it comes from trunk 1, so that both cordons do not hang on trunk 2.",
       ],
       "right C": ["stays", "Keep C on the right: it is the only one there and worth keeping."],
     },
@@ -176,11 +176,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     cordons: {
       "left A": [
         "goes",
-        "Cut A on the left; B is better: it comes from trunk 2, so that both cordons do not hang on trunk 1. For A speaks: no gap against one of 1.",
+        "Cut A on the left; B is better: it comes from trunk 2, so that both cordons do not hang on trunk 1. In favour of A: no gap against one of 1.",
       ],
       "left B": [
         "stays",
-        "Keep B on the left: it comes from trunk 2, so that both cordons do not hang on trunk 1. For A speaks: no gap against one of 1.",
+        "Keep B on the left: it comes from trunk 2, so that both cordons do not hang on trunk 1. In favour of A: no gap against one of 1.",
       ],
       "right C": [
         "stays",
@@ -191,6 +191,35 @@ export const WORKED_VINES: readonly WorkedVine[] = [
         "Cut D on the right; C is better: it comes from trunk 1, so that both cordons do not hang on trunk 2; no gap against one of 1.",
       ],
     },
+  },
+  {
+    name: "two pairs are equal, and each cordon goes with one across",
+    why: "four cordons of 0.88: A+D and B+C hang on two trunks, 1.91 each; A+C and B+D on one, 1.76",
+    vine: vine([
+      cordon("left A", 1, 8, 1),
+      cordon("left B", 2, 8, 1),
+      cordon("right C", 1, 8, 1),
+      cordon("right D", 2, 8, 1),
+    ]),
+    cordons: {
+      "left A": [
+        "ask",
+        "Look at the vine: A and B on the left are equal in all that was written down. A goes with D, B with C.",
+      ],
+      "left B": [
+        "ask",
+        "Look at the vine: B and A on the left are equal in all that was written down. B goes with C, A with D.",
+      ],
+      "right C": [
+        "ask",
+        "Look at the vine: C and D on the right are equal in all that was written down. C goes with B, D with A.",
+      ],
+      "right D": [
+        "ask",
+        "Look at the vine: D and C on the right are equal in all that was written down. D goes with A, C with B.",
+      ],
+    },
+    cuts: [],
   },
   {
     name: "high wire: spurs that point down are better placed",
@@ -270,11 +299,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     cordons: {
       "left A": [
         "goes",
-        "Cut A on the left; B is better: it is sound, A is injured. For A speaks: 10 live spurs against 9.",
+        "Cut A on the left; B is better: it is sound, A is injured. In favour of A: 10 live spurs against 9.",
       ],
       "left B": [
         "stays",
-        "Keep B on the left: it is sound, A is injured. For A speaks: 10 live spurs against 9.",
+        "Keep B on the left: it is sound, A is injured. In favour of A: 10 live spurs against 9.",
       ],
       "right C": ["stays", "Keep C on the right: it is the only one there and worth keeping."],
     },
@@ -290,11 +319,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     cordons: {
       "left A": [
         "goes",
-        "Cut A on the left; B is better: its trunk 2 is sound, trunk 1 is injured. For A speaks: 10 live spurs against 9.",
+        "Cut A on the left; B is better: its trunk 2 is sound, trunk 1 is injured. In favour of A: 10 live spurs against 9.",
       ],
       "left B": [
         "stays",
-        "Keep B on the left: its trunk 2 is sound, trunk 1 is injured. For A speaks: 10 live spurs against 9.",
+        "Keep B on the left: its trunk 2 is sound, trunk 1 is injured. In favour of A: 10 live spurs against 9.",
       ],
       "right C": ["stays", "Keep C on the right: it is the only one there and worth keeping."],
     },
@@ -461,11 +490,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
       "left B": ["stays", "Keep B on the left: a person has decided it."],
       "right C": [
         "goes",
-        "Cut C on the right; D is better: it comes from trunk 2, so that both cordons do not hang on trunk 1. For C speaks: 9 live spurs against 8.",
+        "Cut C on the right; D is better: it comes from trunk 2, so that both cordons do not hang on trunk 1. In favour of C: 9 live spurs against 8.",
       ],
       "right D": [
         "stays",
-        "Keep D on the right: it comes from trunk 2, so that both cordons do not hang on trunk 1. For C speaks: 9 live spurs against 8.",
+        "Keep D on the right: it comes from trunk 2, so that both cordons do not hang on trunk 1. In favour of C: 9 live spurs against 8.",
       ],
     },
   },
@@ -659,11 +688,11 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     cordons: {
       "left A": [
         "stays",
-        "Keep A on the left: no gap against one of 2. For B speaks: 9 live spurs against 8.",
+        "Keep A on the left: no gap against one of 2. In favour of B: 9 live spurs against 8.",
       ],
       "right B": [
         "goes",
-        "Cut B on the right; A is better: no gap against one of 2. For B speaks: 9 live spurs against 8.",
+        "Cut B on the right; A is better: no gap against one of 2. In favour of B: 9 live spurs against 8.",
       ],
     },
     sides: ["A stays on the left."],

@@ -1,0 +1,14 @@
+/** `npm run bench -- NAME`: runs one benchmark of this folder; without a name it lists them. */
+const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<void> }>>> = {
+  choice: () => import("./choice"),
+};
+
+const wanted = process.argv[2] ?? "";
+const load = Object.hasOwn(BENCHMARKS, wanted) ? BENCHMARKS[wanted] : undefined;
+if (load) void load().then((benchmark) => benchmark.run());
+else {
+  console.log(`Benchmarks: ${Object.keys(BENCHMARKS).join(", ")}. Run one with: npm run bench -- NAME`);
+  if (wanted !== "") process.exitCode = 2;
+}
+
+export {};
