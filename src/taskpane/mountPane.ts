@@ -7,6 +7,7 @@ import { paneView } from "./paneView";
 import { paneStyles } from "./paneStyles";
 import { followTheme, type PaneTheme } from "./paneTheme";
 import type { Pane, PaneState } from "./pane";
+import { firstWalkStep } from "./walk";
 import { languageOf, say, type Language } from "../texts/language";
 import { PANE_TEXTS } from "../texts/pane";
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
@@ -18,6 +19,8 @@ export interface PaneOptions {
   readonly today?: number;
   /** Light or dark; the system's where it is left out. */
   readonly theme?: PaneTheme;
+  /** False keeps the walk for newcomers from opening by itself. */
+  readonly walk?: boolean;
 }
 
 export interface MountedPane {
@@ -43,6 +46,7 @@ export function mountPane(
   let state: PaneState = {
     page: "check",
     language: options.language ?? languageOf(navigator.language),
+    walk: options.walk === false ? undefined : firstWalkStep(),
     announced: "",
     check: FIRST_CHECK_STATE,
     functions: FIRST_FUNCTIONS_STATE,

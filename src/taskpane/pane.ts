@@ -11,6 +11,8 @@ export interface PaneState {
   readonly language: Language;
   /** The sentence at the top, until the next action or until it is closed. */
   readonly message?: PaneMessage;
+  /** Step of the walk that shows somebody around, while they are on it. */
+  readonly walk?: number;
   /** What was read out last. */
   readonly announced: string;
   readonly check: CheckState;

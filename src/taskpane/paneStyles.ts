@@ -42,7 +42,18 @@ export const paneStyles = css`
   .page[hidden] {
     display: none;
   }
+  .card {
+    margin: 12px 12px 0;
+    padding: 12px;
+    border: var(--strokeWidthThin) solid var(--colorNeutralStroke1);
+    border-radius: var(--borderRadiusMedium);
+    background: var(--colorNeutralBackground2);
+  }
   .foot {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: flex-end;
+    gap: 8px;
     padding: 8px 12px 12px;
   }
   h1,
@@ -123,6 +134,10 @@ export const paneStyles = css`
     display: flex;
     flex-direction: column;
     gap: 2px;
+  }
+  .foot .choice {
+    flex: 1;
+    min-inline-size: 120px;
   }
   .choice > span {
     color: var(--colorNeutralForeground1);

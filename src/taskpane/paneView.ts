@@ -4,7 +4,8 @@ import { choiceField } from "./fields";
 import { functionsPage } from "./functions/functionsPage";
 import type { PageId, Pane } from "./pane";
 import { LANGUAGES, type Language } from "../texts/language";
-import { PAGE_NAMES, PANE_TEXTS } from "../texts/pane";
+import { goToStep, walkCard } from "./walk";
+import { PAGE_NAMES, PANE_TEXTS, WALK_TEXTS } from "../texts/pane";
 
 const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
@@ -59,6 +60,7 @@ export function paneView(pane: Pane): TemplateResult {
             </fluent-message-bar>`
       }
     </div>
+    ${walkCard(pane)}
     <div class="unseen" role="status" aria-live="polite">${pane.state.announced}</div>
     ${PAGES.map(
       ({ id, page }) =>
@@ -80,6 +82,9 @@ export function paneView(pane: Pane): TemplateResult {
         options: LANGUAGES.map((language) => ({ value: language, label: LANGUAGE_NAMES[language] })),
         onChoose: (language) => pane.change((state) => ({ ...state, language: language as Language })),
       })}
+      <fluent-button id="walk-again" size="small" @click=${() => goToStep(pane, 0)}
+        >${pane.say(WALK_TEXTS.again)}</fluent-button
+      >
     </div>
   </div>`;
 }

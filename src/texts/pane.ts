@@ -236,3 +236,37 @@ export const FUNCTIONS_TEXTS = {
     "Une formule commence par = et un nom, comme {example}.",
   ),
 } as const satisfies Record<string, Text>;
+
+/** Texts of the walk that shows somebody around. */
+export const WALK_TEXTS = {
+  step: t("Step {step} of {steps}", "Paso {step} de {steps}", "Étape {step} sur {steps}"),
+  next: t("Next", "Siguiente", "Suivant"),
+  back: t("Back", "Atrás", "Retour"),
+  skip: t("Skip", "Saltar", "Passer"),
+  end: t("Begin", "Empezar", "Commencer"),
+  again: t("Show me around", "Mostrar el recorrido", "Faire la visite"),
+} as const satisfies Record<string, Text>;
+
+/** The steps of the walk, in order. */
+export const WALK_STEPS: readonly Text[] = [
+  t(
+    "This pane works on the count sheets of the open workbook. Press Check counts: it reads them and lists what is missing, impossible or unlikely. Nothing is changed.",
+    "Este panel trabaja con las hojas de conteo del libro abierto. Pulse Revisar conteos: las lee y muestra lo que falta, es imposible o poco probable. No cambia nada.",
+    "Ce volet travaille sur les feuilles de comptage du classeur ouvert. Appuyez sur Vérifier : il les lit et montre ce qui manque, est impossible ou peu probable. Rien n'est changé.",
+  ),
+  t(
+    "Open a line of the list and press the name of a cell: the cell is selected, and you can mend it. Check again shows what is gone.",
+    "Abra una línea de la lista y pulse el nombre de una celda: queda seleccionada y puede corregirla. Revisar otra vez muestra lo resuelto.",
+    "Ouvrez une ligne de la liste et appuyez sur le nom d'une cellule : elle est sélectionnée et vous pouvez la corriger. Vérifier encore montre ce qui a disparu.",
+  ),
+  t(
+    "What is true all the same is set aside with a reason. The list can be printed for the crew, written into a sheet, or marked in the cells; marks come off again without a trace.",
+    "Lo que aun así es cierto se aparta con un motivo. La lista se puede imprimir para la cuadrilla, escribir en una hoja o marcar en las celdas; las marcas se quitan sin dejar rastro.",
+    "Ce qui est vrai malgré tout est mis de côté avec une raison. La liste s'imprime pour l'équipe, s'écrit dans une feuille ou se marque dans les cellules ; les marques s'ôtent sans trace.",
+  ),
+  t(
+    "Functions answer a single question in a cell: nodes to leave, injury with its interval, crop of a vine. Open one, change its figures, put it into a cell.",
+    "Las funciones responden a una pregunta en una celda: yemas que dejar, daño con su intervalo, cosecha de una planta. Abra una, cambie las cifras y póngala en una celda.",
+    "Les fonctions répondent à une question dans une cellule : yeux à laisser, dégâts avec leur intervalle, récolte d'un cep. Ouvrez-en une, changez ses chiffres, mettez-la dans une cellule.",
+  ),
+];

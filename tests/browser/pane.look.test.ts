@@ -1,5 +1,7 @@
 import { PaneBrowser, type Look } from "./pane/panePage";
 
+jest.setTimeout(30_000);
+
 describe("the pane", () => {
   let browser: PaneBrowser;
   beforeAll(async () => {
@@ -8,10 +10,39 @@ describe("the pane", () => {
   afterAll(() => browser?.close());
 
   test.each<Look>(["light", "dark", "forced"])("breaks no rule of axe-core in %s", async (look) => {
-    const page = await browser.open({}, { look });
+    const page = await browser.open({}, { look, walk: true });
     expect(await page.brokenRules()).toEqual([]);
     await page.picture(`pane-${look}`);
     expect(page.problems).toEqual([]);
     await page.close();
+  });
+
+  test("shows a newcomer around, step by step, by keyboard", async () => {
+    const pane = await browser.open({}, { walk: true });
+    await pane.page.getByText("Step 1 of 4").waitFor();
+    await pane.reach("walk-next");
+    for (let step = 2; step <= 4; step += 1) {
+      await pane.page.keyboard.press("Enter");
+      await pane.page.getByText(`Step ${step} of 4`).waitFor();
+    }
+    expect(await pane.page.locator("#tab-functions").getAttribute("aria-selected")).toBe("true");
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.page.keyboard.press("Enter");
+    await pane.page.locator("#walk-step").waitFor({ state: "detached" });
+    expect(await pane.page.locator("#tab-check").getAttribute("aria-selected")).toBe("true");
+    expect(pane.problems).toEqual([]);
+    await pane.close();
+  });
+
+  test("leaves the corner for the host's own button free", async () => {
+    const pane = await browser.open({});
+    const reach = await pane.page.evaluate(() => {
+      const root = document.getElementById("pane")!.shadowRoot!;
+      return Math.max(
+        ...[...root.querySelectorAll("fluent-tab")].map((tab) => tab.getBoundingClientRect().right),
+      );
+    });
+    expect(reach).toBeLessThanOrEqual(320 - 34);
+    await pane.close();
   });
 });

@@ -62,7 +62,7 @@ export class PaneBrowser {
     );
     await page.addScriptTag({ content: this.script });
     await page.evaluate(
-      ([cells, rest]) => window.harness.mount(cells, { language: "en", today: 45350, ...rest }),
+      ([cells, rest]) => window.harness.mount(cells, { language: "en", today: 45350, walk: false, ...rest }),
       [sheets, options] as const,
     );
     return new PanePage(page, problems);
