@@ -1,5 +1,6 @@
 import type { WriteOptions } from "hucre";
 import { SHEETS } from "../../src/survey/sheets";
+import { figuresSheet } from "./figuresSheet";
 import { FARM_NAME, inventedFarm, type Farm } from "./inventedFarm";
 import { noticeSheet } from "./noticeSheet";
 import { plantMistakes, type PlantedMistake } from "./plantedMistakes";
@@ -71,6 +72,7 @@ function season(
       surveySheet(SHEETS.budCuts, farm.budCuts, options),
       surveySheet(SHEETS.harvest, farm.harvest, options),
       settingsSheet(farm.settings, options),
+      figuresSheet(farm, options),
     ],
     namedRanges: settingNames(farm.settings),
     properties: properties(FARM_NAME),

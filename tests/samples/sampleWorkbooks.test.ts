@@ -15,6 +15,9 @@ import {
 } from "../../sample-workbooks/make/sampleWorkbooks";
 import { allFindings } from "../../src/survey/checkSurvey";
 import { FINDING_KINDS } from "../../src/survey/checks";
+import { evaluateFormula } from "../../src/functions/evaluateFormula";
+import type { SheetArea } from "../../src/survey/sheetArea";
+import { numberOf } from "../../src/workbook/file/shiftFormula";
 import type { Finding } from "../../src/survey/finding";
 import { readSurvey } from "../../src/survey/readSurvey";
 import { SHEETS } from "../../src/survey/sheets";
@@ -186,5 +189,55 @@ describe("the checks", () => {
     const planted = new Set(seasonWithMistakes().mistakes.map((mistake) => mistake.code));
     const without = [...FINDING_KINDS.keys()].filter((code) => !planted.has(code));
     expect(without.filter((code) => !ABOUT_TABLES.includes(code))).toEqual([]);
+  });
+});
+
+describe("the formulas of a season", () => {
+  test("stand in the stored form with the values that the functions give for the cells they name", async () => {
+    const book = await openWorkbookFile(join(FOLDER, "larkmoor-clean.xlsx"));
+    const areas = new Map<string, SheetArea>();
+    for (const sheet of book.sheetNames) areas.set(sheet, await book.readSheet(sheet));
+    await book.close();
+    const names = new Map(book.outline!.names.map(({ name, formula }) => [name, formula]));
+    const valueAt = (sheet: string, address: string) => {
+      const [, letters, row] = /^\$?([A-Z]+)\$?(\d+)$/.exec(address)!;
+      const area = areas.get(sheet)!;
+      return area.values[Number(row) - area.firstRow][numberOf(letters) - area.firstColumn];
+    };
+    const literal = (value: unknown) => (typeof value === "string" ? `"${value}"` : String(value));
+    const resolved = (formula: string) =>
+      formula
+        .replace(/Setting_\w+/g, (name) => names.get(name)!)
+        .replace(
+          /(?<=["(,/=]|^)(?:(\w+)!)?(\$?[A-Z]{1,2}\$?\d+)(?=[,)/])/g,
+          (_all, sheet: string, address: string) => literal(valueAt(sheet ?? "Figures", address)),
+        );
+    const figures = areas.get("Figures")!;
+    let compared = 0;
+    for (let r = 1; r <= 3; r++)
+      for (let c = 0; c < figures.values[r].length; c++) {
+        const formula = figures.formulaAt(r, c);
+        if (!formula?.startsWith("=CORDON.")) continue;
+        const plain = resolved(formula);
+        const divided = plain.replace(/([\d.]+)\/([\d.]+)/, (_all, a: string, b: string) =>
+          String(Number(a) / Number(b)),
+        );
+        const outcome = evaluateFormula(divided);
+        if (!("values" in outcome)) throw new Error(`${formula}: ${outcome.sentence}`);
+        outcome.values[0].forEach((value, offset) => {
+          expect(Number(figures.values[r][c + offset])).toBeCloseTo(Number(value), 9);
+          compared++;
+        });
+      }
+    expect(compared).toBe(3 * 12);
+  });
+
+  test("say so where they spill", () => {
+    const parts = unzipSync(committed("larkmoor-clean.xlsx"));
+    const figures = strFromU8(parts["xl/worksheets/sheet8.xml"]);
+    expect(figures).toMatch(
+      /<c r="A7"[^>]* cm="1"[^>]*><f t="array" ref="A7:I28">_xldudf_CORDON_GAPSBYROW\(/,
+    );
+    expect(strFromU8(parts["xl/metadata.xml"])).toContain("XLDAPR");
   });
 });
