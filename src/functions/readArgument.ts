@@ -1,7 +1,9 @@
 import { Refusal, type Facts } from "../domain/refusal";
 import type { UnitSystem } from "../domain/units";
 import { isBlank, isCellError, type CellValue } from "../survey/cell";
+import { acceptedHeaders, plainHeader } from "../survey/column";
 import type { SheetArea } from "../survey/sheetArea";
+import { SHEETS } from "../survey/sheets";
 import { fromMetric, toMetric } from "./measure";
 import type { NumberList, Parameter, TableArgument } from "./parameter";
 
@@ -70,15 +72,27 @@ export function readNumberList(
   return { numbers, blanks };
 }
 
-/** Reads a range with its header row. */
+/**
+ * Reads a range with its header row. Refuses one in which a remark or another free text is the number 0: that is how
+ * some versions of Excel hand blank cells over, and then a blank count cannot be told from a count of nothing.
+ */
 export function readTable(
   parameter: Parameter,
   cells: readonly (readonly CellValue[])[],
 ): TableArgument | undefined {
   if (cells.length === 0 && parameter.optional) return undefined;
   const headings = cells[0] ?? [];
+  const facts = { argument: parameter.id, sheet: parameter.sheet ?? "" };
   if (cells.length < 2 || !headings.some((cell) => typeof cell === "string" && !isBlank(cell)))
-    throw new Refusal("invalid", "notATable", { argument: parameter.id, sheet: parameter.sheet ?? "" });
+    throw new Refusal("invalid", "notATable", facts);
+  const freeText = headings.findIndex(
+    (heading, column) =>
+      typeof heading === "string" &&
+      FREE_TEXT_HEADERS.has(plainHeader(heading)) &&
+      cells.some((row) => row[column] === 0),
+  );
+  if (freeText >= 0)
+    throw new Refusal("notAvailable", "blanksAsZero", { ...facts, heading: String(headings[freeText]) });
   const area: SheetArea = {
     sheet: "",
     firstRow: 1,
@@ -88,6 +102,15 @@ export function readTable(
   };
   return { area };
 }
+
+/** Columns that hold remarks and names, in which nobody writes 0. */
+const FREE_TEXT_COLUMNS = ["note", "countedBy", "cultivar", "source", "meaning", "changedBy"];
+const FREE_TEXT_HEADERS = new Set(
+  Object.values(SHEETS)
+    .flatMap(({ columns }) => columns)
+    .filter(({ id }) => FREE_TEXT_COLUMNS.includes(id))
+    .flatMap(acceptedHeaders),
+);
 
 function readNumber(
   parameter: Parameter,

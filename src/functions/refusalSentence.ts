@@ -2,7 +2,7 @@ import type { Refusal } from "../domain/refusal";
 import type { UnitSystem } from "../domain/units";
 import { SHEETS } from "../survey/sheets";
 import type { SheetId } from "../survey/column";
-import { CALL_REFUSALS, EXPECTED, PLACE_IN_RANGE } from "../texts/functions/callRefusals";
+import { CALL_REFUSALS, EXPECTED, PLACE_IN_RANGE, WHOLE_TABLE } from "../texts/functions/callRefusals";
 import { say, type Language, type TextFacts } from "../texts/language";
 import { REFUSALS } from "../texts/refusals";
 import type { CordonFunction } from "./cordonFunction";
@@ -34,7 +34,7 @@ function namesOf(refusal: Refusal, called: CordonFunction, language: Language): 
     if (typeof facts[fact] === "string") names[fact] = parameterLabel(called, facts[fact], language);
   if (typeof facts.row === "number") names.place = say(PLACE_IN_RANGE, language, { row: facts.row });
   if (typeof facts.sheet === "string")
-    names.suggestion = `${SHEETS[facts.sheet as SheetId].name[language]}[#All]`;
+    names.suggestion = say(WHOLE_TABLE, language, { table: SHEETS[facts.sheet as SheetId].name[language] });
   if (typeof facts.sheet === "string" && typeof facts.column === "string")
     names.column = columnHeader(facts.sheet as SheetId, facts.column, language);
   const parameter = called.parameters.find(({ id }) => id === facts.argument);

@@ -297,6 +297,19 @@ const REFUSED: readonly Refused[] = [
     says: ["cordons", "Row", "x", "row 2"],
   },
   {
+    why: "table: blanks that arrive as 0",
+    name: "GAPSBYROW",
+    args: [
+      [
+        ["Block", "Row", "Vine", "Positions", "Live spurs", "Note"],
+        ["North Bench", 1, 1, 8, 0, 0],
+      ],
+    ],
+    error: "#N/A",
+    code: "blanksAsZero",
+    says: ["cordons", "Note", "use the pane"],
+  },
+  {
     why: "a rule outside the range of its source",
     name: "NODESAFTERINJURY",
     args: [40, 0.17, "MSU 2002"],

@@ -63,6 +63,11 @@ export const CALL_REFUSALS: Readonly<Record<string, Text>> = {
     "{argument} no es un rango con encabezados: seleccione la tabla con su fila de encabezados, como {suggestion}.",
     "{argument} n'est pas une plage avec ligne d'en-tête : sélectionnez le tableau avec ses en-têtes, comme {suggestion}.",
   ),
+  blanksAsZero: t(
+    "{argument} arrived with 0 in the column “{heading}”, as some versions of Excel hand over blank cells: a blank count cannot be told from 0 here, so use the pane.",
+    "{argument} llegó con 0 en la columna «{heading}», como algunas versiones de Excel entregan celdas vacías: aquí no se distingue un conteo vacío de 0; use el panel.",
+    "{argument} est arrivé avec 0 dans la colonne « {heading} », comme certaines versions d'Excel transmettent les cellules vides : un comptage vide ne se distingue pas de 0 ici ; utilisez le volet.",
+  ),
   notOurTable: t(
     "{argument} has too few headings that are known here: select the table with its headings, such as {suggestion}.",
     "{argument} tiene muy pocos encabezados conocidos: seleccione la tabla con su fila de encabezados, como {suggestion}.",
@@ -130,6 +135,9 @@ export const EXPECTED: Readonly<Record<string, Text>> = {
     "une plage avec sa ligne d'en-tête",
   ),
 };
+
+/** How a table with its heading row is written as an argument. */
+export const WHOLE_TABLE: Text = t("{table}[#All]", "{table}[#Todo]", "{table}[#Tout]");
 
 /** Where in a list a wrong cell stands, to stand inside the sentences above. */
 export const PLACE_IN_RANGE: Text = t(
