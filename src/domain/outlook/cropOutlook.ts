@@ -1,7 +1,7 @@
 import { mustLieBetween } from "../refusal";
 import type { VinesPerHectare } from "../units";
-import type { Estimate, SpreadSource } from "./estimate";
-import { productRange, type Range } from "./productRange";
+import { relativeSpread, type Estimate, type SpreadSource } from "./estimate";
+import { rangesAlong, type Range } from "./productRange";
 
 /** When the figures were taken. Each stage replaces what the one before had to guess. */
 export const STAGES = ["winter", "shoots", "clusters", "lagPhase"] as const;
@@ -104,12 +104,16 @@ export interface CropOutlook {
 export function cropOutlook(figures: StageFigures, block: OutlookBlock, confidence = 0.9): CropOutlook {
   mustLieBetween("vines", block.planted, 0, 1e7);
   const { onNodes, added, toClusters, toCrop } = chain(figures);
-  const perVine = productRange(onNodes, added, [...toClusters, ...toCrop], confidence);
-  const bearing = productRange(onNodes, added, [...toClusters, ...toCrop, block.bearing], confidence);
+  const [clusters, perVine, bearing] = rangesAlong(
+    onNodes,
+    added,
+    [toClusters, toCrop, [block.bearing]],
+    confidence,
+  );
   return {
     stage: figures.stage,
     confidence,
-    clusters: productRange(onNodes, added, toClusters, confidence),
+    clusters,
     perVine,
     perHectare: block.density === undefined ? undefined : times(bearing, block.density),
     block: times(bearing, block.planted),
@@ -174,7 +178,7 @@ function spreadShares(
     ...onNodes.map((estimate) => ({ estimate, weight })),
     ...rest.map((estimate) => ({ estimate, weight: 1 })),
   ].map(({ estimate, weight }) => {
-    const relative = estimate.value > 0 ? estimate.standardError / estimate.value : 0;
+    const relative = relativeSpread(estimate);
     return { source: estimate.source, value: estimate.value, relative, squared: (relative * weight) ** 2 };
   });
   const total = parts.reduce((sum, { squared }) => sum + squared, 0);

@@ -120,3 +120,26 @@ export function betaEstimate(source: SpreadSource, value: number, a: number, b: 
     shape: { a, b },
   };
 }
+
+/**
+ * Standard error over the middle of the law. A beta law has a middle above 0 even when no hit was counted, so that a
+ * sample of dead buds only is not taken for certainty.
+ *
+ * @example
+ * relativeSpread(fromYears("clusterWeight", 0.1, 0.2)) // 0.2
+ * relativeSpread(shareFromCount("budbreak", 0, 9)) // 1.3143
+ */
+export function relativeSpread(estimate: Estimate): number {
+  const centre = centreOf(estimate);
+  return centre > 0 ? estimate.standardError / centre : 0;
+}
+
+/**
+ * Middle of the law: the value, or the mean of a beta law.
+ *
+ * @example
+ * centreOf(shareFromCount("budbreak", 0, 9)) // 0.05
+ */
+export function centreOf({ value, shape }: Estimate): number {
+  return shape ? shape.a / (shape.a + shape.b) : value;
+}

@@ -1,4 +1,4 @@
-import type { Estimate } from "./estimate";
+import { centreOf, relativeSpread, type Estimate } from "./estimate";
 import { betaQuantile } from "../statistics/betaQuantile";
 import { incompleteBeta } from "../statistics/incompleteBeta";
 import { tQuantile } from "../statistics/tQuantile";
@@ -19,9 +19,8 @@ export interface LogDistribution {
  * logDistribution({ source: "vines", value: 1, standardError: 0.1, degrees: Infinity, law: "logT" }, 0.05).masses.reduce((sum, mass) => sum + mass) // 1
  */
 export function logDistribution(estimate: Estimate, step: number): LogDistribution {
-  const relative = estimate.standardError / estimate.value;
-  const centre = estimate.shape ? estimate.shape.a / (estimate.shape.a + estimate.shape.b) : estimate.value;
-  const middle = Math.log(centre);
+  const relative = relativeSpread(estimate);
+  const middle = Math.log(centreOf(estimate));
   if (!(relative > 0)) return { first: middle, step, masses: Float64Array.of(1) };
   if (relative < 0.7 * step) {
     const side = (relative * relative) / (2 * step * step);

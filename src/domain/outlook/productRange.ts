@@ -1,5 +1,5 @@
 import { mustLieBetween } from "../refusal";
-import type { Estimate } from "./estimate";
+import { centreOf, relativeSpread, type Estimate } from "./estimate";
 import { logDistribution, plus, product, quantile, type LogDistribution } from "./logDistribution";
 
 /** A figure with the range that holds it at the stated confidence. */
@@ -28,27 +28,56 @@ export function productRange(
   rest: readonly Estimate[],
   confidence: number,
 ): Range {
+  return rangesAlong(first, amount, [rest], confidence)[0];
+}
+
+/**
+ * Ranges after each further group of figures has been multiplied in: clusters a vine, then crop a vine, then crop of the
+ * block, in one go.
+ *
+ * @example
+ * rangesAlong([exactly("vines", 40)], 0, [[], [exactly("clusterWeight", 0.1)]], 0.9).map((range) => range.likely) // [40, 4]
+ */
+export function rangesAlong(
+  first: readonly Estimate[],
+  amount: number,
+  groups: readonly (readonly Estimate[])[],
+  confidence: number,
+): readonly Range[] {
   mustLieBetween("confidence", confidence, 0.5, 0.9999);
-  const all = [...first, ...rest];
-  const likely =
-    (first.reduce((total, { value }) => total * value, 1) + amount) *
-    rest.reduce((total, { value }) => total * value, 1);
-  if (!(likely > 0)) return { low: 0, likely: 0, high: 0 };
-  const combined = Math.sqrt(
-    all.reduce((sum, { value, standardError }) => sum + (standardError / value) ** 2, 0),
-  );
-  if (combined === 0) return { low: likely, likely, high: likely };
-  const step = combined / STEPS_A_SPREAD;
-  const multiplied = (estimates: readonly Estimate[], from: LogDistribution) =>
-    estimates.reduce((sofar, estimate) => product(sofar, logDistribution(estimate, step)), from);
-  const one: LogDistribution = { first: 0, step, masses: Float64Array.of(1) };
-  const whole = multiplied(rest, plus(multiplied(first, one), amount));
   const tail = (1 - confidence) / 2;
-  return {
-    low: Math.min(likely, quantile(whole, tail)),
-    likely,
-    high: Math.max(likely, quantile(whole, 1 - tail)),
-  };
+  const spreads = groups.map((_, at) => combinedSpread([...first, ...groups.slice(0, at + 1).flat()]));
+  const widest = Math.max(...spreads);
+  const start = (step: number) => plus(multiplied(first, ONE(step)), amount);
+  let shared = widest > 0 ? start(widest / STEPS_A_SPREAD) : undefined;
+  let likely = valueOf(first) + amount;
+  let possible = first.every((estimate) => centreOf(estimate) > 0) || amount > 0;
+  return groups.map((group, at) => {
+    likely *= valueOf(group);
+    possible &&= group.every((estimate) => centreOf(estimate) > 0);
+    if (!possible) return { low: 0, likely: 0, high: 0 };
+    if (shared) shared = multiplied(group, shared);
+    const spread = spreads[at];
+    if (spread === 0 || !shared) return { low: likely, likely, high: likely };
+    const whole =
+      spread > widest / MOST_COARSER
+        ? shared
+        : multiplied(groups.slice(0, at + 1).flat(), start(spread / STEPS_A_SPREAD));
+    return {
+      low: Math.min(likely, quantile(whole, tail)),
+      likely,
+      high: Math.max(likely, quantile(whole, 1 - tail)),
+    };
+  });
 }
 
 const STEPS_A_SPREAD = 20;
+/** A range so many times narrower than the widest gets a grid of its own. */
+const MOST_COARSER = 3;
+
+const ONE = (step: number): LogDistribution => ({ first: 0, step, masses: Float64Array.of(1) });
+const valueOf = (estimates: readonly Estimate[]) => estimates.reduce((total, { value }) => total * value, 1);
+const combinedSpread = (estimates: readonly Estimate[]) =>
+  Math.sqrt(estimates.reduce((sum, estimate) => sum + relativeSpread(estimate) ** 2, 0));
+const multiplied = (estimates: readonly Estimate[], from: LogDistribution) =>
+  estimates.reduce((sofar, estimate) => product(sofar, logDistribution(estimate, from.step)), from);

@@ -32,7 +32,8 @@ export function vinesAtRandom(counts: readonly number[], vines = Infinity): Esti
  * Mean of a block from vines drawn row by row, each row a stratum (Cochran 1977, sections 5.3 to 5.4): what differs
  * between rows no longer counts as doubt. Rows with fewer than two counts are put together with the rows beside them
  * (collapsed strata, section 5A.12), which errs on the wide side. Degrees of freedom after Satterthwaite 1946,
- * Biometrics Bulletin 2:110-114.
+ * Biometrics Bulletin 2:110-114, with each squared variance divided by its degrees plus two and two taken off the result:
+ * the plain form squares an estimate, which with two vines a row makes the degrees far too few.
  *
  * `strata`: in the order of the rows; every bearing vine of the block belongs to one.
  *
@@ -58,10 +59,11 @@ export function vinesByRow(strata: readonly Stratum[]): Estimate {
     const part = (share * share * own.variance * (1 - drawn / group.vines)) / drawn;
     mean += share * own.mean;
     variance += part;
-    if (drawn > 1) squares += (part * part) / (drawn - 1);
+    if (drawn > 1) squares += (part * part) / (drawn + 1);
   }
-  const degrees = squares > 0 ? (variance * variance) / squares : n - groups.length;
-  return ofVines(mean, Math.sqrt(variance), Math.max(1, degrees), n, vines);
+  const most = Math.max(1, n - groups.length);
+  const degrees = squares > 0 ? Math.min(most, Math.max(1, (variance * variance) / squares - 2)) : most;
+  return ofVines(mean, Math.sqrt(variance), degrees, n, vines);
 }
 
 /** Puts rows with fewer than two counts together with the next, the last ones with the one before. */

@@ -6,7 +6,7 @@ import {
   type Estimate,
 } from "../../../src/domain/outlook/estimate";
 import { fruitfulNodes } from "../../../src/domain/outlook/fruitfulNodes";
-import { productRange } from "../../../src/domain/outlook/productRange";
+import { productRange, rangesAlong } from "../../../src/domain/outlook/productRange";
 import { vinesAtRandom } from "../../../src/domain/outlook/vinesCounted";
 import { seededRandom } from "../../../src/domain/random";
 import { normalQuantile } from "../../../src/domain/statistics/normalQuantile";
@@ -98,5 +98,30 @@ describe("ranges where the answer is known in closed form", () => {
       likely: 0,
       high: 0,
     });
+  });
+
+  test("forty dead buds of forty leave a likely crop of nothing, but not a certain one", () => {
+    const dead = fruitfulNodes([{ nodes: 40, primaries: 0, secondariesOnly: 0 }], 0.38);
+    const { low, likely, high } = productRange([dead], 0, [nodes], 0.9);
+    expect([low, likely]).toEqual([0, 0]);
+    expect(high).toBeGreaterThan(0.5);
+    expect(high).toBeLessThan(4);
+  });
+
+  test("with every bud dead and no budbreak the basal shoots are left", () => {
+    const { likely } = productRange(
+      [exactly("buds", 0), exactly("budbreak", 0)],
+      0.3,
+      [exactly("vines", 10)],
+      0.9,
+    );
+    expect(likely).toBeCloseTo(3, 12);
+  });
+
+  test("a prefix of a chain has the range that it has alone, also when it is far narrower than the whole", () => {
+    const few = shareFromCount("missing", 950, 1000);
+    const along = rangesAlong([few], 0, [[], [fruitfulness]], 0.9);
+    expect(along[0]).toEqual(productRange([few], 0, [], 0.9));
+    expect(along[1]).toEqual(productRange([few], 0, [fruitfulness], 0.9));
   });
 });
