@@ -1,6 +1,7 @@
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
+import HtmlPlugin from "html-webpack-plugin";
 
 const root = path.dirname(fileURLToPath(import.meta.url));
 
@@ -58,4 +59,54 @@ export function deskConfiguration(mode) {
   };
 }
 
-export default (_env, { mode = "production" }) => [deskConfiguration(mode)];
+/** Where the add-in's own files stand in manifest.xml, until a build puts the office's address in its place. */
+export const TRIAL_ADDRESS = "https://localhost:3000/";
+
+/**
+ * The address that the add-in will be served from, with a slash at its end.
+ *
+ * @throws Error with one sentence when Office would not take it
+ */
+export function addinAddress(given = TRIAL_ADDRESS) {
+  const refuse = (why) => {
+    const refusal = new Error(`--env address=https://HOST/PATH/ was expected, but is "${given}": ${why}`);
+    refusal.stack = refusal.message;
+    return refusal;
+  };
+  if (!URL.canParse(String(given))) throw refuse("that is no address.");
+  const url = new URL(String(given));
+  if (url.protocol !== "https:") throw refuse("Office loads add-ins over https only.");
+  if (url.search || url.hash || url.username)
+    throw refuse("nothing may follow the path, and no name or password may stand in it.");
+  return url.href.endsWith("/") ? url.href : `${url.href}/`;
+}
+
+/** The add-in as files for any HTTPS host: dist/ with manifest, page, scripts, functions and icons. */
+export function addinConfiguration(mode, address) {
+  const base = addinAddress(address);
+  const manifest = (text) => text.replaceAll(TRIAL_ADDRESS, base);
+  return {
+    ...sharedConfiguration("addin", mode),
+    entry: { taskpane: path.join(root, "src/taskpane/excelPage.ts") },
+    output: { path: path.join(root, "dist"), filename: "[name].js", clean: true },
+    plugins: [
+      new HtmlPlugin({
+        template: path.join(root, "src/taskpane/index.html"),
+        filename: "taskpane.html",
+        scriptLoading: "defer",
+        hash: true,
+        minify: false,
+      }),
+      new CopyPlugin({
+        patterns: [
+          { from: "manifest.xml", transform: (bytes) => manifest(bytes.toString("utf8")) },
+          { from: "src/taskpane/support.html" },
+          { from: "src/taskpane/icons/*.png", to: "icons/[name][ext]" },
+          { from: "src/functions/functions*.json", to: "[name][ext]" },
+        ],
+      }),
+    ],
+  };
+}
+
+export default (env, { mode = "production" }) => [addinConfiguration(mode, env.address)];
