@@ -6,6 +6,8 @@ export interface ReadOptions {
   /** Called between slices with the share of the sheet that is read, 0 to 1. */
   onProgress?: (done: number) => void;
   signal?: AbortSignal;
+  /** Only these rows of the sheet, as a person counts them; the area is what of them is filled. */
+  rows?: { readonly first: number; readonly count: number };
 }
 
 /** A table that the add-in writes into a sheet of its own. Text is written as text, never as a formula. */

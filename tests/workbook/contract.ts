@@ -51,6 +51,14 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     same(cellAt(area, 1, 1), null);
   });
 
+  rule("reads some rows of a sheet alone", async () => {
+    const workbook = await makeWorkbook(COUNTS);
+    const area = await workbook.readSheet("Cordons", { rows: { first: 3, count: 5 } });
+    same(cellAt(area, 3, 2), 8);
+    same(area.values.length, 1);
+    same((await workbook.readSheet("Cordons", { rows: { first: 9, count: 1 } })).values, []);
+  });
+
   rule("reads an empty sheet as no rows", async () => {
     const workbook = await makeWorkbook({ Empty: [] });
     same((await workbook.readSheet("Empty")).values, []);

@@ -67,7 +67,7 @@ export class DeskWorkbook implements SurveyWorkbook {
   }
 
   async readSheet(name: string, options: ReadOptions = {}): Promise<SheetArea> {
-    const { onProgress, signal } = options;
+    const { onProgress, signal, rows: wanted } = options;
     signal?.throwIfAborted();
     await this.settling;
     const sheet = this.sheet(name);
@@ -78,8 +78,10 @@ export class DeskWorkbook implements SurveyWorkbook {
     const formulas = new Map<string, string>();
     const bounds = { firstRow: Infinity, lastRow: -1, firstColumn: Infinity, lastColumn: -1 };
     const rowCount = Math.max(cells.getLength(), lastKey(spilled) + 1);
+    const from = wanted ? wanted.first - 1 : 0;
+    const end = wanted ? Math.min(rowCount, from + wanted.count) : rowCount;
 
-    for (let row = 0; row < rowCount; row++) {
+    for (let row = from; row < end; row++) {
       if (row > 0 && row % ROWS_AT_ONCE === 0) {
         onProgress?.(row / rowCount);
         await aBreath();
@@ -113,7 +115,7 @@ export class DeskWorkbook implements SurveyWorkbook {
       firstRow: firstRow + 1,
       firstColumn: firstColumn + 1,
       values: rows
-        .slice(firstRow, lastRow + 1)
+        .slice(firstRow - from, lastRow + 1 - from)
         .map((row) => Array.from({ length: width }, (_, column) => row[firstColumn + column] ?? null)),
       formulaAt: (r, c) => formulas.get(`${firstRow + r} ${firstColumn + c}`) ?? null,
     };

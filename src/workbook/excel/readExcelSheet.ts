@@ -31,7 +31,7 @@ export async function readExcelSheet(
 async function readOnce(
   context: Excel.RequestContext,
   name: string,
-  { onProgress, signal }: ReadOptions,
+  { onProgress, signal, rows: wanted }: ReadOptions,
 ): Promise<SheetArea | undefined> {
   signal?.throwIfAborted();
   const worksheet = context.workbook.worksheets.getItemOrNullObject(name);
@@ -41,19 +41,26 @@ async function readOnce(
   await context.sync();
   if (worksheet.isNullObject) throw new WorkbookProblem("noSheet", { sheet: name });
   const sheet = worksheet.name;
+  const empty: SheetArea = { sheet, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
   if (used.isNullObject) {
     onProgress?.(1);
-    return { sheet, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+    return empty;
   }
 
   const { rowIndex, columnIndex, rowCount, columnCount } = used;
+  const from = wanted ? Math.max(rowIndex, wanted.first - 1) : rowIndex;
+  const end = wanted ? Math.min(rowIndex + rowCount, wanted.first - 1 + wanted.count) : rowIndex + rowCount;
+  if (from >= end) {
+    onProgress?.(1);
+    return empty;
+  }
   const values: CellValue[][] = [];
   const formulas = new Map<number, string>();
   let rowsASlice = Math.max(1, Math.floor(CELLS_A_SLICE / columnCount));
-  while (values.length < rowCount) {
+  while (values.length < end - from) {
     signal?.throwIfAborted();
-    const rows = Math.min(rowsASlice, rowCount - values.length);
-    const slice = worksheet.getRangeByIndexes(rowIndex + values.length, columnIndex, rows, columnCount);
+    const rows = Math.min(rowsASlice, end - from - values.length);
+    const slice = worksheet.getRangeByIndexes(from + values.length, columnIndex, rows, columnCount);
     slice.load("values,formulas,valueTypes");
     const now = worksheet.getUsedRangeOrNullObject(true);
     now.load("rowIndex,columnIndex,rowCount,columnCount");
@@ -84,11 +91,11 @@ async function readOnce(
     }
     slice.untrack();
     now.untrack();
-    onProgress?.(values.length / rowCount);
+    onProgress?.(values.length / (end - from));
   }
   return {
     sheet,
-    firstRow: rowIndex + 1,
+    firstRow: from + 1,
     firstColumn: columnIndex + 1,
     values,
     formulaAt: (r, c) => formulas.get(r * columnCount + c) ?? null,

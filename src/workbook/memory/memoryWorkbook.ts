@@ -47,7 +47,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
 
   async readSheet(name: string, options: ReadOptions = {}): Promise<SheetArea> {
     options.signal?.throwIfAborted();
-    const area = filledArea(this.sheet(name));
+    const area = filledArea(this.sheet(name), options.rows);
     options.onProgress?.(1);
     return area;
   }
@@ -189,12 +189,15 @@ function put(sheet: MemorySheet, row: number, column: number, cell: MemoryCell):
   }
 }
 
-function filledArea(sheet: MemorySheet): SheetArea {
+function filledArea(sheet: MemorySheet, rows: ReadOptions["rows"]): SheetArea {
+  const first = rows ? rows.first - 1 : 0;
+  const end = rows ? first + rows.count : Infinity;
   let firstRow = Infinity;
   let lastRow = -1;
   let firstColumn = Infinity;
   let lastColumn = -1;
   sheet.cells.forEach((row, r) => {
+    if (r < first || r >= end) return;
     row.forEach((value, c) => {
       if (isBlank(value) && !sheet.formulas.has(`${r + 1} ${c + 1}`)) return;
       firstRow = Math.min(firstRow, r);
