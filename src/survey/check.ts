@@ -27,10 +27,13 @@ export interface CheckContext {
 /** Index of the header row, for findings about the table itself. */
 export const HEADER = -1;
 
+/** Where a finding stands: a row of the table, its header, or a row of the sheet that is none of the table's. */
+export type FindingRow = number | { readonly sheetRow: number };
+
 /** Takes a finding down: the row's place is added to the facts. */
 export type Report = (
   kind: FindingKind,
-  index: number,
+  row: FindingRow,
   column: SurveyColumn | undefined,
   facts?: TextFacts,
 ) => void;

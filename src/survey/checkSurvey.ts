@@ -1,5 +1,5 @@
 import type { TextFacts } from "../texts/language";
-import { HEADER, type Check, type CheckContext, type FindingKind, type Judge, type Report } from "./check";
+import { HEADER, type CheckContext, type FindingKind, type FindingRow, type Report } from "./check";
 import { CHECKS } from "./checks";
 import type { Finding } from "./finding";
 import { SETTINGS } from "./settings";
@@ -28,8 +28,8 @@ export function* checkSurvey(survey: Survey, options: CheckOptions = {}): Genera
   const slice = options.slice ?? 5000;
   const context = contextOf(survey, options.today);
   const checks = CHECKS.filter((check) => !options.only || options.only.includes(check.id));
-  const jobs = survey.allTables.flatMap((table) =>
-    checks.filter((check) => check.sheets.includes(table.shape.id)).map((check) => ({ table, check })),
+  const jobs = checks.flatMap((check) =>
+    check.sheets.flatMap((id) => survey.tables(id).map((table) => ({ table, check }))),
   );
   const total = jobs.reduce((rows, { table }) => rows + table.rowCount + 1, 0);
   let done = 0;
@@ -84,22 +84,23 @@ export function contextOf(survey: Survey, today: number | undefined): CheckConte
 
 /** Makes findings of a table's rows and hands them on. */
 export function reporter(survey: Survey, table: SurveyTable, take: (finding: Finding) => void): Report {
-  return (kind, index, column, facts) => take(makeFinding(survey, table, kind, index, column, facts));
+  return (kind, row, column, facts) => take(makeFinding(survey, table, kind, row, column, facts));
 }
 
 function makeFinding(
   survey: Survey,
   table: SurveyTable,
   kind: FindingKind,
-  index: number,
+  row: FindingRow,
   column: SurveyColumn | undefined,
   facts: TextFacts = {},
 ): Finding {
+  const index = typeof row === "number" ? row : HEADER;
   return {
     code: kind.code,
     severity: kind.severity,
     sheet: table.sheet,
-    row: index === HEADER ? table.headerRow : table.sheetRow(index),
+    row: typeof row !== "number" ? row.sheetRow : index === HEADER ? table.headerRow : table.sheetRow(index),
     columnNumber: column?.sheetColumn ?? 0,
     column: column?.header ?? "",
     facts: index === HEADER ? facts : { ...placeFacts(survey, table, index), ...facts },
@@ -121,5 +122,3 @@ function placeFacts(survey: Survey, table: SurveyTable, index: number): Record<s
   if (sideId) facts["side"] = sideId;
   return facts;
 }
-
-export type { Check, Judge };

@@ -1,4 +1,4 @@
-import { FINDING_PLACES, FINDING_TEXTS } from "../texts/findings";
+import { FINDING_PLACES, FINDING_TEXTS, HABIT_TEXTS, MADE_TEXTS } from "../texts/findings";
 import { say, type Language, type TextFacts } from "../texts/language";
 import type { Finding } from "./finding";
 import { SHEETS } from "./sheets";
@@ -61,6 +61,10 @@ function shownFacts(finding: Finding, language: Language): TextFacts {
     facts["otherSheet"] = say(FINDING_PLACES.otherSheet, language, { name: facts["otherSheet"] });
   if (typeof facts["columnId"] === "string")
     facts["missing"] = headerOf(String(facts["shape"]), facts["columnId"], language);
+  if (typeof facts["habit"] === "string")
+    facts["habit"] = HABIT_TEXTS[facts["habit"] as keyof typeof HABIT_TEXTS][language];
+  if (typeof facts["made"] === "string")
+    facts["made"] = MADE_TEXTS[facts["made"] as keyof typeof MADE_TEXTS][language];
   return facts;
 }
 

@@ -3,7 +3,7 @@ import { isBlank, isCellError, type CellValue } from "./cell";
 import { plainHeader, type Column, type SheetId } from "./column";
 import { findTable, type FoundTable, type HeaderMapping } from "./findTable";
 import { readSettings } from "./readSettings";
-import { textDate, type DayOrder } from "./serialDate";
+import { isPlausibleDay, seasonOf, textDate, type DayOrder } from "./serialDate";
 import type { SheetArea } from "./sheetArea";
 import { CELL, type Survey, type SurveyColumn, type SurveyTable, type TotalRow } from "./survey";
 import { textNumber } from "./textNumber";
@@ -45,10 +45,10 @@ export function readSurvey(areas: readonly SheetArea[], options: SurveyOptions =
     ...settingTables,
     ...rest.map(({ area, place }) => readTable(area, place, unitSystem, words)),
   ];
-  const byId = new Map<SheetId, SurveyTable[]>();
-  for (const table of allTables) byId.set(table.shape.id, [...(byId.get(table.shape.id) ?? []), table]);
+  const { current, past } = partBySeason(allTables);
   return {
-    tables: (id) => byId.get(id) ?? [],
+    tables: (id) => current.get(id) ?? [],
+    pastTables: (id) => past.get(id) ?? [],
     allTables,
     otherSheets,
     settings,
@@ -56,6 +56,24 @@ export function readSurvey(areas: readonly SheetArea[], options: SurveyOptions =
     unitSystem,
     words,
   };
+}
+
+type TablesById = Map<SheetId, SurveyTable[]>;
+
+/** Tables of the latest season of each kind of sheet, and older ones beside them. */
+function partBySeason(tables: readonly SurveyTable[]): { current: TablesById; past: TablesById } {
+  const current: TablesById = new Map();
+  const past: TablesById = new Map();
+  const latest = new Map<SheetId, number>();
+  const seasonOf = (table: SurveyTable) => table.season ?? Infinity;
+  for (const table of tables)
+    latest.set(table.shape.id, Math.max(latest.get(table.shape.id) ?? -Infinity, seasonOf(table)));
+  for (const table of tables) {
+    const into = seasonOf(table) < latest.get(table.shape.id)! ? past : current;
+    into.set(table.shape.id, [...(into.get(table.shape.id) ?? []), table]);
+  }
+  for (const older of past.values()) older.sort((a, b) => seasonOf(b) - seasonOf(a));
+  return { current, past };
 }
 
 const METRIC_UNITS = new Set(["m", "cm", "mm", "kg", "g", "t"]);
@@ -118,6 +136,11 @@ function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words
       typeof cell === "string" && !isBlank(cell) && !known.has(position) ? [heading(position)] : [],
     ),
     repeatedHeaders: place.repeated.map(heading),
+    formulaAt: (index, column) => area.formulaAt(rows[index], column.sheetColumn - area.firstColumn),
+    season:
+      place.shape.id === "cordons" || place.shape.id === "vines"
+        ? seasonOfTable(area.sheet, columns)
+        : undefined,
   };
 }
 
@@ -147,7 +170,20 @@ export function readRow(
     columns,
     column: (id) => byId.get(id),
     totals: [],
+    formulaAt: () => null,
   };
+}
+
+/** The season of most dates; without dates the last year in the sheet's name. */
+function seasonOfTable(sheet: string, columns: readonly SurveyColumn[]): number | undefined {
+  const dates = columns
+    .find((column) => column.column.id === "countedOn")
+    ?.numbers.filter(isPlausibleDay)
+    .sort();
+  if (dates && dates.length > 0) return seasonOf(dates[dates.length >> 1]);
+  const years = [...sheet.matchAll(/(?<!\d)(?:(20\d\d)(?:\s*[-–/]\s*(\d\d(?:\d\d)?))?)(?!\d)/g)].at(-1);
+  if (!years) return undefined;
+  return years[2] === undefined ? Number(years[1]) : 2000 + (Number(years[2]) % 100);
 }
 
 function indexIn(sorted: Int32Array, wanted: number): number | undefined {
@@ -362,8 +398,8 @@ function readDates(raw: readonly CellValue[]): Cells {
   for (let i = 0; i < raw.length; i++) {
     const value = raw[i];
     if (typeof value === "number") {
-      numbers[i] = value;
-      if (value - value !== 0) states[i] = CELL.error;
+      numbers[i] = isPlausibleDay(value) ? value : NaN;
+      if (!isPlausibleDay(value)) states[i] = CELL.unreadable;
       continue;
     }
     numbers[i] = NaN;

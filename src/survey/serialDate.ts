@@ -30,6 +30,25 @@ export function monthOf(serial: number): number {
   return new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).getUTCMonth() + 1;
 }
 
+/** Month in which a season of counts begins: before leaf fall, after the last counts of shoots and clusters. */
+const FIRST_MONTH_OF_SEASON = 7;
+
+/**
+ * The winter that a day belongs to, named by the year in which it ends.
+ *
+ * @example
+ * seasonOf(46037) // 2026
+ */
+export function seasonOf(serial: number): number {
+  const year = new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).getUTCFullYear();
+  return monthOf(serial) >= FIRST_MONTH_OF_SEASON ? year + 1 : year;
+}
+
+/** True for serial numbers of the years 1980 to 2099, which no count or length reaches. */
+export function isPlausibleDay(serial: number): boolean {
+  return serial >= 29221 && serial < 73051;
+}
+
 /** Order of day and month in text dates of a column. */
 export type DayOrder = "dayFirst" | "monthFirst";
 

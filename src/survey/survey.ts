@@ -57,6 +57,10 @@ export interface SurveyTable {
   readonly otherHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
   /** Headers found twice: the first is read, the others are not. */
   readonly repeatedHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
+  /** Formula of a row's cell, null where a value was typed. */
+  formulaAt(index: number, column: SurveyColumn): string | null;
+  /** Winter of the counts, named by the year in which it ends; undefined where neither dates nor the sheet's name tell. */
+  readonly season: number | undefined;
 }
 
 /** A row that adds up the rows above it. */
@@ -73,7 +77,11 @@ export interface TotalRow {
 
 /** Everything read from the sheets of one workbook. */
 export interface Survey {
+  /** Tables of this season; a table that tells no season belongs to it. */
   tables(id: SheetId): readonly SurveyTable[];
+  /** Tables of earlier seasons, the latest first. */
+  pastTables(id: SheetId): readonly SurveyTable[];
+  /** Tables of this season and of earlier ones. */
   readonly allTables: readonly SurveyTable[];
   /** Sheets in which no table was recognised. */
   readonly otherSheets: readonly string[];

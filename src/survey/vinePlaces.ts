@@ -6,6 +6,8 @@ export const NO_PLACE = -1;
 
 const ROWS = 4096;
 const VINES = 8192;
+const LETTERS = 1024;
+const SIDES = 8;
 
 /** One number for block, row and vine; NO_PLACE unless all three are usable. */
 export function placeKey(block: number, row: number, vine: number): number {
@@ -38,13 +40,25 @@ export class VinePlaces {
 
   constructor(private readonly survey: Survey) {}
 
-  /** Small numbers for the letters of cordons, in the order in which they are met. */
-  cordonLetters(): (word: number) => number {
-    return (word) => {
-      let letter = this.letters.get(word);
-      if (letter === undefined) this.letters.set(word, (letter = this.letters.size));
-      return letter;
+  /** One number for block, row, vine, side and letter of a cordon; undefined for a row without vine or letter. */
+  cordonKeys(table: SurveyTable): (index: number) => number | undefined {
+    const vines = this.keysOf(table);
+    const cordon = table.column("cordon")?.codes;
+    const side = table.column("side")?.codes;
+    if (!cordon) return () => undefined;
+    return (i) => {
+      if (vines[i] === NO_PLACE || cordon[i] < 0) return undefined;
+      const letter = this.letterOf(cordon[i]);
+      if (letter >= LETTERS) return undefined;
+      return (vines[i] * LETTERS + letter) * SIDES + (side ? Math.max(0, side[i] + 1) : 0);
     };
+  }
+
+  /** Small numbers for the letters of cordons, in the order in which they are met. */
+  private letterOf(word: number): number {
+    let letter = this.letters.get(word);
+    if (letter === undefined) this.letters.set(word, (letter = this.letters.size));
+    return letter;
   }
 
   /** Key of the vine for each row of the table. */

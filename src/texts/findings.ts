@@ -1,11 +1,14 @@
 import type { Text } from "./language";
 import { BLOCK_FINDINGS } from "./findings/blocks";
 import { CELL_FINDINGS } from "./findings/cells";
+import { CREW_FINDINGS } from "./findings/crews";
 import { t, type FindingText } from "./findings/findingText";
 import { PLACE_FINDINGS } from "./findings/places";
 import { SPUR_FINDINGS } from "./findings/spurs";
+import { VINE_FINDINGS } from "./findings/vines";
 
 export type { FindingText } from "./findings/findingText";
+export { HABIT_TEXTS, MADE_TEXTS } from "./findings/crews";
 
 /** Title, sentence, reason and remedy of every kind of finding, by its code. */
 export const FINDING_TEXTS: Readonly<Record<string, FindingText>> = {
@@ -13,6 +16,8 @@ export const FINDING_TEXTS: Readonly<Record<string, FindingText>> = {
   ...SPUR_FINDINGS,
   ...PLACE_FINDINGS,
   ...BLOCK_FINDINGS,
+  ...VINE_FINDINGS,
+  ...CREW_FINDINGS,
 };
 
 /** The place that stands before a finding's sentence. */

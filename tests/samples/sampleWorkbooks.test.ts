@@ -155,7 +155,42 @@ describe("the invented farm", () => {
 
 describe("the checks", () => {
   /** Kinds that are about a whole table, which would spoil the season for every other check. */
-  const ABOUT_TABLES = ["missingColumn", "columnTwice", "sameBlockTwice"];
+  const ABOUT_TABLES = [
+    "missingColumn",
+    "columnTwice",
+    "sameBlockTwice",
+    "blockUnlikeSpacing",
+    "totalDiffers",
+  ];
+  /** Kinds about stretches, counters and other years; npm run check:quality plants them in seasons of their own. */
+  const ABOUT_MORE_THAN_A_CELL = [
+    "deadCordonStays",
+    "sickCordonStays",
+    "twoStayOnSide",
+    "diameterUnusual",
+    "nodesUnusual",
+    "trunksUnusual",
+    "dateInFuture",
+    "dateOutOfSeason",
+    "dateOtherYear",
+    "dateOutOfWalkOrder",
+    "vineNeverCounted",
+    "rowNeverCounted",
+    "placesDiffer",
+    "cordonTooLong",
+    "cordonIntoGap",
+    "cordonTooShort",
+    "unitSlip",
+    "columnsSwapped",
+    "copiedDown",
+    "sideFromOneTrunk",
+    "trunksAboveRegister",
+    "digitPreference",
+    "counterUnlikeOthers",
+    "positionsAppeared",
+    "trunkChangedPlace",
+    "vineCameBack",
+  ];
 
   async function findingsIn(name: string): Promise<Finding[]> {
     const book = await openWorkbookFile(join(FOLDER, name));
@@ -188,7 +223,9 @@ describe("the checks", () => {
   test("have a planted mistake for each of their kinds", () => {
     const planted = new Set(seasonWithMistakes().mistakes.map((mistake) => mistake.code));
     const without = [...FINDING_KINDS.keys()].filter((code) => !planted.has(code));
-    expect(without.filter((code) => !ABOUT_TABLES.includes(code))).toEqual([]);
+    expect(without.filter((code) => ![...ABOUT_TABLES, ...ABOUT_MORE_THAN_A_CELL].includes(code))).toEqual(
+      [],
+    );
   });
 });
 

@@ -17,7 +17,11 @@ interface Rule {
 }
 
 const RULES: Partial<Record<SheetId, Rule>> = {
-  cordons: { kind: sameCordonTwice, at: "cordon", keyOf: cordonKeys },
+  cordons: {
+    kind: sameCordonTwice,
+    at: "cordon",
+    keyOf: (table, context) => context.places.cordonKeys(table),
+  },
   vines: {
     kind: sameVineTwice,
     at: "vine",
@@ -120,20 +124,4 @@ function sameNumbers(a: SurveyTable, i: number, b: SurveyTable, j: number): bool
     const other = b.column(column.column.id);
     return column.column.kind === "text" || !other || Object.is(column.raw[i], other.raw[j]);
   });
-}
-
-const SIDES = 8;
-const LETTERS = 1024;
-
-/** Numbers block, row, vine, cordon and side of a row as one; letters are the same in every table of a survey. */
-function cordonKeys(table: SurveyTable, context: CheckContext): (index: number) => number | undefined {
-  const places = context.places.keysOf(table);
-  const cordon = table.column("cordon")?.codes;
-  const side = table.column("side")?.codes;
-  if (!cordon) return () => undefined;
-  const letterOf = context.places.cordonLetters();
-  return (i) => {
-    if (places[i] === NO_PLACE || cordon[i] < 0) return undefined;
-    return (places[i] * LETTERS + letterOf(cordon[i])) * SIDES + (side ? Math.max(0, side[i] + 1) : 0);
-  };
 }

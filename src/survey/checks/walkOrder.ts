@@ -1,4 +1,5 @@
-import { type Check, type FindingKind } from "../check";
+import type { Check, FindingKind } from "../check";
+import { positionsOutOfOrder } from "../inOrder";
 import { NO_PLACE, placeOf } from "../vinePlaces";
 
 const outOfWalkOrder: FindingKind = { code: "outOfWalkOrder", severity: "ask", action: "askCounter" };
@@ -27,7 +28,10 @@ export const WALK_ORDER: Check = {
     const stops = stopsOf(context.places.keysOf(table));
     const strays = new Set(strayRows(stops).map((stop) => stop.index));
     for (const walk of walksOf(stops)) {
-      const straying = outOfOrder(walk.map((stop) => stop.vine));
+      const straying = positionsOutOfOrder(
+        walk.map((stop) => stop.vine),
+        true,
+      );
       if (straying.length <= Math.max(1, most * walk.length))
         for (const at of straying) strays.add(walk[at].index);
     }
@@ -76,33 +80,4 @@ function strayRows(stops: readonly Stop[]): Stop[] {
       (other) => other !== undefined && other.row === around[0]?.row && other.row !== stop.row,
     );
   });
-}
-
-/** Positions that do not belong to the longest stretch of numbers that only rises, or only falls. */
-function outOfOrder(numbers: readonly number[]): number[] {
-  if (numbers.length < 3) return [];
-  const rising = longestRise(numbers);
-  const falling = longestRise(numbers.map((number) => -number));
-  const kept = new Set(rising.length >= falling.length ? rising : falling);
-  return numbers.map((_, at) => at).filter((at) => !kept.has(at));
-}
-
-/** Positions of the longest strictly rising subsequence (patience sorting, C. Schensted 1961). */
-function longestRise(numbers: readonly number[]): number[] {
-  const tops: number[] = [];
-  const before = new Int32Array(numbers.length).fill(-1);
-  numbers.forEach((number, at) => {
-    let low = 0;
-    let high = tops.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (numbers[tops[middle]] < number) low = middle + 1;
-      else high = middle;
-    }
-    if (low > 0) before[at] = tops[low - 1];
-    tops[low] = at;
-  });
-  const kept: number[] = [];
-  for (let at = tops.at(-1) ?? -1; at >= 0; at = before[at]) kept.push(at);
-  return kept.reverse();
 }

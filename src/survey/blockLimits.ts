@@ -1,0 +1,88 @@
+import type { CheckContext } from "./check";
+import { middleAndSpread } from "./middleAndSpread";
+import type { SurveyColumn, SurveyTable } from "./survey";
+import { choiceId, NO_PLACE } from "./vinePlaces";
+import { NO_WORD } from "./words";
+
+/** How a column is compared within its block: by difference or by ratio, and the least spread that counts as usual. */
+export interface Measure {
+  readonly id: string;
+  /** Least spread as a share of the median, so that a block of nearly equal values is not asked about. */
+  readonly leastShare: number;
+  /** Least spread in the column's own metric unit. */
+  readonly least: number;
+  readonly byRatio: boolean;
+}
+
+export const MEASURES: readonly Measure[] = [
+  { id: "length", leastShare: 0.15, least: 0, byRatio: false },
+  { id: "positions", leastShare: 0.15, least: 0.75, byRatio: false },
+  { id: "diameter", leastShare: 0.15, least: 0, byRatio: true },
+  { id: "prunings", leastShare: 0.2, least: 0, byRatio: true },
+  { id: "clusters", leastShare: 0.2, least: 0, byRatio: true },
+  { id: "shoots", leastShare: 0.2, least: 0, byRatio: true },
+];
+
+/** What is usual in a block, in metric units. */
+export interface BlockLimits {
+  readonly low: number;
+  readonly high: number;
+  readonly median: number;
+  /** Usual spread: of the values, or of their natural logarithms when compared by ratio. */
+  readonly spread: number;
+  readonly count: number;
+}
+
+/** 1 for rows whose vine is neither young, replanted nor missing, as far as sheet and register tell. */
+export function grownRows(table: SurveyTable, context: CheckContext): Uint8Array {
+  const grown = new Uint8Array(table.rowCount).fill(1);
+  const keys = context.places.keysOf(table);
+  const own = table.column("status");
+  for (let i = 0; i < grown.length; i++) {
+    const status = own
+      ? choiceId(own, i)
+      : keys[i] === NO_PLACE
+        ? undefined
+        : context.places.statusOf(keys[i]);
+    if (status !== undefined && status !== "bearing") grown[i] = 0;
+  }
+  return grown;
+}
+
+/** The usual values of a column in each block that has enough of them, by number of the block's name. */
+export function limitsByBlock(
+  table: SurveyTable,
+  column: SurveyColumn,
+  measure: Measure,
+  grown: Uint8Array,
+  context: CheckContext,
+): Map<number, BlockLimits> {
+  const blocks = table.column("block")?.codes ?? new Int32Array(0);
+  const byBlock = new Map<number, number[]>();
+  const { numbers } = column;
+  for (let i = 0; i < blocks.length; i++) {
+    const value = numbers[i];
+    if (blocks[i] === NO_WORD || !grown[i] || !(measure.byRatio ? value > 0 : value >= 0)) continue;
+    const values = byBlock.get(blocks[i]);
+    if (values) values.push(value);
+    else byBlock.set(blocks[i], [value]);
+  }
+  const limits = new Map<number, BlockLimits>();
+  for (const [block, values] of byBlock)
+    if (values.length >= context.setting("Unlike its block: least values"))
+      limits.set(block, limitsOf(values, measure, context.setting("Unlike its block: spread")));
+  return limits;
+}
+
+function limitsOf(values: readonly number[], measure: Measure, times: number): BlockLimits {
+  const count = values.length;
+  if (measure.byRatio) {
+    const middle = middleAndSpread(Float64Array.from(values, Math.log));
+    const spread = Math.max(middle.spread, measure.leastShare);
+    const [low, high] = [-1, 1].map((side) => Math.exp(middle.median + side * times * spread));
+    return { low, high, median: Math.exp(middle.median), spread, count };
+  }
+  const { median, spread: own } = middleAndSpread(Float64Array.from(values));
+  const spread = Math.max(own, measure.least, measure.leastShare * median);
+  return { low: median - times * spread, high: median + times * spread, median, spread, count };
+}

@@ -1,0 +1,145 @@
+import type { Check, FindingKind } from "../check";
+import { placeOf, NO_PLACE } from "../vinePlaces";
+import type { SurveyTable } from "../survey";
+import { NO_WORD } from "../words";
+
+const counterUnlikeOthers: FindingKind = {
+  code: "counterUnlikeOthers",
+  severity: "ask",
+  action: "askCounter",
+};
+
+/** What is compared between counters: from one row of the sheet, NaN where it does not tell. */
+interface Habit {
+  readonly id: string;
+  /** Column that the finding points to. */
+  readonly at: string;
+  /** Least spread of row means that counts as usual, in the habit's own unit. */
+  readonly least: number;
+  readonly of: (figure: (id: string) => number) => number;
+}
+
+const HABITS: readonly Habit[] = [
+  { id: "spacing", at: "positions", least: 0.003, of: (figure) => figure("length") / figure("positions") },
+  {
+    id: "liveShare",
+    at: "liveSpurs",
+    least: 0.03,
+    of: (figure) => figure("liveSpurs") / figure("positions"),
+  },
+  { id: "length", at: "length", least: 0.02, of: (figure) => figure("length") },
+  { id: "diameter", at: "diameter", least: 0.0006, of: (figure) => figure("diameter") },
+  { id: "down", at: "spursDown", least: 0.04, of: (figure) => figure("spursDown") / figure("liveSpurs") },
+];
+
+/**
+ * A counter whose rows differ from those of the others in the same blocks, in what should not depend on who counts.
+ * Each vineyard row is one value, since vines beside each other are alike; a counter needs three rows and the others
+ * as many.
+ */
+export const COUNTER_UNLIKE_OTHERS: Check = {
+  id: "counterUnlikeOthers",
+  kinds: [counterUnlikeOthers],
+  sheets: ["cordons"],
+  scope: "survey",
+  prepare(table, context) {
+    const counters = table.column("countedBy")?.codes;
+    if (!counters) return undefined;
+    const keys = context.places.keysOf(table);
+    const times = context.setting("Counter unlike others: standard errors");
+    const leastDifference = context.setting("Counter unlike others: least difference");
+    const found = HABITS.flatMap((habit) => {
+      if (!table.column(habit.at)) return [];
+      const rows = rowMeans(table, habit, counters, keys);
+      return oddCounters(rows, habit.least, times, leastDifference).map((odd) => ({ ...odd, habit }));
+    });
+    return (from, to, report) => {
+      for (const { counter, first, own, others, rows, habit } of found)
+        if (first >= from && first < to)
+          report(counterUnlikeOthers, first, table.column(habit.at), {
+            counter: context.survey.words.wordOf(counter),
+            habit: habit.id,
+            percent: Math.round(100 * (own / others - 1)),
+            vineyardRows: rows,
+          });
+    };
+  },
+};
+
+interface RowMean {
+  readonly block: number;
+  readonly counter: number;
+  /** First row of the sheet. */
+  readonly first: number;
+  readonly mean: number;
+}
+
+/** Mean of the habit over each vineyard row that one person counted. */
+function rowMeans(table: SurveyTable, habit: Habit, counters: Int32Array, keys: Float64Array): RowMean[] {
+  const sums = new Map<
+    string,
+    { block: number; counter: number; first: number; sum: number; count: number }
+  >();
+  for (let i = 0; i < table.rowCount; i++) {
+    if (keys[i] === NO_PLACE || counters[i] === NO_WORD) continue;
+    const value = habit.of((id) => table.column(id)?.numbers[i] ?? NaN);
+    if (!Number.isFinite(value)) continue;
+    const { block, row } = placeOf(keys[i]);
+    const key = `${block} ${row} ${counters[i]}`;
+    const sum = sums.get(key);
+    if (sum) {
+      sum.sum += value;
+      sum.count++;
+    } else sums.set(key, { block, counter: counters[i], first: i, sum: value, count: 1 });
+  }
+  return [...sums.values()]
+    .filter((row) => row.count >= 8)
+    .map((row) => ({ ...row, mean: row.sum / row.count }));
+}
+
+interface OddCounter {
+  readonly counter: number;
+  readonly first: number;
+  readonly own: number;
+  readonly others: number;
+  readonly rows: number;
+}
+
+function oddCounters(
+  rows: readonly RowMean[],
+  leastSpread: number,
+  times: number,
+  leastDifference: number,
+): OddCounter[] {
+  const odd: OddCounter[] = [];
+  for (const counter of new Set(rows.map((row) => row.counter))) {
+    const differences: { own: number; expected: number }[] = [];
+    const residuals: number[] = [];
+    let otherRows = 0;
+    for (const block of new Set(rows.map((row) => row.block))) {
+      const own = rows.filter((row) => row.block === block && row.counter === counter);
+      const others = rows.filter((row) => row.block === block && row.counter !== counter);
+      if (own.length === 0 || others.length < 2) continue;
+      const expected = meanOf(others.map((row) => row.mean));
+      otherRows += others.length;
+      residuals.push(
+        ...others.map((row) => (row.mean - expected) * Math.sqrt(others.length / (others.length - 1))),
+      );
+      differences.push(...own.map((row) => ({ own: row.mean, expected })));
+    }
+    if (differences.length < 3 || otherRows < 3) continue;
+    const spread = Math.max(leastSpread, Math.sqrt(meanOf(residuals.map((residual) => residual ** 2))));
+    const own = meanOf(differences.map((difference) => difference.own));
+    const others = meanOf(differences.map((difference) => difference.expected));
+    const error = spread * Math.sqrt(1 / differences.length + 1 / otherRows);
+    if (Math.abs(own - others) < times * error) continue;
+    if (Math.abs(own - others) < leastDifference * Math.abs(others)) continue;
+    const first = Math.min(...rows.filter((row) => row.counter === counter).map((row) => row.first));
+    odd.push({ counter, first, own, others, rows: differences.length });
+  }
+  return odd;
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}

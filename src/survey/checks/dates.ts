@@ -1,0 +1,48 @@
+import { COUNT_SHEETS, type Check, type FindingKind } from "../check";
+import { isoDay, monthOf, seasonOf } from "../serialDate";
+
+const dateInFuture: FindingKind = { code: "dateInFuture", severity: "wrong", action: "correct" };
+const dateOutOfSeason: FindingKind = { code: "dateOutOfSeason", severity: "ask", action: "correct" };
+const dateOtherYear: FindingKind = { code: "dateOtherYear", severity: "ask", action: "correct" };
+
+/** Sheets whose counts are made on dormant vines. */
+const DORMANT = new Set(["cordons", "budCuts"]);
+
+/** Dates after today, outside the dormant season, or of another winter than the sheet; told once for a stretch of rows. */
+export const DATES: Check = {
+  id: "dates",
+  kinds: [dateInFuture, dateOutOfSeason, dateOtherYear],
+  sheets: COUNT_SHEETS,
+  scope: "row",
+  prepare(table, context) {
+    const column = table.column("countedOn");
+    if (!column) return undefined;
+    const { today } = context;
+    const firstMonth = context.setting("Season of counts: first month");
+    const lastMonth = context.setting("Season of counts: last month");
+    const inSeason = (month: number) =>
+      firstMonth <= lastMonth
+        ? month >= firstMonth && month <= lastMonth
+        : month >= firstMonth || month <= lastMonth;
+    return (from, to, report) => {
+      for (let i = from; i < to; i++) {
+        const day = column.numbers[i];
+        if (Number.isNaN(day) || (i > 0 && column.numbers[i - 1] === day)) continue;
+        const facts = { value: isoDay(day), rows: stretch(column.numbers, i) };
+        if (today !== undefined && Math.floor(day) > today)
+          report(dateInFuture, i, column, { ...facts, today: isoDay(today) });
+        else if (table.season !== undefined && seasonOf(day) !== table.season)
+          report(dateOtherYear, i, column, { ...facts, season: `${table.season - 1}/${table.season % 100}` });
+        else if (DORMANT.has(table.shape.id) && !inSeason(monthOf(day)))
+          report(dateOutOfSeason, i, column, { ...facts, firstMonth, lastMonth });
+      }
+    };
+  },
+};
+
+/** Rows from here on with the same day. */
+function stretch(days: Float64Array, index: number): number {
+  let end = index + 1;
+  while (end < days.length && days[end] === days[index]) end++;
+  return end - index;
+}

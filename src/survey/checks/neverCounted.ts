@@ -1,0 +1,99 @@
+import type { Check, FindingKind } from "../check";
+import { choiceId, NO_PLACE, placeOf } from "../vinePlaces";
+
+const vineNeverCounted: FindingKind = { code: "vineNeverCounted", severity: "ask", action: "askCounter" };
+const rowNeverCounted: FindingKind = { code: "rowNeverCounted", severity: "ask", action: "askCounter" };
+
+/** Bearing vines and whole rows of the register that the cordon sheet passes over, while those around were counted. */
+export const NEVER_COUNTED: Check = {
+  id: "neverCounted",
+  kinds: [vineNeverCounted, rowNeverCounted],
+  sheets: ["vines"],
+  scope: "survey",
+  prepare(table, context) {
+    const cordons = context.survey.tables("cordons");
+    const status = table.column("status");
+    const vineColumn = table.column("vine");
+    if (cordons.length === 0 || !status || !vineColumn) return undefined;
+    const { places } = context;
+    const counted = new Set(cordons.flatMap((other) => [...places.keysOf(other)]));
+    const least = context.setting("Counted row: least share of its vines");
+    const keys = places.keysOf(table);
+    const rows = new Map<number, { bearing: number; counted: number; first: number }>();
+    const bearing = (i: number) => keys[i] !== NO_PLACE && choiceId(status, i) === "bearing";
+    for (let i = 0; i < keys.length; i++) {
+      if (!bearing(i)) continue;
+      const row = rows.get(rowOf(keys[i])) ?? { bearing: 0, counted: 0, first: i };
+      row.bearing++;
+      if (counted.has(keys[i])) row.counted++;
+      rows.set(rowOf(keys[i]), row);
+    }
+    const underWay = lastBlock(cordons.map((other) => places.keysOf(other)));
+    const skipped = skippedRows(rows, least, underWay);
+    return (from, to, report) => {
+      for (let i = from; i < to; i++) {
+        if (!bearing(i) || counted.has(keys[i])) continue;
+        const row = rows.get(rowOf(keys[i]))!;
+        if (row.counted >= least * row.bearing)
+          report(vineNeverCounted, i, vineColumn, { vines: row.bearing, counted: row.counted });
+        else if (row.first === i && skipped.has(rowOf(keys[i])))
+          report(rowNeverCounted, i, table.column("row"), { vines: row.bearing });
+      }
+    };
+  },
+};
+
+function rowOf(key: number): number {
+  const { block, row } = placeOf(key);
+  return block * 4096 + row;
+}
+
+interface BlockProgress {
+  rows: number;
+  counted: number;
+  firstCounted: number;
+  lastCounted: number;
+}
+
+/**
+ * Rows without a single count that the crew has passed: between counted rows, or in a block of which enough was
+ * counted before the crew went on to another.
+ */
+function skippedRows(
+  rows: ReadonlyMap<number, { bearing: number; counted: number }>,
+  least: number,
+  blockUnderWay: number | undefined,
+): Set<number> {
+  const blocks = new Map<number, BlockProgress>();
+  for (const [row, { counted }] of rows) {
+    const block = blocks.get(row >> 12) ?? {
+      rows: 0,
+      counted: 0,
+      firstCounted: Infinity,
+      lastCounted: -Infinity,
+    };
+    block.rows++;
+    if (counted > 0) {
+      block.counted++;
+      block.firstCounted = Math.min(block.firstCounted, row);
+      block.lastCounted = Math.max(block.lastCounted, row);
+    }
+    blocks.set(row >> 12, block);
+  }
+  const skipped = new Set<number>();
+  for (const [row, { counted }] of rows) {
+    const block = blocks.get(row >> 12)!;
+    if (counted > 0 || block.counted < least * block.rows) continue;
+    const between = row > block.firstCounted && row < block.lastCounted;
+    if (between || (blockUnderWay !== undefined && row >> 12 !== blockUnderWay)) skipped.add(row);
+  }
+  return skipped;
+}
+
+/** Block of the last cordon in the sheets: where the crew is, or was last. */
+function lastBlock(keys: readonly Float64Array[]): number | undefined {
+  const sheet = keys.at(-1);
+  if (!sheet) return undefined;
+  for (let i = sheet.length - 1; i >= 0; i--) if (sheet[i] !== NO_PLACE) return placeOf(sheet[i]).block;
+  return undefined;
+}
