@@ -53,6 +53,7 @@ export function mountPane(
   };
   let mounted = true;
   let running: AbortController | undefined;
+  const watches = new Map<string, () => Promise<void>>();
   let drawing: Promise<void> | undefined;
 
   const pane: Pane = {
@@ -89,6 +90,12 @@ export function mountPane(
       void pane.attempt(() => action(signal));
     },
     stop: () => running?.abort(),
+    keepWatch: (name, stop) => void watches.set(name, stop),
+    async endWatch(name) {
+      const stop = watches.get(name);
+      watches.delete(name);
+      await stop?.();
+    },
     tell: (intent, text, facts) =>
       pane.change((now) => ({ ...now, message: { intent, text: pane.say(text, facts) } })),
     announce: (sentence) => pane.change((now) => ({ ...now, announced: sentence })),
@@ -107,6 +114,7 @@ export function mountPane(
     unmount() {
       mounted = false;
       running?.abort();
+      for (const name of [...watches.keys()]) void pane.attempt(() => pane.endWatch(name));
       stopFollowing();
       render(html``, root);
     },

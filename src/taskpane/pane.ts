@@ -40,6 +40,9 @@ export interface Pane {
   /** As `attempt`, for an action that takes its time and that `stop` can end; a new one ends the one before. */
   start(action: (signal: AbortSignal) => Promise<void>): void;
   stop(): void;
+  /** Keeps the function that ends a watch, until `endWatch` or until the pane is taken away. */
+  keepWatch(name: string, stop: () => Promise<void>): void;
+  endWatch(name: string): Promise<void>;
   /** Shows a sentence at the top. */
   tell(intent: PaneMessage["intent"], text: Text, facts?: TextFacts): void;
   /** Has a sentence read out without showing it. */

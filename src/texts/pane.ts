@@ -115,6 +115,23 @@ export const CHECK_TEXTS = {
   printWhat: t("What was found", "Qué se encontró", "Ce qui a été trouvé"),
 } as const satisfies Record<string, Text>;
 
+/** Texts of the check while typing. */
+export const TYPING_TEXTS = {
+  switch: t("Check while I type", "Revisar mientras escribo", "Vérifier pendant la saisie"),
+  title: t("Rows changed just now", "Filas cambiadas ahora", "Lignes changées à l'instant"),
+  nothing: t(
+    "Nothing to object to so far. Each row is judged when you leave its cell; what needs other rows is left to the full check.",
+    "Nada que objetar por ahora. Cada fila se juzga al salir de la celda; lo que depende de otras filas queda para la revisión completa.",
+    "Rien à redire pour l'instant. Chaque ligne est jugée quand vous quittez la cellule ; ce qui dépend d'autres lignes reste à la vérification complète.",
+  ),
+  large: t(
+    "Many rows of {sheet} changed at once. Press Check counts to have them judged.",
+    "Muchas filas de {sheet} cambiaron a la vez. Pulse Revisar conteos para juzgarlas.",
+    "Beaucoup de lignes de {sheet} ont changé d'un coup. Appuyez sur Vérifier pour les juger.",
+  ),
+  colleague: t("by a colleague", "por un colega", "par un collègue"),
+} as const satisfies Record<string, Text>;
+
 /** Texts of setting a finding aside. */
 export const ASIDE_TEXTS = {
   setAside: t("Set aside", "Apartar", "Mettre de côté"),

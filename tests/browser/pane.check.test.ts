@@ -267,6 +267,23 @@ describe("the page that checks the counts", () => {
     expect(JSON.parse(kept!)[0]).toMatchObject({ sheet: "Tally", shape: "cordons", headers: heads });
   });
 
+  test("judges rows while they are typed, once it is switched on, and tells a colleague's from one's own", async () => {
+    pane = await browser.open(COUNTS);
+    await pane.page.locator("#typing").click();
+    await pane.page.getByText("Rows changed just now").waitFor();
+    await pane.page.evaluate(() => window.harness.workbook.type("Cordons", 2, 9, 12, "colleague"));
+    await pane.button("Cordons I2").waitFor();
+    expect(await pane.page.getByText("by a colleague").count()).toBe(1);
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("check-typing");
+    await pane.button("Cordons I2").click();
+    expect(await selected()).toEqual({ sheet: "Cordons", row: 2, column: 9 });
+    await pane.page.evaluate(() => window.harness.workbook.type("Cordons", 2, 9, 6));
+    await pane.page.getByText("Nothing to object to so far").waitFor();
+    await pane.page.locator("#typing").click();
+    await pane.page.getByText("Rows changed just now").waitFor({ state: "detached" });
+  });
+
   test("stays alive over 20,000 rows and stops when told to", async () => {
     const rows = Array.from({ length: 20_000 }, (_, i) => [
       "North Bench",

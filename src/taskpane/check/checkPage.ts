@@ -28,6 +28,7 @@ import { lookForTables } from "./lookForTables";
 import { markFindings, takeMarksOff } from "./markFindings";
 import { printFindings } from "./printFindings";
 import { runCheck } from "./runCheck";
+import { typingView } from "./typingView";
 import { writeFindings } from "./writeFindings";
 
 /** The page that checks the counts. */
@@ -38,7 +39,7 @@ export function checkPage(pane: Pane): TemplateResult {
       ${headsStep(pane, check.heads, check)}`;
   return html`<h1>${pane.say(CHECK_TEXTS.title)}</h1>
     ${check.findings === undefined ? html`<p class="quiet">${pane.say(CHECK_TEXTS.intro)}</p>` : nothing}
-    ${check.progress === undefined ? startButtons(pane, check) : progressOf(pane, check.progress)}
+    ${check.progress === undefined ? html`${startButtons(pane, check)} ${typingView(pane)}` : progressOf(pane, check.progress)}
     ${
       check.progress !== undefined
         ? nothing

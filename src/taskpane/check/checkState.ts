@@ -4,6 +4,7 @@ import type { Survey } from "../../survey/survey";
 import type { Finding, Severity } from "../../survey/finding";
 import type { FindingAction } from "../../survey/check";
 import type { SheetId } from "../../survey/column";
+import { TYPING_OFF, type TypingState } from "./typingState";
 
 /** A survey table that was found in the workbook. */
 export interface FoundTable {
@@ -50,6 +51,7 @@ export interface CheckState {
   readonly progress?: CheckProgress;
   /** Tables of the last look or run; undefined before the first. */
   readonly tables?: readonly FoundTable[];
+  readonly typing: TypingState;
   /** Column heads of every sheet that has some, from the last look. */
   readonly headsOf?: readonly { readonly sheet: string; readonly headers: readonly string[] }[];
   /** What is kept of a person's own column heads, from the last look. */
@@ -81,6 +83,7 @@ export const LISTED_AT_ONCE = 25;
 export const EVERYTHING: FindingFilter = { severity: "", sheet: "", counter: "", words: "" };
 
 export const FIRST_CHECK_STATE: CheckState = {
+  typing: TYPING_OFF,
   entries: [],
   choosing: false,
   leftOut: new Set(),

@@ -111,7 +111,8 @@ function findingItems(
     ${findings.length > listed ? moreButton(pane, key, findings.length, listed) : nothing}`;
 }
 
-function findingItem(
+/** One finding with the button that goes to its cell. */
+export function findingItem(
   pane: Pane,
   finding: Finding,
   buttons: FindingButtons,
