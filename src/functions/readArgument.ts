@@ -132,7 +132,7 @@ function readNumber(
 }
 
 function readChoice(parameter: Parameter, word: string): string {
-  const found = parameter.choices.find((choice) => choice.toLowerCase() === word.toLowerCase());
+  const found = parameter.choices.find((choice) => squeezed(choice) === squeezed(word));
   if (found === undefined)
     throw new Refusal("invalid", "notAChoice", {
       argument: parameter.id,
@@ -141,6 +141,9 @@ function readChoice(parameter: Parameter, word: string): string {
     });
   return found;
 }
+
+/** Upper and lower case, spaces and hyphens do not matter: "pro rata" is proRata. */
+const squeezed = (word: string) => word.toLowerCase().replace(/[\s-]+/g, "");
 
 /** #N/A in a cell stays "not available"; every other error makes the argument invalid. */
 function errorCell(parameter: Parameter, error: string, units: UnitSystem, row?: number): Refusal {

@@ -7,6 +7,8 @@ import { VERSION } from "./definitions/version";
 import { GAPSBYROW } from "./definitions/gapsByRow";
 import { BLOCKCROP } from "./definitions/blockCrop";
 import { CHECKCOUNTS } from "./definitions/checkCounts";
+import { CHOOSECORDONS } from "./definitions/chooseCordons";
+import { CORDONSCORE } from "./definitions/cordonScore";
 import { CLUSTERS } from "./definitions/clusters";
 import { CLUSTERSTOREMOVE } from "./definitions/clustersToRemove";
 import { CROPLOAD } from "./definitions/cropLoad";
@@ -52,6 +54,8 @@ export const FUNCTIONS: readonly CordonFunction[] = [
   CROPLOAD,
   CLUSTERSTOREMOVE,
   CHECKCOUNTS,
+  CORDONSCORE,
+  CHOOSECORDONS,
   GAPSBYROW,
   VINESTOCOUNT,
   BLOCKMEAN,

@@ -118,7 +118,7 @@ function wireOfASide(
   return length > 0 ? metres(length) : undefined;
 }
 
-interface ReadCandidate {
+export interface ReadCandidate {
   readonly candidate: CandidateCordon;
   readonly contradictions: readonly string[];
 }
@@ -127,7 +127,10 @@ const COUNTS = ["positions", "liveSpurs", "longestGap", "spursDown", "spursLevel
 const LONGEST_CORDON = 30;
 const THICKEST_CORDON = 1;
 
-function candidateReader(table: SurveyTable, settings: SettingValues): (index: number) => ReadCandidate {
+export function candidateReader(
+  table: SurveyTable,
+  settings: SettingValues,
+): (index: number) => ReadCandidate {
   const columns = {
     side: table.column("side"),
     cordon: table.column("cordon"),
