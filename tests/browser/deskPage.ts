@@ -1,6 +1,7 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import { mkdirSync } from "node:fs";
 import path from "node:path";
+import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
 import { startChromium } from "./chromium";
 
@@ -107,6 +108,81 @@ export class DeskPage {
       await this.page.waitForTimeout(150);
     }
     return seen;
+  }
+
+  get pane(): Locator {
+    return this.page.locator("#pane");
+  }
+
+  /** Presses Check and waits for the result. */
+  async check(): Promise<void> {
+    await this.pane.locator("fluent-button#check").click();
+    await this.pane.locator("#check-result").waitFor({ timeout: 120_000 });
+    await this.page.waitForTimeout(200);
+  }
+
+  /** What the pane lists after a check, every group of it unfolded. */
+  async findings(): Promise<{ code: string; place: string }[]> {
+    const groups = this.pane.locator("section fluent-accordion-item");
+    for (let index = 0; index < (await groups.count()); index++) {
+      const group = groups.nth(index);
+      if ((await group.locator(".jump").count()) === 0) await group.locator("button#control").click();
+      await group.locator(".jump").first().waitFor();
+    }
+    return groups.evaluateAll((items) =>
+      items.flatMap((item) =>
+        [...item.querySelectorAll(".jump")].map((jump) => ({
+          code: (item as HTMLElement).dataset.key ?? "",
+          place: jump.textContent?.trim() ?? "",
+        })),
+      ),
+    );
+  }
+
+  /** Opens a file of one's own through the button above the grid. */
+  async openFile(name: string, bytes: Uint8Array): Promise<void> {
+    const [chooser] = await Promise.all([
+      this.page.waitForEvent("filechooser"),
+      this.page.locator("#top button").first().click(),
+    ]);
+    await chooser.setFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+    await this.page
+      .locator("#workbook option:checked")
+      .getByText(name)
+      .waitFor({ state: "attached", timeout: 60_000 });
+    await this.isReady();
+  }
+
+  /** How long something took, the longest time in which the page drew no frame, and how many it drew. */
+  async measure(action: () => Promise<unknown>) {
+    await this.page.evaluate(() => {
+      const watch = { last: performance.now(), longest: 0, frames: 0, going: true };
+      Object.assign(window, { stallWatch: watch });
+      const frame = () => {
+        const now = performance.now();
+        watch.longest = Math.max(watch.longest, now - watch.last);
+        watch.last = now;
+        watch.frames++;
+        if (watch.going) requestAnimationFrame(frame);
+      };
+      requestAnimationFrame(frame);
+    });
+    const start = Date.now();
+    await action();
+    const seconds = ((Date.now() - start) / 1000).toFixed(1);
+    const { longest, frames } = await this.page.evaluate(() => {
+      const watch = (window as unknown as { stallWatch: { longest: number; frames: number; going: boolean } })
+        .stallWatch;
+      watch.going = false;
+      return watch;
+    });
+    return { seconds, longestStall: Math.round(longest), frames };
+  }
+
+  /** Rules of accessibility that the pane breaks. */
+  async brokenRules(): Promise<string[]> {
+    const { violations } = await new AxeBuilder({ page: this.page }).include("#pane").analyze();
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
   }
 
   async picture(name: string): Promise<void> {

@@ -5,6 +5,7 @@ import {
   InsertSheetCommand,
   SetRangeValuesCommand,
   SetRangeValuesMutation,
+  SetRowDataCommand,
 } from "@univerjs/preset-sheets-core";
 import type { CellValue } from "../../survey/cell";
 import type { SheetArea } from "../../survey/sheetArea";
@@ -21,7 +22,7 @@ import {
 import { cellDataOf, cellValueOf, EMPTY_CELL, hasFormula } from "./cellData";
 import { CellMarks } from "./cellMarks";
 import { changedRanges } from "./changedRanges";
-import { columnWidths, frozenHeader, ownSheetCells, type Matrix } from "./ownSheetData";
+import { columnWidths, frozenHeader, ownSheetCells, rowHeights, type Matrix } from "./ownSheetData";
 
 type FWorkbook = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
 type FWorksheet = ReturnType<FWorkbook["getActiveSheet"]>;
@@ -30,7 +31,7 @@ type FWorksheet = ReturnType<FWorkbook["getActiveSheet"]>;
 const OWN = "cordonbook";
 
 /** Rows that are read between two breaths of the page. */
-const ROWS_AT_ONCE = 2000;
+const ROWS_AT_ONCE = 400;
 
 /** Rows and columns kept free below and beside what stands on a sheet. */
 const SPARE_ROWS = 50;
@@ -266,6 +267,7 @@ export class DeskWorkbook implements SurveyWorkbook {
         name: content.sheet,
         cellData: ownSheetCells(layout, content),
         columnData: columnWidths(content),
+        rowData: rowHeights(layout, content),
         rowCount: layout.values.length + SPARE_ROWS,
         columnCount: layout.columnCount + SPARE_COLUMNS,
         freeze: frozenHeader(layout),
@@ -288,6 +290,11 @@ export class DeskWorkbook implements SurveyWorkbook {
     this.set(sheet, matrix);
     for (const [column, { w }] of Object.entries(columnWidths(content)))
       sheet.setColumnWidth(Number(column), w);
+    this.commands.syncExecuteCommand(SetRowDataCommand.id, {
+      unitId: this.workbook.getId(),
+      subUnitId: sheet.getSheetId(),
+      rowData: rowHeights(layout, content),
+    });
     sheet.setFreeze(frozenHeader(layout));
   }
 }

@@ -45,7 +45,7 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
     );
     return { file, sheets, names: [], styles: [] };
   }
-  const source = bytesPackage(file, bytes, READ_LIMITS);
+  const source = breathing(bytesPackage(file, bytes, READ_LIMITS));
   const open = await openPackage(source, READ_LIMITS);
   const { outline } = open;
   if (!outline) return { file, sheets: [], names: [], styles: [] };
@@ -59,6 +59,25 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
       tables: await sheetTables(source, sheet, READ_LIMITS),
     });
   return { file, sheets, names: outline.names, styles: await stylesOf(source, outline.stylesPart) };
+}
+
+/** How long reading may hold the page, in milliseconds. */
+const SLICE = 12;
+
+/** Unpacks as before, but lets the page draw and take input in between. */
+function breathing(source: WorkbookPackage): WorkbookPackage {
+  let end = performance.now() + SLICE;
+  return {
+    ...source,
+    async *chunks(part) {
+      for await (const chunk of source.chunks(part)) {
+        yield chunk;
+        if (performance.now() < end) continue;
+        await new Promise((resolve) => setTimeout(resolve));
+        end = performance.now() + SLICE;
+      }
+    },
+  };
 }
 
 async function stylesOf(source: WorkbookPackage, part: string | undefined): Promise<IStyleData[]> {

@@ -2,6 +2,7 @@ import type { ICellData, IObjectMatrixPrimitiveType, IStyleData } from "@univerj
 import type { OwnSheetLayout } from "../ownSheet";
 import type { OwnSheet } from "../surveyWorkbook";
 import { cellDataOf } from "./cellData";
+import { wrappedHeight } from "./wrappedHeight";
 
 /** Cells by row and column from 0, as the engine takes them. */
 export type Matrix = IObjectMatrixPrimitiveType<ICellData>;
@@ -12,8 +13,8 @@ export const PIXELS_A_CHARACTER = 7.5;
 const TITLE_STYLE = { bl: 1, fs: 12 } satisfies IStyleData;
 const HEADER_STYLE = {
   bl: 1,
-  bg: { rgb: "#eef1ec" },
-  bd: { b: { s: 1, cl: { rgb: "#5d6b5a" } } },
+  bg: { rgb: "#eceef0" },
+  bd: { b: { s: 1, cl: { rgb: "#8b929a" } } },
   tb: 3,
   vt: 2,
 } satisfies IStyleData;
@@ -50,6 +51,20 @@ export function columnWidths(content: OwnSheet): Record<number, { w: number }> {
     if (width) widths[column] = { w: Math.round(width * PIXELS_A_CHARACTER) + 8 };
   });
   return widths;
+}
+
+/** Heights in pixels of rows whose texts wrap, by row from 0. */
+export function rowHeights(layout: OwnSheetLayout, content: OwnSheet): Record<number, { h: number }> {
+  const heights: Record<number, { h: number }> = {};
+  layout.values.forEach((row, r) => {
+    if (r + 1 < layout.headerRow) return;
+    const wraps = (column: number) => r + 1 === layout.headerRow || content.columns?.[column]?.wrap === true;
+    const height = wrappedHeight(
+      row.flatMap((value, c) => (wraps(c) ? [{ text: value, width: content.columns?.[c]?.width }] : [])),
+    );
+    if (height !== undefined) heights[r] = { h: height };
+  });
+  return heights;
 }
 
 /** Keeps title and headers in sight. */

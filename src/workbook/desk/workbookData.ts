@@ -1,9 +1,18 @@
-import { LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
+import {
+  LocaleType,
+  WrapStrategy,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import type { SheetRow } from "../file/sheetRows";
 import type { DefinedName, OutlineTable } from "../file/workbookOutline";
 import { cellDataOf } from "./cellData";
 import type { LoadedSheet, LoadedWorkbook } from "./loadWorkbook";
 import { PIXELS_A_CHARACTER, type Matrix } from "./ownSheetData";
 import { PLAIN_TABLE } from "./plainTable";
+import { wrappedHeight } from "./wrappedHeight";
 import { areaOf, flag, type Area, type SheetLook } from "./sheetLook";
 
 /** Rows and columns kept free below and beside what a sheet holds. */
@@ -29,9 +38,7 @@ export function workbookData(loaded: LoadedWorkbook): Partial<IWorkbookData> {
     locale: LocaleType.EN_US,
     styles: Object.fromEntries(loaded.styles.map((style, index) => [`style-${index}`, style])),
     sheetOrder: named.map(([id]) => id),
-    sheets: Object.fromEntries(
-      named.map(([id, sheet]) => [id, worksheetData(id, sheet, loaded.styles.length)]),
-    ),
+    sheets: Object.fromEntries(named.map(([id, sheet]) => [id, worksheetData(id, sheet, loaded.styles)])),
     resources: [
       { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(tables(named)) },
       { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(definedNames(loaded.names, idOf)) },
@@ -39,19 +46,26 @@ export function workbookData(loaded: LoadedWorkbook): Partial<IWorkbookData> {
   };
 }
 
-function worksheetData(id: string, sheet: LoadedSheet, styleCount: number): Partial<IWorksheetData> {
+function worksheetData(
+  id: string,
+  sheet: LoadedSheet,
+  styles: readonly IStyleData[],
+): Partial<IWorksheetData> {
   const { name, rows, look, hidden } = sheet;
   const cellData: Matrix = {};
+  const wrapped = new Map<number, number>();
   let width = 0;
   for (const row of rows) {
     const data: Record<number, ICellData> = {};
     row.values.forEach((value, column) => {
       const formula = row.formulas?.get(column);
       const style = look?.styleAt(row.number - 1, column) ?? 0;
-      const isStyled = style > 0 && style < styleCount;
+      const isStyled = style > 0 && style < styles.length;
       if (value === null && formula === undefined && !isStyled) return;
       data[column] = { ...storedCell(value, formula), ...(isStyled ? { s: `style-${style}` } : {}) };
     });
+    const height = look && wrappedHeight(wrappingCells(row, look, styles));
+    if (height !== undefined) wrapped.set(row.number - 1, height);
     width = Math.max(width, row.values.length);
     cellData[row.number - 1] = data;
   }
@@ -64,7 +78,7 @@ function worksheetData(id: string, sheet: LoadedSheet, styleCount: number): Part
     cellData,
     rowCount: Math.max(LEAST_ROWS, lastRow + SPARE_ROWS),
     columnCount: Math.max(LEAST_COLUMNS, width + SPARE_COLUMNS),
-    ...(look ? lookData(look) : {}),
+    ...(look ? lookData(look, wrapped) : {}),
   };
 }
 
@@ -82,17 +96,25 @@ function emptyButFirst(cells: Matrix, { startRow, startColumn, endRow, endColumn
     }
 }
 
-function lookData(look: SheetLook): Partial<IWorksheetData> {
+function wrappingCells({ number, values }: SheetRow, look: SheetLook, styles: readonly IStyleData[]) {
+  return values.flatMap((text, column) =>
+    styles[look.styleAt(number - 1, column)]?.tb === WrapStrategy.WRAP
+      ? [{ text, width: look.widths.get(column) }]
+      : [],
+  );
+}
+
+function lookData(look: SheetLook, wrapped: ReadonlyMap<number, number>): Partial<IWorksheetData> {
   return {
     columnData: Object.fromEntries(
       [...look.widths].map(([column, width]) => [column, { w: Math.round(width * PIXELS_A_CHARACTER) + 5 }]),
     ),
-    rowData: Object.fromEntries(
-      [...look.heights].map(([row, height]) => [
-        row,
-        { h: Math.round(height * PIXELS_A_POINT), ia: flag(false) },
-      ]),
-    ),
+    rowData: Object.fromEntries([
+      ...[...wrapped].map(([row, height]) => [row, { h: height }] as const),
+      ...[...look.heights].map(
+        ([row, height]) => [row, { h: Math.round(height * PIXELS_A_POINT), ia: flag(false) }] as const,
+      ),
+    ]),
     mergeData: look.merged.map((area) => ({ ...area })),
     freeze: {
       xSplit: look.frozenColumns,

@@ -1,0 +1,138 @@
+import { get } from "node:http";
+import { createServer, type Server } from "node:net";
+import { spawn } from "node:child_process";
+import { Desk } from "./deskPage";
+
+/** Asks the server for a path exactly as it is written, which `fetch` would tidy up first. */
+function ask(address: string, path: string, headers: Record<string, string> = {}) {
+  const { hostname, port } = new URL(address);
+  return new Promise<{ status: number; headers: Record<string, unknown> }>((resolve, reject) => {
+    get({ hostname, port, path, headers }, (answer) => {
+      answer.resume();
+      resolve({ status: answer.statusCode ?? 0, headers: answer.headers });
+    }).on("error", reject);
+  });
+}
+
+/** What `npm start` prints, up to its first line. */
+function firstLine(options: string[]): Promise<{ line: string; code: number | null; stop(): void }> {
+  const server = spawn(
+    process.execPath,
+    ["--import", "tsx", "src/desk/server/main.ts", "--no-open", ...options],
+    {
+      env: { ...process.env, LC_ALL: "C", NODE_OPTIONS: "" },
+    },
+  );
+  const stop = () => void server.kill();
+  return new Promise((resolve) => {
+    let said = "";
+    const listen = (chunk: Buffer) => {
+      said += chunk;
+      if (said.includes("\n")) resolve({ line: said.trim(), code: null, stop });
+    };
+    server.stdout.on("data", listen);
+    server.stderr.on("data", (chunk: Buffer) => (said += chunk));
+    server.on("exit", (code) => resolve({ line: said.trim(), code, stop }));
+  });
+}
+
+describe("starting the desk page", () => {
+  let desk: Desk;
+  beforeAll(async () => {
+    desk = await Desk.start();
+  }, 120_000);
+  afterAll(() => desk?.stop());
+
+  test("serves its own files and nothing else", async () => {
+    for (const path of [
+      "/",
+      "/index.html",
+      "/desk.js",
+      "/engine/engine.js",
+      "/sample-workbooks/larkmoor-clean.xlsx",
+    ])
+      expect([path, (await ask(desk.address, path)).status]).toEqual([path, 200]);
+    for (const path of [
+      "/package.json",
+      "/../package.json",
+      "/engine/../../package.json",
+      "/engine/..%2f..%2fpackage.json",
+      "/sample-workbooks/make/main.ts",
+      "/sample-workbooks/",
+      "/office.js",
+      "/engine/office.js",
+      "/node_modules/@microsoft/office-js/dist/office.js",
+      "/%00",
+      "/%",
+    ])
+      expect([path, (await ask(desk.address, path)).status]).toEqual([path, 404]);
+  });
+
+  test("answers this machine only and says what a page of it may load", async () => {
+    const { headers } = await ask(desk.address, "/");
+    const policy = String(headers["content-security-policy"]);
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).toContain("connect-src 'self'");
+    expect(policy).not.toMatch(/https?:|unsafe-eval/);
+    expect((await ask(desk.address, "/", { Host: "elsewhere.example" })).status).toBe(403);
+  });
+
+  test("takes another port when another program has the one it wants", async () => {
+    const other: Server = createServer().listen(0, "127.0.0.1");
+    await new Promise((resolve) => other.once("listening", resolve));
+    const { port } = other.address() as { port: number };
+    const { line, stop } = await firstLine(["--port", String(port)]);
+    stop();
+    other.close();
+    const taken = Number(/127\.0\.0\.1:(\d+)\//.exec(line)?.[1]);
+    expect(taken).toBeGreaterThan(0);
+    expect(taken).not.toBe(port);
+    expect(line.split("\n")).toHaveLength(1);
+  });
+
+  test.each([
+    [["--port", "none"], /--port must be a whole number from 0 to 65535, but is none/],
+    [["--prot", "80"], /--prot/],
+  ])("says in one line why it does not start with %j", async (options, expected) => {
+    const { line, code } = await firstLine(options);
+    expect(code).toBe(1);
+    expect(line).toMatch(expected);
+    expect(line.split("\n")).toHaveLength(1);
+  });
+
+  test("the page is there soon; how soon is printed", async () => {
+    const times: string[] = [];
+    const page = await desk.open();
+    const measure = async (visit: string) => {
+      const seen = await page.page.evaluate(() => ({
+        bytes: performance
+          .getEntriesByType("resource")
+          .reduce((sum, entry) => sum + (entry as PerformanceResourceTiming).encodedBodySize, 0),
+        ready: performance.getEntriesByName("cordonbook-ready")[0]?.startTime,
+      }));
+      times.push(
+        `${visit}: workbook and pane ready after ${Math.round(seen.ready)} ms, ${(seen.bytes / 1e6).toFixed(1)} MB`,
+      );
+    };
+    await measure("first visit");
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-start");
+    await page.page.reload();
+    await page.isReady();
+    await measure("reload");
+    expect(page.problems).toEqual([]);
+    expect(page.foreign).toEqual([]);
+    await page.close();
+    console.info(times.join("\n"));
+  });
+
+  test.each(["es", "fr"])("speaks %s", async (language) => {
+    const page = await desk.open("clean", { language });
+    expect(await page.page.locator("html").getAttribute("lang")).toBe(language);
+    await page.type("H3", '=CORDON.NODEBUDGET(3,"30+10")');
+    expect(await page.shows("H3", "50")).toBe("50");
+    await page.picture(`desk-${language}`);
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
+});
