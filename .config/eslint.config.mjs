@@ -34,7 +34,13 @@ export default tseslint.config(
     },
   },
   {
-    files: ["src/cli/**", "src/desk/server/**", "tests/benchmarks/**", "sample-workbooks/**"],
+    files: [
+      "src/cli/**",
+      "src/desk/server/**",
+      "src/taskpane/server/**",
+      "tests/benchmarks/**",
+      "sample-workbooks/**",
+    ],
     rules: { "no-console": "off" },
   },
   {
