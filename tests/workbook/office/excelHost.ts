@@ -103,11 +103,15 @@ export class ExcelHost {
 
   /** A person with this workbook open, and their Excel. */
   person(name = "somebody"): ExcelProxies {
-    const bridge: HostBridge = {
-      sendMessageToHost: (text) => {
-        void this.answer(person, text);
-      },
-    };
+    const bridge: HostBridge = { sendMessageToHost: () => undefined };
+    this.join(name, bridge);
+    const proxies = loadExcelProxies(bridge, (set, version = "1.1") => this.supports(set, version));
+    this.loaded.push(proxies);
+    return proxies;
+  }
+
+  /** A person whose proxies stand elsewhere, such as in a browser's page: from now on the bridge is answered. */
+  join(name: string, bridge: HostBridge): void {
     const person = {
       name,
       bridge,
@@ -118,9 +122,9 @@ export class ExcelHost {
       tellChange: (area: HostArea, changeType?: string) => this.tell(name, area, changeType),
     } satisfies Person & { name: string; bridge: HostBridge };
     this.people.push(person);
-    const proxies = loadExcelProxies(bridge, (set, version = "1.1") => this.supports(set, version));
-    this.loaded.push(proxies);
-    return proxies;
+    bridge.sendMessageToHost = (text) => {
+      void this.answer(person, text);
+    };
   }
 
   /** Resolves when the proxies have also given back their references, which they do after a run. */
@@ -134,7 +138,8 @@ export class ExcelHost {
     for (const proxies of this.loaded.splice(0)) proxies.release();
   }
 
-  private supports(set: string, version: string): boolean {
+  /** Office.context.requirements.isSetSupported of this copy of Excel. */
+  supports(set: string, version: string): boolean {
     if (set !== "ExcelApi") return /^(RichApiRuntime|SharedRuntime|CustomFunctionsRuntime)$/.test(set);
     return Number(version.split(".")[1] ?? 0) <= this.excelApi;
   }

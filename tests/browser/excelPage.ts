@@ -1,0 +1,102 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { ExcelHost } from "../workbook/office/excelHost";
+import type { HostBridge } from "../workbook/office/excelProxies";
+import { scriptFor } from "./scriptFor";
+
+const root = process.cwd();
+const ADDRESS = "https://addin.test/";
+const OFFICE_JS = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+
+export interface ExcelPageOptions {
+  readonly displayLanguage?: string;
+  /** Highest ExcelApi set, such as 12 for 1.12. */
+  readonly excelApi?: number;
+  /** What Office.onReady says; "none" answers the request for office.js with nothing at all. */
+  readonly host?: "Excel" | "Word" | "none";
+}
+
+/**
+ * The add-in's own page in a browser, under its own content security policy, with Microsoft's real Excel proxies
+ * speaking to an in-memory host of the test.
+ */
+export async function openExcelPage(
+  browser: Browser,
+  host: ExcelHost,
+  options: ExcelPageOptions = {},
+): Promise<{ page: Page; problems: string[] }> {
+  const context = await browser.newContext({ viewport: { width: 350, height: 600 } });
+  const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
+  const problems: string[] = [];
+  page.on("pageerror", (problem) => problems.push(String(problem)));
+  page.on("console", (message) => {
+    if (message.type() === "error") problems.push(message.text());
+  });
+
+  const bridge: HostBridge = { sendMessageToHost: () => undefined };
+  host.join("me", bridge);
+  bridge.onMessageFromHost = (text) => {
+    void page.evaluate((answer) => window.answerFromHost(answer), text).catch(() => undefined);
+  };
+  await page.exposeFunction("sendToHost", (text: string) => bridge.sendMessageToHost(text));
+
+  const script = await scriptFor(path.join(root, "src/taskpane/excelPage.ts"));
+  const html = readFileSync(path.join(root, "src/taskpane/index.html"), "utf8");
+  await page.route("**/*", (route) => {
+    const address = route.request().url();
+    const send = (contentType: string, body: string | Buffer) => route.fulfill({ contentType, body });
+    if (address === OFFICE_JS)
+      return options.host === "none" ? route.abort() : send("text/javascript", officeScript(options));
+    if (address === `${ADDRESS}taskpane.html`)
+      return send("text/html", html.replace("</head>", '<script defer src="taskpane.js"></script></head>'));
+    if (address === `${ADDRESS}taskpane.js`) return send("text/javascript", script);
+    if (address.startsWith(`${ADDRESS}icons/`))
+      return send("image/png", readFileSync(path.join(root, "src/taskpane", new URL(address).pathname)));
+    problems.push(`asked for ${address}`);
+    return route.abort();
+  });
+  await page.goto(`${ADDRESS}taskpane.html`);
+  return { page, problems };
+}
+
+/** What stands in for office.js: Microsoft's proxies from the test's package, and the little of Office the page asks. */
+function officeScript({
+  displayLanguage = "en-US",
+  excelApi = 17,
+  host = "Excel",
+}: ExcelPageOptions): string {
+  const proxies = readFileSync(
+    path.join(root, "node_modules/@microsoft/office-js/dist/excel-web-16.00.js"),
+    "utf8",
+  );
+  return `${proxies}
+    window.associated = {};
+    window.CustomFunctions = {
+      associate: (id, run) => { window.associated[id] = run; },
+      Error: class extends Error { constructor(code, message) { super(message); this.code = code; } },
+      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
+    };
+    window.Office = {
+      HostType: { Excel: "Excel" },
+      onReady: async () => ({ host: ${JSON.stringify(host)} }),
+      context: {
+        displayLanguage: ${JSON.stringify(displayLanguage)},
+        requirements: {
+          isSetSupported: (set, version) => set !== "ExcelApi" || Number(version.split(".")[1]) <= ${excelApi},
+        },
+      },
+    };
+    const bridge = { sendMessageToHost: (text) => window.sendToHost(text) };
+    window.answerFromHost = (text) => bridge.onMessageFromHost(text);
+    OfficeExtension.HostBridge.init(bridge);`;
+}
+
+declare global {
+  interface Window {
+    answerFromHost(text: string): void;
+    sendToHost(text: string): Promise<void>;
+    associated: Record<string, (...args: unknown[]) => unknown>;
+  }
+}
