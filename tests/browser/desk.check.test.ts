@@ -78,9 +78,9 @@ describe("checking a season on the desk page", () => {
     const opening = await page.measure(() => page.openFile("large-season.xlsx", bytes));
     const checking = await page.measure(() => page.check());
     expect(await page.pane.locator("#check-result").innerText()).toMatch(/\d/);
-    console.info(
+    process.stdout.write(
       `${rows} cordon rows: opened in ${opening.seconds} s (longest stall ${opening.longestStall} ms), ` +
-        `checked in ${checking.seconds} s (longest stall ${checking.longestStall} ms, ${checking.frames} frames drawn)`,
+        `checked in ${checking.seconds} s (longest stall ${checking.longestStall} ms, ${checking.frames} frames drawn)\n`,
     );
     expect(checking.frames).toBeGreaterThan(10);
     expect(page.problems).toEqual([]);
