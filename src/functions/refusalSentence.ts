@@ -69,7 +69,8 @@ function expectationKey(parameter: Parameter, endless: boolean): string {
       return endless ? "wholeFrom" : "whole";
     case "number":
     case "numbers":
-      if (parameter.aboveZero) return endless ? "numberAboveZeroOnly" : "numberAboveZero";
+      if (parameter.aboveZero && parameter.least === 0)
+        return endless ? "numberAboveZeroOnly" : "numberAboveZero";
       return endless ? "numberFrom" : "number";
     case "unitSystem":
       return "choice";

@@ -7,7 +7,10 @@ import { number } from "../parameter";
 export const CROPLOAD = cordonFunction({
   id: "CROPLOAD",
   texts: CROPLOAD_TEXT,
-  parameters: [number("crop", { most: 1e8 }), number("prunings", { most: 1e7, aboveZero: true })],
+  parameters: [
+    number("crop", { most: 1e8 }),
+    number("prunings", { least: 0.001, most: 1e7, aboveZero: true }),
+  ],
   result: oneValue("cropLoad"),
   examples: [
     {
