@@ -189,4 +189,19 @@ export const SOURCES: Readonly<Record<string, Source>> = {
     work: "Clopper and Pearson 1934, Biometrika 26:404-413",
     mark: "memory",
   },
+  klodd2020: {
+    name: "UMN 2020",
+    work: "Klodd, Thull and Clark, University of Minnesota, November 2020: Building new grapevine cordons (part of the text seen)",
+    mark: "seen",
+  },
+  kloddSuckers: {
+    name: "UMN suckers",
+    work: "Klodd, University of Minnesota Enology: a vine dead to the ground, about five suckers kept and one trained",
+    mark: "seen",
+  },
+  skinkis: {
+    name: "Oregon State",
+    work: "Skinkis, Oregon State University Extension: How to renew a grapevine cordon (yield decline, dead areas, poor spur locations, too few spurs; no percentage given)",
+    mark: "seen",
+  },
 };

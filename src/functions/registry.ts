@@ -14,6 +14,7 @@ import { CLUSTERSTOREMOVE } from "./definitions/clustersToRemove";
 import { CROPLOAD } from "./definitions/cropLoad";
 import { NODEBUDGET } from "./definitions/nodeBudget";
 import { NODESBYLENGTH } from "./definitions/nodesByLength";
+import { TRUNKSTORENEW } from "./definitions/trunksToRenew";
 import { PRUNINGHOURS } from "./definitions/pruningHours";
 import { SHOOTS } from "./definitions/shoots";
 import { SPURFIT } from "./definitions/spurFit";
@@ -56,6 +57,7 @@ export const FUNCTIONS: readonly CordonFunction[] = [
   CHECKCOUNTS,
   CORDONSCORE,
   CHOOSECORDONS,
+  TRUNKSTORENEW,
   GAPSBYROW,
   VINESTOCOUNT,
   BLOCKMEAN,

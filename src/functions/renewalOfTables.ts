@@ -1,0 +1,45 @@
+import { renewalRules } from "../survey/renewal/renewalRules";
+import { trunkRenewalSentence } from "../survey/renewal/renewalSentence";
+import { trunksToRenew } from "../survey/renewal/trunksToRenew";
+import { RENEWAL_LINES } from "../texts/functions/renewal";
+import { say, type Language } from "../texts/language";
+import type { ResultRow } from "./cordonFunction";
+import type { TableArgument } from "./parameter";
+import { surveyOfTables } from "./surveyOfTables";
+import { neededColumn } from "./surveyTable";
+
+const SHEETS = { vines: "vines", settings: "settings", cordons: "cordons" } as const;
+
+/**
+ * The vines of a Vines table that need a new trunk, most urgent first. One line says so when none does, and one says
+ * how many vines were not counted.
+ *
+ * @example
+ * renewalOfTables({ vines: readTable(functionNamed("TRUNKSTORENEW").parameters[0], [["Block", "Row", "Vine", "Status", "Live trunks"], ["A", 1, 1, "bearing", 1]]) }, "en")[0].bringUp // 1
+ */
+export function renewalOfTables(
+  tables: {
+    readonly vines: TableArgument;
+    readonly settings?: TableArgument | undefined;
+    readonly cordons?: TableArgument | undefined;
+  },
+  language: Language,
+): readonly ResultRow[] {
+  const survey = surveyOfTables({ ...tables }, SHEETS);
+  for (const id of ["block", "row", "vine", "liveTrunks"])
+    neededColumn("vines", survey.tables("vines")[0], id);
+  const wanted = renewalRules(survey.settings).trunksWanted;
+  const { vines, notCounted } = trunksToRenew(survey);
+  const rows: ResultRow[] = vines.map(({ block, row, vine, liveTrunks, renewal }, index) => ({
+    order: index + 1,
+    block,
+    row,
+    vine,
+    liveTrunks,
+    bringUp: renewal.bringUp,
+    what: trunkRenewalSentence(renewal, liveTrunks, wanted, language),
+  }));
+  if (vines.length === 0) rows.push({ what: RENEWAL_LINES.none[language] });
+  if (notCounted > 0) rows.push({ what: say(RENEWAL_LINES.notCounted, language, { vines: notCounted }) });
+  return rows;
+}
