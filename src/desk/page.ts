@@ -28,7 +28,7 @@ const part = (id: string) => document.getElementById(id) as HTMLElement;
 const [top, grid, paneArea, status] = [part("top"), part("grid"), part("pane"), part("status")];
 
 const asked = new URLSearchParams(location.search);
-const language: Language =
+let language: Language =
   LANGUAGES.find(
     (candidate) => candidate === (asked.get("language") ?? localStorage.getItem(LANGUAGE_KEY)),
   ) ?? languageOf(navigator.language);
@@ -39,7 +39,7 @@ let pane: MountedPane | undefined;
 
 function showHeader(change: Partial<HeaderState>): void {
   header = { ...header, ...change };
-  render(headerView(header, { chooseSample, chooseFile, chooseLanguage, closeNotice }), top);
+  render(headerView(header, { chooseSample, chooseFile, closeNotice }), top);
 }
 
 function showStatus(selected?: SelectedCell): void {
@@ -89,16 +89,35 @@ async function open(file: string, bytes: Uint8Array, sampleId: string | undefine
   const workbook = await desk.open(file, bytes);
   pane?.unmount();
   paneArea.replaceChildren(document.createElement("div"));
-  pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, { language });
+  pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, {
+    language,
+    onLanguage: (chosen) => void chooseLanguage(chosen),
+  });
   showHeader({ opened: sampleId ? { sampleId } : { file }, notice: undefined });
   showStatus();
 }
 
-function chooseLanguage(chosen: Language): void {
+async function chooseLanguage(chosen: Language): Promise<void> {
+  language = chosen;
   localStorage.setItem(LANGUAGE_KEY, chosen);
-  const address = new URL(location.href);
-  address.searchParams.delete("language");
-  location.assign(address);
+  nameParts();
+  showHeader({ language });
+  desk.setLanguage(chosen, await engineWords(chosen));
+}
+
+/** The engine's own menus and help, which stand ready in a script per language. */
+async function engineWords(of: Language): Promise<EngineWords> {
+  const words: { default: EngineWords } = await import(
+    /* webpackIgnore: true */ `${location.origin}/engine/words-${of}.js`
+  );
+  return words.default;
+}
+
+function nameParts(): void {
+  document.documentElement.lang = language;
+  grid.setAttribute("aria-label", say(DESK_TEXTS.gridLabel, language));
+  grid.dataset.drop = say(DESK_TEXTS.dropHere, language);
+  paneArea.setAttribute("aria-label", say(DESK_TEXTS.paneLabel, language));
 }
 
 function closeNotice(): void {
@@ -125,20 +144,13 @@ function acceptDroppedFiles(): void {
 }
 
 async function start(): Promise<void> {
-  document.documentElement.lang = language;
-  grid.setAttribute("aria-label", say(DESK_TEXTS.gridLabel, language));
-  grid.dataset.drop = say(DESK_TEXTS.dropHere, language);
-  paneArea.setAttribute("aria-label", say(DESK_TEXTS.paneLabel, language));
+  nameParts();
   showHeader({});
-  const words = (await import(
-    /* webpackIgnore: true */ `${location.origin}/engine/words-${language}.js`
-  )) as {
-    default: EngineWords;
-  };
+  const words = await engineWords(language);
   const gridElement = document.createElement("div");
   gridElement.className = "engine";
   grid.append(gridElement);
-  desk = new OpenDesk(startEngine(gridElement, language, words.default), FUNCTIONS, language, showStatus);
+  desk = new OpenDesk(startEngine(gridElement, language, words), FUNCTIONS, language, showStatus);
   acceptDroppedFiles();
   await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
   performance.mark("cordonbook-ready");

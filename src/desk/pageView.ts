@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { DESK_TEXTS, LANGUAGE_NAMES } from "../texts/desk";
-import { LANGUAGES, say, type Language, type Text } from "../texts/language";
+import { DESK_TEXTS } from "../texts/desk";
+import { say, type Language, type Text } from "../texts/language";
 import type { SelectedCell } from "../workbook/desk/openDesk";
 
 /** What stands above the grid. */
@@ -16,11 +16,10 @@ export interface HeaderState {
 export interface HeaderActions {
   chooseSample(id: string): void;
   chooseFile(file: File): void;
-  chooseLanguage(language: Language): void;
   closeNotice(): void;
 }
 
-/** The line above the grid: which workbook, a file of one's own, the language. */
+/** The line above the grid: which workbook, a file of one's own. */
 export function headerView(state: HeaderState, actions: HeaderActions): TemplateResult {
   const { language, opened } = state;
   const ownFile = opened && "file" in opened ? opened.file : undefined;
@@ -42,21 +41,6 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
       </select>
     </label>
     <button type="button" @click=${() => pickFile(actions)}>${say(DESK_TEXTS.openFile, language)}</button>
-    <label class="last">
-      ${say(DESK_TEXTS.language, language)}
-      <select
-        id="language"
-        @change=${(event: Event) =>
-          actions.chooseLanguage((event.target as HTMLSelectElement).value as Language)}
-      >
-        ${LANGUAGES.map(
-          (each) =>
-            html`<option value=${each} lang=${each} ?selected=${each === language}>
-              ${LANGUAGE_NAMES[each]}
-            </option>`,
-        )}
-      </select>
-    </label>
     ${
       state.notice === undefined
         ? nothing

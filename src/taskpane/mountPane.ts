@@ -19,6 +19,8 @@ export interface PaneOptions {
   readonly today?: number;
   /** Light or dark; the system's where it is left out. */
   readonly theme?: PaneTheme;
+  /** Told when a person chooses another language in the pane. */
+  readonly onLanguage?: (language: Language) => void;
   /** False keeps the walk for newcomers from opening by itself. */
   readonly walk?: boolean;
 }
@@ -64,7 +66,9 @@ export function mountPane(
       return state;
     },
     change(next) {
+      const before = state.language;
       state = next(state);
+      if (state.language !== before) options.onLanguage?.(state.language);
       drawing ??= Promise.resolve().then(draw);
     },
     say: (text, facts) => say(text, state.language, facts),

@@ -5,7 +5,6 @@ export const DESK_TEXTS = {
   appName: { en: "Cordonbook", es: "Cordonbook", fr: "Cordonbook" },
   workbook: { en: "Workbook", es: "Libro", fr: "Classeur" },
   openFile: { en: "Open a file…", es: "Abrir un archivo…", fr: "Ouvrir un fichier…" },
-  language: { en: "Language", es: "Idioma", fr: "Langue" },
   gridLabel: { en: "Spreadsheet", es: "Hoja de cálculo", fr: "Feuille de calcul" },
   paneLabel: { en: "Cordonbook pane", es: "Panel de Cordonbook", fr: "Volet Cordonbook" },
   statusLabel: { en: "Selected cell", es: "Celda seleccionada", fr: "Cellule sélectionnée" },
@@ -51,6 +50,3 @@ export const SAMPLE_NAMES = {
     fr: "Une saison vide à remplir",
   },
 } satisfies Record<string, Text>;
-
-/** The languages by their own names. */
-export const LANGUAGE_NAMES = { en: "English", es: "Español", fr: "Français" } as const;

@@ -135,4 +135,18 @@ describe("starting the desk page", () => {
     expect(page.problems).toEqual([]);
     await page.close();
   });
+
+  test("another language is spoken at once and typed cells stay", async () => {
+    const page = await desk.open("clean");
+    await page.type("H3", "typed");
+    await page.type("H4", '=CORDON.NODEBUDGET(3,"thirty")');
+    expect(await page.shows("H4", /must read like/)).toMatch(/must read like/);
+    await page.pane.locator("fluent-dropdown#language").click();
+    await page.pane.locator("fluent-option[value=fr]").click();
+    await page.page.getByText("Ouvrir un fichier…").waitFor();
+    expect(await page.shows("H3", "typed")).toBe("typed");
+    expect(await page.shows("H4", /30\+10/)).not.toMatch(/must read like/);
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
 });

@@ -1,4 +1,4 @@
-import { ICommandService, type Injector } from "@univerjs/core";
+import { ICommandService, mergeLocales, type Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
   SetRangeValuesMutation,
@@ -10,7 +10,8 @@ import type { Language } from "../../texts/language";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
 import { loadWorkbook } from "./loadWorkbook";
-import { registerFunctions } from "./registerFunctions";
+import { describeFunctions, registerFunctions } from "./registerFunctions";
+import { LOCALES, type EngineWords } from "./startEngine";
 import { workbookData } from "./workbookData";
 
 /** The selected cell: its place ("Cordons!B7"), what it shows, and why a CORDON function gave an error in it. */
@@ -36,7 +37,7 @@ export class OpenDesk {
   constructor(
     private readonly engine: FUniver,
     private readonly functions: readonly CordonFunction[],
-    private readonly language: Language,
+    private language: Language,
     private readonly onSelection: (selected: SelectedCell) => void,
   ) {}
 
@@ -57,6 +58,18 @@ export class OpenDesk {
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
       if (TELLING.has(id)) this.tellSoon();
     });
+  }
+
+  /** Another language for menus, function help and the sentences of errors; the workbook stays as it is. */
+  setLanguage(language: Language, words: EngineWords): void {
+    this.language = language;
+    const locale = LOCALES[language];
+    this.engine.loadLocales(locale, mergeLocales(...words));
+    this.engine.setLocale(locale);
+    const injector = this.engine.getActiveWorkbook()?.getActiveSheet().getInject();
+    if (!injector) return;
+    describeFunctions(injector, this.functions, language);
+    this.engine.getFormula().executeCalculation();
   }
 
   private tellSoon(): void {

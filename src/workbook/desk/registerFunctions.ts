@@ -21,12 +21,21 @@ export function registerFunctions(
   language: () => Language,
   onErrors: OnErrors,
 ): void {
-  injector
-    .get(IDescriptionService)
-    .registerDescriptions(functions.map((called) => functionInfo(called, language())));
+  describeFunctions(injector, functions, language());
   injector
     .get(IFunctionService)
     .registerExecutors(...functions.map((called) => new FunctionExecutor(called, language, onErrors)));
+}
+
+/** Gives every function its help in a language, in place of what it had before. */
+export function describeFunctions(
+  injector: Injector,
+  functions: readonly CordonFunction[],
+  language: Language,
+): void {
+  injector
+    .get(IDescriptionService)
+    .registerDescriptions(functions.map((called) => functionInfo(called, language)));
 }
 
 function functionInfo(called: CordonFunction, language: Language): IFunctionInfo {

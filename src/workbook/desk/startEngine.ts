@@ -15,7 +15,8 @@ import { PLAIN_TABLE } from "./plainTable";
 /** The engine's own words for menus and function help, as src/desk/engine/words-*.ts export them. */
 export type EngineWords = readonly Parameters<typeof mergeLocales>[0][];
 
-const LOCALES: Readonly<Record<Language, LocaleType>> = {
+/** The engine's own tags of the languages. */
+export const LOCALES: Readonly<Record<Language, LocaleType>> = {
   en: LocaleType.EN_US,
   es: LocaleType.ES_ES,
   fr: LocaleType.FR_FR,
