@@ -2,6 +2,7 @@ import { html, render } from "lit";
 import "./fluent";
 import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
 import { FIRST_CHECK_STATE } from "./check/checkState";
+import { FIRST_GAPS_STATE } from "./gaps/gapsState";
 import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
 import { paneView } from "./paneView";
 import { paneStyles } from "./paneStyles";
@@ -51,6 +52,7 @@ export function mountPane(
     walk: options.walk === false ? undefined : firstWalkStep(),
     announced: "",
     check: FIRST_CHECK_STATE,
+    gaps: FIRST_GAPS_STATE,
     functions: FIRST_FUNCTIONS_STATE,
   };
   let mounted = true;

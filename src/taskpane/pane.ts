@@ -1,9 +1,10 @@
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import type { Language, Text, TextFacts } from "../texts/language";
 import type { CheckState } from "./check/checkState";
+import type { GapsState } from "./gaps/gapsState";
 import type { FunctionsState } from "./functions/functionsState";
 
-export type PageId = "check" | "functions";
+export type PageId = "check" | "gaps" | "functions";
 
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
 export interface PaneState {
@@ -16,6 +17,7 @@ export interface PaneState {
   /** What was read out last. */
   readonly announced: string;
   readonly check: CheckState;
+  readonly gaps: GapsState;
   readonly functions: FunctionsState;
 }
 

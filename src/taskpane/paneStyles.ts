@@ -181,11 +181,53 @@ export const paneStyles = css`
     vertical-align: top;
     font-weight: var(--fontWeightRegular);
   }
+  th {
+    overflow-wrap: normal;
+  }
   thead th {
     font-weight: var(--fontWeightSemibold);
   }
   .number {
     text-align: end;
+  }
+  .scroll {
+    overflow: auto;
+    max-inline-size: 100%;
+  }
+  .scroll:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+  }
+  .map {
+    inline-size: auto;
+  }
+  .map th,
+  .map td {
+    min-inline-size: 22px;
+    padding: 2px 3px;
+    text-align: center;
+    border: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
+    overflow-wrap: normal;
+  }
+  .map th:first-child {
+    position: sticky;
+    inset-inline-start: 0;
+    background: var(--colorNeutralBackground1);
+  }
+  .some {
+    background: var(--colorPaletteYellowBackground1);
+  }
+  .bad {
+    background: var(--colorPaletteDarkOrangeBackground1);
+  }
+  .worst {
+    background: repeating-linear-gradient(
+      45deg,
+      var(--colorPaletteRedBackground1),
+      var(--colorPaletteRedBackground1) 3px,
+      var(--colorPaletteRedBackground2) 3px,
+      var(--colorPaletteRedBackground2) 6px
+    );
+    font-weight: var(--fontWeightBold);
   }
   .unseen {
     position: absolute;
@@ -209,6 +251,9 @@ export const paneStyles = css`
     overflow-wrap: anywhere;
   }
   @media (forced-colors: active) {
+    .worst {
+      border: 3px double CanvasText;
+    }
     fluent-tab[aria-selected="true"] {
       border-block-end: 3px solid Highlight;
     }

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
+import { gapsPage } from "./gaps/gapsPage";
 import { functionsPage } from "./functions/functionsPage";
 import type { PageId, Pane } from "./pane";
 import { LANGUAGES, type Language } from "../texts/language";
@@ -9,6 +10,7 @@ import { PAGE_NAMES, PANE_TEXTS, WALK_TEXTS } from "../texts/pane";
 
 const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
+  { id: "gaps", page: gapsPage },
   { id: "functions", page: functionsPage },
 ];
 

@@ -5,6 +5,7 @@ const t = (en: string, es: string, fr: string): Text => ({ en, es, fr });
 /** Names of the pane's pages. */
 export const PAGE_NAMES = {
   check: t("Check", "Revisar", "Vérifier"),
+  gaps: t("Gaps", "Huecos", "Vides"),
   functions: t("Functions", "Funciones", "Fonctions"),
 } as const satisfies Record<string, Text>;
 
@@ -287,3 +288,101 @@ export const WALK_STEPS: readonly Text[] = [
     "Les fonctions répondent à une question dans une cellule : yeux à laisser, dégâts avec leur intervalle, récolte d'un cep. Ouvrez-en une, changez ses chiffres, mettez-la dans une cellule.",
   ),
 ];
+
+/** Texts of the page that shows where spurs are missing. */
+export const GAPS_TEXTS = {
+  title: t("Gaps on the wire", "Huecos en el alambre", "Vides sur le fil"),
+  intro: t(
+    "A gap is a position on a cordon without a live spur. Nothing is changed until you write a sheet.",
+    "Un hueco es una posición del cordón sin pitón vivo. No cambia nada hasta que escriba una hoja.",
+    "Un vide est une position du cordon sans courson vivant. Rien ne change tant que vous n'écrivez pas de feuille.",
+  ),
+  of: t("Count on", "Contar en", "Compter sur"),
+  staying: t("the cordons that stay", "los cordones que quedan", "les cordons qui restent"),
+  all: t("every candidate", "todos los candidatos", "tous les candidats"),
+  count: t("Count gaps", "Contar huecos", "Compter les vides"),
+  progress: t("Progress of the count", "Avance del conteo", "Avancement du comptage"),
+  deciding: t(
+    "Deciding which cordons stay",
+    "Decidiendo qué cordones quedan",
+    "Choix des cordons qui restent",
+  ),
+  none: t(
+    "No cordon with positions and live spurs was found. Next step: count these two columns on the Cordons sheet.",
+    "No se encontró ningún cordón con posiciones y pitones vivos. Siguiente paso: cuente esas dos columnas en la hoja Cordones.",
+    "Aucun cordon avec positions et coursons vivants. Prochaine étape : comptez ces deux colonnes dans la feuille Cordons.",
+  ),
+  sum: t(
+    "{missing} of {positions} positions are empty: {share}.",
+    "{missing} de {positions} posiciones están vacías: {share}.",
+    "{missing} positions sur {positions} sont vides : {share}.",
+  ),
+  without: t(
+    "On {without} vines no candidate stays; they are in no sum.",
+    "En {without} plantas no queda ningún candidato; no entran en las sumas.",
+    "Sur {without} ceps aucun candidat ne reste ; ils ne sont dans aucune somme.",
+  ),
+  leftOut: t(
+    "{leftOut} cordons with blank or impossible counts are left out; the check lists them.",
+    "Quedan fuera {leftOut} cordones con conteos en blanco o imposibles; la revisión los muestra.",
+    "{leftOut} cordons aux comptages vides ou impossibles sont laissés de côté ; la vérification les montre.",
+  ),
+  writeRows: t("Write Row gaps sheet", "Escribir hoja de huecos", "Écrire la feuille des vides"),
+  writeMap: t("Write Gap map sheet", "Escribir mapa de huecos", "Écrire la carte des vides"),
+  perRow: t("Row by row", "Hilera por hilera", "Rang par rang"),
+  since: t(
+    "The change is since winter {season}, over the cordons counted in both.",
+    "El cambio es desde el invierno {season}, en los cordones contados en ambos.",
+    "Le changement est depuis l'hiver {season}, sur les cordons comptés les deux fois.",
+  ),
+  gaps: t("Gaps", "Huecos", "Vides"),
+  share: t("Share", "Parte", "Part"),
+  change: t("Change", "Cambio", "Écart"),
+  ofPositions: t("{gaps} of {positions}", "{gaps} de {positions}", "{gaps} sur {positions}"),
+  notCounted: t("not counted", "sin contar", "non compté"),
+  map: t("Gap map", "Mapa de huecos", "Carte des vides"),
+  mapKey: t(
+    "A line is a row, a column is a vine. The digit is tenths of its positions that are empty: 0 none, 5 half, 10 all. From 5 on the cell is hatched. A dash is a vine of which no candidate stays.",
+    "Una línea es una hilera, una columna una planta. La cifra son décimos de posiciones vacías: 0 ninguna, 5 la mitad, 10 todas. Desde 5 la celda va rayada. Una raya es una planta sin candidato que quede.",
+    "Une ligne est un rang, une colonne un cep. Le chiffre est en dixièmes de positions vides : 0 aucune, 5 la moitié, 10 toutes. À partir de 5 la cellule est hachurée. Un tiret est un cep dont aucun candidat ne reste.",
+  ),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the sheets that list and map the gaps. */
+export const GAP_SHEET_TEXTS = {
+  rowGaps: t("Row gaps", "Huecos por hilera", "Vides par rang"),
+  rowGapsTitle: t("Gaps by row of vines", "Huecos por hilera", "Vides par rang"),
+  gapMap: t("Gap map", "Mapa de huecos", "Carte des vides"),
+  gapMapTitle: t(
+    "Share of empty positions, vine by vine",
+    "Parte de posiciones vacías, planta por planta",
+    "Part de positions vides, cep par cep",
+  ),
+  made: t(
+    "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
+    "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
+    "Écrite par Cordonbook le {date} ; elle est réécrite à chaque fois : n'y tapez rien.",
+  ),
+  block: t("Block", "Cuartel", "Parcelle"),
+  row: t("Row", "Hilera", "Rang"),
+  vine: t("Vine {vine}", "Planta {vine}", "Cep {vine}"),
+  vines: t("Vines", "Plantas", "Ceps"),
+  cordons: t("Cordons", "Cordones", "Cordons"),
+  positions: t("Positions", "Posiciones", "Positions"),
+  liveSpurs: t("Live spurs", "Pitones vivos", "Coursons vivants"),
+  gaps: t("Gaps", "Huecos", "Vides"),
+  share: t("Share", "Parte", "Part"),
+  longestGap: t("Longest gap", "Hueco más largo", "Plus long vide"),
+  vinesWithout: t(
+    "Vines without a cordon that stays",
+    "Plantas sin cordón que quede",
+    "Ceps sans cordon qui reste",
+  ),
+  bothWinters: t(
+    "Cordons counted in both winters",
+    "Cordones contados ambos inviernos",
+    "Cordons comptés les deux hivers",
+  ),
+  shareBefore: t("Their share last winter", "Su parte el invierno pasado", "Leur part l'hiver passé"),
+  shareNow: t("Their share now", "Su parte ahora", "Leur part maintenant"),
+} as const satisfies Record<string, Text>;

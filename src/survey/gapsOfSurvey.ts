@@ -1,0 +1,183 @@
+import { gapsByRow, type CordonPositions, type RowGaps } from "../domain/gapsByRow";
+import type { Survey, SurveyTable } from "./survey";
+import { NO_PLACE, placeOf, VinePlaces } from "./vinePlaces";
+
+/** Gaps of one vine; a vine of which no cordon counts has no positions. */
+export interface VineGaps {
+  readonly vine: number;
+  readonly positions: number;
+  readonly gaps: number;
+}
+
+/** Gaps of one row of vines, this winter and over the cordons that were counted last winter too. */
+export interface SurveyRowGaps extends RowGaps {
+  /** Sheet and row in which the first counted cordon of the row stands. */
+  readonly firstCell: { readonly sheet: string; readonly row: number };
+  readonly byVine: readonly VineGaps[];
+  /** Vines with candidates of which none counts: nothing on them is worth keeping. */
+  readonly vinesWithout: number;
+  /** Undefined where no cordon of the row was counted last winter. */
+  readonly since?: GapsSince;
+}
+
+/** The same cordons in two winters. */
+export interface GapsSince {
+  readonly cordons: number;
+  /** Shares of positions without a live spur. */
+  readonly shareBefore: number;
+  readonly shareNow: number;
+}
+
+/** Gaps of a survey, row by row in the order of the sheets. */
+export interface SurveyGaps {
+  readonly rows: readonly SurveyRowGaps[];
+  /** Cordons whose positions or live spurs are blank or cannot be true; they are in no sum. */
+  readonly leftOut: number;
+  /** Winter that the last winter's figures are from, where there are any. */
+  readonly seasonBefore?: number;
+}
+
+/**
+ * Gaps of every row of vines: positions without a live spur, vine by vine, and how they compare with last winter's
+ * sheet over the cordons counted in both.
+ *
+ * @param counts tells which cordons count; give the ones that stay, since candidates that are cut would count twice
+ */
+export function gapsOfSurvey(
+  survey: Survey,
+  counts: (table: SurveyTable, index: number) => boolean = () => true,
+): SurveyGaps {
+  const places = new VinePlaces(survey);
+  const before = lastWinter(survey, places);
+  const rows = new Map<string, OpenRow>();
+  let leftOut = 0;
+  for (const table of survey.tables("cordons")) {
+    const vineKeys = places.keysOf(table);
+    const cordonKey = places.cordonKeys(table);
+    for (let index = 0; index < table.rowCount; index += 1) {
+      if (vineKeys[index] === NO_PLACE) continue;
+      const place = placeOf(vineKeys[index]);
+      const counted = countsOf(table, index);
+      if (counted === undefined) {
+        leftOut += counts(table, index) ? 1 : 0;
+        continue;
+      }
+      const open = openRow(rows, survey, place, table, index);
+      open.vines.add(place.vine);
+      if (!counts(table, index)) continue;
+      open.cordons.push({ block: open.block, row: open.row, vine: place.vine, ...counted });
+      const key = cordonKey(index);
+      const then = key === undefined ? undefined : before.counts.get(key);
+      if (then !== undefined) open.both.push({ now: counted, then });
+    }
+  }
+  return {
+    rows: [...rows.values()].map(closeRow),
+    leftOut,
+    ...(before.season === undefined ? {} : { seasonBefore: before.season }),
+  };
+}
+
+interface Counted {
+  readonly positions: number;
+  readonly liveSpurs: number;
+  readonly longestGap?: number | undefined;
+}
+
+interface OpenRow {
+  readonly block: string;
+  readonly row: number;
+  readonly firstCell: SurveyRowGaps["firstCell"];
+  /** Every vine of the row with a usable count. */
+  readonly vines: Set<number>;
+  readonly cordons: CordonPositions[];
+  readonly both: { readonly now: Counted; readonly then: Counted }[];
+}
+
+function openRow(
+  rows: Map<string, OpenRow>,
+  survey: Survey,
+  place: { readonly block: number; readonly row: number },
+  table: SurveyTable,
+  index: number,
+): OpenRow {
+  const key = `${place.block} ${place.row}`;
+  let open = rows.get(key);
+  if (open === undefined) {
+    open = {
+      block: survey.words.wordOf(place.block),
+      row: place.row,
+      firstCell: { sheet: table.sheet, row: table.sheetRow(index) },
+      vines: new Set(),
+      cordons: [],
+      both: [],
+    };
+    rows.set(key, open);
+  }
+  return open;
+}
+
+function closeRow({ block, row, firstCell, vines, cordons, both }: OpenRow): SurveyRowGaps {
+  const [sums = noCordons(block, row)] = gapsByRow(cordons);
+  const byVine = vinesOf(vines, cordons);
+  return { ...sums, firstCell, byVine, vinesWithout: vines.size - sums.vines, ...sinceOf(both) };
+}
+
+function noCordons(block: string, row: number): RowGaps {
+  const nothing = { vines: 0, cordons: 0, positions: 0, liveSpurs: 0, gaps: 0 };
+  return { block, row, ...nothing, share: undefined, longestGap: undefined };
+}
+
+/** Undefined for counts that are blank or cannot be true. */
+function countsOf(table: SurveyTable, index: number): Counted | undefined {
+  const positions = table.column("positions")?.numbers[index] ?? NaN;
+  const liveSpurs = table.column("liveSpurs")?.numbers[index] ?? NaN;
+  const longestGap = table.column("longestGap")?.numbers[index] ?? NaN;
+  if (!isCount(positions) || !isCount(liveSpurs) || liveSpurs > positions) return undefined;
+  return { positions, liveSpurs, longestGap: isCount(longestGap) ? longestGap : undefined };
+}
+
+const isCount = (value: number) => Number.isInteger(value) && value >= 0 && value <= 1000;
+
+function lastWinter(
+  survey: Survey,
+  places: VinePlaces,
+): { season: number | undefined; counts: ReadonlyMap<number, Counted> } {
+  const [latest] = survey.pastTables("cordons");
+  const counts = new Map<number, Counted>();
+  for (const table of survey.pastTables("cordons")) {
+    if (table.season !== latest.season) continue;
+    const keyOf = places.cordonKeys(table);
+    for (let index = 0; index < table.rowCount; index += 1) {
+      const key = keyOf(index);
+      const counted = countsOf(table, index);
+      if (key !== undefined && counted !== undefined && !counts.has(key)) counts.set(key, counted);
+    }
+  }
+  return { season: latest?.season, counts };
+}
+
+function vinesOf(all: ReadonlySet<number>, cordons: readonly CordonPositions[]): VineGaps[] {
+  const vines = new Map([...all].map((vine) => [vine, { vine, positions: 0, gaps: 0 }]));
+  for (const { vine, positions, liveSpurs } of cordons) {
+    const sum = vines.get(vine)!;
+    sum.positions += positions;
+    sum.gaps += positions - liveSpurs;
+  }
+  return [...vines.values()].sort((one, other) => one.vine - other.vine);
+}
+
+function sinceOf(both: OpenRow["both"]): { since?: GapsSince } {
+  const sum = (of: (pair: OpenRow["both"][number]) => number) =>
+    both.reduce((total, pair) => total + of(pair), 0);
+  const positionsNow = sum(({ now }) => now.positions);
+  const positionsThen = sum(({ then }) => then.positions);
+  if (positionsNow === 0 || positionsThen === 0) return {};
+  return {
+    since: {
+      cordons: both.length,
+      shareBefore: 1 - sum(({ then }) => then.liveSpurs) / positionsThen,
+      shareNow: 1 - sum(({ now }) => now.liveSpurs) / positionsNow,
+    },
+  };
+}

@@ -1,0 +1,226 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { cellName } from "../../survey/cellName";
+import type { SurveyGaps, SurveyRowGaps } from "../../survey/gapsOfSurvey";
+import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
+import type { OwnSheet } from "../../workbook/surveyWorkbook";
+import { choiceField } from "../fields";
+import { ownSheetName } from "../ownSheetName";
+import type { Pane } from "../pane";
+import { progressBar } from "../progressBar";
+import { writtenDate } from "../writtenDate";
+import { countGaps } from "./countGaps";
+import { gapMapSheet, rowGapsSheet, shareOf } from "./gapSheets";
+import type { GapsOf, GapsState } from "./gapsState";
+
+/** The page that shows where spurs are missing. */
+export function gapsPage(pane: Pane): TemplateResult {
+  const { gaps: page } = pane.state;
+  return html`<h1>${pane.say(GAPS_TEXTS.title)}</h1>
+    <p class="quiet">${pane.say(GAPS_TEXTS.intro)}</p>
+    ${
+      page.progress === undefined
+        ? start(pane, page)
+        : progressBar(pane, {
+            name: pane.say(GAPS_TEXTS.progress),
+            step:
+              page.progress.sheet === ""
+                ? pane.say(GAPS_TEXTS.deciding)
+                : pane.say(CHECK_TEXTS.reading, { sheet: page.progress.sheet }),
+            done: page.progress.done,
+          })
+    }
+    ${page.gaps === undefined || page.progress !== undefined ? nothing : result(pane, page, page.gaps)}`;
+}
+
+function changeGaps(pane: Pane, part: Partial<GapsState>): void {
+  pane.change((state) => ({ ...state, gaps: { ...state.gaps, ...part } }));
+}
+
+function start(pane: Pane, { of }: GapsState): TemplateResult {
+  return html`${choiceField({
+      id: "gaps-of",
+      label: pane.say(GAPS_TEXTS.of),
+      value: of,
+      options: [
+        { value: "staying", label: pane.say(GAPS_TEXTS.staying) },
+        { value: "all", label: pane.say(GAPS_TEXTS.all) },
+      ],
+      onChoose: (chosen) => changeGaps(pane, { of: chosen as GapsOf, gaps: undefined }),
+    })}
+    <div class="buttons">
+      <fluent-button
+        id="count-gaps"
+        appearance="primary"
+        @click=${() => pane.start((signal) => countGaps(pane, signal))}
+        >${pane.say(GAPS_TEXTS.count)}</fluent-button
+      >
+    </div>`;
+}
+
+function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
+  if (gaps.rows.length === 0)
+    return html`<fluent-message-bar intent="info" layout="multiline"
+      >${pane.say(GAPS_TEXTS.none)}</fluent-message-bar
+    >`;
+  const positions = gaps.rows.reduce((sum, row) => sum + row.positions, 0);
+  const missing = gaps.rows.reduce((sum, row) => sum + row.gaps, 0);
+  const without = gaps.rows.reduce((sum, row) => sum + row.vinesWithout, 0);
+  const write = (id: string, text: string, sheet: OwnSheet, name: keyof typeof GAP_SHEET_TEXTS) =>
+    html`<fluent-button
+      id=${id}
+      size="small"
+      @click=${() => void pane.attempt(() => writeSheet(pane, sheet, name))}
+      >${text}</fluent-button
+    >`;
+  const date = writtenDate(pane.today, pane.state.language);
+  return html`<fluent-message-bar id="gaps-result" intent="info" layout="multiline"
+      >${
+        positions === 0
+          ? nothing
+          : pane.say(GAPS_TEXTS.sum, { missing, positions, share: percent(pane, missing / positions) })
+      }
+      ${without === 0 ? nothing : pane.say(GAPS_TEXTS.without, { without })}
+      ${gaps.leftOut === 0 ? nothing : pane.say(GAPS_TEXTS.leftOut, { leftOut: gaps.leftOut })}</fluent-message-bar
+    >
+    <div class="buttons">
+      ${write(
+        "write-row-gaps",
+        pane.say(GAPS_TEXTS.writeRows),
+        rowGapsSheet(gaps, pane.state.language, date),
+        "rowGaps",
+      )}
+      ${write("write-gap-map", pane.say(GAPS_TEXTS.writeMap), gapMapSheet(gaps, pane.state.language, date), "gapMap")}
+    </div>
+    ${rowTable(pane, page, gaps)} ${map(pane, page, gaps)}`;
+}
+
+async function writeSheet(pane: Pane, content: OwnSheet, name: keyof typeof GAP_SHEET_TEXTS): Promise<void> {
+  const sheet = await ownSheetName(pane.workbook, GAP_SHEET_TEXTS[name], pane.state.language);
+  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
+}
+
+function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: SurveyGaps): TemplateResult {
+  return html`<table id="row-gaps" class="small">
+      <caption>
+        <h2>${pane.say(GAPS_TEXTS.perRow)}</h2>
+        ${
+          seasonBefore === undefined
+            ? nothing
+            : html`<p class="small quiet">${pane.say(GAPS_TEXTS.since, { season: String(seasonBefore) })}</p>`
+        }
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">${pane.say(CHECK_TEXTS.rowHead)}</th>
+          <th scope="col" class="number">${pane.say(GAPS_TEXTS.gaps)}</th>
+          <th scope="col" class="number">${pane.say(GAPS_TEXTS.share)}</th>
+          ${
+            seasonBefore === undefined
+              ? nothing
+              : html`<th scope="col" class="number">${pane.say(GAPS_TEXTS.change)}</th>`
+          }
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.slice(0, listed).map((row) => rowLine(pane, row, seasonBefore !== undefined))}
+      </tbody>
+    </table>
+    ${
+      rows.length > listed
+        ? html`<div class="buttons">
+            <fluent-button size="small" @click=${() => changeGaps(pane, { listed: listed + 50 })}
+              >${pane.say(CHECK_TEXTS.more, {
+                more: Math.min(50, rows.length - listed),
+                all: rows.length,
+              })}</fluent-button
+            >
+          </div>`
+        : nothing
+    }`;
+}
+
+function rowLine(pane: Pane, row: SurveyRowGaps, compared: boolean): TemplateResult {
+  const { sheet, row: sheetRow } = row.firstCell;
+  return html`<tr>
+    <th scope="row">
+      <fluent-button
+        class="jump"
+        size="small"
+        @click=${() =>
+          void pane.attempt(async () => {
+            await pane.workbook.selectCell(sheet, sheetRow, 1);
+            pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell: cellName(sheetRow, 1), sheet }));
+          })}
+        >${row.block}, ${row.row}</fluent-button
+      >
+    </th>
+    <td class="number">${pane.say(GAPS_TEXTS.ofPositions, { gaps: row.gaps, positions: row.positions })}</td>
+    <td class="number">${row.share === undefined ? "" : percent(pane, row.share)}</td>
+    ${compared ? html`<td class="number">${changeWords(pane, row)}</td>` : nothing}
+  </tr>`;
+}
+
+/** Growth since last winter in hundredths, with its sign. */
+function changeWords(pane: Pane, { since }: SurveyRowGaps): string {
+  if (since === undefined) return pane.say(GAPS_TEXTS.notCounted);
+  return new Intl.NumberFormat(pane.state.language, {
+    style: "percent",
+    signDisplay: "exceptZero",
+    maximumFractionDigits: 0,
+  }).format(since.shareNow - since.shareBefore);
+}
+
+function map(pane: Pane, { block: chosen }: GapsState, gaps: SurveyGaps): TemplateResult {
+  const blocks = [...new Set(gaps.rows.map(({ block }) => block))];
+  const block = blocks.includes(chosen) ? chosen : blocks[0];
+  const rows = gaps.rows.filter((row) => row.block === block);
+  const last = Math.max(...rows.flatMap(({ byVine }) => byVine.map(({ vine }) => vine)));
+  return html`<section class="stack">
+    <h2 id="gap-map">${pane.say(GAPS_TEXTS.map)}</h2>
+    <p class="small quiet">${pane.say(GAPS_TEXTS.mapKey)}</p>
+    ${choiceField({
+      id: "gap-map-block",
+      label: pane.say(GAP_SHEET_TEXTS.block),
+      value: block,
+      options: blocks.map((name) => ({ value: name, label: name })),
+      onChoose: (name) => changeGaps(pane, { block: name }),
+    })}
+    <div class="scroll" role="region" aria-labelledby="gap-map" tabindex="0">
+      <table class="map">
+        <thead>
+          <tr>
+            <th scope="col">${pane.say(GAP_SHEET_TEXTS.row)}</th>
+            ${Array.from({ length: last }, (_, index) => html`<th scope="col">${index + 1}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.map(({ row, byVine }) => {
+            const vines = new Map(byVine.map((vine) => [vine.vine, vine]));
+            return html`<tr>
+              <th scope="row">${row}</th>
+              ${Array.from({ length: last }, (_, index) => mapCell(vines.get(index + 1)))}
+            </tr>`;
+          })}
+        </tbody>
+      </table>
+    </div>
+  </section>`;
+}
+
+/** Tenths of a vine's positions that are empty: a digit, a shade, and hatching from a half on. */
+function mapCell(vine: { positions: number; gaps: number } | undefined): TemplateResult {
+  if (vine === undefined) return html`<td></td>`;
+  const share = shareOf(vine);
+  if (share === null) return html`<td class="worst">–</td>`;
+  const tenths = Math.round(share * 10);
+  return html`<td class=${tenths >= 5 ? "worst" : tenths >= 3 ? "bad" : tenths >= 1 ? "some" : "full"}>
+    ${tenths}
+  </td>`;
+}
+
+function percent(pane: Pane, share: number): string {
+  return new Intl.NumberFormat(pane.state.language, { style: "percent", maximumFractionDigits: 0 }).format(
+    share,
+  );
+}

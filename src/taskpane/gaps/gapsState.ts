@@ -1,0 +1,18 @@
+import type { SurveyGaps } from "../../survey/gapsOfSurvey";
+
+/** Which cordons the gaps are counted on. */
+export type GapsOf = "staying" | "all";
+
+/** The gaps page as data. */
+export interface GapsState {
+  readonly of: GapsOf;
+  /** 0 to 1 while the gaps are being counted. */
+  readonly progress?: { readonly sheet: string; readonly done: number };
+  readonly gaps?: SurveyGaps;
+  /** Block of which the map is shown; "" for the first. */
+  readonly block: string;
+  /** Rows of the table that are listed. */
+  readonly listed: number;
+}
+
+export const FIRST_GAPS_STATE: GapsState = { of: "staying", block: "", listed: 50 };

@@ -1,0 +1,55 @@
+import type { SurveyGaps } from "../../../src/survey/gapsOfSurvey";
+import { gapMapSheet, rowGapsSheet } from "../../../src/taskpane/gaps/gapSheets";
+import { LANGUAGES } from "../../../src/texts/language";
+import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
+
+const row = (part: Partial<SurveyGaps["rows"][number]>): SurveyGaps["rows"][number] => ({
+  block: "North Bench",
+  row: 1,
+  vines: 2,
+  cordons: 2,
+  positions: 10,
+  liveSpurs: 7,
+  gaps: 3,
+  share: 0.3,
+  longestGap: undefined,
+  vinesWithout: 0,
+  firstCell: { sheet: "Cordons", row: 2 },
+  byVine: [
+    { vine: 1, positions: 4, gaps: 2 },
+    { vine: 3, positions: 6, gaps: 1 },
+  ],
+  ...part,
+});
+
+const gaps: SurveyGaps = {
+  leftOut: 0,
+  rows: [
+    row({ since: { cordons: 2, shareBefore: 0.1, shareNow: 0.3 } }),
+    row({ row: 2, share: undefined, byVine: [{ vine: 2, positions: 0, gaps: 0 }] }),
+  ],
+};
+
+describe.each(LANGUAGES)("the gap sheets in %s", (language) => {
+  test("are tables that every host takes", () => {
+    for (const sheet of [rowGapsSheet(gaps, language, "day"), gapMapSheet(gaps, language, "day")]) {
+      expect(layOutOwnSheet(sheet).values.length).toBeGreaterThan(2);
+      expect(sheet.columns).toHaveLength(sheet.headers.length);
+    }
+  });
+});
+
+test("the list has a line a row of vines, blanks where nothing can be said", () => {
+  const { rows } = rowGapsSheet(gaps, "en", "day");
+  expect(rows[0]).toEqual(["North Bench", 1, 2, 2, 10, 7, 3, 0.3, null, 0, 2, 0.1, 0.3]);
+  expect(rows[1].slice(7)).toEqual([null, null, 0, null, null, null]);
+});
+
+test("the map has a column for each vine of the longest row and blanks where no vine was counted", () => {
+  const { headers, rows } = gapMapSheet(gaps, "en", "day");
+  expect(headers).toEqual(["Block", "Row", "Vine 1", "Vine 2", "Vine 3"]);
+  expect(rows).toEqual([
+    ["North Bench", 1, 0.5, null, 1 / 6],
+    ["North Bench", 2, null, null, null],
+  ]);
+});
