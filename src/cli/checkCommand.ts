@@ -7,7 +7,7 @@ import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { SEVERITY_TEXTS } from "../texts/findings";
 import { say } from "../texts/language";
 import { csvLine } from "../workbook/csvText";
-import { lettersOf } from "../workbook/file/shiftFormula";
+import { cellAddress } from "../workbook/address";
 import { CommandProblem, type Command, type CommandOption } from "./command";
 import { readInputs, type Inputs } from "./readInputs";
 import {
@@ -88,7 +88,7 @@ const WRITERS: Readonly<Record<"text" | "json" | "csv", (result: CheckResult) =>
 
 /** The address of a finding's cell, or of its row where it is about the whole row. */
 export function findingAddress({ columnNumber, row }: Finding): string {
-  return columnNumber === 0 ? String(row) : lettersOf(columnNumber) + row;
+  return columnNumber === 0 ? String(row) : cellAddress(row, columnNumber);
 }
 
 function counted(findings: readonly Finding[]): Record<Severity, number> {

@@ -164,4 +164,39 @@ export const FILE_PROBLEMS: Readonly<Record<string, Text>> = {
     '"{file}" no se leyó: las comillas desde la fila {row} no cierran como deben.',
     "« {file} » n'a pas été lu : à partir de la ligne {row}, les guillemets ne se ferment pas comme il faut.",
   ),
+  layoutUnknown: t(
+    '"{file}" cannot be changed in place: its part {part} is laid out in a way that is not understood. Nothing was changed.',
+    '"{file}" no se puede cambiar en el sitio: su parte {part} tiene una forma que no se entiende. No se cambió nada.',
+    "« {file} » ne peut pas être modifié sur place : sa partie {part} a une forme qui n'est pas comprise. Rien n'a été changé.",
+  ),
+  signedFile: t(
+    '"{file}" carries a digital signature, which any change would break. Nothing was changed.',
+    '"{file}" lleva una firma digital que cualquier cambio rompería. No se cambió nada.',
+    "« {file} » porte une signature numérique que tout changement romprait. Rien n'a été changé.",
+  ),
+  openElsewhere: t(
+    '"{file}" is open in another program; close it there and run again. Nothing was changed.',
+    '"{file}" está abierto en otro programa; ciérrelo y repita. No se cambió nada.',
+    "« {file} » est ouvert dans un autre programme ; fermez-le, puis recommencez. Rien n'a été changé.",
+  ),
+  changedMeanwhile: t(
+    '"{file}" was saved by somebody else meanwhile; run again. Nothing was changed.',
+    'Alguien guardó "{file}" entretanto; repita. No se cambió nada.',
+    "Quelqu'un a enregistré « {file} » entre-temps ; recommencez. Rien n'a été changé.",
+  ),
+  diskFull: t(
+    'There is no room on the disk for "{file}" ({reason}). Nothing was changed.',
+    'No hay espacio en el disco para "{file}" ({reason}). No se cambió nada.',
+    "Il n'y a plus de place sur le disque pour « {file} » ({reason}). Rien n'a été changé.",
+  ),
+  mayNotWrite: t(
+    '"{file}" cannot be written ({reason}). Nothing was changed.',
+    'No se puede escribir "{file}" ({reason}). No se cambió nada.',
+    "« {file} » ne peut pas être écrit ({reason}). Rien n'a été changé.",
+  ),
+  fileExists: t(
+    'There is a file "{file}" already; name another one with --out. Nothing was changed.',
+    'Ya existe un archivo "{file}"; indique otro con --out. No se cambió nada.',
+    "Un fichier « {file} » existe déjà ; nommez-en un autre avec --out. Rien n'a été changé.",
+  ),
 };

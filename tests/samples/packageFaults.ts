@@ -71,7 +71,7 @@ function tableFaults(parts: Parts): string[] {
   const reached = new Set<string>();
   const faults: string[] = [];
   for (const [part, sheet] of parts) {
-    if (!part.startsWith("xl/worksheets/sheet")) continue;
+    if (!/^xl\/worksheets\/[^/]+\.xml$/.test(part)) continue;
     const relations = relationsOf(parts, part);
     const referenced = [...sheet.matchAll(/<tablePart r:id="([^"]+)"/g)].map((match) => match[1]);
     for (const relation of relations.filter(({ type }) => type.endsWith("/table"))) {
@@ -107,6 +107,8 @@ function tableFaults(parts: Parts): string[] {
 
 function cellText(sheet: string, address: string, shared: readonly string[]): string {
   const cell = new RegExp(`<c r="${address}"[^>]*?(?:/>|>(.*?)</c>)`, "s").exec(sheet);
+  if (/\bt="inlineStr"/.test(cell?.[0] ?? ""))
+    return [...cell![1].matchAll(/<t[^>]*>([^<]*)<\/t>/g)].map((run) => run[1]).join("");
   const value = /<v>([^<]*)<\/v>/.exec(cell?.[1] ?? "")?.[1] ?? "";
   return /\bt="s"/.test(cell?.[0] ?? "") ? (shared[Number(value)] ?? "") : value;
 }
@@ -122,7 +124,7 @@ function columnLetters(number: number): string {
 
 function nameFaults(parts: Parts): string[] {
   const workbook = parts.get("xl/workbook.xml") ?? "";
-  const sheets = [...workbook.matchAll(/<sheet name="([^"]*)"/g)].map((match) => match[1]);
+  const sheets = [...workbook.matchAll(/<sheet [^>]*?\bname="([^"]*)"/g)].map((match) => match[1]);
   const faults: string[] = [];
   const seen = new Set<string>();
   for (const match of workbook.matchAll(/<definedName\b([^>]*)>([^<]*)<\/definedName>/g)) {
@@ -131,6 +133,7 @@ function nameFaults(parts: Parts): string[] {
     if (seen.has(key)) faults.push(`${name}: defined twice`);
     seen.add(key);
     const sheet = /^(?:'((?:[^']|'')+)'|([A-Za-z_][\w.]*))!\$/.exec(match[2]);
+    if (match[2] === "TRUE") continue;
     if (!sheet) faults.push(`${name}: ${match[2]} is no absolute reference with a well-formed sheet name`);
     else if (!sheets.includes((sheet[1] ?? sheet[2]).replace(/''/g, "'")))
       faults.push(`${name}: no sheet of the name in ${match[2]}`);

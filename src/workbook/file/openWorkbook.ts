@@ -71,8 +71,9 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
       const collected: SheetRow[] = [];
       for await (const batch of rows(name)) {
         options.signal?.throwIfAborted();
-        for (const row of batch) collected.push(row);
+        for (const row of batch) if (isWanted(row, options)) collected.push(row);
         const last = batch[batch.length - 1].number;
+        if (options.rows && last >= options.rows.first + options.rows.count) break;
         options.onProgress?.(Math.min(0.99, last / (last + 1000)));
       }
       const area = sheetAreaOfRows(source.file, sheet.name, collected, limits);
@@ -82,6 +83,10 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
     rows,
     close: () => source.close(),
   };
+}
+
+function isWanted({ number }: SheetRow, { rows }: ReadOptions): boolean {
+  return !rows || (number >= rows.first && number < rows.first + rows.count);
 }
 
 async function readContext(
@@ -114,7 +119,18 @@ export function openCsv(file: string, bytes: Uint8Array, limits: ReadLimits): Op
       mustBe(name);
       options.signal?.throwIfAborted();
       options.onProgress?.(1);
-      return area;
+      if (!options.rows) return area;
+      const all = area.values.map((values, index) => ({
+        number: index + 1,
+        values: [...values],
+        formulas: undefined,
+      }));
+      return sheetAreaOfRows(
+        file,
+        sheet,
+        all.filter((row) => isWanted(row, options)),
+        limits,
+      );
     },
     async *rows(name) {
       mustBe(name);

@@ -1,3 +1,4 @@
+import { columnLetters } from "../address";
 import { outsideQuotes } from "../storedFormula";
 
 const REFERENCE =
@@ -16,7 +17,7 @@ const ROWS = 1048576;
 export function shiftFormula(formula: string, rows: number, columns: number): string {
   if (rows === 0 && columns === 0) return formula;
   const column = (fixed: string, letters: string) =>
-    fixed + (fixed ? letters : lettersOf(wrapped(numberOf(letters) + columns, COLUMNS)));
+    fixed + (fixed ? letters : columnLetters(wrapped(numberOf(letters) + columns, COLUMNS)));
   const row = (fixed: string, number: string) =>
     fixed + (fixed ? number : wrapped(Number(number) + rows, ROWS));
   return outsideQuotes(formula, (part) =>
@@ -63,12 +64,4 @@ export function numberOf(letters: string): number {
   let number = 0;
   for (let i = 0; i < letters.length; i++) number = number * 26 + (letters.charCodeAt(i) & 31);
   return number;
-}
-
-/** The letters of a column: 1 is A. */
-export function lettersOf(number: number): string {
-  let letters = "";
-  for (let rest = number; rest > 0; rest = Math.floor((rest - 1) / 26))
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  return letters;
 }

@@ -24,6 +24,7 @@ export interface DefinedName {
 
 /** A table of a sheet. */
 export interface OutlineTable {
+  readonly id: number;
   readonly name: string;
   readonly ref: string;
   readonly part: string;
@@ -101,6 +102,7 @@ export async function sheetTables(
         open: (name, attributes) => {
           if (name === "table")
             tables.push({
+              id: Number(attributes.id ?? 0),
               name: attributes.displayName ?? attributes.name ?? "",
               ref: attributes.ref ?? "",
               part,

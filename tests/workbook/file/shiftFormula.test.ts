@@ -1,4 +1,5 @@
-import { lettersOf, numberOf, shiftFormula } from "../../../src/workbook/file/shiftFormula";
+import { columnLetters } from "../../../src/workbook/address";
+import { numberOf, shiftFormula } from "../../../src/workbook/file/shiftFormula";
 import { shownFormula, storedFormula } from "../../../src/workbook/storedFormula";
 
 test.each([
@@ -18,8 +19,8 @@ test.each([
 });
 
 test("letters and numbers of columns are each other's reverse up to the last column", () => {
-  expect(lettersOf(16384)).toBe("XFD");
-  for (let column = 1; column <= 16384; column++) expect(numberOf(lettersOf(column))).toBe(column);
+  expect(columnLetters(16384)).toBe("XFD");
+  for (let column = 1; column <= 16384; column++) expect(numberOf(columnLetters(column))).toBe(column);
 });
 
 test.each([

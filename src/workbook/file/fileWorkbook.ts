@@ -1,0 +1,296 @@
+import type { SheetArea } from "../../survey/sheetArea";
+import { layOutOwnSheet, OWN_SHEET_NAME } from "../ownSheet";
+import {
+  WorkbookProblem,
+  type CellChange,
+  type CellMark,
+  type CellWrite,
+  type OwnSheet,
+  type ReadOptions,
+  type SurveyWorkbook,
+} from "../surveyWorkbook";
+import { bytesPackage } from "./bytesPackage";
+import { withCells } from "./cellSplices";
+import {
+  addContentType,
+  addOwnSheet,
+  addRelation,
+  dropCalculationChain,
+  freePart,
+  mayEdit,
+  PART_TYPES,
+  removeOwnSheet,
+  removeSheetParts,
+  type WorkbookNamespaces,
+} from "./editWorkbook";
+import { flagsXml, readFlags } from "./flagsXml";
+import { hasMarks, isProtectedSheet, markStyle, withMarks } from "./markXml";
+import { openPackage, type OpenWorkbook } from "./openWorkbook";
+import { ownSheetXml, ownTableXml } from "./ownSheetXml";
+import { PackageEditor } from "./packageEditor";
+import { READ_LIMITS, type ReadLimits } from "./readLimits";
+import { relationships } from "./relationships";
+import { StyleEditor, type CellLook } from "./styleEditor";
+import { sheetTables, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
+
+const WORST_FIRST = ["wrong", "ask", "note"] as const;
+
+/**
+ * A workbook file held in memory. Every change adds parts or splices into the parts that it concerns; all other parts
+ * stay byte for byte what they were. `bytes()` is the file as it stands.
+ */
+export class FileWorkbook implements SurveyWorkbook {
+  readonly host = "file";
+  private selection: { sheet: string; row: number; column: number } | undefined;
+  private readonly watchers = new Set<(change: CellChange) => void>();
+
+  private constructor(
+    readonly file: string,
+    private current: Uint8Array,
+    private book: OpenWorkbook,
+    private readonly limits: ReadLimits,
+  ) {}
+
+  /** Opens the bytes of an .xlsx or .xlsm file. */
+  static async open(
+    file: string,
+    bytes: Uint8Array,
+    limits: ReadLimits = READ_LIMITS,
+  ): Promise<FileWorkbook> {
+    return new FileWorkbook(
+      file,
+      bytes,
+      await openPackage(bytesPackage(file, bytes, limits), limits),
+      limits,
+    );
+  }
+
+  /** The file with all changes made so far. */
+  bytes(): Uint8Array {
+    return this.current;
+  }
+
+  async sheetNames(): Promise<string[]> {
+    return [...this.book.sheetNames];
+  }
+
+  readSheet(sheet: string, options?: ReadOptions): Promise<SheetArea> {
+    return this.book.readSheet(sheet, options);
+  }
+
+  async writeOwnSheet(content: OwnSheet): Promise<void> {
+    const layout = layOutOwnSheet(content);
+    const there = this.find(content.sheet);
+    if (there && !this.isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.name });
+    const { editor, namespaces } = await this.edit();
+    if (there && isProtectedSheet(await editor.text(there.part)))
+      throw new WorkbookProblem("protectedSheet", { sheet: there.name });
+    const sheet = there ?? { name: content.sheet, part: freePart(editor, "xl/worksheets/cordonbook{n}.xml") };
+    const table = await this.tableFor(there, content.sheet);
+    if (there) await removeSheetParts(editor, there.part);
+    const tablePart = freePart(editor, "xl/tables/cordonbook{n}.xml");
+    const relation = await addRelation(editor, sheet.part, `${namespaces.relations}/table`, tablePart);
+    const look = await this.styles(editor, (styles) =>
+      ownSheetXml(content, namespaces, (wanted: CellLook) => styles.look(wanted), relation),
+    );
+    editor.put(sheet.part, look);
+    editor.put(tablePart, ownTableXml(content, namespaces, table));
+    await addContentType(editor, tablePart, PART_TYPES.table);
+    if (there) await addContentType(editor, sheet.part, PART_TYPES.worksheet);
+    else await addOwnSheet(editor, this.outline, namespaces, sheet);
+    await this.take(editor);
+    this.tell({
+      sheet: sheet.name,
+      firstRow: 1,
+      firstColumn: 1,
+      rowCount: layout.values.length,
+      columnCount: layout.columnCount,
+      by: "own",
+    });
+  }
+
+  async isOwnSheet(sheet: string): Promise<boolean> {
+    const there = this.find(sheet);
+    return there !== undefined && this.isOwn(there);
+  }
+
+  async deleteOwnSheet(sheet: string): Promise<void> {
+    const there = this.mustFind(sheet);
+    if (!this.isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.name });
+    const { editor } = await this.edit();
+    await removeOwnSheet(editor, this.outline, there.name);
+    await this.take(editor);
+  }
+
+  async writeCells(name: string, cells: readonly CellWrite[]): Promise<void> {
+    const sheet = this.mustFind(name);
+    const { editor } = await this.edit();
+    const xml = await editor.text(sheet.part);
+    if (isProtectedSheet(xml)) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
+    editor.put(sheet.part, withCells(xml, cells));
+    await dropCalculationChain(editor, this.outline);
+    await this.take(editor);
+    for (const { row, column } of cells)
+      this.tell({
+        sheet: sheet.name,
+        firstRow: row,
+        firstColumn: column,
+        rowCount: 1,
+        columnCount: 1,
+        by: "own",
+      });
+  }
+
+  async selectCell(sheet: string, row: number, column: number): Promise<void> {
+    this.selection = { sheet: this.mustFind(sheet).name, row, column };
+  }
+
+  async selectedCell(): Promise<{ sheet: string; row: number; column: number } | undefined> {
+    return this.selection;
+  }
+
+  async markCells(marks: readonly CellMark[]): Promise<void> {
+    for (const { sheet } of marks) this.mustFind(sheet);
+    const bySheet = worstMarks(marks);
+    const { editor } = await this.edit();
+    const sheets: { sheet: OutlineSheet; xml: string; marks: readonly CellMark[] }[] = [];
+    for (const sheet of this.worksheets()) {
+      const wanted = bySheet.get(sheet.name.toLowerCase()) ?? [];
+      const xml = await editor.text(sheet.part);
+      if (wanted.length === 0 && !hasMarks(xml)) continue;
+      if (isProtectedSheet(xml)) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
+      sheets.push({ sheet, xml, marks: wanted });
+    }
+    if (sheets.length === 0) return;
+    const texts = await this.styles(editor, (styles) =>
+      sheets.map(({ xml, marks: wanted }) =>
+        withMarks(xml, wanted, (severity) => styles.conditional(markStyle(severity))),
+      ),
+    );
+    sheets.forEach(({ sheet }, index) => editor.put(sheet.part, texts[index]));
+    await this.take(editor);
+  }
+
+  async readFlag(key: string): Promise<string | undefined> {
+    return (await this.flags(new PackageEditor(this.file, this.current, this.limits))).flags.get(key);
+  }
+
+  async writeFlag(key: string, value: string | undefined): Promise<void> {
+    const { editor, namespaces } = await this.edit();
+    const { part, flags } = await this.flags(editor);
+    if (flags.get(key) === value) return;
+    if (value === undefined) flags.delete(key);
+    else flags.set(key, value);
+    editor.put(part, flagsXml(flags));
+    if (!editor.source.parts.has(part)) {
+      await addRelation(editor, this.outline.workbookPart, `${namespaces.relations}/customXml`, part);
+      await addContentType(editor, part, PART_TYPES.customXml);
+    }
+    await this.take(editor);
+  }
+
+  async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
+    const watcher = (change: CellChange) => onChange(change);
+    this.watchers.add(watcher);
+    return async () => {
+      this.watchers.delete(watcher);
+    };
+  }
+
+  private get outline(): WorkbookOutline {
+    return this.book.outline!;
+  }
+
+  private worksheets(): OutlineSheet[] {
+    return this.outline.sheets.filter(({ kind }) => kind === "worksheet");
+  }
+
+  private find(name: string): OutlineSheet | undefined {
+    return this.outline.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
+  }
+
+  private mustFind(name: string): OutlineSheet {
+    const found = this.find(name);
+    if (found?.kind !== "worksheet") throw new WorkbookProblem("noSheet", { sheet: name });
+    return found;
+  }
+
+  private isOwn(sheet: OutlineSheet): boolean {
+    return this.outline.names.some((name) => name.name === OWN_SHEET_NAME && name.sheet === sheet.name);
+  }
+
+  private async edit(): Promise<{ editor: PackageEditor; namespaces: WorkbookNamespaces }> {
+    const editor = new PackageEditor(this.file, this.current, this.limits);
+    return { editor, namespaces: await mayEdit(editor, this.outline) };
+  }
+
+  /** Runs something that needs cell styles and keeps those that it added. */
+  private async styles<T>(editor: PackageEditor, use: (styles: StyleEditor) => T): Promise<T> {
+    const { stylesPart } = this.outline;
+    if (!stylesPart) throw new WorkbookProblem("layoutUnknown", { file: this.file, part: "styles" });
+    const before = await editor.text(stylesPart);
+    const styles = new StyleEditor(this.file, stylesPart, before);
+    const result = use(styles);
+    const after = styles.text();
+    if (after !== before) editor.put(stylesPart, after);
+    return result;
+  }
+
+  /** Id and name of a table that no other table of the workbook has. */
+  private async tableFor(
+    there: OutlineSheet | undefined,
+    sheetName: string,
+  ): Promise<{ id: number; name: string }> {
+    const source = bytesPackage(this.file, this.current, this.limits);
+    const ids: number[] = [];
+    const names = new Set(this.outline.names.map(({ name }) => name.toLowerCase()));
+    for (const sheet of this.worksheets())
+      for (const table of await sheetTables(source, sheet, this.limits)) {
+        if (sheet === there) return { id: table.id, name: table.name };
+        ids.push(table.id);
+        names.add(table.name.toLowerCase());
+      }
+    const plain = `Cordonbook_${sheetName.normalize("NFD").replace(/[^A-Za-z0-9]+/g, "_")}`;
+    let name = plain;
+    for (let n = 2; names.has(name.toLowerCase()); n++) name = `${plain}_${n}`;
+    return { id: Math.max(0, ...ids) + 1, name };
+  }
+
+  private async flags(editor: PackageEditor): Promise<{ part: string; flags: Map<string, string> }> {
+    const relations = await relationships(editor.source, this.outline.workbookPart, this.limits);
+    for (const { kind, part } of relations.values()) {
+      if (kind !== "customXml" || !editor.has(part)) continue;
+      const flags = readFlags(await editor.text(part));
+      if (flags) return { part, flags };
+    }
+    return { part: freePart(editor, "customXml/cordonbook{n}.xml"), flags: new Map() };
+  }
+
+  /** Takes over what an editor made, once it can be read again. */
+  private async take(editor: PackageEditor): Promise<void> {
+    const bytes = editor.bytes();
+    this.book = await openPackage(bytesPackage(this.file, bytes, this.limits), this.limits);
+    this.current = bytes;
+  }
+
+  private tell(change: CellChange): void {
+    for (const watcher of [...this.watchers]) watcher(change);
+  }
+}
+
+/** Marks by sheet; where a cell has several, the worst. */
+function worstMarks(marks: readonly CellMark[]): Map<string, CellMark[]> {
+  const worst = new Map<string, CellMark>();
+  for (const mark of marks) {
+    const place = `${mark.row} ${mark.column} ${mark.sheet.toLowerCase()}`;
+    const other = worst.get(place);
+    if (!other || WORST_FIRST.indexOf(mark.severity) < WORST_FIRST.indexOf(other.severity))
+      worst.set(place, mark);
+  }
+  const bySheet = new Map<string, CellMark[]>();
+  for (const mark of worst.values()) {
+    const sheet = mark.sheet.toLowerCase();
+    bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), mark]);
+  }
+  return bySheet;
+}

@@ -1,0 +1,129 @@
+import { cellAddress } from "../address";
+import type { CellMark } from "../surveyWorkbook";
+import { spliced, xmlSpans, type Splice, type XmlSpan } from "./xmlSpans";
+
+/** Fill and letters of each severity, the same as in Excel. */
+const COLOURS: Readonly<Record<CellMark["severity"], { fill: string; font: string }>> = {
+  wrong: { fill: "FFF4B8A8", font: "FF5A1000" },
+  ask: { fill: "FFFFE699", font: "FF3F3000" },
+  note: { fill: "FFD6E4F0", font: "FF10304A" },
+};
+const SEVERITIES = ["wrong", "ask", "note"] as const;
+const OURS = /^N\("Cordonbook (?:wrong|ask|note)"\)=0$/;
+
+/** What comes after the conditional formats of a sheet (ECMA-376 part 1, 18.3.1.99). */
+const LATER = [
+  "dataValidations",
+  "hyperlinks",
+  "printOptions",
+  "pageMargins",
+  "pageSetup",
+  "headerFooter",
+  "rowBreaks",
+  "colBreaks",
+  "customProperties",
+  "cellWatches",
+  "ignoredErrors",
+  "smartTags",
+  "drawing",
+  "drawingHF",
+  "picture",
+  "oleObjects",
+  "AlternateContent",
+  "controls",
+  "webPublishItems",
+  "tableParts",
+  "extLst",
+  "legacyDrawing",
+  "legacyDrawingHF",
+];
+
+/** Inner XML of the conditional style of a severity. */
+export function markStyle(severity: CellMark["severity"]): string {
+  const { fill, font } = COLOURS[severity];
+  return `<font><color rgb="${font}"/></font><fill><patternFill patternType="solid"><bgColor rgb="${fill}"/></patternFill></fill>`;
+}
+
+/** True for a sheet that is protected. */
+export function isProtectedSheet(xml: string): boolean {
+  const { spans } = xmlSpans(xml, (path) => path.length === 1 && path[0] === "sheetProtection");
+  return spans.some(({ attributes }) => /^(1|true)$/.test(attributes.sheet ?? ""));
+}
+
+/** True for a sheet that has marks of ours. */
+export function hasMarks(xml: string): boolean {
+  return xml.includes("Cordonbook ") && ourFormats(xml).length > 0;
+}
+
+/**
+ * The sheet with these marks and no others of ours. A mark is a conditional format that is always true: the cell's own
+ * look, and the person's conditional formats, stay what they are.
+ */
+export function withMarks(
+  xml: string,
+  marks: readonly CellMark[],
+  styleOf: (severity: CellMark["severity"]) => number,
+): string {
+  const shape = xmlSpans(
+    xml,
+    (path) => path.length === 1 || (path[0] === "conditionalFormatting" && path[1] === "cfRule"),
+  );
+  const p = shape.prefix;
+  const children = shape.spans.filter(({ name }) => name !== "cfRule");
+  const splices: Splice[] = ourFormats(xml).map(({ start, end }) => ({ start, end, text: "" }));
+  let priority = shape.spans.reduce(
+    (most, { name, attributes }) =>
+      name === "cfRule" ? Math.max(most, Number(attributes.priority) || 0) : most,
+    0,
+  );
+  const added = SEVERITIES.flatMap((severity) => {
+    const cells = marks.filter((mark) => mark.severity === severity);
+    if (cells.length === 0) return [];
+    const sqref = runsOf(cells).join(" ");
+    return `<${p}conditionalFormatting sqref="${sqref}"><${p}cfRule type="expression" dxfId="${styleOf(severity)}" priority="${++priority}"><${p}formula>N("Cordonbook ${severity}")=0</${p}formula></${p}cfRule></${p}conditionalFormatting>`;
+  });
+  if (added.length > 0) {
+    const next = children.find(({ name }) => LATER.includes(name));
+    const at = next?.start ?? shape.root.closeStart;
+    splices.push({ start: at, end: at, text: added.join("") });
+  }
+  return spliced(xml, splices);
+}
+
+/** Conditional formats that carry nothing but a mark of ours. */
+function ourFormats(xml: string): XmlSpan[] {
+  const { spans } = xmlSpans(xml, (path) => path[0] === "conditionalFormatting");
+  const formats = spans.filter(({ name }) => name === "conditionalFormatting");
+  return formats.filter((format) => {
+    const inside = spans.filter((span) => format.start < span.start && span.end <= format.closeStart);
+    const rules = inside.filter(({ name }) => name === "cfRule");
+    const formulas = inside.filter(({ name }) => name === "formula");
+    return (
+      rules.length > 0 &&
+      rules.length === formulas.length &&
+      formulas.every(({ openEnd, closeStart }) =>
+        OURS.test(
+          xml
+            .slice(openEnd, closeStart)
+            .replace(/&quot;/g, '"')
+            .trim(),
+        ),
+      )
+    );
+  });
+}
+
+/** Cells as ranges, those below one another joined. */
+function runsOf(cells: readonly CellMark[]): string[] {
+  const sorted = [...cells].sort((a, b) => a.column - b.column || a.row - b.row);
+  const runs: { column: number; first: number; last: number }[] = [];
+  for (const { row, column } of sorted) {
+    const run = runs[runs.length - 1];
+    if (run?.column === column && row <= run.last + 1) run.last = row;
+    else runs.push({ column, first: row, last: row });
+  }
+  return runs.map(
+    ({ column, first, last }) =>
+      cellAddress(first, column) + (last > first ? `:${cellAddress(last, column)}` : ""),
+  );
+}

@@ -1,0 +1,96 @@
+import { cellAddress } from "../address";
+import { layOutOwnSheet, type OwnSheetLayout, type OwnValue } from "../ownSheet";
+import type { OwnSheet } from "../surveyWorkbook";
+import type { WorkbookNamespaces } from "./editWorkbook";
+import type { CellLook } from "./styleEditor";
+import { xmlAttribute, xmlText } from "./xmlSpans";
+
+const DECLARATION = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+const MARGINS =
+  '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToHeight="0"/>';
+
+/** The part of a sheet of ours; text is written as text, whatever it begins with. */
+export function ownSheetXml(
+  content: OwnSheet,
+  namespaces: WorkbookNamespaces,
+  look: (look: CellLook) => number,
+  tableRelation: string,
+): string {
+  const layout = layOutOwnSheet(content);
+  const { headerRow, columnCount, values } = layout;
+  const titleLook = look({ bold: true });
+  const columnLooks = Array.from({ length: columnCount }, (_, c) =>
+    look({ format: content.columns?.[c]?.format, wrap: content.columns?.[c]?.wrap }),
+  );
+  const headerLook = look({ wrap: true });
+  const styleOf = (row: number, column: number) =>
+    row > headerRow ? columnLooks[column] : row === headerRow ? headerLook : row === 1 ? titleLook : 0;
+  const rows = values.map((row, r) => {
+    const cells = row
+      .map((value, c) => cellXml(cellAddress(r + 1, c + 1), value, styleOf(r + 1, c)))
+      .join("");
+    return cells === "" ? "" : `<row r="${r + 1}">${cells}</row>`;
+  });
+  const columns = Array.from(
+    { length: columnCount },
+    (_, c) =>
+      `<col min="${c + 1}" max="${c + 1}" width="${content.columns?.[c]?.width ?? widthOf(content, c)}" customWidth="1"/>`,
+  );
+  return (
+    `${DECLARATION}<worksheet xmlns="${namespaces.main}" xmlns:r="${namespaces.relations}">` +
+    `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="${dimension(layout)}"/>` +
+    `<sheetViews><sheetView workbookViewId="0"><pane ySplit="${headerRow}" topLeftCell="A${headerRow + 1}" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>` +
+    `<cols>${columns.join("")}</cols><sheetData>${rows.join("")}</sheetData>${MARGINS}` +
+    `<tableParts count="1"><tablePart r:id="${tableRelation}"/></tableParts></worksheet>`
+  );
+}
+
+/** The part of the table on a sheet of ours. A table has at least one row, so an empty one covers a blank line. */
+export function ownTableXml(
+  content: OwnSheet,
+  namespaces: WorkbookNamespaces,
+  table: { readonly id: number; readonly name: string },
+): string {
+  const layout = layOutOwnSheet(content);
+  const last = Math.max(layout.headerRow + 1, layout.values.length);
+  const ref = `A${layout.headerRow}:${cellAddress(last, layout.columnCount)}`;
+  const name = xmlAttribute(table.name);
+  const columns = content.headers
+    .map((header, index) => `<tableColumn id="${index + 1}" name="${xmlAttribute(header)}"/>`)
+    .join("");
+  return (
+    `${DECLARATION}<table xmlns="${namespaces.main}" id="${table.id}" name="${name}" displayName="${name}" ref="${ref}" totalsRowShown="0">` +
+    `<autoFilter ref="${ref}"/><tableColumns count="${content.headers.length}">${columns}</tableColumns>` +
+    '<tableStyleInfo name="TableStyleLight1" showFirstColumn="0" showLastColumn="0" showRowStripes="1" showColumnStripes="0"/></table>'
+  );
+}
+
+/** One cell; "" for a blank. */
+export function cellXml(address: string, value: OwnValue, style: number, prefix = ""): string {
+  const attributes = `r="${address}"${style === 0 ? "" : ` s="${style}"`}`;
+  const p = prefix;
+  if (value === null || value === "") return "";
+  if (typeof value === "string")
+    return `<${p}c ${attributes} t="inlineStr"><${p}is><${p}t xml:space="preserve">${xmlText(value)}</${p}t></${p}is></${p}c>`;
+  if (typeof value === "boolean") return `<${p}c ${attributes} t="b"><${p}v>${value ? 1 : 0}</${p}v></${p}c>`;
+  if (!Number.isFinite(value)) return `<${p}c ${attributes} t="e"><${p}v>#NUM!</${p}v></${p}c>`;
+  return `<${p}c ${attributes}><${p}v>${value}</${p}v></${p}c>`;
+}
+
+function dimension(layout: OwnSheetLayout): string {
+  return `A1:${cellAddress(Math.max(1, layout.values.length), layout.columnCount)}`;
+}
+
+const NARROWEST = 8;
+const WIDEST = 60;
+const ROWS_MEASURED = 200;
+
+/** Characters of the longest of the first rows, where no width is asked for. */
+function widthOf(content: OwnSheet, column: number): number {
+  const rows = content.rows.slice(0, ROWS_MEASURED);
+  const longest = rows.reduce(
+    (most, row) => Math.max(most, String(row[column] ?? "").length),
+    content.headers[column].length + 2,
+  );
+  return Math.min(WIDEST, Math.max(NARROWEST, longest + 1));
+}

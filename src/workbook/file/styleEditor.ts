@@ -1,0 +1,159 @@
+import { WorkbookProblem } from "../surveyWorkbook";
+import { spliced, xmlAttribute, xmlSpans, type Splice, type XmlRoot, type XmlSpan } from "./xmlSpans";
+
+/** How a cell of a sheet of ours looks. */
+export interface CellLook {
+  readonly format?: string;
+  readonly wrap?: boolean;
+  readonly bold?: boolean;
+}
+
+const FIRST_OWN_FORMAT = 164;
+/** Order of a style sheet's children (ECMA-376 part 1, 18.8.39). */
+const ORDER = [
+  "numFmts",
+  "fonts",
+  "fills",
+  "borders",
+  "cellStyleXfs",
+  "cellXfs",
+  "cellStyles",
+  "dxfs",
+  "tableStyles",
+  "colors",
+  "extLst",
+];
+
+/** Adds formats, cell styles and conditional styles at the end of a style sheet's lists; nothing there is changed. */
+export class StyleEditor {
+  private readonly shape: XmlRoot;
+  private readonly added = new Map<string, string[]>();
+  private readonly looks = new Map<string, number>();
+
+  constructor(
+    file: string,
+    part: string,
+    private readonly xml: string,
+  ) {
+    this.shape = xmlSpans(xml, (path) => path.length <= 2);
+    for (const list of ["fonts", "cellXfs"])
+      if (!this.list(list)) throw new WorkbookProblem("layoutUnknown", { file, part });
+  }
+
+  /** Number of the cell style with this look; 0 for the workbook's own plain cells. */
+  look({ format, wrap, bold }: CellLook): number {
+    if (format === undefined && !wrap && !bold) return 0;
+    const key = JSON.stringify([format ?? "", wrap ?? false, bold ?? false]);
+    let index = this.looks.get(key);
+    if (index === undefined) {
+      const { prefix: p } = this.shape;
+      const alignment = wrap ? `<${p}alignment vertical="top" wrapText="1"/>` : "";
+      const attributes =
+        `numFmtId="${format === undefined ? 0 : this.format(format)}" fontId="${bold ? this.boldFont() : 0}" fillId="0" borderId="0" xfId="0"` +
+        (format === undefined ? "" : ' applyNumberFormat="1"') +
+        (bold ? ' applyFont="1"' : "") +
+        (wrap ? ' applyAlignment="1"' : "");
+      index = this.add("cellXfs", `<${p}xf ${attributes}${wrap ? `>${alignment}</${p}xf>` : "/>"}`);
+      this.looks.set(key, index);
+    }
+    return index;
+  }
+
+  /** Number of a conditional style; one that stands there already is used again. */
+  conditional(inner: string): number {
+    const { prefix: p } = this.shape;
+    const xml = `<${p}dxf>${inner.replace(/<(\/?)/g, `<$1${p}`)}</${p}dxf>`;
+    const there = this.children("dxfs").findIndex(({ start, end }) => this.xml.slice(start, end) === xml);
+    return there >= 0 ? there : this.add("dxfs", xml);
+  }
+
+  /** The style sheet with what was added. */
+  text(): string {
+    const splices: Splice[] = [];
+    for (const [name, items] of this.added) {
+      const list = this.list(name);
+      if (list) splices.push(...this.appended(list, items));
+      else {
+        const { prefix: p } = this.shape;
+        const at = this.placeFor(name);
+        splices.push({
+          start: at,
+          end: at,
+          text: `<${p}${name} count="${items.length}">${items.join("")}</${p}${name}>`,
+        });
+      }
+    }
+    return spliced(this.xml, splices);
+  }
+
+  private format(code: string): number {
+    const known = this.children("numFmts").find(({ attributes }) => attributes.formatCode === code);
+    if (known) return Number(known.attributes.numFmtId);
+    const { prefix: p } = this.shape;
+    const waiting = this.added.get("numFmts") ?? [];
+    const first = this.children("numFmts").reduce(
+      (next, { attributes }) => Math.max(next, Number(attributes.numFmtId) + 1),
+      FIRST_OWN_FORMAT,
+    );
+    const written = ` formatCode="${xmlAttribute(code)}"/>`;
+    const repeated = waiting.findIndex((item) => item.endsWith(written));
+    if (repeated >= 0) return first + repeated;
+    this.add("numFmts", `<${p}numFmt numFmtId="${first + waiting.length}"${written}`);
+    return first + waiting.length;
+  }
+
+  private boldFont(): number {
+    const { prefix: p } = this.shape;
+    const [font] = this.children("fonts");
+    const inner = font && !font.selfClosing ? this.xml.slice(font.openEnd, font.closeStart) : "";
+    return this.add(
+      "fonts",
+      `<${p}font><${p}b/>${inner.replace(new RegExp(`<${p}b\\b[^>]*/>`), "")}</${p}font>`,
+    );
+  }
+
+  private add(list: string, item: string): number {
+    const items = this.added.get(list) ?? [];
+    this.added.set(list, items);
+    const there = items.indexOf(item);
+    if (there >= 0) return this.children(list).length + there;
+    items.push(item);
+    return this.children(list).length + items.length - 1;
+  }
+
+  private list(name: string): XmlSpan | undefined {
+    return this.shape.spans.find(
+      (span) =>
+        span.name === name && !this.shape.spans.some((other) => other !== span && contains(other, span)),
+    );
+  }
+
+  private children(name: string): XmlSpan[] {
+    const list = this.list(name);
+    return list ? this.shape.spans.filter((span) => span !== list && contains(list, span)) : [];
+  }
+
+  private appended(list: XmlSpan, items: readonly string[]): Splice[] {
+    const count = this.children(list.name).length + items.length;
+    const tag = this.xml.slice(list.start, list.openEnd).replace(/\s+count="[^"]*"/, "");
+    const name = /^<([^\s/>]+)/.exec(tag)![1];
+    const opened = tag.replace(/\s*\/?>$/, "").replace(`<${name}`, `<${name} count="${count}"`) + ">";
+    if (list.selfClosing)
+      return [{ start: list.start, end: list.end, text: `${opened}${items.join("")}</${name}>` }];
+    return [
+      { start: list.start, end: list.openEnd, text: opened },
+      { start: list.closeStart, end: list.closeStart, text: items.join("") },
+    ];
+  }
+
+  /** Where a list that is missing belongs. */
+  private placeFor(name: string): number {
+    const later = ORDER.slice(ORDER.indexOf(name) + 1);
+    const next = this.shape.spans.find((span) => later.includes(span.name) && this.list(span.name) === span);
+    return next?.start ?? this.shape.root.closeStart;
+  }
+}
+
+function contains(outer: XmlSpan, inner: XmlSpan): boolean {
+  return outer.start < inner.start && inner.end < outer.end + 1 && inner.end <= outer.end;
+}

@@ -1,0 +1,128 @@
+import { SaxesParser } from "saxes";
+
+/** Where an element stands in the text of its part. */
+export interface XmlSpan {
+  /** Name without prefix. */
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly start: number;
+  /** Behind the opening tag. */
+  readonly openEnd: number;
+  /** Before the closing tag; equal to `openEnd` for an element that closes itself. */
+  readonly closeStart: number;
+  readonly end: number;
+  readonly selfClosing: boolean;
+}
+
+/** A change of text: what stands from `start` to `end` is replaced. */
+export interface Splice {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+/** An XML part that is changed by splices only, so that everything else keeps its bytes. */
+export interface XmlRoot {
+  /** Prefix of the root's elements with its colon, "" for the default namespace. */
+  readonly prefix: string;
+  readonly namespace: string;
+  readonly root: XmlSpan;
+  /** The elements asked for, in order. */
+  readonly spans: readonly XmlSpan[];
+}
+
+/**
+ * Finds elements in the text of a part without changing it. `wanted` is asked for each element with its path of names
+ * below the root, such as ["sheetData", "row"].
+ */
+export function xmlSpans(xml: string, wanted: (path: readonly string[]) => boolean): XmlRoot {
+  const parser = new SaxesParser({ position: true });
+  const path: string[] = [];
+  const open: { name: string; attributes: Record<string, string>; openEnd: number; selfClosing: boolean }[] =
+    [];
+  const found: { span: XmlSpan; order: number }[] = [];
+  let root: XmlSpan | undefined;
+  let prefix = "";
+  parser.on("opentag", (tag) => {
+    const name = tag.name.slice(tag.name.indexOf(":") + 1);
+    if (open.length === 0) prefix = tag.name.slice(0, tag.name.length - name.length);
+    else path.push(name);
+    open.push({
+      name,
+      attributes: tag.attributes as Record<string, string>,
+      openEnd: parser.position,
+      selfClosing: tag.isSelfClosing,
+    });
+  });
+  parser.on("closetag", () => {
+    const { name, attributes, openEnd, selfClosing } = open.pop()!;
+    const isRoot = open.length === 0;
+    if (isRoot || wanted(path)) {
+      const end = parser.position;
+      const span: XmlSpan = {
+        name,
+        attributes,
+        start: xml.lastIndexOf("<", openEnd - 1),
+        openEnd,
+        closeStart: selfClosing ? openEnd : xml.lastIndexOf("<", end - 1),
+        end,
+        selfClosing,
+      };
+      if (isRoot) root = span;
+      else found.push({ span, order: span.start });
+    }
+    path.pop();
+  });
+  parser.write(xml).close();
+  const { attributes } = root!;
+  return {
+    prefix,
+    namespace: (prefix ? attributes[`xmlns:${prefix.slice(0, -1)}`] : attributes.xmlns) ?? "",
+    root: root!,
+    spans: found.sort((a, b) => a.order - b.order).map(({ span }) => span),
+  };
+}
+
+/** The text with all splices made; they must not overlap. Insertions at the same place keep their order. */
+export function spliced(text: string, splices: readonly Splice[]): string {
+  const sorted = splices
+    .map((splice, order) => ({ splice, order }))
+    .sort(
+      (a, b) =>
+        a.splice.start - b.splice.start ||
+        Number(a.splice.end > a.splice.start) - Number(b.splice.end > b.splice.start) ||
+        a.order - b.order,
+    );
+  const pieces: string[] = [];
+  let at = 0;
+  for (const { splice } of sorted) {
+    if (splice.start < at) throw new RangeError("splices overlap");
+    pieces.push(text.slice(at, splice.start), splice.text);
+    at = splice.end;
+  }
+  pieces.push(text.slice(at));
+  return pieces.join("");
+}
+
+/** Control characters and lone halves of a character pair, which XML cannot hold. */
+const NOT_IN_XML =
+  // eslint-disable-next-line no-control-regex
+  /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+
+/** Text as the content of an element. Characters that XML cannot hold are written as a workbook does. */
+export function xmlText(text: string): string {
+  return text
+    .replace(/_x[0-9A-Fa-f]{4}_/g, (escape) => `_x005F${escape}`)
+    .replace(
+      NOT_IN_XML,
+      (character) => `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`,
+    )
+    .replace(/&/g, "&amp;")
+    .replace(/</g, "&lt;")
+    .replace(/>/g, "&gt;");
+}
+
+/** Text as the value of an attribute in double quotes. */
+export function xmlAttribute(text: string): string {
+  return xmlText(text).replace(/"/g, "&quot;").replace(/\n/g, "&#10;").replace(/\t/g, "&#9;");
+}
