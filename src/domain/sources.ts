@@ -204,4 +204,9 @@ export const SOURCES: Readonly<Record<string, Source>> = {
     work: "Skinkis, Oregon State University Extension: How to renew a grapevine cordon (yield decline, dead areas, poor spur locations, too few spurs; no percentage given)",
     mark: "seen",
   },
+  winegrowersUk: {
+    name: "Winegrowers UK",
+    work: "winegrowers.info, Training, year 3 onwards: at most about 10 bunches on a vine in its first crop year",
+    mark: "seen",
+  },
 };

@@ -1,4 +1,300 @@
+import { CROP_LOAD_RANGES } from "../../domain/outlook/cropLoadRanges";
+import type { Text } from "../../texts/language";
 import type { Setting } from "../setting";
 
+const MEMORY = "from memory, unverified";
+
+const share = (
+  id: string,
+  value: number,
+  source: Setting["source"],
+  en: string,
+  es: string,
+  fr: string,
+): Setting => ({ id, value, unit: "share", source, least: 0, most: 1, meaning: { en, es, fr } });
+
+const minutes = (id: string, value: number, meaning: Text): Setting => ({
+  id,
+  value,
+  unit: "min",
+  source: MEMORY,
+  least: 0.1,
+  most: 240,
+  meaning,
+});
+
+const RANGE_WORDS: Readonly<Record<string, Text>> = {
+  "single canopy": { en: "single canopies", es: "follajes sencillos", fr: "feuillages simples" },
+  "divided canopy": { en: "divided canopies", es: "follajes divididos", fr: "feuillages divisés" },
+  hybrids: { en: "hybrids", es: "híbridos", fr: "hybrides" },
+  Concord: { en: "Concord", es: "Concord", fr: "Concord" },
+};
+
+const cropLoadLimits = CROP_LOAD_RANGES.flatMap(({ name, low, high, source }): Setting[] => {
+  const words = RANGE_WORDS[name];
+  const limit = (id: string, value: number, meaning: Text): Setting => ({
+    id: `${id} crop load, ${name}`,
+    value,
+    unit: "",
+    source,
+    least: 0,
+    most: 100,
+    meaning,
+  });
+  return [
+    limit("Least", low, {
+      en: `Crop over prunings below which ${words.en} could carry more.`,
+      es: `Cosecha sobre poda por debajo de la cual los ${words.es} podrían llevar más.`,
+      fr: `Récolte sur bois de taille sous lequel les ${words.fr} pourraient porter plus.`,
+    }),
+    limit("Most", high, {
+      en: `Crop over prunings above which ${words.en} are overcropped for their size.`,
+      es: `Cosecha sobre poda por encima de la cual los ${words.es} llevan demasiado para su tamaño.`,
+      fr: `Récolte sur bois de taille au-dessus duquel les ${words.fr} portent trop pour leur taille.`,
+    }),
+  ];
+});
+
 /** Settings for crop outlook, sampling and crop load. */
-export const OUTLOOK_SETTINGS: readonly Setting[] = [];
+export const OUTLOOK_SETTINGS: readonly Setting[] = [
+  share(
+    "Usual budbreak",
+    0.85,
+    MEMORY,
+    "Share of live nodes that grow a shoot, for blocks that give none.",
+    "Parte de las yemas vivas que brotan, para cuarteles que no la dan.",
+    "Part des yeux vivants qui donnent une pousse, pour les parcelles qui n'en donnent pas.",
+  ),
+  {
+    ...share(
+      "Budbreak, year to year",
+      0.06,
+      MEMORY,
+      "Spread of budbreak between years, in points: 0.06 is six points up or down in two years of three.",
+      "Variación de la brotación entre años, en puntos: 0.06 son seis puntos arriba o abajo en dos años de tres.",
+      "Variation du débourrement entre années, en points : 0,06, c'est six points de plus ou de moins deux années sur trois.",
+    ),
+    most: 0.5,
+  },
+  {
+    id: "Usual clusters a shoot",
+    value: 2,
+    unit: "",
+    source: "common practice",
+    least: 0.1,
+    most: 6,
+    meaning: {
+      en: "Clusters on a shoot, for blocks that give none; no published figure for a cold-hardy cultivar was seen.",
+      es: "Racimos por brote, para cuarteles que no los dan; no se vio cifra publicada de una variedad resistente al frío.",
+      fr: "Grappes par pousse, pour les parcelles qui n'en donnent pas ; aucun chiffre publié d'un cépage rustique n'a été vu.",
+    },
+  },
+  share(
+    "Clusters a shoot, year to year",
+    0.25,
+    "cornell2012",
+    "Spread of clusters a shoot between years, over the mean; the source says about 25 %, taken here as a standard deviation.",
+    "Variación de racimos por brote entre años, sobre la media; la fuente dice cerca del 25 %, tomado aquí como desviación estándar.",
+    "Variation des grappes par pousse entre années, sur la moyenne ; la source dit environ 25 %, pris ici comme écart type.",
+  ),
+  share(
+    "Cluster weight, year to year",
+    0.2,
+    MEMORY,
+    "Spread of the mean cluster weight between years, over the mean.",
+    "Variación del peso medio del racimo entre años, sobre la media.",
+    "Variation du poids moyen d'une grappe entre années, sur la moyenne.",
+  ),
+  share(
+    "Cluster weight, between clusters",
+    0.4,
+    MEMORY,
+    "Spread of single clusters in one block, over the mean; says how sure a sample of weighed clusters is.",
+    "Variación entre racimos de un cuartel, sobre la media; dice cuán segura es una muestra de racimos pesados.",
+    "Variation entre grappes d'une parcelle, sur la moyenne ; dit la sûreté d'un échantillon de grappes pesées.",
+  ),
+  share(
+    "Worth of a secondary shoot",
+    0.38,
+    "winesVines2015",
+    "Crop of a shoot from a secondary bud over that of one from a primary bud: 0.275 / 0.725, worked out from the 70 to 75 % of the source.",
+    "Cosecha de un brote de yema secundaria frente a uno de primaria: 0.275 / 0.725, calculado del 70 a 75 % de la fuente.",
+    "Récolte d'une pousse de bourgeon secondaire sur celle d'un primaire : 0,275 / 0,725, tiré des 70 à 75 % de la source.",
+  ),
+  {
+    id: "Basal shoots a spur",
+    value: 0,
+    unit: "",
+    source: "ours",
+    least: 0,
+    most: 5,
+    meaning: {
+      en: "Shoots from buds that are not counted, for each spur; 0 until the farm has counted its own.",
+      es: "Brotes de yemas no contadas, por pitón; 0 hasta que la finca los cuente.",
+      fr: "Pousses de bourgeons non comptés, par courson ; 0 tant que la ferme ne les a pas comptées.",
+    },
+  },
+  share(
+    "Worth of a basal shoot",
+    0.5,
+    MEMORY,
+    "Clusters of a basal shoot over those of a counted one.",
+    "Racimos de un brote basal frente a uno contado.",
+    "Grappes d'une pousse basale sur celles d'une pousse comptée.",
+  ),
+  {
+    id: "Lag phase multiplier",
+    value: 2,
+    unit: "",
+    source: "iowa2013",
+    least: 1,
+    most: 5,
+    meaning: {
+      en: 'Harvest weight over lag-phase weight of a cluster: a fixed 2 in Iowa, "not fixed" in Maryland, 2 for Willamette Pinot noir only by Wolfe.',
+      es: 'Peso en cosecha sobre peso en fase de pausa: 2 fijo en Iowa, "no fijo" en Maryland, 2 solo para Pinot noir de Willamette según Wolfe.',
+      fr: "Poids à la récolte sur poids en phase de pause : 2 fixe en Iowa, « pas fixe » au Maryland, 2 seulement pour le Pinot noir du Willamette selon Wolfe.",
+    },
+  },
+  share(
+    "Lag phase multiplier, year to year",
+    0.1,
+    MEMORY,
+    "Spread of the multiplier between years, over the mean.",
+    "Variación del multiplicador entre años, sobre la media.",
+    "Variation du multiplicateur entre années, sur la moyenne.",
+  ),
+  {
+    id: "Clusters weighed",
+    value: 100,
+    unit: "clusters",
+    source: "iowa2013",
+    least: 2,
+    most: 100000,
+    meaning: {
+      en: "Clusters behind a weighed mean, where the Harvest sheet does not say; the source asks for 100 to 200.",
+      es: "Racimos detrás de una media pesada, donde la hoja Cosecha no lo dice; la fuente pide 100 a 200.",
+      fr: "Grappes derrière une moyenne pesée, où la feuille Récolte ne le dit pas ; la source en demande 100 à 200.",
+    },
+  },
+  {
+    id: "Vines were drawn",
+    value: "at random",
+    unit: "",
+    source: "ours",
+    choices: ["at random", "by row"],
+    meaning: {
+      en: "How the counted vines were drawn: at random over the block, or a number in every row. By row only when it was done so.",
+      es: "Cómo se eligieron las plantas contadas: at random (al azar en el cuartel) o by row (un número en cada hilera). Solo by row si se hizo así.",
+      fr: "Comment les ceps comptés ont été tirés : at random (au hasard dans la parcelle) ou by row (un nombre par rang). By row seulement si c'était le cas.",
+    },
+  },
+  {
+    id: "Spread between vines",
+    value: 0.43,
+    unit: "share",
+    source: "strickland1932",
+    least: 0.01,
+    most: 3,
+    meaning: {
+      en: "Standard deviation between vines over the mean, for planning a count; the yield of 125 vines in the source. A pilot of five vines or more replaces it.",
+      es: "Desviación estándar entre plantas sobre la media, para planear un conteo; el rendimiento de 125 plantas en la fuente. Un piloto de cinco plantas o más lo reemplaza.",
+      fr: "Écart type entre ceps sur la moyenne, pour prévoir un comptage ; le rendement de 125 ceps dans la source. Un essai sur cinq ceps ou plus le remplace.",
+    },
+  },
+  {
+    ...share(
+      "Margin of a count",
+      0.1,
+      "bcwgc",
+      "How near a block's mean should be known; the source calls an estimate within 10 % a good one.",
+      "Con qué cercanía debe conocerse la media; la fuente llama buena a una estimación dentro del 10 %.",
+      "À combien près la moyenne doit être connue ; la source dit bonne une estimation à 10 % près.",
+    ),
+    least: 0.001,
+  },
+  {
+    ...share(
+      "Spread between farms",
+      0.25,
+      "ours",
+      "How far farms lie around a published figure, over the figure; the larger, the sooner the farm's own years count.",
+      "Cuánto se apartan las fincas de una cifra publicada; cuanto mayor, antes cuentan los años propios.",
+      "De combien les fermes s'écartent d'un chiffre publié ; plus il est grand, plus tôt comptent les années de la ferme.",
+    ),
+    least: 0.001,
+  },
+  {
+    ...share(
+      "Budbreak, between farms",
+      0.06,
+      "ours",
+      "The same for budbreak, in points.",
+      "Lo mismo para la brotación, en puntos.",
+      "De même pour le débourrement, en points.",
+    ),
+    least: 0.001,
+    most: 0.5,
+  },
+  {
+    id: "Crop load range",
+    value: "single canopy",
+    unit: "",
+    source: "kliewer2005",
+    choices: CROP_LOAD_RANGES.map(({ name }) => name),
+    meaning: {
+      en: "Named range that crop over prunings is held against. The published ones are of vinifera in California.",
+      es: "Rango con nombre con que se compara cosecha sobre poda. Los publicados son de vinifera en California.",
+      fr: "Fourchette nommée à laquelle on compare récolte sur bois de taille. Celles publiées sont de vinifera en Californie.",
+    },
+  },
+  ...cropLoadLimits,
+  {
+    id: "Clusters a vine in year 2",
+    value: 0,
+    unit: "clusters",
+    source: MEMORY,
+    least: 0,
+    most: 500,
+    meaning: {
+      en: "Most clusters to leave on a vine in the second year after planting.",
+      es: "Máximo de racimos por planta en el segundo año tras la plantación.",
+      fr: "Maximum de grappes à laisser sur un cep la deuxième année après la plantation.",
+    },
+  },
+  {
+    id: "Clusters a vine in year 3",
+    value: 10,
+    unit: "clusters",
+    source: "winegrowersUk",
+    least: 0,
+    most: 500,
+    meaning: {
+      en: "Most clusters to leave on a vine in the third year; the source gives about 10 for the first crop.",
+      es: "Máximo de racimos por planta en el tercer año; la fuente da unos 10 para la primera cosecha.",
+      fr: "Maximum de grappes à laisser sur un cep la troisième année ; la source donne environ 10 pour la première récolte.",
+    },
+  },
+  share(
+    "Floor of live spurs",
+    0.7,
+    "ours",
+    "Live spurs over positions below which a block is to be rebuilt; no published share was seen.",
+    "Pitones vivos sobre posiciones por debajo de lo cual hay que rehacer el cuartel; no se vio cifra publicada.",
+    "Coursons vivants sur emplacements sous lequel une parcelle est à refaire ; aucune part publiée n'a été vue.",
+  ),
+  minutes("Minutes to count a vine", 3, {
+    en: "Minutes to find a drawn vine and count its shoots or clusters.",
+    es: "Minutos para hallar una planta elegida y contar sus brotes o racimos.",
+    fr: "Minutes pour trouver un cep tiré et compter ses pousses ou grappes.",
+  }),
+  minutes("Minutes to cut a cane", 4, {
+    en: "Minutes to fetch a cane and cut and judge its buds.",
+    es: "Minutos para traer un sarmiento y cortar y juzgar sus yemas.",
+    fr: "Minutes pour prendre un sarment, couper et juger ses bourgeons.",
+  }),
+  minutes("Minutes to weigh a cluster", 0.5, {
+    en: "Minutes to pick and weigh one cluster.",
+    es: "Minutos para cosechar y pesar un racimo.",
+    fr: "Minutes pour cueillir et peser une grappe.",
+  }),
+];
