@@ -4,7 +4,7 @@ import { ASIDE_TEXTS, CHECK_TEXTS, FINDINGS_SHEET_TEXTS } from "../../texts/pane
 import { ownSheetName } from "../ownSheetName";
 import type { Pane } from "../pane";
 import { writtenDate } from "../writtenDate";
-import { findingsSheet } from "./findingsSheet";
+import { findingsSheet } from "../../workbook/results/findingsSheet";
 import { remedyOf, sentenceOf } from "./findingTexts";
 
 /** Writes the findings into a sheet of our own, in place of what stood there; those set aside come last. */

@@ -9,7 +9,7 @@ import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { writtenDate } from "../writtenDate";
 import { countGaps } from "./countGaps";
-import { gapMapSheet, rowGapsSheet, shareOf } from "./gapSheets";
+import { gapMapSheet, rowGapsSheet, shareOf } from "../../workbook/results/gapSheets";
 import type { GapsOf, GapsState } from "./gapsState";
 
 /** The page that shows where spurs are missing. */

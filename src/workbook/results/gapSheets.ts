@@ -1,7 +1,7 @@
 import type { SurveyGaps } from "../../survey/gapsOfSurvey";
 import { say, type Language } from "../../texts/language";
 import { GAP_SHEET_TEXTS as TEXTS } from "../../texts/pane";
-import type { OwnSheet } from "../../workbook/surveyWorkbook";
+import type { OwnSheet } from "../surveyWorkbook";
 
 /** The sheet with a row for each row of vines: positions, live spurs, gaps, and how they grew since last winter. */
 export function rowGapsSheet(gaps: SurveyGaps, language: Language, date: string): OwnSheet {

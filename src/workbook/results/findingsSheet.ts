@@ -3,7 +3,7 @@ import { cellName } from "../../survey/cellName";
 import type { Finding } from "../../survey/finding";
 import { FINDINGS_SHEET_TEXTS as TEXTS } from "../../texts/pane";
 import { say, type Language } from "../../texts/language";
-import type { OwnSheet } from "../../workbook/surveyWorkbook";
+import type { OwnSheet } from "../surveyWorkbook";
 
 export interface FindingsSheetOptions {
   readonly language: Language;

@@ -1,5 +1,5 @@
 import type { SurveyGaps } from "../../../src/survey/gapsOfSurvey";
-import { gapMapSheet, rowGapsSheet } from "../../../src/taskpane/gaps/gapSheets";
+import { gapMapSheet, rowGapsSheet } from "../../../src/workbook/results/gapSheets";
 import { LANGUAGES } from "../../../src/texts/language";
 import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
 

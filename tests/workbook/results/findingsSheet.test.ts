@@ -1,6 +1,6 @@
 import type { Finding } from "../../../src/survey/finding";
 import { cellMarks } from "../../../src/taskpane/check/cellMarks";
-import { findingsSheet } from "../../../src/taskpane/check/findingsSheet";
+import { findingsSheet } from "../../../src/workbook/results/findingsSheet";
 import { LANGUAGES } from "../../../src/texts/language";
 import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
 
