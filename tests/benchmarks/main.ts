@@ -1,6 +1,7 @@
 /** `npm run bench -- NAME`: runs one benchmark of this folder; without a name it lists them. */
 const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<void> }>>> = {
   choice: () => import("./choice"),
+  desk: () => import("./desk"),
 };
 
 const wanted = process.argv[2] ?? "";
