@@ -55,6 +55,13 @@ describe("CORDON functions typed into the desk page", () => {
     expect(await page.shows("H12", "40")).toBe("40");
   });
 
+  test("a column whose heading carries its unit in parentheses can be named", async () => {
+    await page.type("H14", "=SUM(Cordons[Length (ft)])-SUM(Cordons!G2:G5000)");
+    expect(Number(await page.shows("H14", /^-?[\d.]+(e-\d+)?$/i))).toBeCloseTo(0, 6);
+    await page.type("H15", "=SUM(Cordons[Length (ft)],(1+2)*3)-SUM(Cordons[[#Data],[Length (ft)]])");
+    expect(Number(await page.shows("H15", /^[\d.]+$/))).toBeCloseTo(9, 6);
+  });
+
   test("nothing was complained of and nothing left the machine", () => {
     expect(page.problems).toEqual([]);
     expect(page.foreign).toEqual([]);
