@@ -3,6 +3,7 @@ import { BUDGET_SETTINGS } from "./settings/budget";
 import { CHECK_SETTINGS } from "./settings/checks";
 import { CHOICE_SETTINGS } from "./settings/choice";
 import { OUTLOOK_SETTINGS } from "./settings/outlook";
+import { PLAN_SETTINGS } from "./settings/plan";
 import { RENEWAL_SETTINGS } from "./settings/renewal";
 import { WORK_SETTINGS } from "./settings/work";
 
@@ -13,6 +14,7 @@ export const SETTINGS: readonly Setting[] = [
   ...RENEWAL_SETTINGS,
   ...OUTLOOK_SETTINGS,
   ...WORK_SETTINGS,
+  ...PLAN_SETTINGS,
   ...CHECK_SETTINGS,
 ];
 

@@ -386,6 +386,19 @@ const vines: SheetShape = {
       { most: 1000, also: ["shoots counted", "shoot count"] },
     ),
     {
+      id: "prunedOn",
+      kind: "date",
+      header: t("Pruned on", "Podada el", "Taillé le"),
+      also: ["done on", "pruned"],
+      required: false,
+      help: t(
+        "Day on which the vine was pruned; blank while it is still to do.",
+        "Día en que se podó la planta; en blanco mientras falta.",
+        "Jour où le cep a été taillé ; vide tant que c'est à faire.",
+      ),
+      width: 12,
+    },
+    {
       id: "note",
       kind: "text",
       header: t("Note", "Nota", "Remarque"),

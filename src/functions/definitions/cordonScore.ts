@@ -17,7 +17,7 @@ export const CORDONSCORE = cordonFunction({
   examples: [
     {
       formula:
-        '=CORDON.CORDONSCORE({"Length (in)","Live spurs","Longest gap","Condition";40,10,0,"sound";40,5,0,"sound"},{"Setting","Value","Unit";"Spur spacing on the cordon",4,"in";"Weight of live spurs",0.5,"";"Weight of longest gap",0.25,"";"Weight of soundness",0.25,""})',
+        '=CORDON.CORDONSCORE({"Length (in)","Live spurs","Longest gap","Condition";40,10,0,"sound";40,5,0,"sound"},{"Setting","Value","Unit";"Spur spacing",4,"in";"Weight of live spurs",0.5,"";"Weight of longest gap",0.25,"";"Weight of soundness",0.25,""})',
       gives: [
         ["Score", "Low", "High", "Spurs", "Longest gap", "Placing", "Soundness", "Diameter"],
         [1, 1, 1, 1, 1, "", 1, ""],

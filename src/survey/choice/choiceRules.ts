@@ -25,7 +25,7 @@ export function choiceRules(settings: SettingValues): ChoiceRules {
       soundness: number("Weight of soundness"),
       diameter: number("Weight of diameter"),
     },
-    spurSpacing: inches("Spur spacing on the cordon"),
+    spurSpacing: inches("Spur spacing"),
     longestStretch: number("Gap that scores nothing"),
     spurWorth: {
       highWire: worth("high wire"),

@@ -25,7 +25,7 @@ export function renewalRules(settings: SettingValues): RenewalRules {
     triggers: {
       emptyShare: number("Empty share that renews a cordon"),
       badlyPlacedShare: number("Badly placed share that renews a cordon"),
-      spurSpacing: metresFromFeet(number("Spur spacing on the cordon") / 12),
+      spurSpacing: metresFromFeet(number("Spur spacing") / 12),
     },
     thickShare: number("Thick share of a new cane"),
     yearlyLoss: number("Trunks lost a year"),

@@ -68,19 +68,6 @@ export const CHOICE_SETTINGS: readonly Setting[] = [
     fr: "Poids de la grosseur du cordon.",
   }),
   {
-    id: "Spur spacing on the cordon",
-    value: 4,
-    unit: "in",
-    source: "klodd2022",
-    least: 1,
-    most: 20,
-    meaning: {
-      en: "Distance from spur to spur that a cordon should carry: the middle of 3 to 5 in.",
-      es: "Distancia entre pitones que un cordón debería llevar: el medio de 3 a 5 pulgadas.",
-      fr: "Distance entre coursons qu'un cordon devrait porter : le milieu de 3 à 5 pouces.",
-    },
-  },
-  {
     id: "Space between neighbouring cordons",
     value: 4,
     unit: "in",

@@ -1,0 +1,164 @@
+import { mustBeWhole, mustLieBetween } from "../refusal";
+
+/** What is known of a block for putting it in its turn. */
+export interface BlockOfWork {
+  readonly block: string;
+  /** Vines to prune, those that are done included. */
+  readonly vines: number;
+  readonly vinesDone: number;
+  /** Listed as tender: pruned last. */
+  readonly tender: boolean;
+  /** Listed as bearing on its secondary buds: may be pruned first. */
+  readonly fruitfulSecondaries: boolean;
+  /** Share of primary buds that this winter killed; left out where no buds were cut. */
+  readonly deadShare?: number;
+  /** Pruned in two passes. */
+  readonly twice: boolean;
+}
+
+/** One pass over one block. */
+export interface BlockPass {
+  readonly block: string;
+  readonly pass: "only" | "first" | "second";
+  readonly vines: number;
+  readonly vinesDone: number;
+}
+
+/**
+ * The order in which blocks are pruned: hardy blocks and those with fruitful secondary buds first, tender ones last
+ * (University of Georgia Extension, Bulletin 1505); among equals the one that this winter hurt least comes first, and a
+ * block without a bud count after those that have one. Blocks that are pruned twice keep their turn for the first pass
+ * and come again at the end, shortly after budbreak, in the same order (Purdue, "Double pruning grapevines").
+ *
+ * @example
+ * orderOfWork([
+ *   { block: "Low", vines: 10, vinesDone: 0, tender: true, fruitfulSecondaries: false, twice: false },
+ *   { block: "High", vines: 10, vinesDone: 0, tender: false, fruitfulSecondaries: false, twice: true },
+ * ]).map(({ block, pass }) => `${block} ${pass}`) // ["High first", "Low only", "High second"]
+ */
+export function orderOfWork(blocks: readonly BlockOfWork[]): BlockPass[] {
+  blocks.forEach(({ vines, vinesDone }) => {
+    mustBeWhole("vines", vines, 0, 1e7);
+    mustBeWhole("vines_done", vinesDone, 0, vines);
+  });
+  const turn = (block: BlockOfWork) => (block.tender ? 2 : block.fruitfulSecondaries ? 0 : 1);
+  const inTurn = [...blocks].sort(
+    (first, second) =>
+      turn(first) - turn(second) || (first.deadShare ?? Infinity) - (second.deadShare ?? Infinity) || 0,
+  );
+  const passes = inTurn.map(({ block, vines, vinesDone, twice }): BlockPass => ({
+    block,
+    pass: twice ? "first" : "only",
+    vines,
+    vinesDone,
+  }));
+  const again = inTurn.filter(({ twice }) => twice);
+  return [
+    ...passes,
+    ...again.map(({ block, vines }): BlockPass => ({ block, pass: "second", vines, vinesDone: 0 })),
+  ];
+}
+
+/** When the crew works and how fast. Days are spreadsheet serial numbers. */
+export interface CrewCalendar {
+  readonly startsOn: number;
+  /** First day of the second pass. */
+  readonly secondPassOn: number;
+  readonly crew: number;
+  readonly hoursADay: number;
+  /** Days worked from Monday on: 5 is Monday to Friday. */
+  readonly daysAWeek: number;
+  readonly daysOff: readonly number[];
+  readonly minutesAVine: number;
+  /** Share of the minutes that the second pass takes. */
+  readonly secondPassShare: number;
+}
+
+/** A pass with its place in the calendar. */
+export interface PlannedPass extends BlockPass {
+  /** Hours of one person that are left. */
+  readonly hours: number;
+  /** Days of the whole crew that are left. */
+  readonly crewDays: number;
+  readonly firstDay: number;
+  readonly lastDay: number;
+  /** Hours by week; a week is named by its Monday. */
+  readonly weeks: readonly { readonly monday: number; readonly hours: number }[];
+}
+
+/**
+ * Puts the passes into the calendar, one after the other: a pass begins where the one before ended, on the same day when
+ * hours of it are left. What is done already takes no more time.
+ *
+ * @throws Refusal "outside" or "notWhole" when a figure of the calendar is impossible
+ * @example
+ * plannedWork([{ block: "A", pass: "only", vines: 100, vinesDone: 0 }], {
+ *   startsOn: 46054, secondPassOn: 46127, crew: 2, hoursADay: 5, daysAWeek: 5, daysOff: [], minutesAVine: 6, secondPassShare: 0.4,
+ * })[0].crewDays // 1
+ */
+export function plannedWork(passes: readonly BlockPass[], calendar: CrewCalendar): PlannedPass[] {
+  mustBeWhole("starts_on", Math.floor(calendar.startsOn), 0, 2958465);
+  mustLieBetween("crew", calendar.crew, 1, 500);
+  mustLieBetween("hours_a_day", calendar.hoursADay, 0.5, 16, "h");
+  mustBeWhole("days_a_week", calendar.daysAWeek, 1, 7);
+  mustLieBetween("minutes", calendar.minutesAVine, 0, 240, "min");
+  mustLieBetween("second_pass_share", calendar.secondPassShare, 0, 1);
+  const perDay = calendar.crew * calendar.hoursADay;
+  let day = nextWorkday(Math.floor(calendar.startsOn), calendar);
+  let leftToday = perDay;
+  return passes.map((pass) => {
+    if (pass.pass === "second" && day < calendar.secondPassOn) {
+      day = nextWorkday(Math.floor(calendar.secondPassOn), calendar);
+      leftToday = perDay;
+    }
+    const minutes = calendar.minutesAVine * (pass.pass === "second" ? calendar.secondPassShare : 1);
+    const hours = ((pass.vines - pass.vinesDone) * minutes) / 60;
+    if (hours > 0 && leftToday < ROUNDING) {
+      day = nextWorkday(day + 1, calendar);
+      leftToday = perDay;
+    }
+    const firstDay = day;
+    const weeks: { monday: number; hours: number }[] = [];
+    let left = hours;
+    while (left > ROUNDING) {
+      if (leftToday < ROUNDING) {
+        day = nextWorkday(day + 1, calendar);
+        leftToday = perDay;
+      }
+      const now = Math.min(left, leftToday);
+      left -= now;
+      leftToday -= now;
+      const monday = mondayOf(day);
+      const week = weeks.find((known) => known.monday === monday);
+      if (week) week.hours += now;
+      else weeks.push({ monday, hours: now });
+    }
+    return { ...pass, hours, crewDays: hours / perDay, firstDay, lastDay: day, weeks };
+  });
+}
+
+const ROUNDING = 1e-9;
+
+/** 0 is Monday: day 2 of the spreadsheet calendar, 1 January 1900, stands for a Monday from March 1900 on. */
+function weekday(serial: number): number {
+  return (((serial - 2) % 7) + 7) % 7;
+}
+
+/**
+ * The Monday of a day's week.
+ *
+ * @example
+ * mondayOf(46056) // 46055
+ */
+export function mondayOf(serial: number): number {
+  return serial - weekday(serial);
+}
+
+function nextWorkday(from: number, { daysAWeek, daysOff }: CrewCalendar): number {
+  let day = from;
+  while (weekday(day) >= daysAWeek || daysOff.includes(day)) {
+    day++;
+    if (day - from > 3660) return from;
+  }
+  return day;
+}
