@@ -60,6 +60,8 @@ export interface CordonFunction {
   readonly parameters: readonly Parameter[];
   readonly result: ResultShape;
   readonly examples: readonly Example[];
+  /** The formula as a person types it over the tables of a survey workbook, where the function takes their columns. */
+  readonly onSheet?: string;
   readonly run: (
     args: Readonly<Record<string, unknown>>,
     call: CallSetting,

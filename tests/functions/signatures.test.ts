@@ -11,6 +11,8 @@ import {
   type Signatures,
 } from "../../src/functions/releasedSignatures";
 import { PROJECT_VERSION } from "../../src/functions/version";
+import { headerWithUnit, tableName } from "../../sample-workbooks/make/surveySheet";
+import { SHEETS } from "../../src/survey/sheets";
 import { LANGUAGES } from "../../src/texts/language";
 
 describe("what is committed is what the registry makes (npm run functions:write)", () => {
@@ -143,5 +145,29 @@ describe("texts of every function", () => {
 
   test("VERSION says the version of the package", () => {
     expect(evaluateFormula("=CORDON.VERSION()")).toEqual({ values: [[PROJECT_VERSION]] });
+  });
+});
+
+describe("formulas over the tables of a survey workbook", () => {
+  const tables = new Map(Object.values(SHEETS).map((shape) => [tableName(shape), shape]));
+  const withTables = FUNCTIONS.filter(({ onSheet }) => onSheet !== undefined);
+
+  test.each(withTables)(
+    "$id: $onSheet names tables and columns that there are, with their units",
+    ({ id, onSheet }) => {
+      expect(onSheet).toMatch(new RegExp(`^=CORDON\\.${id}\\(.*\\)$`));
+      const references = [...onSheet!.matchAll(/([A-Za-z]+)\[([^\]]*)\]/g)];
+      expect(references.length).toBeGreaterThan(0);
+      for (const [, table, column] of references) {
+        const headers = tables.get(table)?.columns.map((column) => headerWithUnit(column)) ?? [];
+        expect([...headers, "#All"]).toContain(column);
+        expect(headers.length).toBeGreaterThan(0);
+      }
+    },
+  );
+
+  test("every function that takes a table shows how", () => {
+    const takesTable = FUNCTIONS.filter(({ parameters }) => parameters.some(({ kind }) => kind === "table"));
+    expect(takesTable.filter(({ onSheet }) => onSheet === undefined).map(({ id }) => id)).toEqual([]);
   });
 });

@@ -24,6 +24,7 @@ export const BLOCKMEAN = cordonFunction({
       },
     },
   ],
+  onSheet: "=CORDON.BLOCKMEAN(Vines[Clusters])",
   run: (a) => ({
     ...blockMean(
       a.counts.numbers.filter((count) => a.zeros === "count" || count !== 0),

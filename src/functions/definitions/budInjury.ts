@@ -31,5 +31,6 @@ export const BUDINJURY = cordonFunction({
       source: { work: "@stdlib's beta quantile and binomial test: 0.057844 to 0.161650", mark: "derived" },
     },
   ],
+  onSheet: "=CORDON.BUDINJURY(SUM(Budcuts[Nodes cut])-SUM(Budcuts[Primaries alive]),SUM(Budcuts[Nodes cut]))",
   run: (a) => ({ ...budInjury(a.dead, a.cut, a.confidence, a.method) }),
 });

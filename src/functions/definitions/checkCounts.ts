@@ -26,5 +26,6 @@ export const CHECKCOUNTS = cordonFunction({
       source: { work: "An invented vineyard: a sound row", mark: "derived" },
     },
   ],
+  onSheet: "=CORDON.CHECKCOUNTS(Cordons[#All],Settings[#All],Blocks[#All],Vines[#All])",
   run: ({ unit, ...tables }, { language }) => findingsOfCounts(tables, unit, language),
 });

@@ -39,5 +39,6 @@ export const CHOOSECORDONS = cordonFunction({
       },
     },
   ],
+  onSheet: "=CORDON.CHOOSECORDONS(Cordons[#All],Settings[#All],Blocks[#All],Vines[#All])",
   run: ({ unit, ...tables }, call) => decisionsOfTable(tables, unit, call.language, call.units),
 });

@@ -23,5 +23,6 @@ export const CLUSTERSTOREMOVE = cordonFunction({
       source: { work: "4 x 2000 / 605 / 0.25 = 52.89 by hand: keep 52, remove 18", mark: "derived" },
     },
   ],
+  onSheet: "=CORDON.CLUSTERSTOREMOVE(4,605,0.25,Vines[Clusters])",
   run: (a) => ({ ...clustersToRemove(a.target, a.density, a.cluster_weight, a.counted) }),
 });

@@ -30,5 +30,6 @@ export const CORDONSCORE = cordonFunction({
       },
     },
   ],
+  onSheet: "=CORDON.CORDONSCORE(Cordons[#All],Settings[#All],Blocks[#All])",
   run: ({ training, unit, ...tables }) => scoresOfTable(tables, training, unit),
 });

@@ -41,5 +41,6 @@ export const GAPSBYROW = cordonFunction({
       source: { work: "An invented vineyard, added up by hand", mark: "derived" },
     },
   ],
+  onSheet: "=CORDON.GAPSBYROW(Cordons[#All])",
   run: (a) => gapsOfTable(a.cordons, a.which),
 });

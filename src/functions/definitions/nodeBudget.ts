@@ -40,6 +40,7 @@ export const NODEBUDGET = cordonFunction({
       source: { work: "30+10 by hand: 30, 45 and 60 held at 50", mark: "derived" },
     },
   ],
+  onSheet: '=CORDON.NODEBUDGET(Vines[Prunings (lb)],"30+10")',
   run: (a) =>
     limitedNodes(nodeBudget(a.prunings, balancedFormula(a.formula), a.below_one_pound), a.least, a.most)
       .nodes,

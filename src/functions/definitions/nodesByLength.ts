@@ -33,5 +33,6 @@ export const NODESBYLENGTH = cordonFunction({
       },
     },
   ],
+  onSheet: "=CORDON.NODESBYLENGTH(Blocks[Vine spacing (ft)],5)",
   run: (a) => nodesByLength(a.length, a.density),
 });

@@ -24,5 +24,6 @@ export const PRUNINGHOURS = cordonFunction({
       },
     },
   ],
+  onSheet: "=CORDON.PRUNINGHOURS(Blocks[Vine places],4)",
   run: (a) => ({ ...pruningHours(a.vines, a.minutes, a.crew, a.hours_a_day) }),
 });

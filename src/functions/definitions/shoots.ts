@@ -30,5 +30,6 @@ export const SHOOTS = cordonFunction({
       source: { work: "12 spurs x 2 nodes x 0.9 + 12 x 0.5 by hand", mark: "derived" },
     },
   ],
+  onSheet: "=CORDON.SHOOTS(Cordons[Live spurs],Cordons[Nodes a spur],0.85)",
   run: (a) => shoots(a.spurs, a.nodes_per_spur, a.budbreak, a.basal_shoots).total,
 });

@@ -24,5 +24,6 @@ export const TRUNKSTORENEW = cordonFunction({
       source: { work: "Common practice: in cold climates a vine keeps at least two trunks", mark: "derived" },
     },
   ],
+  onSheet: "=CORDON.TRUNKSTORENEW(Vines[#All],Settings[#All],Cordons[#All])",
   run: (tables, { language }) => renewalOfTables(tables, language),
 });

@@ -20,5 +20,6 @@ export const VINECROP = cordonFunction({
       source: { work: "Missouri grower's projection 2009: 48 clusters x 0.25 lb = 12 lb", mark: "published" },
     },
   ],
+  onSheet: "=CORDON.VINECROP(Vines[Clusters],0.25)",
   run: (a) => vineCrop(a.clusters, a.cluster_weight),
 });

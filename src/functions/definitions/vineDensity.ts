@@ -38,5 +38,6 @@ export const VINEDENSITY = cordonFunction({
       source: { work: "10,000 / (2.5 x 1.5) by hand", mark: "derived" },
     },
   ],
+  onSheet: "=CORDON.VINEDENSITY(Blocks[Row spacing (ft)],Blocks[Vine spacing (ft)])",
   run: (a) => vineDensity(a.row_spacing, a.vine_spacing),
 });

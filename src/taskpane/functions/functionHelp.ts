@@ -14,6 +14,8 @@ export interface FunctionHelp {
   readonly parameters: readonly ParameterHelp[];
   readonly results: readonly string[];
   readonly examples: readonly Example[];
+  /** What "insert" begins with: over the tables of a survey workbook where the function takes them. */
+  readonly formula: string;
 }
 
 export interface ParameterHelp {
@@ -30,7 +32,7 @@ export function functionHelp(language: Language): FunctionHelp[] {
 }
 
 function helpOn(
-  { id, texts, parameters, result, examples }: CordonFunction,
+  { id, texts, parameters, result, examples, onSheet }: CordonFunction,
   language: Language,
 ): FunctionHelp {
   const label = (parameter: Parameter) => texts.parameters[parameter.id].label[language];
@@ -49,6 +51,7 @@ function helpOn(
     })),
     results: result.columns.map((column) => texts.results[column.id][language]),
     examples,
+    formula: onSheet ?? examples[0].formula,
   };
 }
 

@@ -49,7 +49,7 @@ function changeFunctions(pane: Pane, part: Partial<FunctionsState>): void {
 function functionItem(pane: Pane, help: FunctionHelp): TemplateResult {
   const { functions, language } = pane.state;
   const open = functions.open.has(help.id);
-  const formula = functions.formulas.get(help.id) ?? help.examples[0]?.formula ?? "";
+  const formula = functions.formulas.get(help.id) ?? help.formula;
   return html`<fluent-accordion-item
     block
     marker-position="end"
