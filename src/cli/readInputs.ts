@@ -1,5 +1,6 @@
 import { readdir, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
+import { isSettingsSheet } from "../survey/isSettingsSheet";
 import type { SheetArea } from "../survey/sheetArea";
 import type { CsvReading } from "../workbook/file/csvArea";
 import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
@@ -68,12 +69,12 @@ async function open(path: string, terminal: Terminal, limits: ReadLimits): Promi
   return openWorkbookBytes(isPackage ? "standard input.xlsx" : "standard input.csv", bytes, limits);
 }
 
-/** Sheets of a book that the add-in did not write. */
+/** Sheets of a book but those of results that the add-in wrote. */
 export function countSheets(book: OpenWorkbook): string[] {
   const own = new Set(
     book.outline?.names.filter(({ name }) => name === OWN_SHEET_NAME).map(({ sheet }) => sheet),
   );
-  return book.sheetNames.filter((sheet) => !own.has(sheet));
+  return book.sheetNames.filter((sheet) => isSettingsSheet(sheet) || !own.has(sheet));
 }
 
 /** The readable files of a folder in the order of their names, or the path itself. */

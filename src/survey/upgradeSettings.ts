@@ -126,7 +126,8 @@ function aboutSetting(setting: Setting, columnId: string, { language }: Settings
 }
 
 /** The sheet as it stands once the cells are written. */
-function withCells(area: SheetArea, cells: readonly SettingCell[]): SheetArea {
+/** The sheet as it stands after cells are written; for looking at what a change would do. */
+export function withCells(area: SheetArea, cells: readonly SettingCell[]): SheetArea {
   const values = area.values.map((row): CellValue[] => [...row]);
   for (const { row, column, value } of cells) {
     const rowIndex = row - area.firstRow;

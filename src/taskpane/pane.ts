@@ -1,10 +1,11 @@
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import type { Language, Text, TextFacts } from "../texts/language";
 import type { CheckState } from "./check/checkState";
+import type { SettingsState } from "./settings/settingsState";
 import type { GapsState } from "./gaps/gapsState";
 import type { FunctionsState } from "./functions/functionsState";
 
-export type PageId = "check" | "gaps" | "functions";
+export type PageId = "check" | "gaps" | "settings" | "functions";
 
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
 export interface PaneState {
@@ -18,6 +19,7 @@ export interface PaneState {
   readonly announced: string;
   readonly check: CheckState;
   readonly gaps: GapsState;
+  readonly settings: SettingsState;
   readonly functions: FunctionsState;
 }
 

@@ -161,6 +161,9 @@ export const paneStyles = css`
     border-block-start: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
     padding-block: 8px;
   }
+  .editor {
+    padding-block-start: 8px;
+  }
   .finding > .beside {
     justify-content: space-between;
   }

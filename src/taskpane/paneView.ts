@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
 import { gapsPage } from "./gaps/gapsPage";
+import { settingsPage } from "./settings/settingsPage";
 import { functionsPage } from "./functions/functionsPage";
 import type { PageId, Pane } from "./pane";
 import { LANGUAGES, type Language } from "../texts/language";
@@ -11,6 +12,7 @@ import { PAGE_NAMES, PANE_TEXTS, WALK_TEXTS } from "../texts/pane";
 const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
   { id: "gaps", page: gapsPage },
+  { id: "settings", page: settingsPage },
   { id: "functions", page: functionsPage },
 ];
 

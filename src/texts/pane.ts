@@ -6,6 +6,7 @@ const t = (en: string, es: string, fr: string): Text => ({ en, es, fr });
 export const PAGE_NAMES = {
   check: t("Check", "Revisar", "Vérifier"),
   gaps: t("Gaps", "Huecos", "Vides"),
+  settings: t("Settings", "Ajustes", "Réglages"),
   functions: t("Functions", "Funciones", "Fonctions"),
 } as const satisfies Record<string, Text>;
 
@@ -385,4 +386,94 @@ export const GAP_SHEET_TEXTS = {
   ),
   shareBefore: t("Their share last winter", "Su parte el invierno pasado", "Leur part l'hiver passé"),
   shareNow: t("Their share now", "Su parte ahora", "Leur part maintenant"),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the page for the figures that change results. */
+export const SETTINGS_TEXTS = {
+  title: t(
+    "Figures that change results",
+    "Cifras que cambian resultados",
+    "Chiffres qui changent des résultats",
+  ),
+  intro: t(
+    "Each figure has a source. Before a change is kept, the pane shows which results it moves.",
+    "Cada cifra tiene su fuente. Antes de guardar un cambio, el panel muestra qué resultados mueve.",
+    "Chaque chiffre a sa source. Avant de garder un changement, le volet montre quels résultats il déplace.",
+  ),
+  read: t("Read the settings", "Leer los ajustes", "Lire les réglages"),
+  progress: t("Progress", "Avance", "Avancement"),
+  comparing: t("Comparing results", "Comparando resultados", "Comparaison des résultats"),
+  noTable: t(
+    "This workbook has no Settings table, so every figure is its source's. Keeping a change makes the sheet {sheet}.",
+    "Este libro no tiene tabla de ajustes: cada cifra es la de su fuente. Al guardar un cambio se crea la hoja {sheet}.",
+    "Ce classeur n'a pas de tableau de réglages : chaque chiffre est celui de sa source. Garder un changement crée la feuille {sheet}.",
+  ),
+  search: t("Search", "Buscar", "Chercher"),
+  none: t(
+    "No figure is about that. Try another word.",
+    "Ninguna cifra trata de eso. Pruebe otra palabra.",
+    "Aucun chiffre n'en parle. Essayez un autre mot.",
+  ),
+  value: t("{value} {unit}", "{value} {unit}", "{value} {unit}"),
+  source: t("Source: {source}", "Fuente: {source}", "Source : {source}"),
+  ownFigure: t(
+    "The source has {value} {unit}.",
+    "La fuente tiene {value} {unit}.",
+    "La source donne {value} {unit}.",
+  ),
+  changed: t("Changed by {by}, {on}", "Cambiado por {by}, {on}", "Changé par {by}, {on}"),
+  newValue: t("New value ({unit})", "Valor nuevo ({unit})", "Nouvelle valeur ({unit})"),
+  newWord: t("New value", "Valor nuevo", "Nouvelle valeur"),
+  by: t("Your name or initials", "Su nombre o iniciales", "Votre nom ou vos initiales"),
+  byNeeded: t(
+    "Write your name or initials, so that others know who changed the figure.",
+    "Escriba su nombre o iniciales, para que otros sepan quién cambió la cifra.",
+    "Écrivez votre nom ou vos initiales, pour que les autres sachent qui a changé le chiffre.",
+  ),
+  change: t("Change", "Cambiar", "Changer"),
+  show: t("Show what moves", "Mostrar qué se mueve", "Montrer ce qui bouge"),
+  keep: t("Keep", "Guardar", "Garder"),
+  reset: t("Back to the source's value", "Volver al valor de la fuente", "Revenir à la valeur de la source"),
+  nothingMoves: t(
+    "No decision and no finding of this workbook would move.",
+    "No se movería ninguna decisión ni ningún hallazgo de este libro.",
+    "Aucun choix et aucun constat de ce classeur ne bougerait.",
+  ),
+  vinesMove: t(
+    "{moved} of {vines} vines would be decided otherwise.",
+    "{moved} de {vines} plantas se decidirían de otro modo.",
+    "{moved} ceps sur {vines} seraient décidés autrement.",
+  ),
+  findingsMove: t(
+    "{gone} findings would go and {come} would come.",
+    "Desaparecerían {gone} hallazgos y aparecerían {come}.",
+    "{gone} constats disparaîtraient et {come} apparaîtraient.",
+  ),
+  vineHead: t("Vine", "Planta", "Cep"),
+  now: t("Stays now", "Queda ahora", "Reste maintenant"),
+  then: t("Would stay", "Quedaría", "Resterait"),
+  firstOnes: t(
+    "The first {shown} are listed.",
+    "Se muestran los primeros {shown}.",
+    "Les {shown} premiers sont listés.",
+  ),
+  kept: t(
+    "Kept: {setting} is {value}.",
+    "Guardado: {setting} es {value}.",
+    "Gardé : {setting} vaut {value}.",
+  ),
+  meanwhile: t(
+    "{setting} was changed by somebody else meanwhile; nothing was written. Look at it again.",
+    "Otra persona cambió {setting} entretanto; no se escribió nada. Mírelo otra vez.",
+    "Quelqu'un d'autre a changé {setting} entre-temps ; rien n'a été écrit. Regardez-le à nouveau.",
+  ),
+} as const satisfies Record<string, Text>;
+
+/** Groups of the figures, in the order of the Settings sheet. */
+export const SETTING_GROUPS = {
+  budget: t("Node budget and injury", "Yemas y daño", "Yeux et dégâts"),
+  choice: t("Which cordon stays", "Qué cordón queda", "Quel cordon reste"),
+  outlook: t("Crop outlook", "Pronóstico de cosecha", "Prévision de récolte"),
+  work: t("Hours and crew days", "Horas y jornales", "Heures et journées"),
+  checks: t("Checks", "Revisiones", "Vérifications"),
 } as const satisfies Record<string, Text>;

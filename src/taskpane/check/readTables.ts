@@ -1,3 +1,4 @@
+import { isSettingsSheet } from "../../survey/isSettingsSheet";
 import type { HeaderMapping } from "../../survey/findTable";
 import { readSurvey } from "../../survey/readSurvey";
 import type { SheetArea } from "../../survey/sheetArea";
@@ -13,7 +14,7 @@ export interface ReadTablesOptions {
 }
 
 /**
- * Reads the survey tables of a workbook, sheet by sheet; sheets that the add-in made are left out.
+ * Reads the survey tables of a workbook, sheet by sheet; sheets of results that the add-in made are left out.
  *
  * @returns the survey, and the areas that it was read from
  */
@@ -25,7 +26,7 @@ export async function readTables(
   const names = await workbook.sheetNames();
   for (const [index, sheet] of names.entries()) {
     signal?.throwIfAborted();
-    if (await workbook.isOwnSheet(sheet)) continue;
+    if (!isSettingsSheet(sheet) && (await workbook.isOwnSheet(sheet))) continue;
     onProgress?.(sheet, index / names.length);
     areas.push(
       await workbook.readSheet(sheet, {

@@ -1,0 +1,96 @@
+import { changeSettings, type SettingChange } from "../../survey/changeSettings";
+import { readSurvey } from "../../survey/readSurvey";
+import type { Setting } from "../../survey/setting";
+import { SETTINGS } from "../../survey/settings";
+import {
+  settingNamed,
+  settingsTable,
+  sourceName,
+  type SettingCell,
+  type SettingsTable,
+} from "../../survey/settingsTable";
+import type { SheetArea } from "../../survey/sheetArea";
+import { SHEETS } from "../../survey/sheets";
+import { textNumber } from "../../survey/textNumber";
+import { withCells } from "../../survey/upgradeSettings";
+import { say, type Language } from "../../texts/language";
+import { SETTING_CHANGE_PROBLEMS } from "../../texts/settings";
+import type { OwnSheet } from "../../workbook/surveyWorkbook";
+import type { ReadSettings } from "./settingsState";
+
+/** The survey as it would be with a change in force, and the cells that put it in force. */
+export interface PlannedChange {
+  readonly table: SettingsTable;
+  readonly cells: readonly SettingCell[];
+  readonly areas: readonly SheetArea[];
+}
+
+/**
+ * Plans a change of one figure without writing anything. A workbook without a table of settings has one made for the
+ * plan, with every figure as its source has it.
+ *
+ * @param typed as a person typed it
+ * @returns the plan, or a sentence why the figure cannot be taken
+ */
+export function planChange(
+  read: ReadSettings,
+  id: string,
+  typed: string,
+  by: string,
+  on: number,
+  language: Language,
+): PlannedChange | string {
+  const setting = settingNamed(id)!;
+  const table = read.table ?? settingsTable(freshArea(language))!;
+  const change: SettingChange = { id, value: typedValue(setting, typed) };
+  const { cells, problems } = changeSettings(table, [change], by, on);
+  const [problem] = problems;
+  if (problem !== undefined)
+    return say(SETTING_CHANGE_PROBLEMS[problem.reason], language, {
+      setting: id,
+      value: problem.value,
+      expected: problem.expected,
+    });
+  const changed = withCells(table.area, cells);
+  const others = read.areas.filter(({ sheet }) => sheet !== table.area.sheet);
+  return { table, cells, areas: [...others, changed] };
+}
+
+/** The survey that a plan leads to. */
+export function surveyOf(plan: PlannedChange, { mapping }: ReadSettings) {
+  return readSurvey(plan.areas, { mapping });
+}
+
+/** A number where the setting holds one and a number was typed; else the words. */
+function typedValue(setting: Setting, typed: string): number | string {
+  if (typeof setting.value !== "number") return typed.trim();
+  return textNumber(typed) ?? typed.trim();
+}
+
+/** A sheet of settings with every figure as its source has it. */
+export function freshSettings(language: Language): OwnSheet {
+  const { columns, name } = SHEETS.settings;
+  return {
+    sheet: name[language],
+    headers: columns.map(({ header }) => header[language]),
+    columns: columns.map(({ width, kind, id }) => ({
+      width,
+      wrap: id === "meaning" || id === "source",
+      ...(kind === "date" ? { format: "yyyy-mm-dd" } : {}),
+    })),
+    rows: SETTINGS.map((setting) => [
+      setting.id,
+      setting.value,
+      setting.unit,
+      sourceName(setting),
+      setting.meaning[language],
+      null,
+      null,
+    ]),
+  };
+}
+
+function freshArea(language: Language): SheetArea {
+  const { sheet, headers, rows } = freshSettings(language);
+  return { sheet, firstRow: 1, firstColumn: 1, values: [headers, ...rows], formulaAt: () => null };
+}

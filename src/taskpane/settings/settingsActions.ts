@@ -1,0 +1,98 @@
+import { settingsTable } from "../../survey/settingsTable";
+import { CHECK_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
+import { readHeads } from "../check/ownHeads";
+import { readTables } from "../check/readTables";
+import { inSlices } from "../inSlices";
+import { remember } from "../ownView";
+import type { Pane } from "../pane";
+import { freshSettings, planChange, surveyOf } from "./changeSetting";
+import { movedResults } from "./movedResults";
+import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
+
+/** Changes a part of the page's state. */
+export function changePage(pane: Pane, part: Partial<SettingsState>): void {
+  pane.change((state) => ({ ...state, settings: { ...state.settings, ...part } }));
+}
+
+/** Reads the workbook and its table of settings. */
+export async function readSettingsOf(pane: Pane, signal: AbortSignal): Promise<void> {
+  try {
+    const mapping = await readHeads(pane.workbook);
+    const { survey, areas } = await readTables(pane.workbook, {
+      mapping,
+      signal,
+      onProgress: (sheet, done) =>
+        changePage(pane, { progress: { text: pane.say(CHECK_TEXTS.reading, { sheet }), done } }),
+    });
+    const table = areas.map(settingsTable).find((found) => found !== undefined);
+    changePage(pane, { read: { areas, mapping, survey, table } });
+  } finally {
+    changePage(pane, { progress: undefined });
+  }
+}
+
+/** Works out and shows what a figure as typed would move; nothing is written. */
+export async function showMoved(pane: Pane, edit: SettingEdit, signal: AbortSignal): Promise<void> {
+  const { read } = pane.state.settings;
+  if (read === undefined) return;
+  const plan = planChange(read, edit.id, edit.typed, "", pane.today, pane.state.language);
+  if (typeof plan === "string") {
+    changePage(pane, { edit: { ...edit, problem: plan, moved: undefined } });
+    return;
+  }
+  try {
+    const moved = await inSlices(
+      movedResults(read.survey, surveyOf(plan, read), pane.today),
+      (done) => changePage(pane, { progress: { text: pane.say(SETTINGS_TEXTS.comparing), done } }),
+      signal,
+    );
+    changePage(pane, { edit: { ...edit, problem: undefined, moved } });
+  } finally {
+    changePage(pane, { progress: undefined });
+  }
+}
+
+/**
+ * Writes a figure into the Settings table, with its source, who changed it and when. The table is read again first: a
+ * figure that somebody else changed meanwhile is left alone.
+ */
+export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> {
+  const { read, by } = pane.state.settings;
+  if (read === undefined) return;
+  if (by.trim() === "") {
+    changePage(pane, { edit: { ...edit, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
+    return;
+  }
+  remember("name", by.trim());
+  const now = await asItIsNow(pane, read);
+  const plan = planChange(now, edit.id, edit.typed, by.trim(), pane.today, pane.state.language);
+  if (typeof plan === "string") {
+    changePage(pane, { edit: { ...edit, problem: plan } });
+    return;
+  }
+  if (valueIn(now, edit.id) !== valueIn(read, edit.id)) {
+    changePage(pane, { edit: undefined });
+    await readSettingsOf(pane, new AbortController().signal);
+    pane.tell("warning", SETTINGS_TEXTS.meanwhile, { setting: edit.id });
+    return;
+  }
+  if (now.table === undefined) await pane.workbook.writeOwnSheet(freshSettings(pane.state.language));
+  await pane.workbook.writeCells(
+    plan.table.area.sheet,
+    plan.cells.map(({ row, column, value }) => ({ row, column, value })),
+  );
+  changePage(pane, { edit: undefined });
+  await readSettingsOf(pane, new AbortController().signal);
+  pane.tell("success", SETTINGS_TEXTS.kept, { setting: edit.id, value: edit.typed });
+}
+
+/** The page's reading with the Settings table as it stands at this moment. */
+async function asItIsNow(pane: Pane, read: ReadSettings): Promise<ReadSettings> {
+  if (read.table === undefined) return read;
+  const area = await pane.workbook.readSheet(read.table.area.sheet);
+  return { ...read, table: settingsTable(area) };
+}
+
+function valueIn({ table }: ReadSettings, id: string) {
+  return table?.entries.find(({ setting }) => setting?.id === id)?.value;
+}

@@ -1,0 +1,287 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { repeat } from "lit/directives/repeat.js";
+import type { Setting } from "../../survey/setting";
+import { BUDGET_SETTINGS } from "../../survey/settings/budget";
+import { CHECK_SETTINGS } from "../../survey/settings/checks";
+import { CHOICE_SETTINGS } from "../../survey/settings/choice";
+import { OUTLOOK_SETTINGS } from "../../survey/settings/outlook";
+import { WORK_SETTINGS } from "../../survey/settings/work";
+import { sourceName } from "../../survey/settingsTable";
+import { SHEETS } from "../../survey/sheets";
+import { PANE_TEXTS, SETTING_GROUPS, SETTINGS_TEXTS } from "../../texts/pane";
+import { choiceField, textField } from "../fields";
+import { foldsOf } from "../folds";
+import { remembered } from "../ownView";
+import type { Pane } from "../pane";
+import { progressBar } from "../progressBar";
+import { isoDate } from "../writtenDate";
+import { nothingMoves, type MovedResults } from "./movedResults";
+import { changePage, keepSetting, readSettingsOf, showMoved } from "./settingsActions";
+import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
+
+const GROUPS: readonly { id: keyof typeof SETTING_GROUPS; settings: readonly Setting[] }[] = [
+  { id: "budget", settings: BUDGET_SETTINGS },
+  { id: "choice", settings: CHOICE_SETTINGS },
+  { id: "outlook", settings: OUTLOOK_SETTINGS },
+  { id: "work", settings: WORK_SETTINGS },
+  { id: "checks", settings: CHECK_SETTINGS },
+];
+
+/** Vines that are listed of those whose answer would turn. */
+const VINES_LISTED = 10;
+
+/** The page for the figures that change results. */
+export function settingsPage(pane: Pane): TemplateResult {
+  const page = pane.state.settings;
+  return html`<h1>${pane.say(SETTINGS_TEXTS.title)}</h1>
+    <p class="quiet">${pane.say(SETTINGS_TEXTS.intro)}</p>
+    ${
+      page.progress === undefined
+        ? nothing
+        : progressBar(pane, {
+            name: pane.say(SETTINGS_TEXTS.progress),
+            step: page.progress.text,
+            done: page.progress.done,
+          })
+    }
+    ${
+      page.read === undefined
+        ? page.progress === undefined
+          ? html`<div class="buttons">
+              <fluent-button
+                id="read-settings"
+                appearance="primary"
+                @click=${() => {
+                  changePage(pane, { by: page.by || remembered("name") });
+                  pane.start((signal) => readSettingsOf(pane, signal));
+                }}
+                >${pane.say(SETTINGS_TEXTS.read)}</fluent-button
+              >
+            </div>`
+          : nothing
+        : figures(pane, page, page.read)
+    }`;
+}
+
+function figures(pane: Pane, page: SettingsState, read: ReadSettings): TemplateResult {
+  const groups = GROUPS.map(({ id, settings }) => ({
+    id,
+    settings: settings.filter((setting) => isAbout(setting, page.search, pane)),
+  })).filter(({ settings }) => settings.length > 0);
+  return html`${
+      read.table !== undefined
+        ? nothing
+        : html`<fluent-message-bar intent="info" layout="multiline"
+            >${pane.say(SETTINGS_TEXTS.noTable, { sheet: pane.say(SHEETS.settings.name) })}</fluent-message-bar
+          >`
+    }
+    ${textField({
+      id: "setting-search",
+      label: pane.say(SETTINGS_TEXTS.search),
+      value: page.search,
+      onInput: (search) => changePage(pane, { search }),
+    })}
+    <p class="small" role="status">${groups.length === 0 ? pane.say(SETTINGS_TEXTS.none) : nothing}</p>
+    <fluent-accordion
+      @change=${(event: Event) =>
+        changePage(pane, { open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))) })}
+    >
+      ${repeat(
+        groups,
+        ({ id }) => id,
+        ({ id, settings }) =>
+          html`<fluent-accordion-item
+            block
+            marker-position="end"
+            headinglevel="2"
+            data-key=${id}
+            .expanded=${page.open.has(id)}
+          >
+            <span slot="heading" class="heading">${pane.say(SETTING_GROUPS[id])} (${settings.length})</span>
+            ${
+              page.open.has(id)
+                ? html`<ul class="plain">
+                    ${repeat(
+                      settings,
+                      (setting) => setting.id,
+                      (setting) => figure(pane, page, read, setting),
+                    )}
+                  </ul>`
+                : nothing
+            }
+          </fluent-accordion-item>`,
+      )}
+    </fluent-accordion>`;
+}
+
+function isAbout({ id, meaning }: Setting, search: string, pane: Pane): boolean {
+  const text = `${id} ${pane.say(meaning)}`.toLowerCase();
+  return search
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => text.includes(word));
+}
+
+function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Setting): TemplateResult {
+  const value = read.survey.settings.get(setting.id) ?? setting.value;
+  const entry = read.table?.entries.find((one) => one.setting === setting);
+  const editing = page.edit?.id === setting.id ? page.edit : undefined;
+  return html`<li class="finding">
+    <div class="beside">
+      <h3 class="wide">${setting.id}</h3>
+      ${
+        editing === undefined
+          ? html`<fluent-button
+              class="change"
+              size="small"
+              aria-label=${`${pane.say(SETTINGS_TEXTS.change)}: ${setting.id}`}
+              @click=${() => changePage(pane, { edit: { id: setting.id, typed: written(pane, value) } })}
+              >${pane.say(SETTINGS_TEXTS.change)}</fluent-button
+            >`
+          : nothing
+      }
+    </div>
+    <p>${pane.say(SETTINGS_TEXTS.value, { value, unit: setting.unit })}</p>
+    <p class="small">${pane.say(setting.meaning)}</p>
+    <p class="small quiet">${pane.say(SETTINGS_TEXTS.source, { source: sourceName(setting) })}</p>
+    ${
+      value === setting.value
+        ? nothing
+        : html`<p class="small quiet">
+            ${pane.say(SETTINGS_TEXTS.ownFigure, { value: setting.value, unit: setting.unit })}
+          </p>`
+    }
+    ${
+      entry === undefined || entry.changedBy === ""
+        ? nothing
+        : html`<p class="small quiet">
+            ${pane.say(SETTINGS_TEXTS.changed, {
+              by: entry.changedBy,
+              on: entry.changedOn === undefined ? "" : isoDate(entry.changedOn),
+            })}
+          </p>`
+    }
+    ${editing === undefined ? nothing : editor(pane, page, setting, editing, value !== setting.value)}
+  </li>`;
+}
+
+function written(pane: Pane, value: number | string): string {
+  return typeof value === "number"
+    ? new Intl.NumberFormat(pane.state.language, { useGrouping: false, maximumSignificantDigits: 12 }).format(
+        value,
+      )
+    : value;
+}
+
+function editor(
+  pane: Pane,
+  { by }: SettingsState,
+  setting: Setting,
+  edit: SettingEdit,
+  canReset: boolean,
+): TemplateResult {
+  const type = (typed: string) => changePage(pane, { edit: { id: edit.id, typed } });
+  const id = "setting-value";
+  return html`<div class="stack editor">
+    ${
+      setting.choices === undefined
+        ? textField({
+            id,
+            label:
+              setting.unit === ""
+                ? pane.say(SETTINGS_TEXTS.newWord)
+                : pane.say(SETTINGS_TEXTS.newValue, { unit: setting.unit }),
+            value: edit.typed,
+            onInput: type,
+          })
+        : choiceField({
+            id,
+            label: pane.say(SETTINGS_TEXTS.newWord),
+            value: edit.typed,
+            options: setting.choices.map((word) => ({ value: word, label: word })),
+            onChoose: type,
+          })
+    }
+    ${textField({
+      id: "setting-by",
+      label: pane.say(SETTINGS_TEXTS.by),
+      value: by,
+      onInput: (name) => changePage(pane, { by: name }),
+    })}
+    <p role="alert">${edit.problem ?? nothing}</p>
+    ${edit.moved === undefined ? nothing : moved(pane, edit.moved)}
+    <div class="buttons">
+      ${
+        edit.moved === undefined
+          ? html`<fluent-button
+              id="show-moved"
+              size="small"
+              appearance="primary"
+              @click=${() => pane.start((signal) => showMoved(pane, edit, signal))}
+              >${pane.say(SETTINGS_TEXTS.show)}</fluent-button
+            >`
+          : html`<fluent-button
+              id="keep-setting"
+              size="small"
+              appearance="primary"
+              @click=${() => void pane.attempt(() => keepSetting(pane, edit))}
+              >${pane.say(SETTINGS_TEXTS.keep)}</fluent-button
+            >`
+      }
+      ${
+        canReset
+          ? html`<fluent-button
+              id="reset-setting"
+              size="small"
+              @click=${() => {
+                const sources = { id: edit.id, typed: written(pane, setting.value) };
+                pane.start((signal) => showMoved(pane, sources, signal));
+              }}
+              >${pane.say(SETTINGS_TEXTS.reset)}</fluent-button
+            >`
+          : nothing
+      }
+      <fluent-button id="leave-setting" size="small" @click=${() => changePage(pane, { edit: undefined })}
+        >${pane.say(PANE_TEXTS.cancel)}</fluent-button
+      >
+    </div>
+  </div>`;
+}
+
+function moved(pane: Pane, results: MovedResults): TemplateResult {
+  if (nothingMoves(results)) return html`<p>${pane.say(SETTINGS_TEXTS.nothingMoves)}</p>`;
+  const { vines, findingsGone, findingsCome } = results;
+  const listed = results.moved.slice(0, VINES_LISTED);
+  return html`<p>${pane.say(SETTINGS_TEXTS.vinesMove, { moved: results.moved.length, vines })}</p>
+    ${
+      listed.length === 0
+        ? nothing
+        : html`<table id="moved" class="small">
+            <thead>
+              <tr>
+                <th scope="col">${pane.say(SETTINGS_TEXTS.vineHead)}</th>
+                <th scope="col">${pane.say(SETTINGS_TEXTS.now)}</th>
+                <th scope="col">${pane.say(SETTINGS_TEXTS.then)}</th>
+              </tr>
+            </thead>
+            <tbody>
+              ${listed.map(
+                ({ block, row, vine, before, after }) =>
+                  html`<tr>
+                    <th scope="row">${block}, ${row}, ${vine}</th>
+                    <td>${before}</td>
+                    <td>${after}</td>
+                  </tr>`,
+              )}
+            </tbody>
+          </table>`
+    }
+    ${
+      results.moved.length > listed.length
+        ? html`<p class="small">${pane.say(SETTINGS_TEXTS.firstOnes, { shown: listed.length })}</p>`
+        : nothing
+    }
+    <p>
+      ${pane.say(SETTINGS_TEXTS.findingsMove, { gone: findingsGone.length, come: findingsCome.length })}
+    </p>`;
+}

@@ -1,0 +1,39 @@
+import type { HeaderMapping } from "../../survey/findTable";
+import type { SettingsTable } from "../../survey/settingsTable";
+import type { SheetArea } from "../../survey/sheetArea";
+import type { Survey } from "../../survey/survey";
+import type { MovedResults } from "./movedResults";
+
+/** The workbook as the settings page read it. */
+export interface ReadSettings {
+  readonly areas: readonly SheetArea[];
+  readonly mapping: readonly HeaderMapping[];
+  readonly survey: Survey;
+  /** The table of settings, where the workbook has one. */
+  readonly table?: SettingsTable;
+}
+
+/** A figure that somebody is about to change. */
+export interface SettingEdit {
+  readonly id: string;
+  /** As typed. */
+  readonly typed: string;
+  /** Why it cannot be taken, as a sentence. */
+  readonly problem?: string;
+  /** What would move, once that was asked for. */
+  readonly moved?: MovedResults;
+}
+
+/** The settings page as data. */
+export interface SettingsState {
+  readonly progress?: { readonly text: string; readonly done: number };
+  readonly read?: ReadSettings;
+  readonly search: string;
+  /** Groups that are opened. */
+  readonly open: ReadonlySet<string>;
+  readonly edit?: SettingEdit;
+  /** Who changes figures. */
+  readonly by: string;
+}
+
+export const FIRST_SETTINGS_STATE: SettingsState = { search: "", open: new Set(), by: "" };

@@ -1,0 +1,140 @@
+import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+
+jest.setTimeout(30_000);
+
+const CORDONS: Sheets = {
+  Cordons: [
+    [
+      "Block",
+      "Row",
+      "Vine",
+      "Side",
+      "Cordon",
+      "Trunk",
+      "Length (ft)",
+      "Positions",
+      "Live spurs",
+      "Longest gap",
+    ],
+    ["North Bench", 1, 1, "left", "A", 1, 3.5, 7, 6, 1],
+    ["North Bench", 1, 1, "left", "B", 2, 3.5, 7, 2, 4],
+    ["North Bench", 1, 1, "right", "C", 1, 3.5, 7, 7, 0],
+  ],
+};
+
+const WITH_TABLE: Sheets = {
+  ...CORDONS,
+  Settings: [
+    ["Setting", "Value", "Unit", "Source", "Meaning", "Changed by", "Changed on"],
+    ["Weight of live spurs", 0.4, "share", "own figure", null, "RS", 45000],
+  ],
+};
+
+describe("the page for the figures that change results", () => {
+  let browser: PaneBrowser;
+  let pane: PanePage;
+  beforeAll(async () => {
+    browser = await PaneBrowser.start();
+  }, 120_000);
+  afterEach(async () => {
+    expect(pane.problems).toEqual([]);
+    await pane.close();
+  });
+  afterAll(() => browser?.close());
+
+  const openFigure = async (name: string) => {
+    await pane.page.locator("#tab-settings").click();
+    await pane.button("Read the settings").click();
+    await pane.page.locator("#setting-search input").fill(name);
+    await pane.page.locator('fluent-accordion-item[data-key="choice"] button#control').click();
+    await pane.page.locator(`fluent-button[aria-label="Change: ${name}"]`).click();
+    await pane.page.locator("#setting-value").waitFor();
+  };
+  const values = (sheet: string) =>
+    pane.page.evaluate(async (name) => (await window.harness.workbook.readSheet(name)).values, sheet);
+
+  test("shows what a change moves before it is kept, then writes value, source, name and day", async () => {
+    pane = await browser.open(WITH_TABLE, { height: 900 });
+    await openFigure("Weight of live spurs");
+    await pane.page.getByText("Changed by RS, 2023-03-15").waitFor();
+    await pane.page.locator("#setting-value input").fill("0.35");
+    await pane.page.locator("#setting-by input").fill("JT");
+    await pane.button("Show what moves").click();
+    await pane.page.locator("#keep-setting").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("settings-moved");
+    expect((await values("Settings"))[1][1]).toBe(0.4);
+    await pane.page.locator("#keep-setting").click();
+    await pane.page.getByText("Kept: Weight of live spurs is 0.35").waitFor();
+    expect((await values("Settings"))[1].slice(1, 7)).toEqual([
+      0.35,
+      "share",
+      "own figure",
+      null,
+      "JT",
+      45350,
+    ]);
+  });
+
+  test("goes back to the source's value, shown first", async () => {
+    pane = await browser.open(WITH_TABLE);
+    await openFigure("Weight of live spurs");
+    await pane.page.locator("#setting-by input").fill("JT");
+    await pane.button("Back to the source's value").click();
+    await pane.page.locator("#keep-setting").click();
+    await pane.page.getByText("Kept: Weight of live spurs is 0.3").waitFor();
+    expect((await values("Settings"))[1].slice(1, 4)).toEqual([0.3, "share", "ours"]);
+  });
+
+  test("refuses a figure outside its limits in one sentence, and a change without a name", async () => {
+    pane = await browser.open(WITH_TABLE);
+    await openFigure("Weight of live spurs");
+    await pane.page.locator("#setting-value input").fill("7");
+    await pane.button("Show what moves").click();
+    await pane.page.getByText("Weight of live spurs must lie within").waitFor();
+    await pane.page.locator("#setting-value input").fill("0.2");
+    await pane.button("Show what moves").click();
+    await pane.page.locator("#keep-setting").click();
+    await pane.page.getByText("Write your name or initials").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    expect((await values("Settings"))[1][1]).toBe(0.4);
+  });
+
+  test("writes nothing over a colleague's change", async () => {
+    pane = await browser.open(WITH_TABLE);
+    await openFigure("Weight of live spurs");
+    await pane.page.locator("#setting-value input").fill("0.2");
+    await pane.page.locator("#setting-by input").fill("JT");
+    await pane.button("Show what moves").click();
+    await pane.page.locator("#keep-setting").waitFor();
+    await pane.page.evaluate(() => window.harness.workbook.type("Settings", 2, 2, 0.5, "colleague"));
+    await pane.page.locator("#keep-setting").click();
+    await pane.page.getByText("was changed by somebody else meanwhile").waitFor();
+    expect((await values("Settings"))[1][1]).toBe(0.5);
+  });
+
+  test("makes the table where the workbook has none, and reads it from then on", async () => {
+    pane = await browser.open(CORDONS);
+    await openFigure("Weight of live spurs");
+    await pane.page.getByText("This workbook has no Settings table").waitFor();
+    await pane.page.locator("#setting-value input").fill("0.2");
+    await pane.page.locator("#setting-by input").fill("JT");
+    await pane.button("Show what moves").click();
+    await pane.page.locator("#keep-setting").click();
+    await pane.page.getByText("Kept: Weight of live spurs is 0.2").waitFor();
+    expect(await values("Settings")).toContainEqual(
+      expect.arrayContaining(["Weight of live spurs", 0.2, "JT"]),
+    );
+    expect(await pane.page.getByText("This workbook has no Settings table").count()).toBe(0);
+  });
+
+  test.each(["light", "dark", "forced"] as const)("breaks no rule of axe-core in %s", async (look) => {
+    pane = await browser.open(WITH_TABLE, { look, language: "fr" });
+    await pane.page.locator("#tab-settings").click();
+    await pane.page.locator("#read-settings").click();
+    await pane.page.locator('fluent-accordion-item[data-key="choice"] button#control').click();
+    await pane.page.locator(".change").first().waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture(`settings-${look}`);
+  });
+});

@@ -1,0 +1,103 @@
+import { readSurvey } from "../../../src/survey/readSurvey";
+import { SETTINGS } from "../../../src/survey/settings";
+import { settingsTable } from "../../../src/survey/settingsTable";
+import type { SheetArea } from "../../../src/survey/sheetArea";
+import { freshSettings, planChange, surveyOf } from "../../../src/taskpane/settings/changeSetting";
+import { movedResults, nothingMoves, type MovedResults } from "../../../src/taskpane/settings/movedResults";
+import type { ReadSettings } from "../../../src/taskpane/settings/settingsState";
+import { LANGUAGES } from "../../../src/texts/language";
+import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
+
+const area = (sheet: string, values: SheetArea["values"]): SheetArea => ({
+  sheet,
+  firstRow: 1,
+  firstColumn: 1,
+  values,
+  formulaAt: () => null,
+});
+
+const HEAD = [
+  "Block",
+  "Row",
+  "Vine",
+  "Side",
+  "Cordon",
+  "Trunk",
+  "Length (ft)",
+  "Positions",
+  "Live spurs",
+  "Longest gap",
+];
+const CORDONS = area("Cordons", [
+  HEAD,
+  ["North Bench", 1, 1, "left", "A", 1, 3.5, 7, 6, 1],
+  ["North Bench", 1, 1, "left", "B", 2, 3.5, 7, 5, 1],
+  ["North Bench", 1, 1, "right", "C", 1, 3.5, 7, 7, 0],
+]);
+
+function read(...areas: SheetArea[]): ReadSettings {
+  const table = areas.map(settingsTable).find((found) => found !== undefined);
+  return { areas, mapping: [], survey: readSurvey(areas), table };
+}
+
+function outcome(before: ReadSettings, id: string, typed: string): MovedResults {
+  const plan = planChange(before, id, typed, "AB", 45350, "en");
+  if (typeof plan === "string") throw new Error(plan);
+  const work = movedResults(before.survey, surveyOf(plan, before), 45350);
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+  }
+}
+
+const number = SETTINGS.find(({ value, most }) => typeof value === "number" && most !== undefined)!;
+const share = SETTINGS.find(({ id }) => id === "Weight of live spurs")!;
+
+test("a figure as the source has it moves nothing", () => {
+  const moved = outcome(read(CORDONS), share.id, String(share.value));
+  expect(moved.vines).toBe(1);
+  expect(nothingMoves(moved)).toBe(true);
+});
+
+test("a figure that decides a vine shows the vine with both answers", () => {
+  const lead = SETTINGS.filter(({ id }) => /close/i.test(id));
+  const moves = lead.map(({ id, most }) => outcome(read(CORDONS), id, String(most)).moved).flat();
+  expect(moves).toContainEqual(expect.objectContaining({ block: "North Bench", row: 1, vine: 1 }));
+  for (const { before, after } of moves) expect(before).not.toBe(after);
+});
+
+test.each([
+  { why: "outside its limits", typed: String(number.most! + 1) },
+  { why: "words where a number must stand", typed: "plenty" },
+])("a figure $why is refused in one sentence that names it", ({ typed }) => {
+  const plan = planChange(read(CORDONS), number.id, typed, "AB", 45350, "en");
+  expect(plan).toEqual(expect.stringContaining(number.id));
+});
+
+test("a decimal comma is a decimal comma", () => {
+  const plan = planChange(read(CORDONS), share.id, "0,25", "AB", 45350, "es");
+  expect(typeof plan === "string" ? plan : plan.cells.map(({ value }) => value)).toContain(0.25);
+});
+
+test("the workbook's own table is planned on, and only cells of the figure's row", () => {
+  const table = area("Settings", [
+    ["Setting", "Value", "Unit", "Source", "Changed by", "Changed on"],
+    [share.id, 0.3, "share", "ours", null, null],
+    ["My own figure", 7, null, null, null, null],
+  ]);
+  const plan = planChange(read(CORDONS, table), share.id, "0.5", "AB", 45350, "en");
+  if (typeof plan === "string") throw new Error(plan);
+  expect(new Set(plan.cells.map(({ row }) => row))).toEqual(new Set([2]));
+  expect(plan.cells.map(({ value }) => value)).toEqual(expect.arrayContaining([0.5, "AB", 45350]));
+  expect(surveyOf(plan, read(CORDONS, table)).settings.get(share.id)).toBe(0.5);
+});
+
+describe.each(LANGUAGES)("a new sheet of settings in %s", (language) => {
+  test("is a table that every host takes and that reads back as every figure's own", () => {
+    const content = freshSettings(language);
+    const { values } = layOutOwnSheet(content);
+    const table = settingsTable(area(content.sheet, values));
+    expect(table?.entries.map(({ setting }) => setting?.id)).toEqual(SETTINGS.map(({ id }) => id));
+    for (const { taken, setting } of table!.entries) expect(taken).toEqual({ value: setting!.value });
+  });
+});
