@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Browser, Page } from "playwright-core";
-import { ExcelHost } from "../workbook/office/excelHost";
+import type { ExcelHost } from "../workbook/office/excelHost";
 import type { HostBridge } from "../workbook/office/excelProxies";
 import { scriptFor } from "./scriptFor";
 

@@ -14,6 +14,7 @@ import { inExcel, type ExcelRun } from "./excelRun";
 import { markExcelCells } from "./markExcelCells";
 import { mayAddSheets } from "./mayAddSheets";
 import { readExcelSheet } from "./readExcelSheet";
+import { WORKING_SHEET_NAME } from "./workingSheet";
 import { writeExcelCells } from "./writeExcelCells";
 import { writeOwnExcelSheet } from "./writeOwnExcelSheet";
 
@@ -57,8 +58,10 @@ export class ExcelWorkbook implements SurveyWorkbook {
       const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
       const own = worksheet.names.getItemOrNullObject(OWN_SHEET_NAME);
       own.load("name");
+      const working = worksheet.names.getItemOrNullObject(WORKING_SHEET_NAME);
+      working.load("name");
       await context.sync();
-      return !own.isNullObject;
+      return !own.isNullObject || !working.isNullObject;
     });
   }
 

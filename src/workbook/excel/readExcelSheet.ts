@@ -61,7 +61,7 @@ async function readOnce(
     signal?.throwIfAborted();
     const rows = Math.min(rowsASlice, end - from - values.length);
     const slice = worksheet.getRangeByIndexes(from + values.length, columnIndex, rows, columnCount);
-    slice.load("values,formulas,valueTypes");
+    slice.load("values,formulas,valueTypes,hasSpill");
     const now = worksheet.getUsedRangeOrNullObject(true);
     now.load("rowIndex,columnIndex,rowCount,columnCount");
     try {
@@ -80,15 +80,11 @@ async function readOnce(
       now.columnCount !== columnCount
     )
       return undefined;
-    const { values: lines, formulas: given, valueTypes: types } = slice;
-    for (let r = 0; r < rows; r++) {
-      const start = values.length * columnCount;
-      values.push(lines[r].map((value, c) => cellValueOf(value, types[r][c])));
-      for (let c = 0; c < columnCount; c++) {
-        const formula = formulaOf(given[r][c], lines[r][c]);
-        if (formula !== null) formulas.set(start + c, formula);
-      }
-    }
+    const start = values.length * columnCount;
+    const found = sliceOf(slice, columnCount);
+    values.push(...found.values);
+    if (slice.hasSpill !== false) await leaveOutSpilled(context, slice, found.formulas, columnCount);
+    for (const [at, formula] of found.formulas) formulas.set(start + at, formula);
     slice.untrack();
     now.untrack();
     onProgress?.(values.length / (end - from));
@@ -100,4 +96,57 @@ async function readOnce(
     values,
     formulaAt: (r, c) => formulas.get(r * columnCount + c) ?? null,
   };
+}
+
+/** The values of a slice, and its formulas by their place: row of the slice times columns, plus column. */
+function sliceOf(
+  slice: Excel.Range,
+  columnCount: number,
+): { values: CellValue[][]; formulas: Map<number, string> } {
+  const { values, formulas: given, valueTypes } = slice;
+  const formulas = new Map<number, string>();
+  given.forEach((line, r) =>
+    line.forEach((one, c) => {
+      const formula = formulaOf(one, values[r][c]);
+      if (formula !== null) formulas.set(r * columnCount + c, formula);
+    }),
+  );
+  return {
+    values: values.map((line, r) => line.map((value, c) => cellValueOf(value, valueTypes[r][c]))),
+    formulas,
+  };
+}
+
+/** Cells asked about in one message. */
+const CELLS_A_QUESTION = 500;
+
+/**
+ * A formula that spills may be shown in every cell it fills; it belongs to its first cell only. Only cells that show
+ * the same formula as their upper or left neighbour are asked about.
+ */
+async function leaveOutSpilled(
+  context: Excel.RequestContext,
+  slice: Excel.Range,
+  formulas: Map<number, string>,
+  columnCount: number,
+): Promise<void> {
+  const doubtful = [...formulas].filter(
+    ([at, formula]) =>
+      formulas.get(at - columnCount) === formula ||
+      (at % columnCount > 0 && formulas.get(at - 1) === formula) ||
+      at < columnCount,
+  );
+  for (let first = 0; first < doubtful.length; first += CELLS_A_QUESTION) {
+    const asked = doubtful.slice(first, first + CELLS_A_QUESTION).map(([at]) => {
+      const cell = slice.getCell(Math.floor(at / columnCount), at % columnCount);
+      const anchor = cell.getSpillParentOrNullObject();
+      cell.load("address");
+      anchor.load("address");
+      return { at, cell, anchor };
+    });
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- one round trip for many cells, by size of message
+    await context.sync();
+    for (const { at, cell, anchor } of asked)
+      if (!anchor.isNullObject && anchor.address !== cell.address) formulas.delete(at);
+  }
 }

@@ -168,6 +168,25 @@ describe("reading", () => {
     expect(area.values[2].slice(2)).toEqual([{ error: "#NAME?" }, { error: "#N/A" }]);
     expect(area.formulaAt(2, 2)).toBe("=CORDON.VERSION()");
   });
+
+  test("a formula that spills is read once, in its first cell; a copied one in each of its cells", async () => {
+    const host = hostWith({ Gaps: [["Row", "Gaps"]] });
+    const sheet = host.book.sheet("Gaps");
+    host.type("me", "Gaps", 2, 1, "=CORDON.GAPSBYROW(Cordons!A1:K9)");
+    sheet.spills.push({ sheet, row: 1, column: 0, rows: 700, columns: 2 });
+    for (let row = 3; row <= 701; row++) host.type("me", "Gaps", row, 1, row);
+    host.type("me", "Gaps", 2, 4, "=$F$1");
+    host.type("me", "Gaps", 3, 4, "=$F$1");
+    const area = await excelWorkbookOn(host).readSheet("Gaps");
+    const formulas = area.values.flatMap((line, r) =>
+      line.flatMap((_, c) => (area.formulaAt(r, c) ? [[r + 1, c + 1]] : [])),
+    );
+    expect(formulas).toEqual([
+      [2, 1],
+      [2, 4],
+      [3, 4],
+    ]);
+  });
 });
 
 describe.each([

@@ -91,6 +91,8 @@ export class HostSheet {
   tables: HostTable[] = [];
   conditionalFormats: HostConditionalFormat[] = [];
   pivots: HostPivot[] = [];
+  /** Areas that a formula in their first cell fills. */
+  spills: HostArea[] = [];
   visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
   locked = false;
   frozenRows = 0;
@@ -113,6 +115,17 @@ export class HostSheet {
       this.cells.set(row * COLUMNS + column, cell);
       if (this.known) this.known = grown(this.known, row, column);
     }
+  }
+
+  /** The area of the spilling formula that fills this cell. */
+  spillAt(row: number, column: number): HostArea | undefined {
+    return this.spills.find(
+      (area) =>
+        row >= area.row &&
+        row < area.row + area.rows &&
+        column >= area.column &&
+        column < area.column + area.columns,
+    );
   }
 
   format(row: number, column: number): HostFormat {

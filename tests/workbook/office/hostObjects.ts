@@ -290,7 +290,10 @@ export class RangeObject {
     this.enter(input, (row, column, value) => this.type(row, column, value));
   }
   get Formulas() {
-    return this.map((cell) => cell.formula ?? cell.value);
+    return this.map((cell, row, column) => {
+      const spill = this.sheet.spillAt(row, column);
+      return cell.formula ?? (spill && this.sheet.cell(spill.row, spill.column).formula) ?? cell.value;
+    });
   }
   set Formulas(input: unknown) {
     this.enter(input, (row, column, value) => this.type(row, column, value));
@@ -305,6 +308,15 @@ export class RangeObject {
     this.enter(input, (row, column, value) =>
       this.sheet.setFormat(row, column, { ...this.sheet.format(row, column), numberFormat: String(value) }),
     );
+  }
+  /** All cells spilled, none, or some. */
+  get HasSpill() {
+    const spilled = this.map((_, row, column) => this.sheet.spillAt(row, column) !== undefined).flat();
+    return spilled.every((is) => is === spilled[0]) ? spilled[0] : null;
+  }
+  GetSpillParentOrNullObject() {
+    const spill = this.sheet.spillAt(this.area.row, this.area.column);
+    return spill ? new RangeObject(this.person, { ...spill, rows: 1, columns: 1 }) : NULL;
   }
   get RowIndex() {
     return this.area.row;
