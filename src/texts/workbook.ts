@@ -40,5 +40,10 @@ export const WORKBOOK_PROBLEMS: Readonly<Record<string, Text>> = {
     fr: "La feuille « {sheet} » est la seule du classeur et ne peut pas être supprimée ; rien n'a été changé.",
   },
   ...FILE_PROBLEMS,
+  cannotPutBack: {
+    en: 'Row {row}, column {column} of "{sheet}" holds an error that was typed as a value, so it could not be put back exactly. Nothing was changed.',
+    es: 'La fila {row}, columna {column} de "{sheet}" tiene un error escrito como valor, que no se podría reponer exactamente. No se cambió nada.',
+    fr: "La ligne {row}, colonne {column} de « {sheet} » contient une erreur saisie comme valeur, qu'on ne pourrait pas remettre exactement. Rien n'a été changé.",
+  },
   ...EXCEL_PROBLEMS,
 };

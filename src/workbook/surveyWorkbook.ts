@@ -64,6 +64,8 @@ export interface SurveyWorkbook {
   /** Small facts kept in the workbook itself, not on a sheet: never anything that changes a result. */
   readFlag(key: string): Promise<string | undefined>;
   writeFlag(key: string, value: string | undefined): Promise<void>;
+  /** Every fact whose key begins so. What several people add to has a key per entry, so that nobody overwrites another. */
+  readFlags(prefix: string): Promise<ReadonlyMap<string, string>>;
   /** Calls back after every change of cell contents until the returned function is called. */
   watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>>;
 }

@@ -261,6 +261,18 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     same(await workbook.readFlag("checkWhileTyping"), undefined);
   });
 
+  rule("gives all small facts whose key begins alike", async () => {
+    const workbook = await makeWorkbook(COUNTS);
+    same([...(await workbook.readFlags("aside."))], []);
+    for (const key of ["aside.1", "aside.2", "other"]) await workbook.writeFlag(key, `kept ${key}`);
+    await workbook.writeFlag("aside.1", undefined);
+    await workbook.writeFlag("aside.3", "x");
+    same([...(await workbook.readFlags("aside."))].sort(), [
+      ["aside.2", "kept aside.2"],
+      ["aside.3", "x"],
+    ]);
+  });
+
   rule("tells of changed cells until it is told to stop", async () => {
     const workbook = await makeWorkbook(COUNTS);
     const seen: CellChange[] = [];

@@ -10,7 +10,7 @@ import { isoDate } from "../writtenDate";
 import type { AsideQuestion } from "./checkState";
 import { foldedList } from "./findingList";
 import { sentenceOf } from "./findingTexts";
-import { dropAside, keepAside } from "./setAside";
+import { dropAside, keepAside } from "../../workbook/actions/setAside";
 
 type DialogElement = HTMLElement & { show(): void; hide(): void };
 

@@ -5,7 +5,7 @@ import type { Pane } from "../pane";
 import { finishRun, stopRun, type CheckProgress } from "./checkState";
 import { foundTables } from "./lookForTables";
 import { readHeads } from "./ownHeads";
-import { readAside } from "./setAside";
+import { readAside } from "../../workbook/actions/setAside";
 import { readTables } from "./readTables";
 
 /** Share of the progress bar that reading takes; checking takes the rest. */

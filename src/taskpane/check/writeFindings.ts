@@ -1,7 +1,7 @@
 import type { Finding } from "../../survey/finding";
 import { sortFindings } from "../../survey/setAside";
 import { ASIDE_TEXTS, CHECK_TEXTS, FINDINGS_SHEET_TEXTS } from "../../texts/pane";
-import { ownSheetName } from "../ownSheetName";
+import { ownSheetName } from "../../workbook/actions/ownSheetName";
 import type { Pane } from "../pane";
 import { writtenDate } from "../writtenDate";
 import { findingsSheet } from "../../workbook/results/findingsSheet";

@@ -4,7 +4,7 @@ import type { SurveyGaps, SurveyRowGaps } from "../../survey/gapsOfSurvey";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
-import { ownSheetName } from "../ownSheetName";
+import { ownSheetName } from "../../workbook/actions/ownSheetName";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { writtenDate } from "../writtenDate";

@@ -192,6 +192,10 @@ export class DeskWorkbook implements SurveyWorkbook {
     this.workbook.setCustomMetadata({ ...this.workbook.getCustomMetadata(), [OWN]: flags });
   }
 
+  async readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {
+    return new Map(Object.entries(this.flags()).filter(([key]) => key.startsWith(prefix)));
+  }
+
   async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
     const listening = this.commands.onCommandExecuted((command, options) => {
       if (options?.applyFormulaCalculationResult) return;

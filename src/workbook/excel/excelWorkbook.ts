@@ -134,6 +134,19 @@ export class ExcelWorkbook implements SurveyWorkbook {
     });
   }
 
+  readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {
+    return inExcel(this.run, "", async (context) => {
+      const { settings } = context.workbook;
+      settings.load("items/key,items/value");
+      await context.sync();
+      return new Map(
+        settings.items
+          .filter(({ key }) => key.startsWith(FLAG_PREFIX + prefix))
+          .map(({ key, value }) => [key.slice(FLAG_PREFIX.length), String(value)]),
+      );
+    });
+  }
+
   async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
     let watching = true;
     const watch = await inExcel(this.run, "", async (context) => {

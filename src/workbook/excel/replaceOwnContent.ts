@@ -1,5 +1,6 @@
 import type { OwnSheetLayout } from "../ownSheet";
 import { WorkbookProblem } from "../surveyWorkbook";
+import { officeCode } from "./excelProblem";
 import { addTableAt, tableArea } from "./ownTable";
 
 /** An own sheet as it stands before it is rewritten. */
@@ -15,10 +16,14 @@ export interface FormerSheet {
   readonly headerRow: number;
 }
 
+const SOMEBODY_WAS_FASTER = new Set(["ItemNotFound", "InvalidReference", "InvalidObjectPath"]);
+
 /**
  * Replaces the table of an own sheet by the one on the working sheet in one batch; when that is refused, what stood
- * there comes back from a copy that is kept beside the new table.
+ * there comes back from a copy that is kept beside the new table. The batch looks at the sheet as it is at that
+ * moment, so that a colleague who rewrote it meanwhile leaves nothing behind.
  *
+ * @returns false, with nothing changed, when the table that was looked at is gone: look again
  * @throws WorkbookProblem "halfWritten" when the former content cannot be put back either: the working sheet then
  * stays, visible, with both.
  */
@@ -28,26 +33,41 @@ export async function replaceOwnContent(
   working: Excel.Worksheet,
   layout: OwnSheetLayout,
   mayResizeTables: boolean,
-): Promise<void> {
+): Promise<boolean> {
   const { worksheet, table } = former;
-  const [rows, columns] = [Math.max(1, former.rows), Math.max(1, former.columns)];
-  const backupColumn = Math.max(layout.columnCount, columns) + 1;
-  const backup = () => working.getRangeByIndexes(0, backupColumn, rows, columns);
-  backup().copyFrom(worksheet.getRangeByIndexes(0, 0, rows, columns), "All");
-  await context.sync();
-
-  const fresh = { rows: layout.values.length, columns: layout.columnCount };
+  const markColumn = Math.max(layout.columnCount, former.used.columns) + 1;
+  const begun = working.getRangeByIndexes(0, markColumn, 1, 1);
+  const backupColumn = markColumn + 2;
   const keepsTable = table !== undefined && mayResizeTables && former.headerRow === layout.headerRow;
   try {
-    if (keepsTable) table.resize(tableArea(worksheet, layout));
-    else table?.convertToRange();
-    cover(worksheet, working.getRangeByIndexes(0, 0, fresh.rows, fresh.columns), fresh, { rows, columns });
+    table?.getHeaderRowRange().load("address");
+    working.getRangeByIndexes(0, backupColumn, 1, 1).copyFrom(fromFirstCell(worksheet), "All");
+    begun.values = [["begun"]];
+    (table?.getDataBodyRange() ?? fromFirstCell(worksheet)).clear("All");
+    const tooWide = former.columns - layout.columnCount;
+    if (keepsTable) {
+      table.resize(tableArea(worksheet, layout));
+      if (tooWide > 0)
+        worksheet.getRangeByIndexes(former.headerRow - 1, layout.columnCount, 1, tooWide).clear("All");
+    } else {
+      table?.getHeaderRowRange().clear("All");
+      table?.convertToRange();
+      worksheet.getRangeByIndexes(0, 0, former.headerRow, Math.max(1, former.columns)).clear("All");
+    }
+    worksheet
+      .getRangeByIndexes(0, 0, 1, 1)
+      .copyFrom(working.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount), "All");
     if (!keepsTable) addTableAt(tableArea(worksheet, layout), table?.name);
     worksheet.freezePanes.freezeRows(layout.headerRow);
     await context.sync();
+    return true;
   } catch (error) {
+    begun.load("values");
     try {
-      await putBack(context, former, backup(), fresh, mayResizeTables);
+      await context.sync();
+      if (begun.values[0][0] === "begun")
+        await putBack(context, former, working, backupColumn, mayResizeTables);
+      else if (SOMEBODY_WAS_FASTER.has(officeCode(error))) return false;
     } catch {
       working.visibility = "Visible";
       await context.sync().catch(() => undefined);
@@ -57,32 +77,22 @@ export async function replaceOwnContent(
   }
 }
 
-interface Size {
-  readonly rows: number;
-  readonly columns: number;
-}
-
-/** Copies a block to A1 and clears what the larger one before it leaves over. */
-function cover(worksheet: Excel.Worksheet, block: Excel.Range, size: Size, before: Size): void {
-  worksheet.getRangeByIndexes(0, 0, size.rows, size.columns).copyFrom(block, "All");
-  const width = Math.max(size.columns, before.columns);
-  if (before.rows > size.rows)
-    worksheet.getRangeByIndexes(size.rows, 0, before.rows - size.rows, width).clear("All");
-  if (before.columns > size.columns)
-    worksheet
-      .getRangeByIndexes(0, size.columns, Math.min(size.rows, before.rows), before.columns - size.columns)
-      .clear("All");
+/** Everything on the sheet, from A1 on. */
+function fromFirstCell(worksheet: Excel.Worksheet): Excel.Range {
+  return worksheet.getRangeByIndexes(0, 0, 1, 1).getBoundingRect(worksheet.getUsedRange());
 }
 
 async function putBack(
   context: Excel.RequestContext,
   former: FormerSheet,
-  backup: Excel.Range,
-  fresh: Size,
+  working: Excel.Worksheet,
+  backupColumn: number,
   mayResizeTables: boolean,
 ): Promise<void> {
   const { worksheet } = former;
   worksheet.tables.load("items/id,items/name");
+  const kept = working.getUsedRange();
+  kept.load("rowIndex,rowCount,columnIndex,columnCount");
   await context.sync();
   const now = worksheet.tables.items[0];
   const formerTable = worksheet.getRangeByIndexes(
@@ -92,9 +102,14 @@ async function putBack(
     Math.max(1, former.columns),
   );
   const keepsTable = now !== undefined && former.table !== undefined && mayResizeTables;
+  if (now && !keepsTable) now.convertToRange();
+  fromFirstCell(worksheet).clear("All");
   if (keepsTable) now.resize(formerTable);
-  else now?.convertToRange();
-  cover(worksheet, backup, former, fresh);
+  const rows = kept.rowIndex + kept.rowCount;
+  const columns = Math.max(1, kept.columnIndex + kept.columnCount - backupColumn);
+  worksheet
+    .getRangeByIndexes(0, 0, 1, 1)
+    .copyFrom(working.getRangeByIndexes(0, backupColumn, rows, columns), "All");
   if (former.table && !keepsTable) addTableAt(formerTable, former.table.name);
   await context.sync();
 }

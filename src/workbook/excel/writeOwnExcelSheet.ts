@@ -7,6 +7,8 @@ import { addWorkingSheet, removeWorkingSheet, WORKING_SHEET_NAME } from "./worki
 
 /** Characters of cell contents that go into one message; the web's limit for a whole message is 5 MB. */
 const CHARACTERS_A_SLICE = 500_000;
+/** How often a sheet that colleagues rewrite at the same moment is tried. */
+const ATTEMPTS = 5;
 const POINTS_A_CHARACTER = 5.25;
 const POINTS_OF_MARGIN = 4;
 
@@ -30,14 +32,19 @@ export async function writeOwnExcelSheet(
   try {
     await writeSlices(context, working, layout);
     dressUp(working, content, layout);
-    if (there) await replaceOwnContent(context, there, working, layout, mayResizeTables);
-    else await becomeTheSheet(context, working, content, layout);
+    if (!there) return await becomeTheSheet(context, working, content, layout);
+    for (let attempt = 1; ; attempt++) {
+      const now = attempt === 1 ? there : await lookAt(context, content.sheet, layout);
+      if (!now) throw new WorkbookProblem("noSheet", { sheet: content.sheet });
+      if (await replaceOwnContent(context, now, working, layout, mayResizeTables)) break;
+      if (attempt === ATTEMPTS) throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
+    }
   } catch (error) {
     if (!(error instanceof WorkbookProblem && error.code === "halfWritten"))
       await removeWorkingSheet(context, working);
     throw error;
   }
-  if (there) await removeWorkingSheet(context, working);
+  await removeWorkingSheet(context, working);
 }
 
 async function lookAt(

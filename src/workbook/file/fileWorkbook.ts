@@ -175,6 +175,11 @@ export class FileWorkbook implements SurveyWorkbook {
     return (await this.flags(new PackageEditor(this.file, this.current, this.limits))).flags.get(key);
   }
 
+  async readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {
+    const { flags } = await this.flags(new PackageEditor(this.file, this.current, this.limits));
+    return new Map([...flags].filter(([key]) => key.startsWith(prefix)));
+  }
+
   async writeFlag(key: string, value: string | undefined): Promise<void> {
     const { editor, namespaces } = await this.edit();
     const { part, flags } = await this.flags(editor);

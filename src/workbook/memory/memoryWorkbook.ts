@@ -112,6 +112,10 @@ export class MemoryWorkbook implements SurveyWorkbook {
     else this.flags.set(key, value);
   }
 
+  async readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {
+    return new Map([...this.flags].filter(([key]) => key.startsWith(prefix)));
+  }
+
   async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
     const watcher = (change: CellChange) => onChange(change);
     this.watchers.add(watcher);

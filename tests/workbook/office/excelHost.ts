@@ -82,6 +82,10 @@ export class ExcelHost {
     this.faults.push({ fault, seen: 0, struck: 0 });
   }
 
+  clearFaults(): void {
+    this.faults = [];
+  }
+
   addSheet(name: string, rows: readonly (readonly (HostValue | null | { error: string })[])[]): void {
     const sheet = this.book.addSheet(name);
     rows.forEach((row, r) =>

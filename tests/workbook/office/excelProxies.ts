@@ -49,7 +49,10 @@ function loadPage(): LoadedPage {
   script ??= new vm.Script(readFileSync(bundlePath(), "utf8"), { filename: "excel-web-16.00.js" });
   const page: Record<string, unknown> = {
     console,
-    setTimeout,
+    setTimeout: (act: () => void, wait = 0) => {
+      const timer = setTimeout(act, wait);
+      return wait > 500 ? timer.unref() : timer;
+    },
     clearTimeout,
     setInterval: (act: () => void, every: number) => setInterval(act, every).unref(),
     clearInterval,

@@ -1,5 +1,5 @@
-import { LANGUAGES, type Language, type Text } from "../texts/language";
-import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
+import { LANGUAGES, type Language, type Text } from "../../texts/language";
+import type { SurveyWorkbook } from "../surveyWorkbook";
 
 /**
  * The name under which a sheet of ours is written: that of the language, unless the workbook already has the sheet
