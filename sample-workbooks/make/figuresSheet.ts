@@ -274,7 +274,7 @@ function gapsFormula(farm: Farm): Formula {
   return call("GAPSBYROW", {
     text: `${name.en}!$A$1:$${last}$${farm.cordons.length + 1}`,
     value: [
-      columns.map(headerWithUnit),
+      columns.map((column) => headerWithUnit(column)),
       ...farm.cordons.map((row) => columns.map((column) => row[column.id] ?? null)),
     ],
   });

@@ -9,6 +9,7 @@ for (const [name, workbook] of [
   ["larkmoor-clean.xlsx", cleanSeason()],
   ["larkmoor-mistakes.xlsx", seasonWithMistakes().workbook],
   ["empty-season.xlsx", emptySeason()],
+  ["empty-season-metric.xlsx", emptySeason("metric")],
 ] as const) {
   const bytes = await writeXlsx(workbook);
   const path = fileURLToPath(new URL(name, FOLDER));

@@ -1,4 +1,5 @@
 import type { WriteOptions } from "hucre";
+import type { UnitSystem } from "../../src/domain/units";
 import { SHEETS } from "../../src/survey/sheets";
 import { figuresSheet } from "./figuresSheet";
 import { FARM_NAME, inventedFarm, type Farm } from "./inventedFarm";
@@ -35,12 +36,12 @@ export function seasonWithMistakes(): { workbook: WriteOptions; mistakes: Plante
 }
 
 /** Sheets to start a season from: headers, accepted words, Settings, and ruled lines to print. */
-export function emptySeason(farm = ""): WriteOptions {
-  const options = { farm, blankLines: 32 };
+export function emptySeason(units: UnitSystem = "US"): WriteOptions {
+  const options = { farm: "", blankLines: 32, units };
   return {
     sheets: [
       noticeSheet("Start here", [
-        farm || "A season to fill in",
+        "A season to fill in",
         "Fill in Blocks and Vines once, print Cordons and Bud cuts for the crew, then type the counts in.",
         "Headers may stand in any order; units stand in the headers. Settings holds every figure that changes a result.",
       ]),
@@ -49,7 +50,7 @@ export function emptySeason(farm = ""): WriteOptions {
       surveySheet(SHEETS.vines, [], { ...options, blankLines: 64 }),
       surveySheet(SHEETS.budCuts, [], options),
       surveySheet(SHEETS.harvest, [], { ...options, blankLines: 12 }),
-      settingsSheet(settingRows(), { farm }),
+      settingsSheet(settingRows(), { farm: "" }),
     ],
     namedRanges: settingNames(settingRows()),
     properties: properties("A season to fill in"),

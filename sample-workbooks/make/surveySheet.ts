@@ -1,11 +1,15 @@
 import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre";
+import type { UnitSystem } from "../../src/domain/units";
 import { isCellError } from "../../src/survey/cell";
 import type { Column, SheetShape } from "../../src/survey/column";
 import type { FarmRow } from "./inventedFarm";
 
-/** Units that a US farm writes into the headers, by column kind. */
-const HEADER_UNIT: Partial<Record<Column["kind"], string>> = { length: "ft", shortLength: "in", mass: "lb" };
-const HEADER_UNIT_OF_COLUMN: Readonly<Record<string, string>> = { targetCrop: "tons/acre" };
+/** Units that a farm writes into the headers, by column kind. */
+const HEADER_UNIT: Readonly<Record<UnitSystem, Partial<Record<Column["kind"], string>>>> = {
+  US: { length: "ft", shortLength: "in", mass: "lb" },
+  metric: { length: "m", shortLength: "mm", mass: "kg" },
+};
+const TARGET_CROP_UNIT: Readonly<Record<UnitSystem, string>> = { US: "tons/acre", metric: "t/ha" };
 
 const NUMBER_FORMAT: Partial<Record<Column["kind"], string>> = {
   count: "0",
@@ -36,11 +40,13 @@ export interface SurveySheetOptions {
   readonly blankLines?: number;
   /** Written into the page's header when printed. */
   readonly farm: string;
+  /** US where left out. */
+  readonly units?: UnitSystem;
 }
 
 /** A header as it stands in the sheet: "Length (ft)". */
-export function headerWithUnit(column: Column): string {
-  const unit = HEADER_UNIT_OF_COLUMN[column.id] ?? HEADER_UNIT[column.kind];
+export function headerWithUnit(column: Column, units: UnitSystem = "US"): string {
+  const unit = column.id === "targetCrop" ? TARGET_CROP_UNIT[units] : HEADER_UNIT[units][column.kind];
   return unit ? `${column.header.en} (${unit})` : column.header.en;
 }
 
@@ -67,7 +73,7 @@ export function surveySheet(
   const last = columnLetters(shape.columns.length - 1);
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
   shape.columns.forEach((column, index) => {
-    cells.set(`0,${index}`, { value: headerWithUnit(column), style: HEADER_STYLE });
+    cells.set(`0,${index}`, { value: headerWithUnit(column, options.units), style: HEADER_STYLE });
     const style = bodyStyle(column, blank > 0);
     for (let i = 0; i < rowCount; i++) {
       const value = rows[i]?.[column.id] ?? null;
@@ -90,7 +96,7 @@ export function surveySheet(
       {
         name: tableName(shape),
         range: `A1:${last}${rowCount + 1}`,
-        columns: shape.columns.map((column) => ({ name: headerWithUnit(column) })),
+        columns: shape.columns.map((column) => ({ name: headerWithUnit(column, options.units) })),
         style: "TableStyleLight1",
         showRowStripes: blank === 0,
       },

@@ -1,24 +1,19 @@
 import { checkSurvey, inSheetOrder } from "../survey/checkSurvey";
 import type { Finding, Severity } from "../survey/finding";
 import { findingSentence } from "../survey/findingSentence";
-import { readSurvey } from "../survey/readSurvey";
+import { isoDay } from "../survey/serialDate";
 import type { Survey } from "../survey/survey";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
-import { SEVERITY_TEXTS } from "../texts/findings";
+import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
 import { say } from "../texts/language";
 import { csvLine } from "../workbook/csvText";
+import { findingsSheet } from "../workbook/results/findingsSheet";
 import { cellAddress } from "../workbook/address";
-import { CommandProblem, type Command, type CommandOption } from "./command";
-import { readInputs, type Inputs } from "./readInputs";
-import {
-  FORMAT_OPTION,
-  formatOf,
-  limitsOf,
-  READING_OPTIONS,
-  TODAY_OPTION,
-  todayOf,
-  unitsOf,
-} from "./sharedOptions";
+import type { Command, CommandOption } from "./command";
+import type { Inputs } from "./readInputs";
+import { readSurveyInputs } from "./readSurveyInputs";
+import { isSaved, SAVE_OPTIONS, saveResult, type Result } from "./saveResult";
+import { FORMAT_OPTION, formatOf, READING_OPTIONS, TODAY_OPTION, todayOf } from "./sharedOptions";
 import { printable, type Terminal } from "./terminal";
 
 const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];
@@ -41,27 +36,40 @@ export const CHECK_COMMAND: Command = {
     "check counts.csv vines.csv --format json",
     "check season-2026/ --severity wrong --language es",
     "check - --format csv < counts.csv",
+    "check season.xlsx --in-place",
   ],
-  options: { ...FORMAT_OPTION, ...ONLY_OPTION, ...TODAY_OPTION, ...READING_OPTIONS },
+  options: { ...FORMAT_OPTION, ...ONLY_OPTION, ...SAVE_OPTIONS, ...TODAY_OPTION, ...READING_OPTIONS },
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
     const today = todayOf(options, terminal.today);
-    const inputs = await readInputs(words, terminal, limitsOf(options));
-    const survey = readSurvey(inputs.areas, { unitSystem: unitsOf(options) });
-    mustHaveTables(survey, inputs);
+    const { inputs, survey } = await readSurveyInputs(words, options, terminal);
     const all = findingsOf(survey, today, terminal);
     const least = SEVERITIES.indexOf((options.severity as Severity | undefined) ?? "note");
     const findings = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
+    if (isSaved(options))
+      await saveResult(words, resultOf(findings, terminal), "findings", options, terminal);
     WRITERS[formatOf(options)]({ findings, survey, inputs, terminal });
     return findings.length === 0 ? 0 : 1;
   },
 };
 
-/** Refuses files in which no sheet was recognised, because "no findings" would be a lie. */
-export function mustHaveTables(survey: Survey, inputs: Inputs): void {
-  if (survey.allTables.length === 0)
-    throw new CommandProblem("noTables", { files: inputs.files, sheets: survey.otherSheets });
+/** The Findings sheet, and a mark on every cell that a finding is about. */
+function resultOf(findings: readonly Finding[], { language, today }: Terminal): Result {
+  const sheet = findingsSheet(findings, {
+    language,
+    date: isoDay(today),
+    sentence: (finding) => findingSentence(finding, language),
+    remedy: ({ code }) => FINDING_TEXTS[code].remedy[language],
+    setAside: () => "",
+  });
+  const marks = findings.map(({ sheet: name, row, columnNumber, severity }) => ({
+    sheet: name,
+    row,
+    column: columnNumber || 1,
+    severity,
+  }));
+  return { sheets: [sheet], marks };
 }
 
 function findingsOf(survey: Survey, today: number, terminal: Terminal): Finding[] {

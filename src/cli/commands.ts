@@ -1,6 +1,9 @@
 import { COMMAND_LINE } from "../texts/commandLine";
 import { CHECK_COMMAND } from "./checkCommand";
+import { CARDS_COMMAND, CHOOSE_COMMAND } from "./chooseCommand";
 import type { Command } from "./command";
+import { GAPS_COMMAND } from "./gapsCommand";
+import { NEW_COMMAND } from "./newCommand";
 import { formulaCommand } from "./formulaCommand";
 
 const FORMULA_COMMAND: Command = {
@@ -22,7 +25,11 @@ const FORMULA_COMMAND: Command = {
 };
 
 /** Every command by its word. */
-export const COMMANDS: ReadonlyMap<string, Command> = new Map([
+export const COMMANDS: ReadonlyMap<string, Command> = new Map<string, Command>([
   ["check", CHECK_COMMAND],
+  ["choose", CHOOSE_COMMAND],
+  ["gaps", GAPS_COMMAND],
+  ["cards", CARDS_COMMAND],
+  ["new", NEW_COMMAND],
   ["formula", FORMULA_COMMAND],
 ]);

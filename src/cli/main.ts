@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises";
 import { buffer } from "node:stream/consumers";
 import { languageOf, say } from "../texts/language";
 import { COMMAND_LINE } from "../texts/commandLine";
@@ -22,6 +23,7 @@ const terminal: Terminal = {
     process.stderr.write(`\r${next.padEnd(shown.length)}${done >= 1 ? "\r" : ""}`);
     shown = next;
   },
+  supplied: (name) => readFile(new URL(`../../sample-workbooks/${name}`, import.meta.url)),
   standardInput: () => buffer(process.stdin),
 };
 

@@ -13,6 +13,8 @@ export interface Terminal {
   tell(line: string): void;
   /** Shows how far a run has come, 0 to 1, in place of what was shown before; 1 clears it. */
   progress(done: number): void;
+  /** A workbook that comes with the program, by its file name. */
+  supplied(name: string): Promise<Uint8Array>;
   /** Everything that comes in on standard input. */
   standardInput(): Promise<Uint8Array>;
 }

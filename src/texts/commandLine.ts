@@ -25,6 +25,57 @@ export const COMMAND_LINE = {
     "Revisa hojas de conteo (.xlsx, .xlsm, .csv, una carpeta o - para la entrada estándar) y nombra cada celda que no puede ser.",
     "Contrôle les feuilles de comptage (.xlsx, .xlsm, .csv, un dossier ou - pour l'entrée standard) et nomme chaque cellule impossible.",
   ),
+  chooseSummary: t(
+    "Decides on every vine which cordon stays on each side, and says why (exit code 1: some vines need a look).",
+    "Decide en cada planta qué cordón queda en cada lado y dice por qué (código 1: hay plantas por mirar).",
+    "Décide pour chaque cep quel cordon reste de chaque côté et dit pourquoi (code 1 : des ceps sont à voir).",
+  ),
+  gapsSummary: t(
+    "Counts positions without a live spur, row by row of vines.",
+    "Cuenta las posiciones sin pitón vivo, hilera por hilera.",
+    "Compte les emplacements sans courson vivant, rang par rang.",
+  ),
+  cardsSummary: t(
+    "Writes for the crew what stays and what is cut on every vine, in walking order.",
+    "Escribe para la cuadrilla qué queda y qué se corta en cada planta, en el orden de marcha.",
+    "Écrit pour l'équipe ce qui reste et ce qu'on coupe sur chaque cep, dans l'ordre de marche.",
+  ),
+  newSummary: t(
+    "Makes an empty workbook for a farm's season: sheets with headers, accepted words, Settings, lines to print.",
+    "Crea un libro vacío para la temporada de una finca: hojas con encabezados, palabras admitidas, Ajustes y líneas para imprimir.",
+    "Crée un classeur vide pour la saison d'un domaine : feuilles avec en-têtes, mots admis, Réglages, lignes à imprimer.",
+  ),
+  notAWorkbookName: t(
+    "The new workbook's name must end in .xlsx, but is {file}.",
+    "El nombre del libro nuevo debe terminar en .xlsx, pero es {file}.",
+    "Le nom du nouveau classeur doit finir par .xlsx, mais est {file}.",
+  ),
+  gapsLeftOut: t(
+    "{cordons} cordons are in no sum, because their counts are blank or cannot be true.",
+    "{cordons} cordones no entran en ninguna suma: sus conteos faltan o no pueden ser.",
+    "{cordons} cordons n'entrent dans aucune somme : leurs comptages manquent ou sont impossibles.",
+  ),
+  noCordons: t(
+    "There are no cordons in {files}: this needs a sheet with Block, Row, Vine, Side, Cordon and counts.",
+    "No hay cordones en {files}: hace falta una hoja con Cuartel, Hilera, Planta, Lado, Cordón y conteos.",
+    "Il n'y a pas de cordons dans {files} : il faut une feuille avec Parcelle, Rang, Cep, Côté, Cordon et comptages.",
+  ),
+  saved: t("Saved as {file}", "Guardado como {file}", "Enregistré sous {file}"),
+  savedInPlace: t(
+    "Saved in {file}; as it was before: {backup}",
+    "Guardado en {file}; como estaba antes: {backup}",
+    "Enregistré dans {file} ; tel qu'il était avant : {backup}",
+  ),
+  savedAlone: t(
+    "{file} cannot be added to without risk (layout, protection or signature), so the results get a workbook of their own.",
+    "No se puede añadir a {file} sin riesgo (forma, protección o firma); los resultados van en un libro propio.",
+    "{file} ne peut être complété sans risque (forme, protection ou signature) ; les résultats vont dans un classeur à part.",
+  ),
+  inPlaceOne: t(
+    "--in-place takes one workbook (.xlsx or .xlsm); for csv and several files use --save or --out.",
+    "--in-place admite un solo libro (.xlsx o .xlsm); para csv y varios archivos use --save o --out.",
+    "--in-place prend un seul classeur (.xlsx ou .xlsm) ; pour csv et plusieurs fichiers, utilisez --save ou --out.",
+  ),
   formulaSummary: t(
     "Calculates one formula with CORDON functions and prints its value.",
     "Calcula una fórmula con funciones CORDON e imprime su valor.",
@@ -97,6 +148,32 @@ export const OPTION_TEXTS = {
   format: t("how the result is written", "cómo se escribe el resultado", "forme du résultat"),
   language: t("language of the sentences", "idioma de las frases", "langue des phrases"),
   severity: t("leave out what weighs less", "omitir lo que pesa menos", "laisser de côté ce qui pèse moins"),
+  farm: t(
+    "name of the farm on the first sheet",
+    "nombre de la finca en la primera hoja",
+    "nom du domaine sur la première feuille",
+  ),
+  newUnits: t("units in the headers (US)", "unidades de los encabezados (US)", "unités des en-têtes (US)"),
+  save: t(
+    "also save into a new workbook beside the file",
+    "guardar también en un libro nuevo junto al archivo",
+    "enregistrer aussi dans un nouveau classeur à côté du fichier",
+  ),
+  out: t(
+    "also save into this new workbook",
+    "guardar también en este libro nuevo",
+    "enregistrer aussi dans ce nouveau classeur",
+  ),
+  inPlace: t(
+    "add our sheets to the workbook itself, after a backup",
+    "añadir nuestras hojas al propio libro, tras una copia",
+    "ajouter nos feuilles au classeur même, après une copie",
+  ),
+  of: t(
+    "all candidates, or only the cordons that stay",
+    "todos los candidatos o solo los que quedan",
+    "tous les candidats, ou seulement ceux qui restent",
+  ),
   today: t(
     "day of the check, for dates in the future",
     "día de la revisión, para fechas futuras",

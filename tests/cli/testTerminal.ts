@@ -1,3 +1,5 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
 import { runCommand } from "../../src/cli/runCommand";
 import type { ExitCode, Terminal } from "../../src/cli/terminal";
 import { serialOf } from "../../src/survey/serialDate";
@@ -20,6 +22,7 @@ export async function run(words: readonly string[], input: Uint8Array = new Uint
     print: (line) => out.push(line),
     tell: (line) => told.push(line),
     progress: () => undefined,
+    supplied: (name) => readFile(join(__dirname, "../../sample-workbooks", name)),
     standardInput: async () => input,
   };
   const exitCode = await runCommand(words, terminal);

@@ -31,6 +31,7 @@ const WORKBOOKS = [
   { name: "larkmoor-clean.xlsx", make: cleanSeason },
   { name: "larkmoor-mistakes.xlsx", make: () => seasonWithMistakes().workbook },
   { name: "empty-season.xlsx", make: () => emptySeason() },
+  { name: "empty-season-metric.xlsx", make: () => emptySeason("metric") },
 ] as const;
 
 const committed = (name: string) => new Uint8Array(readFileSync(join(FOLDER, name)));
@@ -206,6 +207,7 @@ describe("the checks", () => {
   test("find nothing in the clean season and in the empty one", async () => {
     expect(await findingsIn("larkmoor-clean.xlsx")).toEqual([]);
     expect(await findingsIn("empty-season.xlsx")).toEqual([]);
+    expect(await findingsIn("empty-season-metric.xlsx")).toEqual([]);
   });
 
   test("find every planted mistake at its cell, and nothing in any other row", async () => {

@@ -1,0 +1,118 @@
+import { reasonSentence } from "../survey/choice/reasonSentence";
+import { decideSurvey, type DecidedVine } from "../survey/decideSurvey";
+import { isoDay } from "../survey/serialDate";
+import type { Survey } from "../survey/survey";
+import { COMMAND_LINE } from "../texts/commandLine";
+import { cardsSheet, vineCard } from "../workbook/results/cardsSheet";
+import { choiceSheet } from "../workbook/results/choiceSheet";
+import type { Command, OptionValues } from "./command";
+import { printCsv, printTable } from "./printTable";
+import { mustHaveCordons, readSurveyInputs } from "./readSurveyInputs";
+import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
+import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
+import { printable, type Terminal } from "./terminal";
+
+/** Decides which cordon stays on each side of every vine: 0 nothing to ask, 1 somebody must look at a vine. */
+export const CHOOSE_COMMAND: Command = {
+  takes: "FILE...",
+  summary: COMMAND_LINE.chooseSummary,
+  examples: [
+    "choose sample-workbooks/larkmoor-clean.xlsx",
+    "choose season.xlsx --save",
+    "choose season.xlsx --format json",
+  ],
+  options: { ...FORMAT_OPTION, ...SAVE_OPTIONS, ...READING_OPTIONS },
+  least: 1,
+  most: Infinity,
+  async run(words, options, terminal) {
+    const { survey, vines } = await decided(words, options, terminal);
+    const { language } = terminal;
+    const sheet = choiceSheet(vines, language, survey.unitSystem, isoDay(terminal.today));
+    if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "choice", options, terminal);
+    const format = formatOf(options);
+    if (format === "csv") printCsv(sheet, terminal);
+    else if (format === "json") printJson(survey, vines, terminal);
+    else
+      printTable(
+        { ...sheet, headers: sheet.headers.slice(0, 9), rows: sheet.rows.map((row) => row.slice(0, 9)) },
+        terminal,
+      );
+    const asked = vines.some(({ decision }) => decision.cordons.some(({ verdict }) => verdict === "ask"));
+    return asked ? 1 : 0;
+  },
+};
+
+/** What a crew does on every vine, row by row in walking order. */
+export const CARDS_COMMAND: Command = {
+  takes: "FILE...",
+  summary: COMMAND_LINE.cardsSummary,
+  examples: ["cards sample-workbooks/larkmoor-clean.xlsx --language es", "cards season.xlsx --save"],
+  options: { ...FORMAT_OPTION, ...SAVE_OPTIONS, ...READING_OPTIONS },
+  least: 1,
+  most: Infinity,
+  async run(words, options, terminal) {
+    const { vines } = await decided(words, options, terminal);
+    const { language } = terminal;
+    const sheet = cardsSheet(vines, language, isoDay(terminal.today));
+    if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "cards", options, terminal);
+    const format = formatOf(options);
+    const cards = vines.map((vine) => vineCard(vine, language));
+    if (format === "csv") printCsv(sheet, terminal);
+    else if (format === "json") terminal.print(JSON.stringify({ cards }, null, 2));
+    else {
+      let place = "";
+      for (const { block, row, vine, stays, cuts, notes } of cards) {
+        const [blockWord, rowWord, vineWord] = sheet.headers;
+        const next = `${blockWord} ${block}, ${rowWord} ${row}`;
+        if (next !== place) terminal.print(printable(place === "" ? next : `\n${next}`).replace(/^ /, "\n"));
+        place = next;
+        terminal.print(printable(`  ${vineWord} ${vine}: ${[...stays, ...cuts, ...notes].join(" ")}`));
+      }
+    }
+    return 0;
+  },
+};
+
+/** Reads the files and decides every vine. */
+export async function decided(
+  words: readonly string[],
+  options: OptionValues,
+  terminal: Terminal,
+): Promise<{ survey: Survey; vines: DecidedVine[] }> {
+  const { inputs, survey } = await readSurveyInputs(words, options, terminal);
+  mustHaveCordons(survey, inputs);
+  const rows = survey.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
+  const vines: DecidedVine[] = [];
+  let done = 0;
+  for (const vine of decideSurvey(survey)) {
+    vines.push(vine);
+    done += vine.rows.length;
+    if (vines.length % 500 === 0) terminal.progress(0.5 + done / rows / 2);
+  }
+  terminal.progress(1);
+  return { survey, vines };
+}
+
+function printJson(survey: Survey, vines: readonly DecidedVine[], { language, print }: Terminal): void {
+  const choice = vines.map(({ block, row, vine, decision, rows, contradictions }) => ({
+    block,
+    row,
+    vine,
+    worth: decision.worth,
+    lead: decision.lead ?? null,
+    sides: decision.sides,
+    notes: decision.notes,
+    contradictions,
+    cordons: decision.cordons.map((cordon, at) => ({
+      side: cordon.side,
+      cordon: cordon.cordon,
+      verdict: cordon.verdict,
+      score: cordon.score.score,
+      reason: cordon.reason,
+      sentence: reasonSentence(cordon, language, survey.unitSystem),
+      sheet: rows[at].table.sheet,
+      sheetRow: rows[at].table.sheetRow(rows[at].index),
+    })),
+  }));
+  print(JSON.stringify({ vines: choice }, null, 2));
+}

@@ -1,0 +1,56 @@
+import { gapsOfSurvey } from "../survey/gapsOfSurvey";
+import { isoDay } from "../survey/serialDate";
+import { stayingCordons } from "../survey/stayingCordons";
+import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
+import { say } from "../texts/language";
+import { gapMapSheet, rowGapsSheet } from "../workbook/results/gapSheets";
+import { decided } from "./chooseCommand";
+import type { Command } from "./command";
+import { printCsv, printTable } from "./printTable";
+import { mustHaveCordons, readSurveyInputs } from "./readSurveyInputs";
+import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
+import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
+
+/** Gaps on the wire, row by row. */
+export const GAPS_COMMAND: Command = {
+  takes: "FILE...",
+  summary: COMMAND_LINE.gapsSummary,
+  examples: [
+    "gaps sample-workbooks/larkmoor-clean.xlsx",
+    "gaps season.xlsx --of staying --format csv",
+    "gaps season.xlsx --in-place",
+  ],
+  options: {
+    of: { type: "string", value: "all|staying", words: ["all", "staying"], meaning: OPTION_TEXTS.of },
+    ...FORMAT_OPTION,
+    ...SAVE_OPTIONS,
+    ...READING_OPTIONS,
+  },
+  least: 1,
+  most: Infinity,
+  async run(words, options, terminal) {
+    const gaps =
+      options.of === "staying"
+        ? await decided(words, options, terminal).then(({ survey, vines }) =>
+            gapsOfSurvey(survey, stayingCordons(vines)),
+          )
+        : await readSurveyInputs(words, options, terminal).then(({ survey, inputs }) => {
+            mustHaveCordons(survey, inputs);
+            return gapsOfSurvey(survey);
+          });
+    terminal.progress(1);
+    const date = isoDay(terminal.today);
+    const sheet = rowGapsSheet(gaps, terminal.language, date);
+    const sheets = [sheet, gapMapSheet(gaps, terminal.language, date)];
+    if (isSaved(options)) await saveResult(words, { sheets }, "gaps", options, terminal);
+    const format = formatOf(options);
+    if (format === "csv") printCsv(sheet, terminal);
+    else if (format === "json") terminal.print(JSON.stringify(gaps, null, 2));
+    else {
+      printTable(sheet, terminal);
+      if (gaps.leftOut > 0)
+        terminal.print(say(COMMAND_LINE.gapsLeftOut, terminal.language, { cordons: gaps.leftOut }));
+    }
+    return 0;
+  },
+};

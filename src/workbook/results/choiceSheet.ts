@@ -1,0 +1,62 @@
+import type { UnitSystem } from "../../domain/units";
+import { reasonSentence } from "../../survey/choice/reasonSentence";
+import type { DecidedVine } from "../../survey/decideSurvey";
+import { SIDE_WORDS, VERDICT_WORDS } from "../../texts/choice";
+import { say, type Language } from "../../texts/language";
+import { RESULT_SHEET_TEXTS as TEXTS } from "../../texts/resultSheets";
+import type { OwnSheet } from "../surveyWorkbook";
+
+/** The sheet with the decision on every candidate cordon: stays, goes or ask, its score and the reason. */
+export function choiceSheet(
+  vines: readonly DecidedVine[],
+  language: Language,
+  unitSystem: UnitSystem,
+  date: string,
+): OwnSheet {
+  const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
+  return {
+    sheet: text("choice"),
+    title: [text("choiceTitle"), say(TEXTS.made, language, { date })],
+    headers: [
+      text("block"),
+      text("row"),
+      text("vine"),
+      text("side"),
+      text("cordon"),
+      text("trunk"),
+      text("decision"),
+      text("score"),
+      text("reason"),
+      text("sheet"),
+      text("sheetRow"),
+    ],
+    columns: [
+      { width: 16 },
+      { width: 7 },
+      { width: 7 },
+      { width: 9 },
+      { width: 9 },
+      { width: 8 },
+      { width: 11 },
+      { width: 8, format: "0.00" },
+      { width: 70, wrap: true },
+      { width: 14 },
+      { width: 10 },
+    ],
+    rows: vines.flatMap(({ block, row, vine, decision, rows, toDecide }) =>
+      decision.cordons.map((cordon, at) => [
+        block,
+        row,
+        vine,
+        SIDE_WORDS[cordon.side]?.[language] ?? cordon.side,
+        cordon.cordon,
+        toDecide.candidates[at].trunk ?? null,
+        VERDICT_WORDS[cordon.verdict][language],
+        cordon.score.score,
+        reasonSentence(cordon, language, unitSystem),
+        rows[at].table.sheet,
+        rows[at].table.sheetRow(rows[at].index),
+      ]),
+    ),
+  };
+}

@@ -1,0 +1,237 @@
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { unzipSync } from "fflate";
+import Papa from "papaparse";
+import { allFindings } from "../../src/survey/checkSurvey";
+import { decideSurvey } from "../../src/survey/decideSurvey";
+import { findingSentence } from "../../src/survey/findingSentence";
+import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
+import { readSurvey } from "../../src/survey/readSurvey";
+import { serialOf } from "../../src/survey/serialDate";
+import { stayingCordons } from "../../src/survey/stayingCordons";
+import type { Survey } from "../../src/survey/survey";
+import { readTables } from "../../src/taskpane/check/readTables";
+import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
+import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
+import { MemoryWorkbook, type MemoryCell } from "../../src/workbook/memory/memoryWorkbook";
+import { packageFaults } from "../samples/packageFaults";
+import { run } from "./testTerminal";
+
+const SAMPLES = join(__dirname, "../../sample-workbooks");
+const CLEAN = join(SAMPLES, "larkmoor-clean.xlsx");
+const MISTAKES = join(SAMPLES, "larkmoor-mistakes.xlsx");
+
+let folder: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "cordonbook-results-"));
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+const season = (name: string): string => {
+  const path = join(folder, "season.xlsx");
+  copyFileSync(join(SAMPLES, name), path);
+  return path;
+};
+
+/** The survey as the pane reads it: through a workbook host, cell by cell, without the file reader's own areas. */
+async function surveyOfPane(path: string): Promise<Survey> {
+  const book = await openWorkbookFile(path);
+  const sheets: Record<string, MemoryCell[][]> = {};
+  for (const sheet of book.sheetNames) {
+    const area = await book.readSheet(sheet);
+    sheets[sheet] = area.values.map((row, r) =>
+      row.map((value, c) => {
+        const formula = area.formulaAt(r, c);
+        return formula === null ? value : { formula, value };
+      }),
+    );
+  }
+  await book.close();
+  return (await readTables(new MemoryWorkbook(sheets), { mapping: [] })).survey;
+}
+
+describe("results are the same to the bit as in the pane", () => {
+  test("findings", async () => {
+    const survey = await surveyOfPane(MISTAKES);
+    const expected = allFindings(survey, { today: serialOf(2026, 3, 31) }).map((finding) => ({
+      code: finding.code,
+      severity: finding.severity,
+      sheet: finding.sheet,
+      row: finding.row,
+      column: finding.column,
+      facts: JSON.parse(JSON.stringify(finding.facts)) as unknown,
+      sentence: findingSentence(finding, "en"),
+    }));
+    const { findings } = JSON.parse((await run(["check", MISTAKES, "--format", "json"])).out) as {
+      findings: Record<string, unknown>[];
+    };
+    expect(findings.map(({ cell: _cell, file: _file, ...finding }) => finding)).toEqual(expected);
+  });
+
+  test("the choice of cordons", async () => {
+    const expected = [...decideSurvey(await surveyOfPane(CLEAN))].map(({ block, row, vine, decision }) => ({
+      block,
+      row,
+      vine,
+      worth: decision.worth,
+      cordons: decision.cordons.map(({ cordon, verdict, score }) => ({
+        cordon,
+        verdict,
+        score: score.score,
+      })),
+    }));
+    const { vines } = JSON.parse((await run(["choose", CLEAN, "--format", "json"])).out) as {
+      vines: {
+        block: string;
+        row: number;
+        vine: number;
+        worth: number;
+        cordons: Record<string, unknown>[];
+      }[];
+    };
+    expect(
+      vines.map(({ block, row, vine, worth, cordons }) => ({
+        block,
+        row,
+        vine,
+        worth,
+        cordons: cordons.map(({ cordon, verdict, score }) => ({ cordon, verdict, score })),
+      })),
+    ).toEqual(expected);
+    expect(vines.length).toBeGreaterThan(500);
+  });
+
+  test.each(["all", "staying"])("gaps of %s cordons", async (of) => {
+    const survey = await surveyOfPane(CLEAN);
+    const expected =
+      of === "all" ? gapsOfSurvey(survey) : gapsOfSurvey(survey, stayingCordons(decideSurvey(survey)));
+    const { out } = await run(["gaps", CLEAN, "--of", of, "--format", "json"]);
+    expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(expected)));
+  });
+});
+
+describe("choose, gaps and cards", () => {
+  test("choose says with its exit code whether somebody must look", async () => {
+    const { exitCode, out } = await run(["choose", CLEAN]);
+    expect(exitCode).toBe(out.includes("  ask  ") ? 1 : 0);
+    expect(out).toMatch(/Keep \w on the (left|right)/);
+  });
+
+  test("gaps add up to the counts of the sheet", async () => {
+    const { data } = Papa.parse<Record<string, string>>((await run(["gaps", CLEAN, "--format", "csv"])).out, {
+      header: true,
+    });
+    const book = await openWorkbookFile(CLEAN);
+    const cordons = readSurvey([await book.readSheet("Cordons")]).tables("cordons")[0];
+    await book.close();
+    const sum = (values: Iterable<number>) => [...values].reduce((total, value) => total + value, 0);
+    expect(sum(data.map((row) => Number(row.Positions)))).toBe(sum(cordons.column("positions")!.numbers));
+    expect(sum(data.map((row) => Number(row["Live spurs"])))).toBe(sum(cordons.column("liveSpurs")!.numbers));
+    expect(data).toHaveLength(21);
+  });
+
+  test("cards go row by row and name the cuts", async () => {
+    const { out } = await run(["cards", CLEAN]);
+    expect(out).toContain("Block Creek Side, Row 3");
+    expect(out).toMatch(/ {2}Vine \d+: .*Cut \w on the/);
+  });
+
+  test("a farm without cordons is refused", async () => {
+    const path = join(folder, "vines.csv");
+    writeFileSync(path, "Block,Row,Vine,Status\nNorth,1,1,bearing\n");
+    for (const command of ["choose", "gaps", "cards"])
+      expect(await run([command, path])).toMatchObject({
+        exitCode: 2,
+        told: expect.stringMatching(/There are no cordons/),
+      });
+  });
+});
+
+describe("results are kept", () => {
+  test("in a copy beside the file, which stays as it is", async () => {
+    const path = season("larkmoor-mistakes.xlsx");
+    const before = readFileSync(path);
+    const { exitCode, told } = await run(["check", path, "--save"]);
+    expect(exitCode).toBe(1);
+    const copy = join(folder, "season-findings.xlsx");
+    expect(told).toBe(`Saved as ${copy}`);
+    expect(readFileSync(path).equals(before)).toBe(true);
+    const workbook = await FileWorkbook.open("season-findings.xlsx", readFileSync(copy));
+    expect(await workbook.isOwnSheet("Findings")).toBe(true);
+    expect(packageFaults(readFileSync(copy))).toEqual([]);
+    expect(Buffer.from(unzipSync(readFileSync(copy))["xl/worksheets/sheet3.xml"]).toString()).toContain(
+      "Cordonbook wrong",
+    );
+    expect(await run(["check", path, "--save"])).toMatchObject({
+      exitCode: 2,
+      told: expect.stringContaining("already"),
+    });
+  });
+
+  test("in the workbook itself after a backup, and again", async () => {
+    const path = season("larkmoor-mistakes.xlsx");
+    const before = readFileSync(path);
+    const first = await run(["check", path, "--in-place"]);
+    expect(first.told).toMatch(/as it was before: season\.backup-\d+T\d+Z\.xlsx/);
+    const [backup] = readdirSync(folder).filter((name) => name.includes("backup"));
+    expect(readFileSync(join(folder, backup)).equals(before)).toBe(true);
+    await run(["gaps", path, "--in-place"]);
+    await run(["choose", path, "--in-place"]);
+    await run(["cards", path, "--in-place"]);
+    const workbook = await FileWorkbook.open("season.xlsx", readFileSync(path));
+    expect(await workbook.sheetNames()).toEqual(
+      expect.arrayContaining(["Cordons", "Findings", "Row gaps", "Gap map", "Cordon choice", "Crew cards"]),
+    );
+    expect(packageFaults(readFileSync(path))).toEqual([]);
+    expect((await run(["check", path])).out).toBe(first.out);
+  });
+
+  test("in a workbook of their own for csv files", async () => {
+    const path = join(folder, "counts.csv");
+    writeFileSync(
+      path,
+      "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs\n=HYPERLINK(1),1,1,left,A,1,3,8,9\n",
+    );
+    const { told } = await run(["check", path, "--out", join(folder, "result.xlsx")]);
+    expect(told).toContain("Saved as");
+    const workbook = await FileWorkbook.open("result.xlsx", readFileSync(join(folder, "result.xlsx")));
+    expect(await workbook.sheetNames()).toEqual(["About", "Findings"]);
+    const findings = await workbook.readSheet("Findings");
+    expect(findings.values.flat()).toContain("=HYPERLINK(1)");
+    findings.values.forEach((row, r) => row.forEach((_, c) => expect(findings.formulaAt(r, c)).toBeNull()));
+    expect(packageFaults(readFileSync(join(folder, "result.xlsx")))).toEqual([]);
+  });
+
+  test("not at all where that is not safe", async () => {
+    const path = season("larkmoor-clean.xlsx");
+    writeFileSync(join(folder, "~$season.xlsx"), "");
+    const before = readFileSync(path);
+    expect(await run(["gaps", path, "--in-place"])).toMatchObject({
+      exitCode: 2,
+      told: expect.stringContaining("is open in another program"),
+    });
+    expect(readFileSync(path).equals(before)).toBe(true);
+    expect(await run(["gaps", path, path, "--in-place"])).toMatchObject({ exitCode: 2 });
+    expect(readdirSync(folder).sort()).toEqual(["season.xlsx", "~$season.xlsx"].sort());
+  });
+});
+
+describe("new", () => {
+  test.each(["US", "metric"])(
+    "makes an empty %s workbook for a farm and never writes over one",
+    async (units) => {
+      const path = join(folder, "2027.xlsx");
+      expect((await run(["new", path, "--farm", "=Our & own <farm>", "--units", units])).exitCode).toBe(0);
+      const book = await openWorkbookFile(path);
+      expect((await book.readSheet(book.sheetNames[0])).values[0][0]).toBe("=Our & own <farm>");
+      expect((await book.readSheet("Cordons")).values[0]).toContain(
+        units === "US" ? "Length (ft)" : "Length (m)",
+      );
+      await book.close();
+      expect(packageFaults(readFileSync(path))).toEqual([]);
+      expect((await run(["check", path])).exitCode).toBe(0);
+      expect((await run(["new", path])).told).toMatch(/already/);
+      expect((await run(["new", join(folder, "2027.csv")])).told).toMatch(/must end in \.xlsx/);
+    },
+  );
+});
