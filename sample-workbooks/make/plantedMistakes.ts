@@ -206,10 +206,70 @@ export const MISTAKES: readonly Mistake[] = [
   },
   {
     code: "unlikeItsBlock",
+    sheet: "vines",
+    column: "prunings",
+    what: "A weight ten times too small: the decimal point has slipped.",
+    plant: (farm) => {
+      const row = farm.vines.find(
+        (vine) => vine.block === "Creek Side" && typeof vine.prunings === "number",
+      )!;
+      row.prunings = Math.round(Number(row.prunings) * 10) / 100;
+      return row;
+    },
+  },
+  {
+    code: "cordonTooLong",
     sheet: "cordons",
     column: "length",
-    what: "A length of 12.0 where a decimal point is missing from 1.2 or inches were meant.",
-    plant: change("cordons", { ...creekSide(1, 6), condition: "sound" }, "length", 12),
+    what: "A length of 5.8 where the vine spacing leaves three feet a side and no vine beside it is missing.",
+    plant: change("cordons", { ...creekSide(1, 6), condition: "sound" }, "length", 5.8),
+  },
+  {
+    code: "diameterUnusual",
+    sheet: "cordons",
+    column: "diameter",
+    what: "A cordon thinner than any that carries spurs.",
+    plant: change("cordons", { ...schoolhouse(1, 4), condition: "sound" }, "diameter", 0.09),
+  },
+  {
+    code: "nodesUnusual",
+    sheet: "cordons",
+    column: "nodesPerSpur",
+    what: "Twelve nodes on a spur where two are cut.",
+    plant: change("cordons", { ...schoolhouse(1, 10), condition: "sound" }, "nodesPerSpur", 12),
+  },
+  {
+    code: "trunksUnusual",
+    sheet: "cordons",
+    column: "trunk",
+    what: "A seventh trunk, which no vine here has.",
+    plant: change("cordons", { ...schoolhouse(3, 6), condition: "sound" }, "trunk", 7),
+  },
+  {
+    code: "deadCordonStays",
+    sheet: "cordons",
+    column: "fixedChoice",
+    what: "A dead cordon that somebody has decided to keep.",
+    plant: (farm) => {
+      const row = farm.cordons.find(
+        (cordon) => cordon.block === "Schoolhouse" && cordon.condition === "dead",
+      )!;
+      row.fixedChoice = "stays";
+      return row;
+    },
+  },
+  {
+    code: "sickCordonStays",
+    sheet: "cordons",
+    column: "fixedChoice",
+    what: "A diseased cordon that somebody has decided to keep.",
+    plant: (farm) => {
+      const row = farm.cordons.find(
+        (cordon) => cordon.block === "Schoolhouse" && cordon.condition === "diseased",
+      )!;
+      row.fixedChoice = "stays";
+      return row;
+    },
   },
   {
     code: "deadWithSpurs",

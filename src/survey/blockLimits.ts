@@ -12,15 +12,16 @@ export interface Measure {
   /** Least spread in the column's own metric unit. */
   readonly least: number;
   readonly byRatio: boolean;
+  /** Multiple of the median beyond which a value is always asked about, however wide the block spreads. */
+  readonly mostTimes: number;
 }
 
 export const MEASURES: readonly Measure[] = [
-  { id: "length", leastShare: 0.15, least: 0, byRatio: false },
-  { id: "positions", leastShare: 0.15, least: 0.75, byRatio: false },
-  { id: "diameter", leastShare: 0.15, least: 0, byRatio: true },
-  { id: "prunings", leastShare: 0.2, least: 0, byRatio: true },
-  { id: "clusters", leastShare: 0.2, least: 0, byRatio: true },
-  { id: "shoots", leastShare: 0.2, least: 0, byRatio: true },
+  { id: "length", leastShare: 0.15, least: 0, byRatio: false, mostTimes: Infinity },
+  { id: "diameter", leastShare: 0.15, least: 0, byRatio: true, mostTimes: Infinity },
+  { id: "prunings", leastShare: 0.35, least: 0, byRatio: true, mostTimes: 5 },
+  { id: "clusters", leastShare: 0.25, least: 0, byRatio: true, mostTimes: 5 },
+  { id: "shoots", leastShare: 0.2, least: 0, byRatio: true, mostTimes: 5 },
 ];
 
 /** What is usual in a block, in metric units. */
@@ -49,7 +50,10 @@ export function grownRows(table: SurveyTable, context: CheckContext): Uint8Array
   return grown;
 }
 
-/** The usual values of a column in each block that has enough of them, by number of the block's name. */
+/**
+ * The usual values of a column in each block, by number of the block's name. A block with too few values is held
+ * against all blocks together; undefined where they are too few as well.
+ */
 export function limitsByBlock(
   table: SurveyTable,
   column: SurveyColumn,
@@ -67,10 +71,15 @@ export function limitsByBlock(
     if (values) values.push(value);
     else byBlock.set(blocks[i], [value]);
   }
+  const least = context.setting("Unlike its block: least values");
+  const times = context.setting("Unlike its block: spread");
+  const all = measure.byRatio ? [...byBlock.values()].flat() : [];
+  const ofAll = all.length >= least ? limitsOf(all, measure, times) : undefined;
   const limits = new Map<number, BlockLimits>();
-  for (const [block, values] of byBlock)
-    if (values.length >= context.setting("Unlike its block: least values"))
-      limits.set(block, limitsOf(values, measure, context.setting("Unlike its block: spread")));
+  for (const [block, values] of byBlock) {
+    const own = values.length >= least ? limitsOf(values, measure, times) : ofAll;
+    if (own) limits.set(block, own);
+  }
   return limits;
 }
 
@@ -79,7 +88,8 @@ function limitsOf(values: readonly number[], measure: Measure, times: number): B
   if (measure.byRatio) {
     const middle = middleAndSpread(Float64Array.from(values, Math.log));
     const spread = Math.max(middle.spread, measure.leastShare);
-    const [low, high] = [-1, 1].map((side) => Math.exp(middle.median + side * times * spread));
+    const reach = Math.min(times * spread, Math.log(measure.mostTimes));
+    const [low, high] = [-1, 1].map((side) => Math.exp(middle.median + side * reach));
     return { low, high, median: Math.exp(middle.median), spread, count };
   }
   const { median, spread: own } = middleAndSpread(Float64Array.from(values));

@@ -14,6 +14,7 @@ import { LAST_YEAR } from "./checks/lastYear";
 import { LIMITS } from "./checks/limits";
 import { MISSING_VALUE } from "./checks/missingValue";
 import { NEVER_COUNTED } from "./checks/neverCounted";
+import { POSITIONS_FOR_LENGTH } from "./checks/positionsForLength";
 import { REGISTER } from "./checks/register";
 import { SAME_TWICE } from "./checks/sameTwice";
 import { SETTING_VALUES } from "./checks/settingValues";
@@ -50,6 +51,7 @@ export const CHECKS: readonly Check[] = [
   VINE_SPACE,
   UNIT_SLIP,
   UNLIKE_ITS_BLOCK,
+  POSITIONS_FOR_LENGTH,
   COLUMNS_SWAPPED,
   COPIED_DOWN,
   TRUNKS_OF_VINE,

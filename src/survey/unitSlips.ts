@@ -1,4 +1,5 @@
-import type { BlockLimits, Measure } from "./blockLimits";
+import { grownRows, limitsByBlock, MEASURES, type BlockLimits, type Measure } from "./blockLimits";
+import type { CheckContext } from "./check";
 import type { SurveyColumn, SurveyTable } from "./survey";
 import { unitNamed, type Unit } from "./unit";
 
@@ -19,16 +20,45 @@ const MIXED: Readonly<Record<string, readonly string[]>> = {
 
 /** Rows in a stretch that must all fit the other unit when the units are near each other, like inches and centimetres. */
 const LEAST_STRETCH = 5;
+/** Spreads by which the rows of a stretch must be off on average. */
+const MEAN_SPREADS_OFF = 2.5;
 /** Units so far apart that a single value tells them from each other. */
 const FAR_APART = 8;
 /** Spreads within which a converted value counts as fitting its block. */
 const FITS_WITHIN = 2.5;
 
+/** A column compared with its blocks. */
+export interface ComparedColumn {
+  readonly column: SurveyColumn;
+  readonly limits: ReadonlyMap<number, BlockLimits>;
+  readonly slips: readonly UnitSlip[];
+}
+
+const compared = new WeakMap<SurveyTable, { grown: Uint8Array; columns: readonly ComparedColumn[] }>();
+
+/** The measured columns of a table compared with their blocks; worked out once for all checks that need it. */
+export function comparedColumns(
+  table: SurveyTable,
+  context: CheckContext,
+): { grown: Uint8Array; columns: readonly ComparedColumn[] } {
+  const known = compared.get(table);
+  if (known) return known;
+  const grown = grownRows(table, context);
+  const columns = MEASURES.flatMap((measure) => {
+    const column = table.column(measure.id);
+    if (!column) return [];
+    const limits = limitsByBlock(table, column, measure, grown, context);
+    return [{ column, limits, slips: slipsOf(table, column, measure, limits, grown) }];
+  });
+  compared.set(table, { grown, columns });
+  return { grown, columns };
+}
+
 /**
  * Values of a column that lie outside what is usual in their block and inside it when read in another unit. A single
  * value is enough where the two units are far apart; where they are near each other a stretch of five rows is.
  */
-export function slipsOf(
+function slipsOf(
   table: SurveyTable,
   column: SurveyColumn,
   measure: Measure,
@@ -44,7 +74,11 @@ export function slipsOf(
     let stretch: number[] = [];
     const close = () => {
       const clear = stretch.filter((i) => isOutside(column.numbers[i], limits.get(blocks[i])!));
-      if (stretch.length >= LEAST_STRETCH && clear.length * 2 >= stretch.length)
+      const off = stretch.reduce(
+        (sum, i) => sum + spreadsOff(column.numbers[i], limits.get(blocks[i])!, measure),
+        0,
+      );
+      if (stretch.length >= LEAST_STRETCH && off >= MEAN_SPREADS_OFF * stretch.length)
         found.push({ indexes: stretch, meant });
       else if (Math.max(factor, 1 / factor) >= FAR_APART)
         found.push(...clear.map((i) => ({ indexes: [i], meant })));
@@ -54,7 +88,7 @@ export function slipsOf(
       const value = column.numbers[i];
       if (Number.isNaN(value)) continue;
       const limit = limits.get(blocks[i]);
-      if (limit && grown[i] && isOff(value, limit, measure) && fits(value * factor, limit, measure))
+      if (limit && grown[i] && !fits(value, limit, measure) && fits(value * factor, limit, measure))
         stretch.push(i);
       else close();
     }
@@ -67,14 +101,13 @@ function isOutside(value: number, limit: BlockLimits): boolean {
   return value < limit.low || value > limit.high;
 }
 
-/** Off by more than what still counts as fitting. */
-function isOff(value: number, limit: BlockLimits, measure: Measure): boolean {
-  return !fits(value, limit, measure);
+function fits(value: number, limit: BlockLimits, measure: Measure): boolean {
+  return spreadsOff(value, limit, measure) <= FITS_WITHIN;
 }
 
-function fits(value: number, { median, spread }: BlockLimits, measure: Measure): boolean {
-  if (measure.byRatio) return Math.abs(Math.log(value / median)) <= FITS_WITHIN * spread;
-  return Math.abs(value - median) <= FITS_WITHIN * spread;
+/** How many usual spreads a value lies from the middle of its block. */
+function spreadsOff(value: number, { median, spread }: BlockLimits, measure: Measure): number {
+  return Math.abs(measure.byRatio ? Math.log(value / median) : value - median) / spread;
 }
 
 /** Longest stretches first; a row belongs to one slip only. */

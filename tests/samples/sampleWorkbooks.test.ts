@@ -167,12 +167,7 @@ describe("the checks", () => {
   ];
   /** Kinds about stretches, counters and other years; npm run check:quality plants them in seasons of their own. */
   const ABOUT_MORE_THAN_A_CELL = [
-    "deadCordonStays",
-    "sickCordonStays",
     "twoStayOnSide",
-    "diameterUnusual",
-    "nodesUnusual",
-    "trunksUnusual",
     "dateInFuture",
     "dateOutOfSeason",
     "dateOtherYear",
@@ -180,7 +175,6 @@ describe("the checks", () => {
     "vineNeverCounted",
     "rowNeverCounted",
     "placesDiffer",
-    "cordonTooLong",
     "cordonIntoGap",
     "cordonTooShort",
     "unitSlip",
@@ -190,6 +184,7 @@ describe("the checks", () => {
     "trunksAboveRegister",
     "digitPreference",
     "counterUnlikeOthers",
+    "positionsUnlikeLength",
     "positionsAppeared",
     "trunkChangedPlace",
     "vineCameBack",

@@ -24,12 +24,13 @@ export const TRUNKS_OF_VINE: Check = {
     if (!trunkColumn || !side) return undefined;
     const trunks = trunkColumn.numbers;
     const spurs = table.column("liveSpurs")?.numbers;
+    const most = context.setting("Trunks a vine, most");
     const found = new Map<
       number,
       { side?: { id: string; trunk: number }; trunks?: number[]; register?: number }
     >();
     for (const [key, rows] of rowsByVine(table, context)) {
-      const living = rows.filter((i) => trunks[i] >= 1 && (!spurs || spurs[i] > 0));
+      const living = rows.filter((i) => isTrunk(trunks[i], most) && (!spurs || spurs[i] > 0));
       const alive = [...new Set(living.map((i) => trunks[i]))].sort((a, b) => a - b);
       const entry = context.places.register().get(key);
       const register = entry?.table.column("liveTrunks")?.numbers[entry.index] ?? NaN;
@@ -52,3 +53,8 @@ export const TRUNKS_OF_VINE: Check = {
     };
   },
 };
+
+/** Other numbers are judged by themselves. */
+function isTrunk(number: number, most: number): boolean {
+  return Number.isInteger(number) && number >= 1 && number <= most;
+}

@@ -1,6 +1,5 @@
-import { grownRows, limitsByBlock, MEASURES } from "../blockLimits";
 import type { Check, FindingKind } from "../check";
-import { slipsOf } from "../unitSlips";
+import { comparedColumns } from "../unitSlips";
 
 const unitSlip: FindingKind = { code: "unitSlip", severity: "ask", action: "correct" };
 
@@ -11,13 +10,9 @@ export const UNIT_SLIP: Check = {
   sheets: ["cordons", "vines"],
   scope: "survey",
   prepare(table, context) {
-    const grown = grownRows(table, context);
-    const slips = MEASURES.flatMap((measure) => {
-      const column = table.column(measure.id);
-      if (!column) return [];
-      const limits = limitsByBlock(table, column, measure, grown, context);
-      return slipsOf(table, column, measure, limits, grown).map((slip) => ({ ...slip, column }));
-    });
+    const slips = comparedColumns(table, context).columns.flatMap((compared) =>
+      compared.slips.map((slip) => ({ ...slip, column: compared.column })),
+    );
     return (from, to, report) => {
       for (const { column, indexes, meant } of slips) {
         const [first] = indexes;

@@ -1,10 +1,12 @@
-import { grownRows, limitsByBlock, MEASURES } from "../blockLimits";
 import type { Check, FindingKind } from "../check";
-import { slipsOf } from "../unitSlips";
+import { comparedColumns } from "../unitSlips";
 
 const unlikeItsBlock: FindingKind = { code: "unlikeItsBlock", severity: "ask", action: "lookAtVine" };
 
-/** Values far from the middle of their block. Young, replanted and missing vines are neither judged nor counted in. */
+/**
+ * Values far from the middle of their block. Young, replanted and missing vines are neither judged nor counted in;
+ * lengths are judged by the vine's space instead where the spacing is known.
+ */
 export const UNLIKE_ITS_BLOCK: Check = {
   id: "unlikeItsBlock",
   kinds: [unlikeItsBlock],
@@ -13,14 +15,13 @@ export const UNLIKE_ITS_BLOCK: Check = {
   prepare(table, context) {
     const blocks = table.column("block")?.codes;
     if (!blocks) return undefined;
-    const grown = grownRows(table, context);
-    const judged = MEASURES.flatMap((measure) => {
-      const column = table.column(measure.id);
-      if (!column) return [];
-      const limits = limitsByBlock(table, column, measure, grown, context);
-      const slips = new Set(slipsOf(table, column, measure, limits, grown).flatMap((slip) => slip.indexes));
-      return [{ column, limits, slips }];
-    });
+    const { grown, columns } = comparedColumns(table, context);
+    const judged = columns.map(({ column, limits, slips }) => ({
+      column,
+      limits,
+      slips: new Set(slips.flatMap((slip) => slip.indexes)),
+    }));
+    const spaced = (block: number) => context.places.blockNumber(block, "vineSpacing") > 0;
     return (from, to, report) => {
       for (const { column, limits, slips } of judged)
         for (let i = from; i < to; i++) {
@@ -29,7 +30,7 @@ export const UNLIKE_ITS_BLOCK: Check = {
           if (!limit || !grown[i] || !(value < limit.low || value > limit.high)) continue;
           if (value < (column.column.least ?? -Infinity) || value > (column.column.most ?? Infinity))
             continue;
-          if (slips.has(i)) continue;
+          if (slips.has(i) || (column.column.id === "length" && spaced(blocks[i]))) continue;
           report(unlikeItsBlock, i, column, {
             value: column.raw[i] as number,
             unit: column.unit?.id ?? "",

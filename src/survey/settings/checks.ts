@@ -17,7 +17,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
   },
   {
     id: "Unlike its block: spread",
-    value: 4.5,
+    value: 4,
     unit: "times",
     source: "ours",
     least: 2,
@@ -30,7 +30,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
   },
   {
     id: "Unlike its block: least values",
-    value: 20,
+    value: 12,
     unit: "values",
     source: "ours",
     least: 5,
@@ -186,7 +186,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
   },
   {
     id: "Copied down: unlikelihood",
-    value: 7,
+    value: 6,
     unit: "powers of ten",
     source: "ours",
     least: 3,

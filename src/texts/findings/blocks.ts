@@ -20,4 +20,26 @@ export const BLOCK_FINDINGS: Readonly<Record<string, FindingText>> = {
       "Comparer avec la feuille de papier ; si c'est vrai, mettre la remarque de côté.",
     ),
   },
+  positionsUnlikeLength: {
+    title: t(
+      "Positions unlike the length",
+      "Posiciones que no cuadran con el largo",
+      "Emplacements et longueur ne concordent pas",
+    ),
+    sentence: t(
+      "{value} positions on {length}{unit}; the block's cordons carry about {expected} on that length ({values} compared).",
+      "{value} posiciones en {length}{unit}; los cordones del cuartel llevan unas {expected} en ese largo ({values} comparados).",
+      "{value} emplacements sur {length}{unit} ; les cordons de la parcelle en portent environ {expected} sur cette longueur ({values} comparés).",
+    ),
+    why: t(
+      "The positions or the length are mistyped, and the share of live spurs is counted from both.",
+      "Las posiciones o el largo están mal escritos, y de ambos sale la parte de pitones vivos.",
+      "Les emplacements ou la longueur sont mal saisis, et la part de coursons vivants vient des deux.",
+    ),
+    remedy: t(
+      "Compare with the paper sheet; if it is true, set the finding aside.",
+      "Compare con la hoja de papel; si es cierto, aparte el hallazgo.",
+      "Comparer avec la feuille de papier ; si c'est vrai, mettre la remarque de côté.",
+    ),
+  },
 };

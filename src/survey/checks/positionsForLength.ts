@@ -1,0 +1,82 @@
+import type { Check, FindingKind } from "../check";
+import { middleAndSpread, type MiddleAndSpread } from "../middleAndSpread";
+import { comparedColumns } from "../unitSlips";
+import { NO_WORD } from "../words";
+
+const positionsUnlikeLength: FindingKind = {
+  code: "positionsUnlikeLength",
+  severity: "ask",
+  action: "lookAtVine",
+};
+
+/** Least spread of the distance between positions that counts as usual, as a share of it. */
+const LEAST_SPREAD = 0.12;
+/** A count of positions is sure to about three quarters of one, since ends are counted in or out. */
+const COUNTED_WITHIN = 0.75;
+
+/**
+ * Far more or fewer positions than the cordons of the block carry on that length. Where the positions are usual for
+ * the block it is the length that is odd, which other checks ask about.
+ */
+export const POSITIONS_FOR_LENGTH: Check = {
+  id: "positionsForLength",
+  kinds: [positionsUnlikeLength],
+  sheets: ["cordons"],
+  scope: "survey",
+  prepare(table, context) {
+    const column = table.column("positions");
+    const lengths = table.column("length")?.numbers;
+    const blocks = table.column("block")?.codes;
+    if (!column || !lengths || !blocks) return undefined;
+    const positions = column.numbers;
+    const { grown, columns } = comparedColumns(table, context);
+    const slips = columns.find((compared) => compared.column.column.id === "length")?.slips ?? [];
+    const otherUnit = new Set(slips.flatMap((slip) => slip.indexes));
+    const byBlock = new Map<number, number[]>();
+    const countsByBlock = new Map<number, number[]>();
+    for (let i = 0; i < blocks.length; i++) {
+      if (blocks[i] === NO_WORD || !grown[i] || !(positions[i] >= 1 && lengths[i] > 0)) continue;
+      const values = byBlock.get(blocks[i]);
+      const distance = Math.log(lengths[i] / positions[i]);
+      if (values) values.push(distance);
+      else byBlock.set(blocks[i], [distance]);
+      const counts = countsByBlock.get(blocks[i]);
+      if (counts) counts.push(positions[i]);
+      else countsByBlock.set(blocks[i], [positions[i]]);
+    }
+    const times = context.setting("Unlike its block: spread");
+    const usual = new Map(
+      [...byBlock]
+        .filter(([, values]) => values.length >= context.setting("Unlike its block: least values"))
+        .map(([block, values]) => [
+          block,
+          {
+            ...middleAndSpread(Float64Array.from(values)),
+            positions: middleAndSpread(Float64Array.from(countsByBlock.get(block)!)),
+          },
+        ]),
+    );
+    return (from, to, report) => {
+      for (let i = from; i < to; i++) {
+        const block = usual.get(blocks[i]);
+        if (!block || otherUnit.has(i) || !(positions[i] >= 0) || !(lengths[i] > 0)) continue;
+        const expected = lengths[i] / Math.exp(block.median);
+        const spread = Math.max(block.spread, LEAST_SPREAD) * expected + COUNTED_WITHIN / 2;
+        if (Math.abs(positions[i] - expected) <= times * spread) continue;
+        if (isUsual(positions[i], block.positions)) continue;
+        if (positions[i] > (column.column.most ?? Infinity)) continue;
+        report(positionsUnlikeLength, i, column, {
+          value: positions[i],
+          length: table.column("length")!.raw[i] as number,
+          unit: table.column("length")!.unit?.id ?? "",
+          expected: Math.round(expected),
+          values: block.count,
+        });
+      }
+    };
+  },
+};
+
+function isUsual(positions: number, { median, spread }: MiddleAndSpread): boolean {
+  return Math.abs(positions - median) <= 2 * Math.max(spread, 1);
+}
