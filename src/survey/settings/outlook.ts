@@ -236,6 +236,17 @@ export const OUTLOOK_SETTINGS: readonly Setting[] = [
     most: 0.5,
   },
   {
+    ...share(
+      "Lag phase multiplier, between farms",
+      0.1,
+      "ours",
+      "The same for the lag phase multiplier, over the multiplier.",
+      "Lo mismo para el multiplicador de la fase de pausa.",
+      "De même pour le multiplicateur de la phase de pause.",
+    ),
+    least: 0.001,
+  },
+  {
     id: "Crop load range",
     value: "single canopy",
     unit: "",
@@ -297,4 +308,14 @@ export const OUTLOOK_SETTINGS: readonly Setting[] = [
     es: "Minutos para cosechar y pesar un racimo.",
     fr: "Minutes pour cueillir et peser une grappe.",
   }),
+  {
+    ...minutes("Minutes for a next step", 120, {
+      en: "Time of one person that the outlook spends on paper, to say what would narrow its range most.",
+      es: "Tiempo de una persona que la perspectiva gasta en el papel, para decir qué estrecharía más el rango.",
+      fr: "Temps d'une personne que la prévision dépense sur le papier, pour dire ce qui resserrerait le plus la fourchette.",
+    }),
+    source: "ours",
+    least: 1,
+    most: 10000,
+  },
 ];

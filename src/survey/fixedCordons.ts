@@ -1,0 +1,15 @@
+import type { Survey, SurveyTable } from "./survey";
+import { choiceId } from "./vinePlaces";
+
+/** Whether the cordon in a row stays; undefined where it is not known. */
+export type Stays = (table: SurveyTable, index: number) => boolean | undefined;
+
+/** Which cordons a person has fixed in the sheet, to stay or to go; stayingCordons also knows the proposed ones. */
+export function fixedCordons(survey: Survey): Stays {
+  const fixed = new Map(survey.tables("cordons").map((table) => [table, table.column("fixedChoice")]));
+  return (table, index) => {
+    const column = fixed.get(table);
+    const choice = column && choiceId(column, index);
+    return choice === undefined ? undefined : choice === "stays";
+  };
+}
