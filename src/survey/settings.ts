@@ -7,16 +7,19 @@ import { PLAN_SETTINGS } from "./settings/plan";
 import { RENEWAL_SETTINGS } from "./settings/renewal";
 import { WORK_SETTINGS } from "./settings/work";
 
+/** Every figure that changes a result, by area, in the order of the Settings sheet. */
+export const SETTINGS_BY_AREA = {
+  budget: BUDGET_SETTINGS,
+  choice: CHOICE_SETTINGS,
+  renewal: RENEWAL_SETTINGS,
+  outlook: OUTLOOK_SETTINGS,
+  work: WORK_SETTINGS,
+  plan: PLAN_SETTINGS,
+  checks: CHECK_SETTINGS,
+} as const satisfies Record<string, readonly Setting[]>;
+
 /** Every figure that changes a result, in the order of the Settings sheet. */
-export const SETTINGS: readonly Setting[] = [
-  ...BUDGET_SETTINGS,
-  ...CHOICE_SETTINGS,
-  ...RENEWAL_SETTINGS,
-  ...OUTLOOK_SETTINGS,
-  ...WORK_SETTINGS,
-  ...PLAN_SETTINGS,
-  ...CHECK_SETTINGS,
-];
+export const SETTINGS: readonly Setting[] = Object.values(SETTINGS_BY_AREA).flat();
 
 /** The values in force before a farm changes any. */
 export function defaultSettings(): SettingValues {

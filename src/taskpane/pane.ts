@@ -2,10 +2,11 @@ import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import type { Language, Text, TextFacts } from "../texts/language";
 import type { CheckState } from "./check/checkState";
 import type { SettingsState } from "./settings/settingsState";
+import type { DecideState } from "./decide/decideState";
 import type { GapsState } from "./gaps/gapsState";
 import type { FunctionsState } from "./functions/functionsState";
 
-export type PageId = "check" | "gaps" | "settings" | "functions";
+export type PageId = "check" | "gaps" | "decide" | "settings" | "functions";
 
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
 export interface PaneState {
@@ -19,6 +20,7 @@ export interface PaneState {
   readonly announced: string;
   readonly check: CheckState;
   readonly gaps: GapsState;
+  readonly decide: DecideState;
   readonly settings: SettingsState;
   readonly functions: FunctionsState;
 }

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
 import { gapsPage } from "./gaps/gapsPage";
+import { decidePage } from "./decide/decidePage";
 import { settingsPage } from "./settings/settingsPage";
 import { functionsPage } from "./functions/functionsPage";
 import type { PageId, Pane } from "./pane";
@@ -12,6 +13,7 @@ import { PAGE_NAMES, PANE_TEXTS, WALK_TEXTS } from "../texts/pane";
 const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
   { id: "gaps", page: gapsPage },
+  { id: "decide", page: decidePage },
   { id: "settings", page: settingsPage },
   { id: "functions", page: functionsPage },
 ];
@@ -50,7 +52,7 @@ export function paneView(pane: Pane): TemplateResult {
       ${
         message === undefined
           ? nothing
-          : html`<fluent-message-bar intent=${message.intent} layout="multiline">
+          : html`<fluent-message-bar intent=${message.intent} layout="singleline">
               ${message.text}
               <fluent-button
                 slot="dismiss"

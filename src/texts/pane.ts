@@ -6,6 +6,7 @@ const t = (en: string, es: string, fr: string): Text => ({ en, es, fr });
 export const PAGE_NAMES = {
   check: t("Check", "Revisar", "Vérifier"),
   gaps: t("Gaps", "Huecos", "Vides"),
+  decide: t("Decide", "Decidir", "Choisir"),
   settings: t("Settings", "Ajustes", "Réglages"),
   functions: t("Functions", "Funciones", "Fonctions"),
 } as const satisfies Record<string, Text>;
@@ -469,11 +470,87 @@ export const SETTINGS_TEXTS = {
   ),
 } as const satisfies Record<string, Text>;
 
-/** Groups of the figures, in the order of the Settings sheet. */
+/** Areas of the figures, as headings. */
 export const SETTING_GROUPS = {
   budget: t("Node budget and injury", "Yemas y daño", "Yeux et dégâts"),
   choice: t("Which cordon stays", "Qué cordón queda", "Quel cordon reste"),
+  renewal: t(
+    "Renewal of trunks and cordons",
+    "Renovación de troncos y cordones",
+    "Renouvellement des troncs et cordons",
+  ),
   outlook: t("Crop outlook", "Pronóstico de cosecha", "Prévision de récolte"),
   work: t("Hours and crew days", "Horas y jornales", "Heures et journées"),
+  plan: t("Plan of the work", "Plan del trabajo", "Plan du travail"),
   checks: t("Checks", "Revisiones", "Vérifications"),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the page on which cordons are decided. */
+export const DECIDE_TEXTS = {
+  title: t("Which cordon stays", "Qué cordón queda", "Quel cordon reste"),
+  intro: t(
+    "Weighs the candidate cordons of every vine by their counts and the Settings. Nothing is written until you say that a cordon stays.",
+    "Pesa los cordones candidatos de cada planta por sus conteos y los Ajustes. No se escribe nada hasta que diga que un cordón queda.",
+    "Pèse les cordons candidats de chaque cep d'après les comptages et les Réglages. Rien n'est écrit tant que vous ne dites pas qu'un cordon reste.",
+  ),
+  decide: t("Decide the vines", "Decidir las plantas", "Décider les ceps"),
+  again: t("Decide again", "Decidir otra vez", "Décider encore"),
+  deciding: t(
+    "Deciding which cordons stay",
+    "Decidiendo qué cordones quedan",
+    "Choix des cordons qui restent",
+  ),
+  progress: t("Progress of the decision", "Avance de la decisión", "Avancement du choix"),
+  none: t(
+    "No vine with candidate cordons was found. Next step: count them on the Cordons sheet, a row each.",
+    "No se encontró ninguna planta con cordones candidatos. Siguiente paso: cuéntelos en la hoja Cordones, uno por fila.",
+    "Aucun cep avec des cordons candidats. Prochaine étape : comptez-les dans la feuille Cordons, un par ligne.",
+  ),
+  sum: t(
+    "{all} vines: {ask} to ask about, {lay} where a cane is laid, {trunks} with too few sound trunks.",
+    "{all} plantas: {ask} por preguntar, {lay} donde se tiende un sarmiento, {trunks} con pocos troncos sanos.",
+    "{all} ceps : {ask} à voir, {lay} où l'on couche un sarment, {trunks} avec trop peu de troncs sains.",
+  ),
+  caution: t(
+    "Figures advise; whoever stands at the vine decides. Look at the wood before a cordon is cut for good.",
+    "Las cifras aconsejan; decide quien está ante la planta. Mire la madera antes de cortar un cordón para siempre.",
+    "Les chiffres conseillent ; qui est devant le cep décide. Regardez le bois avant de couper un cordon pour de bon.",
+  ),
+  show: t("Show", "Mostrar", "Montrer"),
+  ask: t("to ask about ({count})", "por preguntar ({count})", "à voir ({count})"),
+  lay: t("a cane is laid ({count})", "se tiende un sarmiento ({count})", "un sarment est couché ({count})"),
+  trunks: t(
+    "too few sound trunks ({count})",
+    "pocos troncos sanos ({count})",
+    "trop peu de troncs sains ({count})",
+  ),
+  all: t("every vine ({count})", "todas las plantas ({count})", "tous les ceps ({count})"),
+  block: t("Block", "Cuartel", "Parcelle"),
+  vine: t(
+    "{block} row {row} vine {vine}",
+    "{block} hilera {row} planta {vine}",
+    "{block} rang {row} cep {vine}",
+  ),
+  cuts: t("Cuts, in order", "Cortes, en orden", "Coupes, dans l'ordre"),
+  contradictions: t(
+    "Counts of this vine contradict each other and were not used; the check says which.",
+    "Hay conteos de esta planta que se contradicen y no se usaron; la revisión dice cuáles.",
+    "Des comptages de ce cep se contredisent et n'ont pas servi ; la vérification dit lesquels.",
+  ),
+  fix: t("{cordon} stays", "{cordon} queda", "{cordon} reste"),
+  fixed: t(
+    "{cordon} stays: written into the sheet's column for fixed choices.",
+    "{cordon} queda: escrito en la columna de decisiones fijas de la hoja.",
+    "{cordon} reste : écrit dans la colonne des choix fixés de la feuille.",
+  ),
+  noColumn: t(
+    "The sheet {sheet} has no column Fixed choice. Next step: write that head beside its table, then decide again.",
+    "La hoja {sheet} no tiene la columna Decisión fija. Siguiente paso: escriba ese encabezado junto a la tabla y decida otra vez.",
+    "La feuille {sheet} n'a pas de colonne Choix fixé. Prochaine étape : écrivez cet en-tête à côté du tableau, puis décidez encore.",
+  ),
+  meanwhile: t(
+    "The rows of this vine were changed meanwhile; nothing was written. Decide again.",
+    "Las filas de esta planta cambiaron entretanto; no se escribió nada. Decida otra vez.",
+    "Les lignes de ce cep ont changé entre-temps ; rien n'a été écrit. Décidez encore.",
+  ),
 } as const satisfies Record<string, Text>;

@@ -86,7 +86,7 @@ function foundSheets(pane: Pane, check: CheckState, tables: readonly FoundTable[
     >
   </div>`;
   if (tables.length === 0)
-    return html`<fluent-message-bar intent="info" layout="multiline"
+    return html`<fluent-message-bar intent="info" layout="singleline"
         >${pane.say(CHECK_TEXTS.nothingFound)}</fluent-message-bar
       >
       ${ownHeads}`;
@@ -165,7 +165,7 @@ function summary(
   return html`<fluent-message-bar
       id="check-result"
       intent=${findings.length === 0 ? "success" : counts.wrong > 0 ? "error" : "warning"}
-      layout="multiline"
+      layout="singleline"
       >${
         findings.length === 0
           ? pane.say(CHECK_TEXTS.clean, { rows })

@@ -22,10 +22,7 @@ export function gapsPage(pane: Pane): TemplateResult {
         ? start(pane, page)
         : progressBar(pane, {
             name: pane.say(GAPS_TEXTS.progress),
-            step:
-              page.progress.sheet === ""
-                ? pane.say(GAPS_TEXTS.deciding)
-                : pane.say(CHECK_TEXTS.reading, { sheet: page.progress.sheet }),
+            step: page.progress.text,
             done: page.progress.done,
           })
     }
@@ -59,7 +56,7 @@ function start(pane: Pane, { of }: GapsState): TemplateResult {
 
 function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
   if (gaps.rows.length === 0)
-    return html`<fluent-message-bar intent="info" layout="multiline"
+    return html`<fluent-message-bar intent="info" layout="singleline"
       >${pane.say(GAPS_TEXTS.none)}</fluent-message-bar
     >`;
   const positions = gaps.rows.reduce((sum, row) => sum + row.positions, 0);
@@ -73,7 +70,7 @@ function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
       >${text}</fluent-button
     >`;
   const date = writtenDate(pane.today, pane.state.language);
-  return html`<fluent-message-bar id="gaps-result" intent="info" layout="multiline"
+  return html`<fluent-message-bar id="gaps-result" intent="info" layout="singleline"
       >${
         positions === 0
           ? nothing

@@ -1,3 +1,4 @@
+import type { Progress } from "../progress";
 import type { SurveyGaps } from "../../survey/gapsOfSurvey";
 
 /** Which cordons the gaps are counted on. */
@@ -6,8 +7,7 @@ export type GapsOf = "staying" | "all";
 /** The gaps page as data. */
 export interface GapsState {
   readonly of: GapsOf;
-  /** 0 to 1 while the gaps are being counted. */
-  readonly progress?: { readonly sheet: string; readonly done: number };
+  readonly progress?: Progress;
   readonly gaps?: SurveyGaps;
   /** Block of which the map is shown; "" for the first. */
   readonly block: string;

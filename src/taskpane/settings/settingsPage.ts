@@ -1,11 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { Setting } from "../../survey/setting";
-import { BUDGET_SETTINGS } from "../../survey/settings/budget";
-import { CHECK_SETTINGS } from "../../survey/settings/checks";
-import { CHOICE_SETTINGS } from "../../survey/settings/choice";
-import { OUTLOOK_SETTINGS } from "../../survey/settings/outlook";
-import { WORK_SETTINGS } from "../../survey/settings/work";
+import { SETTINGS_BY_AREA } from "../../survey/settings";
 import { sourceName } from "../../survey/settingsTable";
 import { SHEETS } from "../../survey/sheets";
 import { PANE_TEXTS, SETTING_GROUPS, SETTINGS_TEXTS } from "../../texts/pane";
@@ -19,13 +15,7 @@ import { nothingMoves, type MovedResults } from "./movedResults";
 import { changePage, keepSetting, readSettingsOf, showMoved } from "./settingsActions";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
 
-const GROUPS: readonly { id: keyof typeof SETTING_GROUPS; settings: readonly Setting[] }[] = [
-  { id: "budget", settings: BUDGET_SETTINGS },
-  { id: "choice", settings: CHOICE_SETTINGS },
-  { id: "outlook", settings: OUTLOOK_SETTINGS },
-  { id: "work", settings: WORK_SETTINGS },
-  { id: "checks", settings: CHECK_SETTINGS },
-];
+const GROUPS = Object.entries(SETTINGS_BY_AREA) as [keyof typeof SETTINGS_BY_AREA, readonly Setting[]][];
 
 /** Vines that are listed of those whose answer would turn. */
 const VINES_LISTED = 10;
@@ -64,14 +54,14 @@ export function settingsPage(pane: Pane): TemplateResult {
 }
 
 function figures(pane: Pane, page: SettingsState, read: ReadSettings): TemplateResult {
-  const groups = GROUPS.map(({ id, settings }) => ({
+  const groups = GROUPS.map(([id, settings]) => ({
     id,
     settings: settings.filter((setting) => isAbout(setting, page.search, pane)),
   })).filter(({ settings }) => settings.length > 0);
   return html`${
       read.table !== undefined
         ? nothing
-        : html`<fluent-message-bar intent="info" layout="multiline"
+        : html`<fluent-message-bar intent="info" layout="singleline"
             >${pane.say(SETTINGS_TEXTS.noTable, { sheet: pane.say(SHEETS.settings.name) })}</fluent-message-bar
           >`
     }

@@ -2,6 +2,7 @@ import type { HeaderMapping } from "../../survey/findTable";
 import type { SettingsTable } from "../../survey/settingsTable";
 import type { SheetArea } from "../../survey/sheetArea";
 import type { Survey } from "../../survey/survey";
+import type { Progress } from "../progress";
 import type { MovedResults } from "./movedResults";
 
 /** The workbook as the settings page read it. */
@@ -26,7 +27,7 @@ export interface SettingEdit {
 
 /** The settings page as data. */
 export interface SettingsState {
-  readonly progress?: { readonly text: string; readonly done: number };
+  readonly progress?: Progress;
   readonly read?: ReadSettings;
   readonly search: string;
   /** Groups that are opened. */

@@ -1,0 +1,210 @@
+import { html, nothing, type TemplateResult } from "lit";
+import { repeat } from "lit/directives/repeat.js";
+import { cellName } from "../../survey/cellName";
+import { reasonSentence } from "../../survey/choice/reasonSentence";
+import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/choice/vineSentences";
+import type { DecidedVine } from "../../survey/decideSurvey";
+import type { Survey } from "../../survey/survey";
+import { VERDICT_WORDS } from "../../texts/choice";
+import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
+import { choiceField } from "../fields";
+import { foldsOf } from "../folds";
+import type { Pane } from "../pane";
+import { progressBar } from "../progressBar";
+import { readDecisions } from "../readDecisions";
+import {
+  VINES_LISTED,
+  countVines,
+  isAsked,
+  vineKey,
+  vinesToShow,
+  type DecideState,
+  type VinesShown,
+} from "./decideState";
+import { fixChoice } from "./fixChoice";
+
+const SHOWN: readonly VinesShown[] = ["ask", "lay", "trunks", "all"];
+
+/** The page on which it is decided which cordon stays on each side. */
+export function decidePage(pane: Pane): TemplateResult {
+  const page = pane.state.decide;
+  return html`<h1>${pane.say(DECIDE_TEXTS.title)}</h1>
+    <p class="quiet">${pane.say(DECIDE_TEXTS.intro)}</p>
+    ${
+      page.progress === undefined
+        ? html`<div class="buttons">
+            <fluent-button
+              id="decide"
+              appearance="primary"
+              @click=${() => pane.start((signal) => decide(pane, signal))}
+              >${pane.say(page.result === undefined ? DECIDE_TEXTS.decide : DECIDE_TEXTS.again)}</fluent-button
+            >
+          </div>`
+        : progressBar(pane, {
+            name: pane.say(DECIDE_TEXTS.progress),
+            step: page.progress.text,
+            done: page.progress.done,
+          })
+    }
+    ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
+}
+
+function changeDecide(pane: Pane, part: Partial<DecideState>): void {
+  pane.change((state) => ({ ...state, decide: { ...state.decide, ...part } }));
+}
+
+async function decide(pane: Pane, signal: AbortSignal): Promise<void> {
+  try {
+    const found = await readDecisions(pane, signal, (progress) => changeDecide(pane, { progress }));
+    const shown = found.vines.some(isAsked) ? "ask" : "all";
+    changeDecide(pane, { result: found, shown, block: "", open: new Set(), listed: VINES_LISTED });
+  } finally {
+    changeDecide(pane, { progress: undefined });
+  }
+}
+
+function result(
+  pane: Pane,
+  page: DecideState,
+  { survey, vines }: NonNullable<DecideState["result"]>,
+): TemplateResult {
+  if (vines.length === 0)
+    return html`<fluent-message-bar intent="info" layout="singleline"
+      >${pane.say(DECIDE_TEXTS.none)}</fluent-message-bar
+    >`;
+  const counts = countVines(vines);
+  const shown = vinesToShow(vines, page.shown, page.block);
+  const blocks = [...new Set(vines.map(({ block }) => block))];
+  return html`<fluent-message-bar
+      id="decide-result"
+      intent=${counts.ask > 0 ? "warning" : "success"}
+      layout="singleline"
+      >${pane.say(DECIDE_TEXTS.sum, counts)}</fluent-message-bar
+    >
+    <p class="small">${pane.say(DECIDE_TEXTS.caution)}</p>
+    ${choiceField({
+      id: "decide-shown",
+      label: pane.say(DECIDE_TEXTS.show),
+      value: page.shown,
+      options: SHOWN.map((value) => ({
+        value,
+        label: pane.say(DECIDE_TEXTS[value], { count: counts[value] }),
+      })),
+      onChoose: (value) => changeDecide(pane, { shown: value as VinesShown, listed: VINES_LISTED }),
+    })}
+    ${choiceField({
+      id: "decide-block",
+      label: pane.say(DECIDE_TEXTS.block),
+      value: page.block,
+      options: [
+        { value: "", label: pane.say(CHECK_TEXTS.all) },
+        ...blocks.map((name) => ({ value: name, label: name })),
+      ],
+      onChoose: (block) => changeDecide(pane, { block, listed: VINES_LISTED }),
+    })}
+    <fluent-accordion
+      @change=${(event: Event) =>
+        changeDecide(pane, { open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))) })}
+    >
+      ${repeat(shown.slice(0, page.listed), vineKey, (vine) => vineItem(pane, page, survey, vine))}
+    </fluent-accordion>
+    ${
+      shown.length > page.listed
+        ? html`<div class="buttons">
+            <fluent-button
+              size="small"
+              @click=${() => changeDecide(pane, { listed: page.listed + VINES_LISTED })}
+              >${pane.say(CHECK_TEXTS.more, {
+                more: Math.min(VINES_LISTED, shown.length - page.listed),
+                all: shown.length,
+              })}</fluent-button
+            >
+          </div>`
+        : nothing
+    }`;
+}
+
+function vineItem(pane: Pane, page: DecideState, survey: Survey, vine: DecidedVine): TemplateResult {
+  const key = vineKey(vine);
+  const open = page.open.has(key);
+  const { block, row, vine: number } = vine;
+  return html`<fluent-accordion-item
+    block
+    marker-position="end"
+    headinglevel="2"
+    data-key=${key}
+    .expanded=${open}
+  >
+    <span slot="heading" class="heading">
+      ${
+        isAsked(vine)
+          ? html`<fluent-badge appearance="tint" color="warning"
+              >${pane.say(VERDICT_WORDS.ask)}</fluent-badge
+            >`
+          : nothing
+      }
+      ${pane.say(DECIDE_TEXTS.vine, { block, row, vine: number })}
+    </span>
+    ${open ? vineDetail(pane, survey, vine) : nothing}
+  </fluent-accordion-item>`;
+}
+
+function vineDetail(pane: Pane, survey: Survey, vine: DecidedVine): TemplateResult {
+  const { language } = pane.state;
+  const { decision, contradictions } = vine;
+  return html`<div class="stack">
+    ${decision.sides.map((side) => html`<p><strong>${sideSentence(side, language)}</strong></p>`)}
+    <ul class="plain">
+      ${decision.cordons.map((_cordon, place) => cordonLine(pane, survey, vine, place))}
+    </ul>
+    ${
+      decision.cuts.length === 0
+        ? nothing
+        : html`<h3>${pane.say(DECIDE_TEXTS.cuts)}</h3>
+            <ol>
+              ${decision.cuts.map((cut) => html`<li>${cutSentence(cut, language)}</li>`)}
+            </ol>`
+    }
+    ${decision.notes.map((note) => html`<p>${vineNoteSentence(note, language)}</p>`)}
+    ${contradictions.length === 0 ? nothing : html`<p>${pane.say(DECIDE_TEXTS.contradictions)}</p>`}
+  </div>`;
+}
+
+function cordonLine(pane: Pane, survey: Survey, vine: DecidedVine, place: number): TemplateResult {
+  const { language } = pane.state;
+  const cordon = vine.decision.cordons[place];
+  const { table, index } = vine.rows[place];
+  const row = table.sheetRow(index);
+  const column = table.column("cordon")?.sheetColumn ?? 1;
+  const sideIsAsked = vine.decision.cordons.some(
+    ({ side, verdict }) => side === cordon.side && verdict === "ask",
+  );
+  return html`<li class="finding">
+    <div class="beside">
+      <fluent-button
+        class="jump"
+        size="small"
+        @click=${() =>
+          void pane.attempt(async () => {
+            await pane.workbook.selectCell(table.sheet, row, column);
+            pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell: cellName(row, column), sheet: table.sheet }));
+          })}
+        >${pane.say(CHECK_TEXTS.cell, { sheet: table.sheet, cell: cellName(row, column) })}</fluent-button
+      >
+      <span>${pane.say(VERDICT_WORDS[cordon.verdict])}</span>
+    </div>
+    <p>${reasonSentence(cordon, language, survey.unitSystem)}</p>
+    ${
+      sideIsAsked && cordon.verdict === "ask"
+        ? html`<div class="buttons">
+            <fluent-button
+              class="fix"
+              size="small"
+              @click=${() => void pane.attempt(() => fixChoice(pane, vine, place))}
+              >${pane.say(DECIDE_TEXTS.fix, { cordon: cordon.cordon })}</fluent-button
+            >
+          </div>`
+        : nothing
+    }
+  </li>`;
+}

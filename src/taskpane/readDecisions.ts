@@ -1,0 +1,53 @@
+import { decideSurvey, type DecidedVine } from "../survey/decideSurvey";
+import type { Survey } from "../survey/survey";
+import { CHECK_TEXTS, DECIDE_TEXTS } from "../texts/pane";
+import { readHeads } from "./check/ownHeads";
+import { readTables } from "./check/readTables";
+import { inSlices } from "./inSlices";
+import type { Pane } from "./pane";
+import type { Progress } from "./progress";
+
+/** Share of the progress bar that reading takes; deciding takes the rest. */
+const READING = 0.5;
+/** Vines between two steps of the progress bar. */
+const VINES_A_STEP = 100;
+
+/** Reads the survey of the workbook. */
+export async function readSurveyOf(
+  pane: Pane,
+  signal: AbortSignal,
+  onProgress: (progress: Progress) => void,
+): Promise<Survey> {
+  const { survey } = await readTables(pane.workbook, {
+    mapping: await readHeads(pane.workbook),
+    signal,
+    onProgress: (sheet, done) => onProgress({ text: pane.say(CHECK_TEXTS.reading, { sheet }), done }),
+  });
+  return survey;
+}
+
+/** Reads the survey and decides every vine, in slices. */
+export async function readDecisions(
+  pane: Pane,
+  signal: AbortSignal,
+  onProgress: (progress: Progress) => void,
+): Promise<{ survey: Survey; vines: DecidedVine[] }> {
+  const survey = await readSurveyOf(pane, signal, ({ text, done }) =>
+    onProgress({ text, done: done * READING }),
+  );
+  const rows = survey.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
+  const text = pane.say(DECIDE_TEXTS.deciding);
+  const vines: DecidedVine[] = [];
+  let seen = 0;
+  await inSlices(
+    decideSurvey(survey),
+    (vine) => {
+      vines.push(vine);
+      seen += vine.rows.length;
+      if (vines.length % VINES_A_STEP === 0)
+        onProgress({ text, done: READING + (1 - READING) * (seen / rows) });
+    },
+    signal,
+  );
+  return { survey, vines };
+}

@@ -1,0 +1,103 @@
+import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+
+jest.setTimeout(30_000);
+
+const HEAD = [
+  "Block",
+  "Row",
+  "Vine",
+  "Side",
+  "Cordon",
+  "Trunk",
+  "Length (ft)",
+  "Positions",
+  "Live spurs",
+  "Longest gap",
+  "Condition",
+  "Fixed choice",
+];
+
+/** Invented counts: two equal cordons on one side, a side with nothing worth keeping, and plain vines. */
+const COUNTS: Sheets = {
+  Cordons: [
+    HEAD,
+    ["North Bench", 1, 1, "left", "A", 1, 3.5, 7, 6, 1, "sound", null],
+    ["North Bench", 1, 1, "left", "B", 1, 3.5, 7, 6, 1, "sound", null],
+    ["North Bench", 1, 1, "right", "C", 2, 3.5, 7, 7, 0, "sound", null],
+    ["North Bench", 1, 2, "left", "A", 1, 3.5, 7, 7, 0, "sound", null],
+    ["North Bench", 1, 2, "right", "B", 2, 3.5, 7, 0, 7, "dead", null],
+    ["Creek Side", 4, 1, "left", "A", 1, 3.5, 7, 7, 0, "sound", null],
+    ["Creek Side", 4, 1, "right", "B", 2, 3.5, 7, 6, 1, "sound", null],
+  ],
+};
+
+describe("the page on which cordons are decided", () => {
+  let browser: PaneBrowser;
+  let pane: PanePage;
+  beforeAll(async () => {
+    browser = await PaneBrowser.start();
+  }, 120_000);
+  afterEach(async () => {
+    expect(pane.problems).toEqual([]);
+    await pane.close();
+  });
+  afterAll(() => browser?.close());
+
+  const decide = async () => {
+    await pane.page.locator("#tab-decide").click();
+    await pane.page.locator("#decide").click();
+    await pane.page.locator("#decide-result").waitFor();
+  };
+  const openVine = (name: string) =>
+    pane.page.locator("fluent-accordion-item", { hasText: name }).locator("button#control").click();
+
+  test.each(["light", "dark", "forced"] as const)(
+    "shows what stays, why, and what is cut in %s",
+    async (look) => {
+      pane = await browser.open(COUNTS, { look, height: 1000 });
+      await decide();
+      await openVine("North Bench row 1 vine 1");
+      await pane.page.locator(".fix").first().waitFor();
+      expect(await pane.brokenRules()).toEqual([]);
+      await pane.picture(`decide-${look}`);
+      await pane.choose("decide-shown", "every vine");
+      await openVine("North Bench row 1 vine 2");
+      await pane.page.getByText("Cut B on the right").first().waitFor();
+    },
+  );
+
+  test("takes a person's decision by keyboard and writes it into the sheet", async () => {
+    pane = await browser.open(COUNTS);
+    await decide();
+    await openVine("North Bench row 1 vine 1");
+    await pane.page.locator(".fix").last().focus();
+    await pane.page.keyboard.press("Enter");
+    await pane.page.getByText("B stays: written into the sheet").waitFor();
+    const fixed = await pane.page.evaluate(async () =>
+      (await window.harness.workbook.readSheet("Cordons")).values.slice(1, 4).map((row) => row[11]),
+    );
+    expect(fixed).toEqual(["goes", "stays", null]);
+    expect(await pane.page.locator("#decide-result").innerText()).toContain("0 to ask about");
+  });
+
+  test("goes to a cordon's cell", async () => {
+    pane = await browser.open(COUNTS);
+    await decide();
+    await openVine("North Bench row 1 vine 1");
+    await pane.button("Cordons E3").click();
+    await pane.settled();
+    expect(await pane.page.evaluate(() => window.harness.workbook.selectedCell())).toEqual({
+      sheet: "Cordons",
+      row: 3,
+      column: 5,
+    });
+  });
+
+  test("says the next step where no cordon was counted", async () => {
+    pane = await browser.open({ Remarks: [["Snow"]] });
+    await pane.page.locator("#tab-decide").click();
+    await pane.page.locator("#decide").click();
+    await pane.page.getByText("Next step: count them on the Cordons sheet").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+  });
+});
