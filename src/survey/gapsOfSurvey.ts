@@ -57,7 +57,7 @@ export function gapsOfSurvey(
     for (let index = 0; index < table.rowCount; index += 1) {
       if (vineKeys[index] === NO_PLACE) continue;
       const place = placeOf(vineKeys[index]);
-      const counted = countsOf(table, index);
+      const counted = gapsOfCordon(table, index);
       if (counted === undefined) {
         leftOut += counts(table, index) ? 1 : 0;
         continue;
@@ -78,7 +78,8 @@ export function gapsOfSurvey(
   };
 }
 
-interface Counted {
+/** Counts of one cordon. */
+export interface Counted {
   readonly positions: number;
   readonly liveSpurs: number;
   readonly longestGap?: number | undefined;
@@ -128,8 +129,8 @@ function noCordons(block: string, row: number): RowGaps {
   return { block, row, ...nothing, share: undefined, longestGap: undefined };
 }
 
-/** Undefined for counts that are blank or cannot be true. */
-function countsOf(table: SurveyTable, index: number): Counted | undefined {
+/** Positions, live spurs and longest gap of a cordon's row; undefined where they are blank or cannot be true. */
+export function gapsOfCordon(table: SurveyTable, index: number): Counted | undefined {
   const positions = table.column("positions")?.numbers[index] ?? NaN;
   const liveSpurs = table.column("liveSpurs")?.numbers[index] ?? NaN;
   const longestGap = table.column("longestGap")?.numbers[index] ?? NaN;
@@ -150,7 +151,7 @@ function lastWinter(
     const keyOf = places.cordonKeys(table);
     for (let index = 0; index < table.rowCount; index += 1) {
       const key = keyOf(index);
-      const counted = countsOf(table, index);
+      const counted = gapsOfCordon(table, index);
       if (key !== undefined && counted !== undefined && !counts.has(key)) counts.set(key, counted);
     }
   }

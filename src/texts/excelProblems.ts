@@ -27,6 +27,11 @@ export const EXCEL_PROBLEMS: Readonly<Record<string, Text>> = {
     es: 'Lo que iba en la fila {row}, columna {column} de "{sheet}" no es una fórmula: debe empezar por "=". No se cambió nada.',
     fr: "Ce qui devait aller en ligne {row}, colonne {column} de « {sheet} » n'est pas une formule : elle doit commencer par « = ». Rien n'a été changé.",
   },
+  pivotLost: {
+    en: 'The PivotTable "{name}" cannot be refreshed: its source is gone or another one. Delete it, then run again to have it made anew.',
+    es: 'La tabla dinámica "{name}" no se puede actualizar: su origen ya no existe o es otro. Bórrela y repita para crearla de nuevo.',
+    fr: "Le tableau croisé « {name} » ne peut pas être actualisé : sa source a disparu ou a changé. Supprimez-le, puis recommencez pour le recréer.",
+  },
   hiddenSheet: {
     en: 'The sheet "{sheet}" is hidden. Show it (right-click on a sheet tab, Unhide) and try again.',
     es: 'La hoja "{sheet}" está oculta. Muéstrela (clic derecho en una pestaña, Mostrar) e inténtelo de nuevo.',

@@ -21,6 +21,18 @@ export interface OwnSheet {
   readonly columns?: readonly { width?: number; format?: string; wrap?: boolean }[];
 }
 
+/** A PivotTable over the table of an own sheet; fields are named by their headers. */
+export interface PivotWanted {
+  readonly sheet: string;
+  readonly name: string;
+  /** Own sheet with the table that it counts. */
+  readonly source: string;
+  readonly title: readonly string[];
+  readonly filters: readonly string[];
+  readonly rows: readonly string[];
+  readonly values: readonly { header: string; name: string; by: "Sum" | "Average"; format?: string }[];
+}
+
 /** A cell to be marked so that a person sees it, without touching its own fill, note or formats. */
 export interface CellMark {
   readonly sheet: string;
@@ -66,6 +78,8 @@ export interface SurveyWorkbook {
   writeFlag(key: string, value: string | undefined): Promise<void>;
   /** Every fact whose key begins so. What several people add to has a key per entry, so that nobody overwrites another. */
   readFlags(prefix: string): Promise<ReadonlyMap<string, string>>;
+  /** Makes a PivotTable over an own sheet, or refreshes it; only where the host has PivotTables. */
+  writePivot?(pivot: PivotWanted): Promise<"made" | "refreshed">;
   /** Calls back after every change of cell contents until the returned function is called. */
   watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>>;
 }

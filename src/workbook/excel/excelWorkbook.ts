@@ -7,6 +7,7 @@ import {
   type CellMark,
   type CellWrite,
   type OwnSheet,
+  type PivotWanted,
   type ReadOptions,
   type SurveyWorkbook,
 } from "../surveyWorkbook";
@@ -15,6 +16,7 @@ import { markExcelCells } from "./markExcelCells";
 import { mayAddSheets } from "./mayAddSheets";
 import { readExcelSheet } from "./readExcelSheet";
 import { WORKING_SHEET_NAME } from "./workingSheet";
+import { writeExcelPivot } from "./writeExcelPivot";
 import { writeExcelCells } from "./writeExcelCells";
 import { writeOwnExcelSheet } from "./writeOwnExcelSheet";
 
@@ -145,6 +147,10 @@ export class ExcelWorkbook implements SurveyWorkbook {
           .map(({ key, value }) => [key.slice(FLAG_PREFIX.length), String(value)]),
       );
     });
+  }
+
+  writePivot(pivot: PivotWanted): Promise<"made" | "refreshed"> {
+    return inExcel(this.run, pivot.sheet, (context) => writeExcelPivot(context, pivot));
   }
 
   async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {

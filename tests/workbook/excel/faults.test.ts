@@ -21,6 +21,8 @@ const COUNTS = {
   ] as CellValue[][],
 };
 
+jest.setTimeout(60_000);
+
 async function codeOf(action: Promise<unknown>): Promise<string> {
   const error = await action.then(
     () => undefined,

@@ -8,6 +8,8 @@ import type { OwnSheet } from "../../../src/workbook/surveyWorkbook";
 import { ExcelHost } from "../office/excelHost";
 import { excelWorkbookOn } from "../office/excelWorkbookOn";
 
+jest.setTimeout(60_000);
+
 /** Numbers between 0 and 1 that are the same in every run (xorshift32: Marsaglia, 2003). */
 function chance(seed: number): () => number {
   let state = seed * 2654435761 || 1;

@@ -48,6 +48,7 @@ const INSTANTIATE = 1;
 const QUERY = 2;
 const METHOD = 3;
 const SET = 4;
+const TRACE = 5;
 const ROOT_PATH = 1;
 const METHOD_PATH = 3;
 const PROPERTY_PATH = 4;
@@ -201,13 +202,13 @@ export class ExcelHost {
         0,
       );
     const objects = new Map<number, unknown>();
+    const tidies = batch.Actions.every(isTidying);
     const results: { ActionId: number; Value: unknown }[] = [];
     for (const [index, action] of batch.Actions.entries()) {
       const name = action.Name || batch.ObjectPaths[action.ObjectPathId]?.Name || "";
-      if (action.ActionType !== 5 && name !== "_RemoveReference")
-        this.log.push({ batch: number, who: person.name, name });
+      if (action.ActionType !== TRACE && !tidies) this.log.push({ batch: number, who: person.name, name });
       try {
-        this.strike(number, name);
+        if (!tidies) this.strike(number, name);
         results.push({ ActionId: action.Id, Value: this.act(person, batch, objects, action) });
       } catch (error) {
         if (!(error instanceof HostFault)) return failure("NotInThisHost", String(error), index);
@@ -217,9 +218,7 @@ export class ExcelHost {
     return { Results: results };
   }
 
-  /** Giving back a reference is never refused: that would be no failure of anything a person asked for. */
   private strike(batch: number, name: string): void {
-    if (name === "_RemoveReference") return;
     for (const entry of this.faults) {
       const { fault } = entry;
       if (fault.batch !== undefined && fault.batch !== batch) continue;
@@ -234,7 +233,7 @@ export class ExcelHost {
   private readonly references = new Map<string, unknown>();
 
   private act(person: Person, batch: WireBatch, objects: Map<number, unknown>, action: WireAction): unknown {
-    if (action.ActionType === 5) return undefined;
+    if (action.ActionType === TRACE) return undefined;
     const target = this.find(person, batch, objects, action.ObjectPathId);
     if (action.ActionType === INSTANTIATE) return this.identity(target);
     if (target instanceof NullObject) {
@@ -302,6 +301,11 @@ export class ExcelHost {
       return pathId ? this.find(person, batch, objects, pathId) : value;
     });
   }
+}
+
+/** Giving back references after a run is never refused: that would be no failure of anything a person asked for. */
+function isTidying({ ActionType, Name }: WireAction): boolean {
+  return ActionType === INSTANTIATE || ActionType === TRACE || Name === "_RemoveReference";
 }
 
 function failure(code: string, message: string, index: number): { Error: unknown; Results?: unknown } {

@@ -70,7 +70,8 @@ export interface HostHierarchy {
 export interface HostPivot {
   id: string;
   name: string;
-  source: HostArea | HostTable;
+  /** An area, or the name of a table. */
+  source: HostArea | string;
   destination: HostArea;
   rows: HostHierarchy[];
   columns: HostHierarchy[];

@@ -290,6 +290,7 @@ export class RangeObject {
     this.enter(input, (row, column, value) => this.type(row, column, value));
   }
   get Formulas() {
+    if (this.sheet.spills.length === 0) return this.map((cell) => cell.formula ?? cell.value);
     return this.map((cell, row, column) => {
       const spill = this.sheet.spillAt(row, column);
       return cell.formula ?? (spill && this.sheet.cell(spill.row, spill.column).formula) ?? cell.value;
@@ -311,6 +312,7 @@ export class RangeObject {
   }
   /** All cells spilled, none, or some. */
   get HasSpill() {
+    if (this.sheet.spills.length === 0) return false;
     const spilled = this.map((_, row, column) => this.sheet.spillAt(row, column) !== undefined).flat();
     return spilled.every((is) => is === spilled[0]) ? spilled[0] : null;
   }
@@ -775,7 +777,7 @@ class PivotCollectionObject extends Collection<PivotObject> {
     const pivot: HostPivot = {
       id: this.person.book.nextId("pivot"),
       name,
-      source: source instanceof TableObject ? source.table : source.area,
+      source: source instanceof TableObject ? source.table.name : source.area,
       destination: destination.area,
       rows: [],
       columns: [],
@@ -796,8 +798,11 @@ class PivotObject {
     private readonly pivot: HostPivot,
   ) {}
   private fields(): string[] {
-    const area = "area" in this.pivot.source ? this.pivot.source.area : this.pivot.source;
-    if (area.sheet.gone) throw new HostFault("InvalidReference", "The source of the PivotTable is gone.");
+    const { source } = this.pivot;
+    const tables = this.person.book.sheets.flatMap((sheet) => sheet.tables);
+    const area = typeof source === "string" ? tables.find(({ name }) => name === source)?.area : source;
+    if (!area || area.sheet.gone)
+      throw new HostFault("InvalidReference", "The source of the PivotTable is gone.");
     return Array.from({ length: area.columns }, (_, c) =>
       String(area.sheet.cell(area.row, area.column + c).value),
     );

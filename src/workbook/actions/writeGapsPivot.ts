@@ -1,0 +1,47 @@
+import { gapsOfSurvey } from "../../survey/gapsOfSurvey";
+import type { Survey, SurveyTable } from "../../survey/survey";
+import { GAP_PIVOT } from "../../texts/gapPivot";
+import { LANGUAGES, type Language, type Text } from "../../texts/language";
+import { gapCountsSheet, gapPivot } from "../results/gapCountsSheet";
+import { rowGapsSheet } from "../results/gapSheets";
+import type { SurveyWorkbook } from "../surveyWorkbook";
+import { ownSheetName } from "./ownSheetName";
+
+export interface GapsPivotResult {
+  /** "table" where the host has no PivotTables and a plain table was written instead. */
+  readonly how: "made" | "refreshed" | "table";
+  readonly sheet: string;
+}
+
+/**
+ * Makes the PivotTable of gaps by block and row over a sheet of the counts, or refreshes the one that is there; where
+ * the host has none, writes the same figures as a plain table that says so. A workbook keeps the language in which it
+ * was first made, since a PivotTable knows its fields by their headers.
+ *
+ * @param counts tells which cordons count, such as those that stay
+ * @param date the day as a person writes it
+ */
+export async function writeGapsPivot(
+  workbook: SurveyWorkbook,
+  survey: Survey,
+  counts: (table: SurveyTable, index: number) => boolean,
+  language: Language,
+  date: string,
+): Promise<GapsPivotResult> {
+  if (!workbook.writePivot) {
+    const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, language);
+    const content = rowGapsSheet(gapsOfSurvey(survey, counts), language, date);
+    const title = [GAP_PIVOT.summaryTitle[language], ...(content.title ?? []).slice(1)];
+    await workbook.writeOwnSheet({ ...content, title, sheet });
+    return { how: "table", sheet };
+  }
+  const source = await ownSheetName(workbook, GAP_PIVOT.countsSheet, language);
+  const kept = languageOfName(GAP_PIVOT.countsSheet, source) ?? language;
+  await workbook.writeOwnSheet(gapCountsSheet(survey, counts, source, kept, date));
+  const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, kept);
+  return { how: await workbook.writePivot(gapPivot(sheet, source, kept)), sheet };
+}
+
+function languageOfName(name: Text, sheet: string): Language | undefined {
+  return LANGUAGES.find((language) => name[language].toLowerCase() === sheet.toLowerCase());
+}

@@ -1,0 +1,86 @@
+import type { CellValue } from "../../survey/cell";
+import { gapsOfCordon } from "../../survey/gapsOfSurvey";
+import type { Survey, SurveyTable } from "../../survey/survey";
+import { NO_PLACE, placeOf, VinePlaces } from "../../survey/vinePlaces";
+import { GAP_PIVOT as TEXTS } from "../../texts/gapPivot";
+import { say, type Language } from "../../texts/language";
+import type { OwnSheet, PivotWanted } from "../surveyWorkbook";
+
+/** The sheet with a row for each cordon that counts: what a PivotTable of the gaps, or a person's own, is made from. */
+export function gapCountsSheet(
+  survey: Survey,
+  counts: (table: SurveyTable, index: number) => boolean,
+  sheet: string,
+  language: Language,
+  date: string,
+): OwnSheet {
+  const places = new VinePlaces(survey);
+  const rows: OwnSheet["rows"][number][] = [];
+  for (const table of survey.tables("cordons")) {
+    const keys = places.keysOf(table);
+    for (let index = 0; index < table.rowCount; index += 1) {
+      const counted = gapsOfCordon(table, index);
+      if (keys[index] === NO_PLACE || counted === undefined || !counts(table, index)) continue;
+      const { block, row, vine } = placeOf(keys[index]);
+      const as = (id: string) => plain(table.column(id)?.raw[index]);
+      const gaps = counted.positions - counted.liveSpurs;
+      rows.push([
+        survey.words.wordOf(block),
+        row,
+        vine,
+        as("side"),
+        as("cordon"),
+        as("trunk"),
+        as("countedBy"),
+        counted.positions,
+        counted.liveSpurs,
+        gaps,
+        counted.positions === 0 ? null : gaps / counted.positions,
+      ]);
+    }
+  }
+  return {
+    sheet,
+    title: [TEXTS.countsTitle[language], say(TEXTS.made, language, { date })],
+    headers: HEADERS.map((header) => TEXTS[header][language]),
+    columns: [{ width: 18 }, ...new Array(9).fill({ width: 10 }), { width: 10, format: "0%" }],
+    rows,
+  };
+}
+
+const HEADERS = [
+  "block",
+  "row",
+  "vine",
+  "side",
+  "cordon",
+  "trunk",
+  "countedBy",
+  "positions",
+  "liveSpurs",
+  "gaps",
+  "share",
+] as const;
+
+/** The PivotTable over that sheet: blocks and rows down, sums across, filters above. */
+export function gapPivot(sheet: string, source: string, language: Language): PivotWanted {
+  const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
+  return {
+    sheet,
+    source,
+    name: "Cordonbook gaps",
+    title: [text("pivotTitle"), text("pivotNote")],
+    filters: [text("side"), text("trunk"), text("countedBy")],
+    rows: [text("block"), text("row")],
+    values: [
+      { header: text("positions"), name: text("sumPositions"), by: "Sum" },
+      { header: text("liveSpurs"), name: text("sumLiveSpurs"), by: "Sum" },
+      { header: text("gaps"), name: text("sumGaps"), by: "Sum" },
+      { header: text("share"), name: text("meanShare"), by: "Average", format: "0%" },
+    ],
+  };
+}
+
+function plain(value: CellValue | undefined): string | number | boolean | null {
+  return value === undefined || typeof value === "object" ? null : value;
+}
