@@ -80,7 +80,7 @@ export interface OutlookOptions {
 export function outlookInputs(survey: Survey, options: OutlookOptions = {}): BlockOutlookInputs[] {
   const places = new VinePlaces(survey);
   const year = options.year ?? seasonOfSurvey(survey);
-  const tallies = tallyVines(survey);
+  const tallies = tallyVines(survey, survey.settings.get("Vines were drawn") === "by row");
   const nodes = nodesLeft(survey, places, options.stays ?? fixedCordons(survey));
   const cuts = caneCuts(survey);
   const seasons = seasonRows(survey, year);
@@ -102,15 +102,19 @@ export function outlookInputs(survey: Survey, options: OutlookOptions = {}): Blo
   return inputs;
 }
 
-interface RowTally {
-  bearing: number;
+interface Counts {
   readonly shoots: number[];
   readonly clusters: number[];
 }
 
-interface VineTally {
+interface RowTally extends Counts {
+  bearing: number;
+}
+
+interface VineTally extends Counts {
   listed: number;
   bearing: number;
+  /** Rows of the block, where they are strata. */
   readonly rows: Map<number, RowTally>;
   prunings: number;
   weighed: number;
@@ -153,22 +157,21 @@ function inputsOfBlock(
 
   const byRow = settings.get("Vines were drawn") === "by row";
   if (byRow && !complete) lack("rowsOfVines", "assumed");
-  const counted = (countsOf: (row: RowTally, number: number) => readonly number[]) => {
-    const rows = [...(tally?.rows ?? new Map<number, RowTally>())].sort(([one], [other]) => one - other);
-    const strata = rows.map(([number, row]) => {
-      const counts = countsOf(row, number);
-      return { vines: Math.max(row.bearing, counts.length), counts };
-    });
-    const counts = strata.flatMap((stratum) => stratum.counts);
+  const estimate = (counts: readonly number[], ofRow: (row: number) => readonly number[]) => {
     if (counts.length < 2) return undefined;
-    return byRow && complete
-      ? vinesByRow(strata)
-      : vinesAtRandom(counts, Math.max(bearingVines, counts.length));
+    if (!byRow || !complete || !tally) return vinesAtRandom(counts, Math.max(bearingVines, counts.length));
+    const rows = [...tally.rows].sort(([one], [other]) => one - other);
+    return vinesByRow(
+      rows.map(([number, { bearing }]) => {
+        const drawn = ofRow(number);
+        return { vines: Math.max(bearing, drawn.length), counts: drawn };
+      }),
+    );
   };
-  const clusterCounts = [...(tally?.rows.values() ?? [])].flatMap((row) => row.clusters);
-  const clusters = counted((row) => row.clusters);
-  const shoots = counted((row) => row.shoots);
-  const left = nodes && nodesEstimate(nodes, counted, bearingVines);
+  const clusterCounts = tally?.clusters ?? [];
+  const clusters = estimate(clusterCounts, (row) => tally!.rows.get(row)!.clusters);
+  const shoots = estimate(tally?.shoots ?? [], (row) => tally!.rows.get(row)!.shoots);
+  const left = nodes && estimate([...nodes.values()].flat(), (row) => nodes.get(row) ?? []);
 
   const usualWeight = figure("clusterWeight");
   if (usualWeight === undefined) lack("clusterWeight", "needed");
@@ -259,46 +262,35 @@ const usable = (value: number | undefined) => (value !== undefined && value >= 0
 const spacing = (value: number | undefined) => value !== undefined && value >= 0.3 && value <= 20;
 const setting = (settings: SettingValues, id: string) => Number(settings.get(id));
 
-/** Nodes left, with rows as strata where the counts are; every bearing vine decided leaves nothing in doubt. */
-function nodesEstimate(
-  nodes: ReadonlyMap<number, number[]>,
-  counted: (countsOf: (row: RowTally, number: number) => readonly number[]) => Estimate | undefined,
-  bearingVines: number,
-): Estimate | undefined {
-  const fromRegister = counted((_, number) => nodes.get(number) ?? []);
-  if (fromRegister) return fromRegister;
-  const counts = [...nodes.values()].flat();
-  return counts.length < 2 ? undefined : vinesAtRandom(counts, Math.max(bearingVines, counts.length));
-}
-
-function tallyVines(survey: Survey): Map<number, VineTally> {
+function tallyVines(survey: Survey, byRow: boolean): Map<number, VineTally> {
   const tallies = new Map<number, VineTally>();
   for (const table of survey.tables("vines")) {
     const blocks = table.column("block")?.codes;
     if (!blocks) continue;
-    const rows = table.column("row")?.numbers;
+    const rows = byRow ? table.column("row")?.numbers : undefined;
     const status = table.column("status");
     const bearingCode = status?.column.choices?.findIndex(({ id }) => id === "bearing");
     const shoots = table.column("shoots")?.numbers;
     const clusters = table.column("clusters")?.numbers;
     const prunings = table.column("prunings")?.numbers;
-    for (let index = 0; index < table.rowCount; index++) {
-      if (blocks[index] < 0) continue;
-      let tally = tallies.get(blocks[index]);
-      if (!tally)
-        tallies.set(
-          blocks[index],
-          (tally = { listed: 0, bearing: 0, rows: new Map(), prunings: 0, weighed: 0 }),
-        );
+    let tally: VineTally | undefined;
+    for (let index = 0; index < blocks.length; index++) {
+      const block = blocks[index];
+      if (block < 0) continue;
+      if (!tally || block !== blocks[index - 1]) tally = tallyOf(tallies, block);
       tally.listed++;
       if (status && status.codes[index] !== bearingCode) continue;
       tally.bearing++;
-      const number = rows?.[index] ?? 0;
-      let row = tally.rows.get(number);
-      if (!row) tally.rows.set(number, (row = { bearing: 0, shoots: [], clusters: [] }));
-      row.bearing++;
-      if (shoots && shoots[index] >= 0) row.shoots.push(shoots[index]);
-      if (clusters && clusters[index] >= 0) row.clusters.push(clusters[index]);
+      const row = rows && rowOf(tally, rows[index]);
+      if (row) row.bearing++;
+      if (shoots && shoots[index] >= 0) {
+        tally.shoots.push(shoots[index]);
+        row?.shoots.push(shoots[index]);
+      }
+      if (clusters && clusters[index] >= 0) {
+        tally.clusters.push(clusters[index]);
+        row?.clusters.push(clusters[index]);
+      }
       if (prunings && prunings[index] > 0) {
         tally.prunings += prunings[index];
         tally.weighed++;
@@ -306,6 +298,22 @@ function tallyVines(survey: Survey): Map<number, VineTally> {
     }
   }
   return tallies;
+}
+
+function tallyOf(tallies: Map<number, VineTally>, block: number): VineTally {
+  const known = tallies.get(block);
+  if (known) return known;
+  const tally = { listed: 0, bearing: 0, shoots: [], clusters: [], rows: new Map(), prunings: 0, weighed: 0 };
+  tallies.set(block, tally);
+  return tally;
+}
+
+function rowOf(tally: VineTally, number: number): RowTally {
+  const known = tally.rows.get(number);
+  if (known) return known;
+  const row = { bearing: 0, shoots: [], clusters: [] };
+  tally.rows.set(number, row);
+  return row;
 }
 
 /** Nodes on the cordons that stay, a vine each, by block and row. A vine that is not decided is left out. */

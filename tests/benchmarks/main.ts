@@ -2,6 +2,7 @@
 const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<void> }>>> = {
   choice: () => import("./choice"),
   desk: () => import("./desk"),
+  outlook: () => import("./outlook"),
 };
 
 const wanted = process.argv[2] ?? "";

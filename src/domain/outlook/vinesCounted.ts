@@ -84,12 +84,18 @@ function collapsed(strata: readonly Stratum[]): readonly Stratum[] {
 function meanAndVariance(counts: readonly number[]): { mean: number; variance: number } {
   const n = counts.length;
   let sum = 0;
-  for (let index = 0; index < n; index++) sum += mustLieBetween("counts", counts[index], 0, 1e6);
+  for (let index = 0; index < n; index++) {
+    const count = counts[index];
+    if (!(count >= 0 && count <= MOST_COUNT)) mustLieBetween("counts", count, 0, MOST_COUNT);
+    sum += count;
+  }
   const mean = sum / n;
   let squares = 0;
   for (let index = 0; index < n; index++) squares += (counts[index] - mean) ** 2;
   return { mean, variance: n > 1 ? squares / (n - 1) : 0 };
 }
+
+const MOST_COUNT = 1e6;
 
 function ofVines(value: number, standardError: number, degrees: number, n: number, of: number): Estimate {
   const sample = { unit: "vines", n, of } as const;

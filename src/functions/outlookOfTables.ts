@@ -1,0 +1,88 @@
+import { cropOutlook, type CropOutlook } from "../domain/outlook/cropOutlook";
+import type { Range } from "../domain/outlook/productRange";
+import type { UnitSystem } from "../domain/units";
+import { decideSurvey } from "../survey/decideSurvey";
+import { outlookInputs } from "../survey/outlookInputs";
+import { stayingCordons } from "../survey/stayingCordons";
+import { OUTLOOK_LINES } from "../texts/functions/outlook";
+import { say, type Language } from "../texts/language";
+import { OUTLOOK_LACKS, SPREAD_SOURCES, STAGE_NAMES } from "../texts/outlook";
+import type { ResultRow } from "./cordonFunction";
+import { fromMetric, unitName, type Measure } from "./measure";
+import { surveyOfTables, type GivenTables } from "./surveyOfTables";
+import { neededColumn } from "./surveyTable";
+
+const SHEETS_OF = {
+  vines: "vines",
+  blocks: "blocks",
+  settings: "settings",
+  cordons: "cordons",
+  bud_cuts: "budCuts",
+  harvest: "harvest",
+} as const;
+
+/**
+ * The outlook of every block of a Blocks table, stage by stage: clusters a vine, crop of a vine, of an area and of the block,
+ * low, likely and high, with the largest source of doubt. What the tables lack is said in a line of its own.
+ *
+ * @param given the tables `vines` and `blocks` and, where they are given, `settings`, `cordons`, `bud_cuts` and `harvest`
+ * @example
+ * outlookOfTables({ vines: readTable(functionNamed("OUTLOOK").parameters[0], [["Block", "Row", "Vine", "Status", "Clusters"], ["A", 1, 1, "bearing", 60], ["A", 1, 2, "bearing", 80]]), blocks: readTable(functionNamed("OUTLOOK").parameters[1], [["Block", "Vines", "Cluster weight (lb)"], ["A", 2, 0.25]]) }, undefined, "en")[1].likely // 17.5
+ */
+export function outlookOfTables(
+  given: GivenTables,
+  unitSystem: UnitSystem | undefined,
+  language: Language,
+): readonly ResultRow[] {
+  const survey = surveyOfTables(given, SHEETS_OF, unitSystem);
+  neededColumn("vines", survey.tables("vines")[0], "block");
+  neededColumn("blocks", survey.tables("blocks")[0], "block");
+  const units = survey.unitSystem;
+  const confidence = Number(survey.settings.get("Confidence of ranges"));
+  const stays = given["cordons"] ? { stays: stayingCordons(decideSurvey(survey)) } : {};
+  return outlookInputs(survey, stays).flatMap(({ block, stages, planted, bearing, density, lacking }) => [
+    ...stages.flatMap((figures) =>
+      stageRows(
+        block,
+        cropOutlook(figures, { planted, bearing, ...(density === undefined ? {} : { density }) }, confidence),
+        units,
+        language,
+      ),
+    ),
+    ...lacking
+      .filter(({ kind }) => kind === "assumed" || stages.length === 0)
+      .map(({ code }) => ({ block, says: OUTLOOK_LACKS[code][language] })),
+  ]);
+}
+
+function stageRows(
+  block: string,
+  { stage, clusters, perVine, perHectare, block: whole, spread }: CropOutlook,
+  units: UnitSystem,
+  language: Language,
+): readonly ResultRow[] {
+  const line = (figure: keyof typeof OUTLOOK_LINES.figures, range: Range, measure: Measure, says = "") => ({
+    block,
+    stage: STAGE_NAMES[stage][language],
+    figure: OUTLOOK_LINES.figures[figure][language],
+    low: fromMetric(range.low, measure, units),
+    likely: fromMetric(range.likely, measure, units),
+    high: fromMetric(range.high, measure, units),
+    unit: unitName(measure, units)[language],
+    says,
+  });
+  const [largest] = spread;
+  const doubt =
+    largest.share > 0
+      ? say(OUTLOOK_LINES.doubt, language, {
+          source: SPREAD_SOURCES[largest.source][language],
+          percent: Math.round(100 * largest.share),
+        })
+      : "";
+  return [
+    line("clusters", clusters, "plain"),
+    line("perVine", perVine, "mass"),
+    ...(perHectare ? [line("perArea", perHectare, "cropPerArea")] : []),
+    line("block", whole, "mass", doubt),
+  ];
+}
