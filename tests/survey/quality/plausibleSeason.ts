@@ -179,7 +179,7 @@ export function plausibleSeason(random: RandomSource): Season {
         const cordons = young
           ? youngVine(block, filled, counter, random, normal)
           : bearingVine(block, filled, room, counter, random, normal);
-        season.cordons.rows.push(...cordons.map((cordon) => ({ ...at, ...cordon, ...by })));
+        for (const cordon of cordons) season.cordons.rows.push(Object.assign(cordon, at, by));
         season.past?.cordons.rows.push(
           ...cordons
             .filter(() => chance(0.85))

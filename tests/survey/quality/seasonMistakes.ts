@@ -32,11 +32,23 @@ export class Field {
 
   /** A row of the sheet whose vine carries no mistake yet. */
   row(sheet: SeasonSheet, fits: (row: SeasonRow) => boolean = () => true): SeasonRow | undefined {
-    const free = sheet.rows.filter((row) => !this.taken.has(this.keyOf(sheet, row)) && fits(row));
-    if (free.length === 0) return undefined;
-    const row = this.random.oneOf(free);
+    const row = this.quickly(sheet, fits) ?? this.thoroughly(sheet, fits);
+    if (!row) return undefined;
     this.take(sheet, row);
     return row;
+  }
+
+  private quickly(sheet: SeasonSheet, fits: (row: SeasonRow) => boolean): SeasonRow | undefined {
+    for (let attempt = 0; attempt < 30 && sheet.rows.length > 0; attempt++) {
+      const row = this.random.oneOf(sheet.rows);
+      if (this.isFree(sheet, row) && fits(row)) return row;
+    }
+    return undefined;
+  }
+
+  private thoroughly(sheet: SeasonSheet, fits: (row: SeasonRow) => boolean): SeasonRow | undefined {
+    const free = sheet.rows.filter((row) => this.isFree(sheet, row) && fits(row));
+    return free.length === 0 ? undefined : this.random.oneOf(free);
   }
 
   take(sheet: SeasonSheet, row: SeasonRow): void {
