@@ -22,6 +22,7 @@ const SAMPLES: readonly Sample[] = [
   { id: "empty", file: "empty-season.xlsx", name: SAMPLE_NAMES.empty },
 ];
 
+const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const LANGUAGE_KEY = "cordonbook.language";
 
 const part = (id: string) => document.getElementById(id) as HTMLElement;
@@ -36,10 +37,13 @@ let language: Language =
 let header: HeaderState = { language, samples: SAMPLES, opened: undefined, notice: undefined };
 let desk: OpenDesk;
 let pane: MountedPane | undefined;
+let openedFile = "";
+let hasUnsavedWork = false;
+let stopWatching: (() => Promise<void>) | undefined;
 
 function showHeader(change: Partial<HeaderState>): void {
   header = { ...header, ...change };
-  render(headerView(header, { chooseSample, chooseFile, closeNotice }), top);
+  render(headerView(header, { chooseSample, chooseFile, saveCopy, closeNotice }), top);
 }
 
 function showStatus(selected?: SelectedCell): void {
@@ -54,35 +58,68 @@ function waitFor(name: string): void {
 async function chooseSample(id: string): Promise<void> {
   const sample = SAMPLES.find((candidate) => candidate.id === id) ?? SAMPLES[0];
   const name = say(sample.name, language);
-  waitFor(name);
-  try {
+  await opening(name, DESK_TEXTS.sampleMissing, async () => {
     const response = await fetch(`sample-workbooks/${sample.file}`);
     if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
     await open(sample.file, new Uint8Array(await response.arrayBuffer()), sample.id);
+  });
+}
+
+function chooseFile(file: File): Promise<void> {
+  return opening(file.name, DESK_TEXTS.notOpened, async () =>
+    open(file.name, new Uint8Array(await file.arrayBuffer()), undefined),
+  );
+}
+
+/** Opens something; if that fails, the page says so in one sentence and stays as it was. */
+async function opening(name: string, failed: Text, action: () => Promise<void>): Promise<void> {
+  if (hasUnsavedWork && !confirm(say(DESK_TEXTS.unsaved, language))) return showHeader({});
+  waitFor(name);
+  try {
+    await action();
   } catch (problem) {
-    const known = fileProblemSentence(problem, language);
-    showHeader({
-      notice: known ?? say(DESK_TEXTS.sampleMissing, language, { name, problem: (problem as Error).message }),
-    });
-    if (!known) reportError(problem);
+    refuse(problem, (reason) => say(failed, language, { name, problem: reason }));
   } finally {
     grid.classList.remove("waiting");
   }
 }
 
-async function chooseFile(file: File): Promise<void> {
-  waitFor(file.name);
-  try {
-    await open(file.name, new Uint8Array(await file.arrayBuffer()), undefined);
-  } catch (problem) {
-    const known = fileProblemSentence(problem, language);
-    showHeader({
-      notice: known ?? say(DESK_TEXTS.notOpened, language, { name: file.name, problem: String(problem) }),
+async function saveCopy(): Promise<void> {
+  const name = openedFile.replace(/\.[^.]*$/, "");
+  if (!desk.canSave)
+    return showHeader({
+      notice: { kind: "refused", text: say(DESK_TEXTS.csvIsNotSaved, language, { name: openedFile }) },
     });
-    if (!known) reportError(problem);
-  } finally {
-    grid.classList.remove("waiting");
+  try {
+    const { bytes, sheetsLeftOut, typeAnew } = await desk.saveCopy();
+    const copy = say(DESK_TEXTS.copyName, language, { name });
+    offerDownload(copy, bytes);
+    hasUnsavedWork = false;
+    const sentences = [
+      say(DESK_TEXTS.saved, language, { name: copy }),
+      ...(sheetsLeftOut.length > 0 ? [say(DESK_TEXTS.leftOut, language, { sheets: sheetsLeftOut })] : []),
+      ...(typeAnew.length > 0 ? [say(DESK_TEXTS.typeAnew, language, { cells: typeAnew })] : []),
+    ];
+    showHeader({ notice: { kind: "done", text: sentences.join(" ") } });
+  } catch (problem) {
+    refuse(problem, (reason) => say(DESK_TEXTS.notSaved, language, { problem: reason }));
   }
+}
+
+/** A sentence for what went wrong with a file; what nobody foresaw is also reported as a mistake of the program. */
+function refuse(problem: unknown, unforeseen: (reason: string) => string): void {
+  const known = fileProblemSentence(problem, language);
+  const reason = problem instanceof Error ? problem.message : String(problem);
+  showHeader({ notice: { kind: "refused", text: known ?? unforeseen(reason) } });
+  if (known === undefined) reportError(problem);
+}
+
+function offerDownload(name: string, bytes: Uint8Array): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: WORKBOOK_TYPE }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 async function open(file: string, bytes: Uint8Array, sampleId: string | undefined): Promise<void> {
@@ -93,6 +130,10 @@ async function open(file: string, bytes: Uint8Array, sampleId: string | undefine
     language,
     onLanguage: (chosen) => void chooseLanguage(chosen),
   });
+  openedFile = file;
+  hasUnsavedWork = false;
+  await stopWatching?.();
+  stopWatching = await workbook.watchCells(() => (hasUnsavedWork = true));
   showHeader({ opened: sampleId ? { sampleId } : { file }, notice: undefined });
   showStatus();
 }
@@ -143,6 +184,13 @@ function acceptDroppedFiles(): void {
   });
 }
 
+/** The browser asks before a page with unsaved work is left. */
+function guardUnsavedWork(): void {
+  addEventListener("beforeunload", (event) => {
+    if (hasUnsavedWork) event.preventDefault();
+  });
+}
+
 async function start(): Promise<void> {
   nameParts();
   showHeader({});
@@ -152,6 +200,7 @@ async function start(): Promise<void> {
   grid.append(gridElement);
   desk = new OpenDesk(startEngine(gridElement, language, words), FUNCTIONS, language, showStatus);
   acceptDroppedFiles();
+  guardUnsavedWork();
   await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
   performance.mark("cordonbook-ready");
 }

@@ -1,7 +1,13 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
 import { DESK_TEXTS } from "../texts/desk";
 import { say, type Language, type Text } from "../texts/language";
 import type { SelectedCell } from "../workbook/desk/openDesk";
+
+export interface Notice {
+  readonly kind: "refused" | "done";
+  readonly text: string;
+}
 
 /** What stands above the grid. */
 export interface HeaderState {
@@ -9,13 +15,14 @@ export interface HeaderState {
   readonly samples: readonly { readonly id: string; readonly name: Text }[];
   /** The sample or the person's own file that is on the page; undefined before the first is open. */
   readonly opened: { readonly sampleId: string } | { readonly file: string } | undefined;
-  /** A sentence about a file that could not be opened. */
-  readonly notice: string | undefined;
+  /** What a person is told about a file: why it could not be opened, or what became of a copy. */
+  readonly notice: Notice | undefined;
 }
 
 export interface HeaderActions {
   chooseSample(id: string): void;
   chooseFile(file: File): void;
+  saveCopy(): void;
   closeNotice(): void;
 }
 
@@ -30,7 +37,7 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
       ${say(DESK_TEXTS.workbook, language)}
       <select
         id="workbook"
-        .value=${ownFile === undefined ? (sampleId ?? "") : "own"}
+        .value=${live(ownFile === undefined ? (sampleId ?? "") : "own")}
         @change=${(event: Event) => actions.chooseSample((event.target as HTMLSelectElement).value)}
       >
         ${ownFile === undefined ? nothing : html`<option value="own" selected>${ownFile}</option>`}
@@ -41,11 +48,14 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
       </select>
     </label>
     <button type="button" @click=${() => pickFile(actions)}>${say(DESK_TEXTS.openFile, language)}</button>
+    <button id="save-copy" type="button" @click=${actions.saveCopy}>
+      ${say(DESK_TEXTS.saveCopy, language)}
+    </button>
     ${
       state.notice === undefined
         ? nothing
-        : html`<div id="notice" role="alert">
-            <p>${state.notice}</p>
+        : html`<div id="notice" class=${state.notice.kind} role="alert">
+            <p>${state.notice.text}</p>
             <button type="button" @click=${actions.closeNotice}>${say(DESK_TEXTS.close, language)}</button>
           </div>`
     }

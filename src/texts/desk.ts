@@ -5,6 +5,38 @@ export const DESK_TEXTS = {
   appName: { en: "Cordonbook", es: "Cordonbook", fr: "Cordonbook" },
   workbook: { en: "Workbook", es: "Libro", fr: "Classeur" },
   openFile: { en: "Open a file…", es: "Abrir un archivo…", fr: "Ouvrir un fichier…" },
+  saveCopy: { en: "Save a copy", es: "Guardar una copia", fr: "Enregistrer une copie" },
+  saved: {
+    en: "{name} was made with everything that was changed here; look for it among your downloads.",
+    es: "Se creó {name} con todo lo que se cambió aquí; búsquelo entre sus descargas.",
+    fr: "{name} a été créé avec tout ce qui a été changé ici ; cherchez-le dans vos téléchargements.",
+  },
+  leftOut: {
+    en: "Not in it, because they were added or renamed here: the sheets {sheets}.",
+    es: "No están en él, porque se añadieron o renombraron aquí: las hojas {sheets}.",
+    fr: "N'y sont pas, car elles ont été ajoutées ou renommées ici : les feuilles {sheets}.",
+  },
+  typeAnew: {
+    en: "In Excel, type these formulas anew so that they fill all their cells: {cells}.",
+    es: "En Excel, escriba de nuevo estas fórmulas para que llenen todas sus celdas: {cells}.",
+    fr: "Dans Excel, saisissez à nouveau ces formules pour qu'elles remplissent toutes leurs cellules : {cells}.",
+  },
+  notSaved: {
+    en: "No copy was made: {problem}",
+    es: "No se hizo ninguna copia: {problem}",
+    fr: "Aucune copie n'a été faite : {problem}",
+  },
+  copyName: { en: "{name} (copy).xlsx", es: "{name} (copia).xlsx", fr: "{name} (copie).xlsx" },
+  csvIsNotSaved: {
+    en: "Copies can be saved of workbooks (.xlsx) only; {name} is a csv file.",
+    es: "Solo se guardan copias de libros (.xlsx); {name} es un archivo csv.",
+    fr: "On ne peut enregistrer une copie que d'un classeur (.xlsx) ; {name} est un fichier csv.",
+  },
+  unsaved: {
+    en: "What was changed on the page is not saved yet. Open another workbook all the same?",
+    es: "Lo que se cambió en la página aún no está guardado. ¿Abrir otro libro de todos modos?",
+    fr: "Ce qui a été changé sur la page n'est pas encore enregistré. Ouvrir quand même un autre classeur ?",
+  },
   gridLabel: { en: "Spreadsheet", es: "Hoja de cálculo", fr: "Feuille de calcul" },
   paneLabel: { en: "Cordonbook pane", es: "Panel de Cordonbook", fr: "Volet Cordonbook" },
   statusLabel: { en: "Selected cell", es: "Celda seleccionada", fr: "Cellule sélectionnée" },

@@ -1,3 +1,4 @@
+import type { CellValue } from "../survey/cell";
 import type { SheetArea } from "../survey/sheetArea";
 
 export type HostName = "excel" | "desk" | "file" | "memory";
@@ -86,7 +87,13 @@ export interface SurveyWorkbook {
 
 export type CellWrite =
   | { readonly row: number; readonly column: number; readonly value: string | number | boolean | null }
-  | { readonly row: number; readonly column: number; readonly formula: string };
+  | {
+      readonly row: number;
+      readonly column: number;
+      readonly formula: string;
+      /** What a file shows in the cell until a spreadsheet calculates it; hosts that calculate need none. */
+      readonly shown?: CellValue;
+    };
 
 /** Why a host could not do what was asked; the sentence is in src/texts/workbook.ts by `code`. */
 export class WorkbookProblem extends Error {

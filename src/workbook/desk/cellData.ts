@@ -22,15 +22,18 @@ const READS_AS_SOMETHING_ELSE = /^\s*(?:[-=+@'#.,\d$€£(]|true\s*$|false\s*$)/
 /** Takes away whatever stood in a cell before: value, formula, rich text. */
 export const EMPTY_CELL = { v: null, f: null, si: null, p: null, t: null } satisfies ICellData;
 
-/** What the engine holds in a cell, as the rest of the project sees it. */
-export function cellValueOf(cell: Nullable<ICellData>): CellValue {
+/** What the engine holds in a cell, as the rest of the project sees it; a formula elsewhere may have filled it. */
+export function cellValueOf(
+  cell: Nullable<ICellData>,
+  isWorkedOut = cell ? hasFormula(cell) : false,
+): CellValue {
   if (!cell) return null;
   if (cell.p) return cell.p.body?.dataStream.replace(/\r\n$/, "") ?? null;
   const { v, t } = cell;
   if (v === null || v === undefined || v === "") return null;
   if (t === CellValueType.BOOLEAN) return v === 1 || v === true || v === "TRUE";
   if (typeof v === "string") {
-    if (hasFormula(cell) && ERRORS.has(v)) return { error: v };
+    if (isWorkedOut && ERRORS.has(v)) return { error: v };
     return t === CellValueType.NUMBER ? Number(v) : v;
   }
   return v;

@@ -22,6 +22,7 @@ import {
 import { cellDataOf, cellValueOf, EMPTY_CELL, hasFormula } from "./cellData";
 import { CellMarks } from "./cellMarks";
 import { changedRanges } from "./changedRanges";
+import type { Area } from "./sheetLook";
 import { columnWidths, frozenHeader, ownSheetCells, rowHeights, type Matrix } from "./ownSheetData";
 
 type FWorkbook = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
@@ -40,6 +41,8 @@ const SPARE_COLUMNS = 6;
 /** The workbook that is open on the desk page: the pane and the checks over the open spreadsheet engine. */
 export class DeskWorkbook implements SurveyWorkbook {
   readonly host = "desk";
+  /** What was last written into each sheet of ours, by the sheet's name in lower case. */
+  readonly ownContents = new Map<string, OwnSheet>();
   private readonly marks: CellMarks;
   private readonly commands: ICommandService;
   private readonly formulas: FormulaDataModel;
@@ -61,6 +64,13 @@ export class DeskWorkbook implements SurveyWorkbook {
   /** Resolves when every formula has its value. */
   async calculated(): Promise<void> {
     await this.settling;
+  }
+
+  /** The areas of a sheet that one formula each fills. */
+  filledByFormula(name: string): Area[] {
+    const sheet = this.sheet(name);
+    const ranges = this.formulas.getArrayFormulaRange()[this.workbook.getId()]?.[sheet.getSheetId()] ?? {};
+    return Object.values(ranges).flatMap((row) => Object.values(row as Record<number, Area>));
   }
 
   async sheetNames(): Promise<string[]> {
@@ -94,7 +104,7 @@ export class DeskWorkbook implements SurveyWorkbook {
       for (const key of new Set([...Object.keys(stored), ...Object.keys(spilledRow)])) {
         const column = Number(key);
         const cell = stored[column];
-        const value = cellValueOf(cell) ?? cellValueOf(spilledRow[column]);
+        const value = cellValueOf(cell) ?? cellValueOf(spilledRow[column], true);
         const formula = cell && hasFormula(cell) ? this.formulaOf(row, column, sheetId, unitId) : null;
         if (formula !== null) formulas.set(`${row} ${column}`, formula);
         if (value === null && formula === null) continue;
@@ -128,6 +138,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     if (there && !isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.getSheetName() });
     if (there) this.rewrite(there, layout, content);
     else this.insert(layout, content);
+    this.ownContents.set(content.sheet.toLowerCase(), content);
   }
 
   async isOwnSheet(name: string): Promise<boolean> {

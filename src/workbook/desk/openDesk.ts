@@ -7,10 +7,13 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { CordonFunction } from "../../functions/cordonFunction";
 import type { Language } from "../../texts/language";
+import { isCsvName } from "../file/openWorkbook";
+import { WorkbookProblem } from "../surveyWorkbook";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
 import { loadWorkbook } from "./loadWorkbook";
 import { describeFunctions, registerFunctions } from "./registerFunctions";
+import { savedCopy, type SavedCopy } from "./savedCopy";
 import { LOCALES, type EngineWords } from "./startEngine";
 import { workbookData } from "./workbookData";
 
@@ -31,7 +34,7 @@ const TELLING: ReadonlySet<string> = new Set([
 /** The desk: one workbook at a time over one engine, with every CORDON function in its formula language. */
 export class OpenDesk {
   private readonly sentences = new ErrorSentences();
-  private opened: { id: string } | undefined;
+  private opened: { id: string; file: string; bytes: Uint8Array; workbook: DeskWorkbook } | undefined;
   private telling: number | undefined;
 
   constructor(
@@ -47,9 +50,10 @@ export class OpenDesk {
     const isFirst = this.opened === undefined;
     if (this.opened) this.engine.disposeUnit(this.opened.id);
     const workbook = this.engine.createWorkbook(data);
-    this.opened = { id: workbook.getId() };
+    const desk = new DeskWorkbook(this.engine, workbook);
+    this.opened = { id: workbook.getId(), file, bytes, workbook: desk };
     if (isFirst) this.begin(workbook.getActiveSheet().getInject());
-    return new DeskWorkbook(this.engine, workbook);
+    return desk;
   }
 
   /** The engine's formula part is there only when a first workbook is open. */
@@ -58,6 +62,19 @@ export class OpenDesk {
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
       if (TELLING.has(id)) this.tellSoon();
     });
+  }
+
+  /** True where `saveCopy` can make a file: what was opened is a workbook and no csv file. */
+  get canSave(): boolean {
+    return this.opened !== undefined && !isCsvName(this.opened.file);
+  }
+
+  /** A copy of the open workbook's file with everything that was changed on the page. */
+  async saveCopy(): Promise<SavedCopy> {
+    if (!this.opened || !this.canSave)
+      throw new WorkbookProblem("notAWorkbook", { file: this.opened?.file ?? "" });
+    const { file, bytes, workbook } = this.opened;
+    return savedCopy(file, bytes, workbook);
   }
 
   /** Another language for menus, function help and the sentences of errors; the workbook stays as it is. */

@@ -1,6 +1,6 @@
 import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import { CalculationMode, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
 import {
   UniverSheetsTablePlugin,
@@ -42,6 +42,7 @@ export function startEngine(container: HTMLElement, language: Language, words: E
       toolbar: false,
       formulaBar: true,
       disableAutoFocus: true,
+      formula: { initialFormulaComputing: CalculationMode.FORCED },
       sheets: { disableForceStringMark: true, disableForceStringAlert: true },
     }),
     UniverSheetsNotePreset(),

@@ -1,9 +1,10 @@
+import type { CellValue } from "../../survey/cell";
 import { cellAddress } from "../address";
 import { storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";
 import { cellXml } from "./ownSheetXml";
 import { numberOf } from "./shiftFormula";
-import { spliced, xmlSpans, xmlText, type Splice, type XmlSpan } from "./xmlSpans";
+import { spliced, xmlAttribute, xmlSpans, xmlText, type Splice, type XmlSpan } from "./xmlSpans";
 
 /** The sheet with these cells written; every other cell keeps its bytes, a written one keeps its style. */
 export function withCells(xml: string, cells: readonly CellWrite[]): string {
@@ -84,7 +85,7 @@ function rowSplices(
     const there = cells.get(column);
     if (there) {
       const style = Number(there.attributes.s ?? 0);
-      const text = written(cell, row, column, style, p);
+      const text = keptFormula(xml, there, cell, p) ?? written(cell, row, column, style, p);
       const blank = style === 0 ? "" : `<${p}c r="${cellAddress(row, column)}" s="${style}"/>`;
       splices.push({ start: there.start, end: there.end, text: text === "" ? blank : text });
       continue;
@@ -105,5 +106,40 @@ function rowSplices(
 function written(cell: CellWrite, row: number, column: number, style: number, p: string): string {
   const address = cellAddress(row, column);
   if (!("formula" in cell)) return cellXml(address, cell.value, style, p);
-  return `<${p}c r="${address}"${style === 0 ? "" : ` s="${style}"`}><${p}f>${xmlText(storedFormula(cell.formula))}</${p}f></${p}c>`;
+  const attributes = `r="${address}"${style === 0 ? "" : ` s="${style}"`}`;
+  return formulaCell(attributes, `<${p}f>${xmlText(storedFormula(cell.formula))}</${p}f>`, cell.shown, p);
+}
+
+/** A cell that already holds the formula keeps it as it is stored, spilled or shared, and only shows another value. */
+function keptFormula(xml: string, there: XmlSpan, cell: CellWrite, p: string): string | undefined {
+  if (!("formula" in cell) || cell.shown === undefined) return undefined;
+  const stored = new RegExp(`<${p}f\\b[^>]*>([^<]*)</${p}f>`).exec(
+    xml.slice(there.openEnd, there.closeStart),
+  );
+  if (!stored || plainText(stored[1]) !== storedFormula(cell.formula)) return undefined;
+  const attributes = Object.entries(there.attributes)
+    .filter(([name]) => name !== "t")
+    .map(([name, value]) => `${name}="${xmlAttribute(value)}"`)
+    .join(" ");
+  return formulaCell(attributes, stored[0], cell.shown, p);
+}
+
+function formulaCell(attributes: string, formula: string, shown: CellValue | undefined, p: string): string {
+  const [type, value] = storedValue(shown);
+  const text = value === undefined ? "" : `<${p}v>${xmlText(value)}</${p}v>`;
+  return `<${p}c ${attributes}${type === "" ? "" : ` t="${type}"`}>${formula}${text}</${p}c>`;
+}
+
+/** Type and text of the value beside a formula. */
+function storedValue(shown: CellValue | undefined): [type: string, value: string | undefined] {
+  if (shown === undefined || shown === null) return ["", undefined];
+  if (typeof shown === "object") return ["e", shown.error];
+  if (typeof shown === "boolean") return ["b", shown ? "1" : "0"];
+  return typeof shown === "string" ? ["str", shown] : ["", String(shown)];
+}
+
+const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
+
+function plainText(xml: string): string {
+  return xml.replace(/&(amp|lt|gt|quot|apos);/g, (_whole, name: string) => ENTITIES[name]);
 }

@@ -1,0 +1,117 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { unzipSync } from "fflate";
+import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
+import { hasValidator, openXmlFaults } from "../samples/openXmlFaults";
+import { packageFaults } from "../samples/packageFaults";
+import { Desk } from "./deskPage";
+
+const ORIGINAL = "sample-workbooks/larkmoor-mistakes.xlsx";
+
+describe("saving a copy from the desk page", () => {
+  let desk: Desk;
+  const folder = mkdtempSync(path.join(tmpdir(), "cordonbook-copy-"));
+  const copyPath = path.join(folder, "copy.xlsx");
+
+  beforeAll(async () => {
+    desk = await Desk.start();
+  }, 120_000);
+  afterAll(async () => {
+    await desk?.stop();
+    rmSync(folder, { recursive: true });
+  });
+
+  test("what was typed, decided and written by the pane is in the file", async () => {
+    const page = await desk.open("mistakes");
+    await page.goToSheet("Blocks");
+    await page.type("B2", "Frontenac");
+    await page.type("U1", "typed beside the table");
+    await page.type("U2", '=CORDON.NODEBUDGET(3,"30+10")');
+    await page.type("U3", "=1+1=2");
+    expect(await page.shows("U2", "50")).toBe("50");
+    await page.check();
+    await page.pane.locator("#write-findings").click();
+    await page.page.locator("#grid").getByText("Findings", { exact: true }).waitFor();
+    const [download] = await Promise.all([
+      page.page.waitForEvent("download"),
+      page.page.locator("#save-copy").click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("larkmoor-mistakes (copy).xlsx");
+    await download.saveAs(copyPath);
+    await page.page.locator("#notice.done").waitFor();
+    await page.picture("desk-saved-copy");
+    expect(page.problems).toEqual([]);
+    await page.close();
+
+    const copy = await openWorkbookFile(copyPath);
+    const blocks = await copy.readSheet("Blocks");
+    const at = (row: number, column: number) =>
+      [
+        blocks.values[row - blocks.firstRow][column - blocks.firstColumn],
+        blocks.formulaAt(row - blocks.firstRow, column - blocks.firstColumn),
+      ] as const;
+    expect(at(2, 2)).toEqual(["Frontenac", null]);
+    expect(at(1, 21)).toEqual(["typed beside the table", null]);
+    expect(at(2, 21)).toEqual([50, '=CORDON.NODEBUDGET(3,"30+10")']);
+    expect(at(3, 21)).toEqual([true, "=1+1=2"]);
+    const findings = await copy.readSheet("Findings");
+    expect(findings.values.length).toBeGreaterThan(15);
+    await copy.close();
+  });
+
+  test("sheets that nobody touched keep their bytes, and the file has no fault", async () => {
+    const before = unzipSync(new Uint8Array(readFileSync(ORIGINAL)));
+    const bytes = new Uint8Array(readFileSync(copyPath));
+    const after = unzipSync(bytes);
+    const changed = Object.keys(before).filter(
+      (name) => Buffer.compare(Buffer.from(before[name]), Buffer.from(after[name] ?? [])) !== 0,
+    );
+    expect(changed.filter((name) => /^xl\/worksheets\/sheet\d+\.xml$/.test(name))).toHaveLength(1);
+    expect(changed.filter((name) => /tables|theme|sharedStrings/.test(name))).toEqual([]);
+    expect(packageFaults(bytes)).toEqual([]);
+    expect(hasValidator ? await openXmlFaults(copyPath) : []).toEqual([]);
+  });
+
+  test("an untouched season is saved byte for byte, since every formula comes to what stands in the file", async () => {
+    const page = await desk.open("clean");
+    await page.goToSheet("Figures");
+    await page.picture("desk-figures");
+    const [download] = await Promise.all([
+      page.page.waitForEvent("download"),
+      page.page.locator("#save-copy").click(),
+    ]);
+    const saved = readFileSync(await download.path());
+    expect(Buffer.compare(saved, readFileSync("sample-workbooks/larkmoor-clean.xlsx"))).toBe(0);
+    await page.close();
+  });
+
+  test("a csv file is not saved as something else", async () => {
+    const page = await desk.open("clean");
+    await page.openFile("counts.csv", Buffer.from("Block,Row\nNorth Bench,1\n"));
+    await page.page.locator("#save-copy").click();
+    await page.page.locator("#notice.refused").getByText("counts.csv is a csv file").waitFor();
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
+
+  test("a file that cannot be read leaves the workbook as it is and is named", async () => {
+    const page = await desk.open("clean");
+    await page.type("H3", "typed");
+    const [chooser] = await Promise.all([
+      page.page.waitForEvent("filechooser"),
+      page.page.locator("#top button").first().click(),
+    ]);
+    page.page.once("dialog", (dialog) => void dialog.accept());
+    await chooser.setFiles({
+      name: "broken.xlsx",
+      mimeType: "application/octet-stream",
+      buffer: Buffer.from("no workbook"),
+    });
+    await page.page.locator("#notice.refused").getByText("broken.xlsx").waitFor();
+    expect(await page.shows("H3", "typed")).toBe("typed");
+    await page.picture("desk-refused-file");
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
+});
