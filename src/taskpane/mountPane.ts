@@ -4,6 +4,7 @@ import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
 import { FIRST_CHECK_STATE } from "./check/checkState";
 import { FIRST_GAPS_STATE } from "./gaps/gapsState";
 import { FIRST_DECIDE_STATE } from "./decide/decideState";
+import { FIRST_OUTLOOK_STATE } from "./outlook/outlookState";
 import { FIRST_SETTINGS_STATE } from "./settings/settingsState";
 import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
 import { paneView } from "./paneView";
@@ -56,6 +57,7 @@ export function mountPane(
     check: FIRST_CHECK_STATE,
     gaps: FIRST_GAPS_STATE,
     decide: FIRST_DECIDE_STATE,
+    outlook: FIRST_OUTLOOK_STATE,
     settings: FIRST_SETTINGS_STATE,
     functions: FIRST_FUNCTIONS_STATE,
   };

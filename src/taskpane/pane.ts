@@ -3,10 +3,11 @@ import type { Language, Text, TextFacts } from "../texts/language";
 import type { CheckState } from "./check/checkState";
 import type { SettingsState } from "./settings/settingsState";
 import type { DecideState } from "./decide/decideState";
+import type { OutlookState } from "./outlook/outlookState";
 import type { GapsState } from "./gaps/gapsState";
 import type { FunctionsState } from "./functions/functionsState";
 
-export type PageId = "check" | "gaps" | "decide" | "settings" | "functions";
+export type PageId = "check" | "gaps" | "decide" | "outlook" | "settings" | "functions";
 
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
 export interface PaneState {
@@ -21,6 +22,7 @@ export interface PaneState {
   readonly check: CheckState;
   readonly gaps: GapsState;
   readonly decide: DecideState;
+  readonly outlook: OutlookState;
   readonly settings: SettingsState;
   readonly functions: FunctionsState;
 }

@@ -232,6 +232,26 @@ export const paneStyles = css`
     );
     font-weight: var(--fontWeightBold);
   }
+  .range {
+    display: block;
+    inline-size: 100%;
+    block-size: 20px;
+  }
+  .scale {
+    fill: var(--colorNeutralStroke2);
+  }
+  .band {
+    fill: var(--colorBrandBackground2Hover);
+  }
+  .likely,
+  .target {
+    stroke: var(--colorNeutralForeground1);
+    stroke-width: 2px;
+    vector-effect: non-scaling-stroke;
+  }
+  .target {
+    stroke-dasharray: 3 2;
+  }
   .unseen {
     position: absolute;
     inline-size: 1px;
@@ -254,6 +274,16 @@ export const paneStyles = css`
     overflow-wrap: anywhere;
   }
   @media (forced-colors: active) {
+    .scale {
+      fill: GrayText;
+    }
+    .band {
+      fill: Highlight;
+    }
+    .likely,
+    .target {
+      stroke: CanvasText;
+    }
     .worst {
       border: 3px double CanvasText;
     }

@@ -3,6 +3,7 @@ import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
 import { gapsPage } from "./gaps/gapsPage";
 import { decidePage } from "./decide/decidePage";
+import { outlookPage } from "./outlook/outlookPage";
 import { settingsPage } from "./settings/settingsPage";
 import { functionsPage } from "./functions/functionsPage";
 import type { PageId, Pane } from "./pane";
@@ -14,6 +15,7 @@ const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
   { id: "gaps", page: gapsPage },
   { id: "decide", page: decidePage },
+  { id: "outlook", page: outlookPage },
   { id: "settings", page: settingsPage },
   { id: "functions", page: functionsPage },
 ];

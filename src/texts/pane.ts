@@ -7,6 +7,7 @@ export const PAGE_NAMES = {
   check: t("Check", "Revisar", "Vérifier"),
   gaps: t("Gaps", "Huecos", "Vides"),
   decide: t("Decide", "Decidir", "Choisir"),
+  outlook: t("Outlook", "Pronóstico", "Prévision"),
   settings: t("Settings", "Ajustes", "Réglages"),
   functions: t("Functions", "Funciones", "Fonctions"),
 } as const satisfies Record<string, Text>;
@@ -506,6 +507,7 @@ export const DECIDE_TEXTS = {
     "No se encontró ninguna planta con cordones candidatos. Siguiente paso: cuéntelos en la hoja Cordones, uno por fila.",
     "Aucun cep avec des cordons candidats. Prochaine étape : comptez-les dans la feuille Cordons, un par ligne.",
   ),
+  write: t("Write Cordon choice sheet", "Escribir hoja de decisión", "Écrire la feuille des choix"),
   sum: t(
     "{all} vines: {ask} to ask about, {lay} where a cane is laid, {trunks} with too few sound trunks.",
     "{all} plantas: {ask} por preguntar, {lay} donde se tiende un sarmiento, {trunks} con pocos troncos sanos.",
@@ -553,4 +555,128 @@ export const DECIDE_TEXTS = {
     "Las filas de esta planta cambiaron entretanto; no se escribió nada. Decida otra vez.",
     "Les lignes de ce cep ont changé entre-temps ; rien n'a été écrit. Décidez encore.",
   ),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the page that shows what crop the pruning leaves. */
+export const OUTLOOK_TEXTS = {
+  title: t("What crop that leaves", "Qué cosecha deja eso", "Quelle récolte cela laisse"),
+  intro: t(
+    "From the cordons that stay to shoots, clusters and crop, with a range. Later counts narrow it.",
+    "De los cordones que quedan a brotes, racimos y cosecha, con un rango. Los conteos posteriores lo estrechan.",
+    "Des cordons qui restent aux pousses, grappes et récolte, avec une fourchette. Les comptages suivants la resserrent.",
+  ),
+  work: t("Work out the outlook", "Calcular el pronóstico", "Calculer la prévision"),
+  progress: t("Progress of the outlook", "Avance del pronóstico", "Avancement de la prévision"),
+  none: t(
+    "No block was found. Next step: list your blocks on a sheet with the heads Block, Vines, Row spacing, Vine spacing, Cluster weight.",
+    "No se encontró ningún cuartel. Siguiente paso: anote sus cuarteles en una hoja con los encabezados Cuartel, Plantas, Entre hileras, Entre plantas, Peso del racimo.",
+    "Aucune parcelle trouvée. Prochaine étape : listez vos parcelles dans une feuille aux en-têtes Parcelle, Ceps, Entre rangs, Entre ceps, Poids de grappe.",
+  ),
+  caution: t(
+    "A winter outlook often misses by a third. It advises; frost, hail, birds and disease are not in it, and a local adviser knows your site.",
+    "Un pronóstico de invierno falla a menudo en un tercio. Aconseja; no incluye heladas, granizo, aves ni enfermedades, y un asesor local conoce su sitio.",
+    "Une prévision d'hiver se trompe souvent d'un tiers. Elle conseille ; gel, grêle, oiseaux et maladies n'y sont pas, et un conseiller local connaît votre lieu.",
+  ),
+  write: t("Write Outlook sheet", "Escribir hoja de pronóstico", "Écrire la feuille de prévision"),
+  cannotSay: t(
+    "Nothing can be said of this block yet; what is lacking stands below.",
+    "Aún no se puede decir nada de este cuartel; abajo está lo que falta.",
+    "On ne peut encore rien dire de cette parcelle ; ce qui manque est ci-dessous.",
+  ),
+  crop: t(
+    "Likely {likely} {unit}; {low} to {high} in {percent} of 100 cases like this.",
+    "Probable {likely} {unit}; de {low} a {high} en {percent} de cada 100 casos así.",
+    "Probable {likely} {unit} ; de {low} à {high} dans {percent} cas sur 100 de ce genre.",
+  ),
+  stages: t("Stage by stage", "Etapa por etapa", "Étape par étape"),
+  bar: t(
+    "{stage}: low {low}, likely {likely}, high {high} {unit}",
+    "{stage}: bajo {low}, probable {likely}, alto {high} {unit}",
+    "{stage} : bas {low}, probable {likely}, haut {high} {unit}",
+  ),
+  ends: t(
+    "{low} – {likely} – {high} {unit}",
+    "{low} – {likely} – {high} {unit}",
+    "{low} – {likely} – {high} {unit}",
+  ),
+  aVine: t(
+    "A vine: about {clusters} clusters, {low} to {high} {unit}.",
+    "Una planta: unos {clusters} racimos, de {low} a {high} {unit}.",
+    "Un cep : environ {clusters} grappes, de {low} à {high} {unit}.",
+  ),
+  target: t(
+    "The dashed line is the target, {value} {unit}.",
+    "La línea discontinua es la meta, {value} {unit}.",
+    "La ligne en tirets est l'objectif, {value} {unit}.",
+  ),
+  spread: t("Where the doubt comes from", "De dónde viene la duda", "D'où vient le doute"),
+  share: t("{percent} %: {source}", "{percent} %: {source}", "{percent} % : {source}"),
+  steps: t("What would narrow it", "Qué lo estrecharía", "Ce qui la resserrerait"),
+  load: t("Crop load", "Relación de carga", "Rapport de charge"),
+  thinning: t("Thinning to the target", "Aclareo hasta la meta", "Éclaircissage vers l'objectif"),
+  noThinning: t(
+    "The counted clusters lie at or under the target: nothing has to go.",
+    "Los racimos contados no pasan de la meta: no hay que quitar nada.",
+    "Les grappes comptées ne dépassent pas l'objectif : rien à enlever.",
+  ),
+  keep: t(
+    "Every vine keeps at most {keep} clusters; about {hours} hours of one person.",
+    "Cada planta conserva como máximo {keep} racimos; unas {hours} horas de una persona.",
+    "Chaque cep garde au plus {keep} grappes ; environ {hours} heures d'une personne.",
+  ),
+  group: t("Vines", "Plantas", "Ceps"),
+  vines: t("How many", "Cuántas", "Combien"),
+  remove: t("Take off", "Quitar", "Enlever"),
+  left: t("Left", "Quedan", "Restent"),
+  young: t(
+    "Year {leaf} of a young block: at most {clusters} clusters a vine; it carries about {likely}.",
+    "Año {leaf} de un cuartel joven: como máximo {clusters} racimos por planta; lleva unos {likely}.",
+    "Année {leaf} d'une jeune parcelle : au plus {clusters} grappes par cep ; elle en porte environ {likely}.",
+  ),
+  held: t(
+    "{stage}: picked {percent} % of the likely crop, within its range.",
+    "{stage}: se cosechó {percent} % de lo probable, dentro del rango.",
+    "{stage} : récolté {percent} % du probable, dans la fourchette.",
+  ),
+  missed: t(
+    "{stage}: picked {percent} % of the likely crop, outside its range.",
+    "{stage}: se cosechó {percent} % de lo probable, fuera del rango.",
+    "{stage} : récolté {percent} % du probable, hors de la fourchette.",
+  ),
+  lacking: t("What the sheets lack", "Qué falta en las hojas", "Ce qui manque aux feuilles"),
+  figures: t("What your own harvests say", "Lo que dicen sus cosechas", "Ce que disent vos récoltes"),
+  figure: t(
+    "{figure}{cultivar}: {now} in force, {value} by your own years.",
+    "{figure}{cultivar}: {now} en uso, {value} según sus años.",
+    "{figure}{cultivar} : {now} en vigueur, {value} d'après vos années.",
+  ),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the sheet that lists the outlook. */
+export const OUTLOOK_SHEET_TEXTS = {
+  sheet: t("Outlook", "Pronóstico", "Prévision"),
+  title: t(
+    "Crop to expect, block by block",
+    "Cosecha esperada, por cuartel",
+    "Récolte attendue, par parcelle",
+  ),
+  made: t(
+    "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
+    "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
+    "Écrite par Cordonbook le {date} ; elle est réécrite à chaque fois : n'y tapez rien.",
+  ),
+  block: t("Block", "Cuartel", "Parcelle"),
+  stage: t("Stage", "Etapa", "Étape"),
+  confidence: t("Confidence", "Confianza", "Confiance"),
+  clusters: t("Clusters a vine", "Racimos por planta", "Grappes par cep"),
+  vineLow: t("Vine, low ({unit})", "Planta, bajo ({unit})", "Cep, bas ({unit})"),
+  vineLikely: t("Vine, likely ({unit})", "Planta, probable ({unit})", "Cep, probable ({unit})"),
+  vineHigh: t("Vine, high ({unit})", "Planta, alto ({unit})", "Cep, haut ({unit})"),
+  areaLow: t("Area, low ({unit})", "Superficie, bajo ({unit})", "Surface, bas ({unit})"),
+  areaLikely: t("Area, likely ({unit})", "Superficie, probable ({unit})", "Surface, probable ({unit})"),
+  areaHigh: t("Area, high ({unit})", "Superficie, alto ({unit})", "Surface, haut ({unit})"),
+  cropLow: t("Block, low ({unit})", "Cuartel, bajo ({unit})", "Parcelle, bas ({unit})"),
+  cropLikely: t("Block, likely ({unit})", "Cuartel, probable ({unit})", "Parcelle, probable ({unit})"),
+  cropHigh: t("Block, high ({unit})", "Cuartel, alto ({unit})", "Parcelle, haut ({unit})"),
+  widest: t("Most of the doubt", "La mayor duda", "L'essentiel du doute"),
 } as const satisfies Record<string, Text>;

@@ -80,6 +80,15 @@ describe("the page on which cordons are decided", () => {
     expect(await pane.page.locator("#decide-result").innerText()).toContain("0 to ask about");
   });
 
+  test("writes the Cordon choice sheet, and again over it", async () => {
+    pane = await browser.open(COUNTS);
+    await decide();
+    for (let run = 0; run < 2; run += 1) {
+      await pane.button("Write Cordon choice sheet").click();
+      await pane.page.getByText("The sheet Cordon choice was written: 7 rows").waitFor();
+    }
+  });
+
   test("goes to a cordon's cell", async () => {
     pane = await browser.open(COUNTS);
     await decide();

@@ -7,11 +7,15 @@ import type { DecidedVine } from "../../survey/decideSurvey";
 import type { Survey } from "../../survey/survey";
 import { VERDICT_WORDS } from "../../texts/choice";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
+import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
+import { ownSheetName } from "../../workbook/actions/ownSheetName";
+import { choiceSheet } from "../../workbook/results/choiceSheet";
 import { choiceField } from "../fields";
 import { foldsOf } from "../folds";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
+import { writtenDate } from "../writtenDate";
 import {
   VINES_LISTED,
   countVines,
@@ -82,6 +86,14 @@ function result(
       >${pane.say(DECIDE_TEXTS.sum, counts)}</fluent-message-bar
     >
     <p class="small">${pane.say(DECIDE_TEXTS.caution)}</p>
+    <div class="buttons">
+      <fluent-button
+        id="write-choice"
+        size="small"
+        @click=${() => void pane.attempt(() => writeChoice(pane, survey, vines))}
+        >${pane.say(DECIDE_TEXTS.write)}</fluent-button
+      >
+    </div>
     ${choiceField({
       id: "decide-shown",
       label: pane.say(DECIDE_TEXTS.show),
@@ -122,6 +134,14 @@ function result(
           </div>`
         : nothing
     }`;
+}
+
+async function writeChoice(pane: Pane, survey: Survey, vines: readonly DecidedVine[]): Promise<void> {
+  const { language } = pane.state;
+  const content = choiceSheet(vines, language, survey.unitSystem, writtenDate(pane.today, language));
+  const sheet = await ownSheetName(pane.workbook, RESULT_SHEET_TEXTS.choice, language);
+  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
 }
 
 function vineItem(pane: Pane, page: DecideState, survey: Survey, vine: DecidedVine): TemplateResult {

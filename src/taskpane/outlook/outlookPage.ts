@@ -1,0 +1,312 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { CropOutlook } from "../../domain/outlook/cropOutlook";
+import type { Range } from "../../domain/outlook/productRange";
+import type { BlockOutlook } from "../../survey/blockOutlook";
+import { areaCropIn, blockCropIn, threeDigits, vineCropIn, type ShownCrop } from "../../survey/cropWords";
+import {
+  CROP_LOAD_UNSURE,
+  CROP_LOAD_VERDICTS,
+  FARM_FIGURES,
+  FARM_FIGURE_WEIGHT,
+  NEXT_STEPS,
+  OUTLOOK_LACKS,
+  SPREAD_SOURCES,
+  STAGE_NAMES,
+} from "../../texts/outlook";
+import { CHECK_TEXTS, OUTLOOK_SHEET_TEXTS, OUTLOOK_TEXTS } from "../../texts/pane";
+import { ownSheetName } from "../../workbook/actions/ownSheetName";
+import { outlookSheet } from "../../workbook/results/outlookSheet";
+import { choiceField } from "../fields";
+import type { Pane } from "../pane";
+import { progressBar } from "../progressBar";
+import { writtenDate } from "../writtenDate";
+import type { OutlookState } from "./outlookState";
+import { rangeBar } from "./rangeBar";
+import { scaleEnd } from "./scaleEnd";
+import { workOutlook } from "./workOutlook";
+
+/** The page that shows what crop the pruning leaves. */
+export function outlookPage(pane: Pane): TemplateResult {
+  const page = pane.state.outlook;
+  return html`<h1>${pane.say(OUTLOOK_TEXTS.title)}</h1>
+    <p class="quiet">${pane.say(OUTLOOK_TEXTS.intro)}</p>
+    ${
+      page.progress === undefined
+        ? html`<div class="buttons">
+            <fluent-button
+              id="work-outlook"
+              appearance="primary"
+              @click=${() => pane.start((signal) => workOutlook(pane, signal))}
+              >${pane.say(OUTLOOK_TEXTS.work)}</fluent-button
+            >
+          </div>`
+        : progressBar(pane, {
+            name: pane.say(OUTLOOK_TEXTS.progress),
+            step: page.progress.text,
+            done: page.progress.done,
+          })
+    }
+    ${page.blocks === undefined || page.progress !== undefined ? nothing : result(pane, page, page.blocks)}`;
+}
+
+function result(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[]): TemplateResult {
+  if (blocks.length === 0)
+    return html`<fluent-message-bar intent="info" layout="singleline"
+      >${pane.say(OUTLOOK_TEXTS.none)}</fluent-message-bar
+    >`;
+  const chosen = blocks.find(({ inputs }) => inputs.block === page.block) ?? blocks[0];
+  return html`<p class="small">${pane.say(OUTLOOK_TEXTS.caution)}</p>
+    <div class="buttons">
+      <fluent-button
+        id="write-outlook"
+        size="small"
+        @click=${() => void pane.attempt(() => write(pane, page, blocks))}
+        >${pane.say(OUTLOOK_TEXTS.write)}</fluent-button
+      >
+    </div>
+    ${choiceField({
+      id: "outlook-block",
+      label: pane.say(OUTLOOK_SHEET_TEXTS.block),
+      value: chosen.inputs.block,
+      options: blocks.map(({ inputs: { block } }) => ({ value: block, label: block })),
+      onChoose: (block) => pane.change((state) => ({ ...state, outlook: { ...state.outlook, block } })),
+    })}
+    ${blockView(pane, page, chosen)} ${figuresView(pane, page)}`;
+}
+
+async function write(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[]): Promise<void> {
+  const { language } = pane.state;
+  const content = outlookSheet(blocks, language, page.unitSystem, writtenDate(pane.today, language));
+  const sheet = await ownSheetName(pane.workbook, OUTLOOK_SHEET_TEXTS.sheet, language);
+  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
+}
+
+function blockView(pane: Pane, page: OutlookState, outlook: BlockOutlook): TemplateResult {
+  const { inputs, latest, stages } = outlook;
+  const lacks = inputs.lacking.map(({ code }) => html`<li>${pane.say(OUTLOOK_LACKS[code])}</li>`);
+  return html`${
+    latest === undefined
+      ? html`<fluent-message-bar intent="warning" layout="singleline"
+          >${pane.say(OUTLOOK_TEXTS.cannotSay)}</fluent-message-bar
+        >`
+      : html`<p id="outlook-crop"><strong>${cropWords(pane, page, latest)}</strong></p>
+          ${stageBars(pane, page, outlook, stages)} ${spreadView(pane, latest)}
+          ${stepsView(pane, page, outlook)} ${loadView(pane, outlook)} ${thinningView(pane, outlook)}
+          ${harvestView(pane, outlook)}`
+  }
+  ${
+    lacks.length === 0
+      ? nothing
+      : html`<h2>${pane.say(OUTLOOK_TEXTS.lacking)}</h2>
+          <ul>
+            ${lacks}
+          </ul>`
+  }`;
+}
+
+/** Range and likely value in one unit, as words. */
+function rangeWords(pane: Pane, range: Range, shown: (value: number) => ShownCrop) {
+  const words = (value: number) => threeDigits(shown(value).value, pane.state.language);
+  return {
+    low: words(range.low),
+    likely: words(range.likely),
+    high: words(range.high),
+    unit: shown(range.likely).unit,
+  };
+}
+
+function cropWords(pane: Pane, { unitSystem }: OutlookState, outlook: CropOutlook): string {
+  const percent = Math.round(outlook.confidence * 100);
+  const { perHectare } = outlook;
+  return pane.say(OUTLOOK_TEXTS.crop, {
+    ...(perHectare === undefined
+      ? rangeWords(pane, outlook.block, (mass) => blockCropIn(mass, unitSystem))
+      : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem))),
+    percent,
+  });
+}
+
+function stageBars(
+  pane: Pane,
+  { unitSystem }: OutlookState,
+  { inputs }: BlockOutlook,
+  stages: readonly CropOutlook[],
+): TemplateResult {
+  const byArea = stages.every(({ perHectare }) => perHectare !== undefined);
+  const rangeOf = (stage: CropOutlook) => (byArea ? stage.perHectare! : stage.block);
+  const shown = (mass: number) => (byArea ? areaCropIn(mass, unitSystem) : blockCropIn(mass, unitSystem));
+  const target = byArea ? inputs.targetCrop : undefined;
+  const most = scaleEnd(stages.map(rangeOf), target);
+  return html`<h2>${pane.say(OUTLOOK_TEXTS.stages)}</h2>
+    ${stages.map((stage) => {
+      const words = pane.say(OUTLOOK_TEXTS.bar, {
+        stage: pane.say(STAGE_NAMES[stage.stage]),
+        ...rangeWords(pane, rangeOf(stage), shown),
+      });
+      return html`<div>
+        <p>${pane.say(STAGE_NAMES[stage.stage])}</p>
+        ${rangeBar({ range: rangeOf(stage), most, target, words })}
+        <p class="small">${pane.say(OUTLOOK_TEXTS.ends, rangeWords(pane, rangeOf(stage), shown))}</p>
+        <p class="small quiet">
+          ${pane.say(OUTLOOK_TEXTS.aVine, {
+            clusters: threeDigits(stage.clusters.likely, pane.state.language),
+            ...rangeWords(pane, stage.perVine, (mass) => vineCropIn(mass, unitSystem)),
+          })}
+        </p>
+      </div>`;
+    })}
+    ${
+      target === undefined
+        ? nothing
+        : html`<p class="small">
+            ${pane.say(OUTLOOK_TEXTS.target, {
+              value: threeDigits(shown(target).value, pane.state.language),
+              unit: shown(target).unit,
+            })}
+          </p>`
+    }`;
+}
+
+function spreadView(pane: Pane, { spread }: CropOutlook): TemplateResult | typeof nothing {
+  const sources = spread.filter(({ share }) => share >= 0.005);
+  if (sources.length === 0) return nothing;
+  return html`<h2>${pane.say(OUTLOOK_TEXTS.spread)}</h2>
+    <ul class="plain">
+      ${sources.map(({ source, share }) => {
+        const percent = Math.round(share * 100);
+        return html`<li>
+          ${pane.say(OUTLOOK_TEXTS.share, { percent, source: pane.say(SPREAD_SOURCES[source]) })}
+        </li>`;
+      })}
+    </ul>`;
+}
+
+function stepsView(pane: Pane, { unitSystem }: OutlookState, { steps }: BlockOutlook) {
+  if (steps.length === 0) return nothing;
+  return html`<h2>${pane.say(OUTLOOK_TEXTS.steps)}</h2>
+    <ul>
+      ${steps.map(({ unit, more, minutes, block, halfWidth }) => {
+        const range = rangeWords(pane, block, (mass) => blockCropIn(mass, unitSystem));
+        return html`<li>
+          ${pane.say(NEXT_STEPS[unit], {
+            more,
+            minutes: Math.round(minutes),
+            low: range.low,
+            high: `${range.high} ${range.unit}`,
+            percent: Math.round(halfWidth * 100),
+          })}
+        </li>`;
+      })}
+    </ul>`;
+}
+
+function loadView(pane: Pane, { cropLoad }: BlockOutlook) {
+  if (cropLoad === undefined) return nothing;
+  const one = (value: number) =>
+    new Intl.NumberFormat(pane.state.language, { maximumFractionDigits: 1 }).format(value);
+  const facts = {
+    load: one(cropLoad.load.likely),
+    low: one(cropLoad.load.low),
+    high: one(cropLoad.load.high),
+    range: cropLoad.range,
+  };
+  return html`<h2>${pane.say(OUTLOOK_TEXTS.load)}</h2>
+    <p>
+      ${pane.say(CROP_LOAD_VERDICTS[cropLoad.verdict], facts)}
+      ${cropLoad.sure ? "" : pane.say(CROP_LOAD_UNSURE)}
+    </p>`;
+}
+
+function thinningView(pane: Pane, { thinning }: BlockOutlook) {
+  if (thinning === undefined) return nothing;
+  if (!Number.isFinite(thinning.keep))
+    return html`<h2>${pane.say(OUTLOOK_TEXTS.thinning)}</h2>
+      <p>${pane.say(OUTLOOK_TEXTS.noThinning)}</p>`;
+  return html`<h2>${pane.say(OUTLOOK_TEXTS.thinning)}</h2>
+    <p>
+      ${pane.say(OUTLOOK_TEXTS.keep, {
+        keep: thinning.keep,
+        hours: threeDigits(thinning.hours, pane.state.language),
+      })}
+    </p>
+    <table class="small">
+      <thead>
+        <tr>
+          <th scope="col">${pane.say(OUTLOOK_TEXTS.group)}</th>
+          <th scope="col" class="number">${pane.say(OUTLOOK_TEXTS.vines)}</th>
+          <th scope="col" class="number">${pane.say(OUTLOOK_TEXTS.remove)}</th>
+          <th scope="col" class="number">${pane.say(OUTLOOK_TEXTS.left)}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${thinning.groups.map(
+          ({ name, vines, remove, left }) =>
+            html`<tr>
+              <th scope="row">${name}</th>
+              <td class="number">${vines}</td>
+              <td class="number">${threeDigits(remove, pane.state.language)}</td>
+              <td class="number">${threeDigits(left, pane.state.language)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>`;
+}
+
+function harvestView(pane: Pane, { pickedOverLikely, young }: BlockOutlook) {
+  return html`${
+    young === undefined
+      ? nothing
+      : html`<p>
+          ${pane.say(OUTLOOK_TEXTS.young, {
+            leaf: young.leaf,
+            clusters: young.clusters,
+            likely: threeDigits(young.likely, pane.state.language),
+          })}
+        </p>`
+  }
+  ${
+    pickedOverLikely.length === 0
+      ? nothing
+      : html`<h2>${pane.say(STAGE_NAMES.harvest)}</h2>
+          <ul class="plain">
+            ${pickedOverLikely.map(
+              ({ stage, ratio, held }) =>
+                html`<li>
+                  ${pane.say(held ? OUTLOOK_TEXTS.held : OUTLOOK_TEXTS.missed, {
+                    stage: pane.say(STAGE_NAMES[stage as keyof typeof STAGE_NAMES]),
+                    percent: Math.round(ratio * 100),
+                  })}
+                </li>`,
+            )}
+          </ul>`
+  }`;
+}
+
+function figuresView(pane: Pane, { figures = [], unitSystem }: OutlookState) {
+  if (figures.length === 0) return nothing;
+  const plain = (value: number) => threeDigits(value, pane.state.language);
+  const weight = (value: number) => {
+    const shown = vineCropIn(value, unitSystem);
+    return `${plain(shown.value)} ${shown.unit}`;
+  };
+  return html`<h2>${pane.say(OUTLOOK_TEXTS.figures)}</h2>
+    <ul>
+      ${figures.map(({ figure, cultivar, now, usual, years, proposed }) => {
+        const digits = figure === "clusterWeight" ? weight : plain;
+        return html`<li>
+          ${pane.say(OUTLOOK_TEXTS.figure, {
+            figure: pane.say(FARM_FIGURES[figure]),
+            cultivar: cultivar === "" ? "" : ` (${cultivar})`,
+            now: digits(now),
+            value: digits(proposed.value),
+          })}
+          ${pane.say(FARM_FIGURE_WEIGHT, {
+            years: years.length,
+            percent: Math.round(proposed.weight * 100),
+            usual: digits(usual),
+          })}
+        </li>`;
+      })}
+    </ul>`;
+}

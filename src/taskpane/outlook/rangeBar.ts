@@ -1,0 +1,40 @@
+import { html, svg, type TemplateResult } from "lit";
+import type { Range } from "../../domain/outlook/productRange";
+
+/** A range on a scale that several bars share. */
+export interface RangeBar {
+  readonly range: Range;
+  /** End of the scale; it begins at 0. */
+  readonly most: number;
+  /** What is aimed at, on the same scale. */
+  readonly target?: number;
+  /** The bar in words, for whoever does not see it. */
+  readonly words: string;
+}
+
+/** Low to high as a band, the likely value as a line across it, the target as a dashed line. */
+export function rangeBar({ range, most, target, words }: RangeBar): TemplateResult {
+  const at = (value: number) => (100 * Math.min(value, most)) / most;
+  return html`<svg
+    class="range"
+    role="img"
+    aria-label=${words}
+    viewBox="0 0 100 14"
+    preserveAspectRatio="none"
+  >
+    <rect class="scale" x="0" y="6" width="100" height="2"></rect>
+    <rect
+      class="band"
+      x=${at(range.low)}
+      y="3"
+      width=${Math.max(0.5, at(range.high) - at(range.low))}
+      height="8"
+    ></rect>
+    <line class="likely" x1=${at(range.likely)} x2=${at(range.likely)} y1="0" y2="14"></line>
+    ${
+      target === undefined
+        ? svg``
+        : svg`<line class="target" x1=${at(target)} x2=${at(target)} y1="0" y2="14"></line>`
+    }
+  </svg>`;
+}

@@ -1,0 +1,61 @@
+import type { UnitSystem } from "../../domain/units";
+import type { BlockOutlook } from "../../survey/blockOutlook";
+import { areaCropIn, blockCropIn, vineCropIn } from "../../survey/cropWords";
+import { say, type Language } from "../../texts/language";
+import { SPREAD_SOURCES, STAGE_NAMES } from "../../texts/outlook";
+import { OUTLOOK_SHEET_TEXTS as TEXTS } from "../../texts/pane";
+import type { OwnSheet } from "../surveyWorkbook";
+
+/** The sheet with a line for each block and stage: crop of a vine, an area and the block, low, likely and high. */
+export function outlookSheet(
+  blocks: readonly BlockOutlook[],
+  language: Language,
+  units: UnitSystem,
+  date: string,
+): OwnSheet {
+  const text = (name: keyof typeof TEXTS, facts = {}) => say(TEXTS[name], language, facts);
+  const unitOf = {
+    vine: vineCropIn(0, units).unit,
+    area: areaCropIn(0, units).unit,
+    block: blockCropIn(0, units).unit,
+  };
+  return {
+    sheet: text("sheet"),
+    title: [text("title"), text("made", { date })],
+    headers: [
+      text("block"),
+      text("stage"),
+      text("confidence"),
+      text("clusters"),
+      ...(["vine", "area", "crop"] as const).flatMap((what) => {
+        const unit = what === "crop" ? unitOf.block : unitOf[what];
+        return [text(`${what}Low`, { unit }), text(`${what}Likely`, { unit }), text(`${what}High`, { unit })];
+      }),
+      text("widest"),
+    ],
+    columns: [
+      { width: 16 },
+      { width: 20 },
+      { width: 11, format: "0%" },
+      { width: 11, format: "0" },
+      ...Array.from({ length: 9 }, () => ({ width: 12, format: "0.00", wrap: true })),
+      { width: 30, wrap: true },
+    ],
+    rows: blocks.flatMap(({ inputs, stages }) =>
+      stages.map((stage) => [
+        inputs.block,
+        STAGE_NAMES[stage.stage][language],
+        stage.confidence,
+        stage.clusters.likely,
+        ...(["low", "likely", "high"] as const).map((end) => vineCropIn(stage.perVine[end], units).value),
+        ...(["low", "likely", "high"] as const).map((end) =>
+          stage.perHectare === undefined ? null : areaCropIn(stage.perHectare[end], units).value,
+        ),
+        ...(["low", "likely", "high"] as const).map((end) => blockCropIn(stage.block[end], units).value),
+        stage.spread[0] !== undefined && stage.spread[0].share > 0
+          ? SPREAD_SOURCES[stage.spread[0].source][language]
+          : null,
+      ]),
+    ),
+  };
+}

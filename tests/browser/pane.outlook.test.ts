@@ -1,0 +1,72 @@
+import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import { sampleSeason } from "./pane/sampleSeason";
+
+jest.setTimeout(60_000);
+
+describe("the page that shows what crop the pruning leaves", () => {
+  let browser: PaneBrowser;
+  let pane: PanePage;
+  let season: Sheets;
+  beforeAll(async () => {
+    browser = await PaneBrowser.start();
+    season = await sampleSeason("larkmoor-clean");
+  }, 120_000);
+  afterEach(async () => {
+    expect(pane.problems).toEqual([]);
+    await pane.close();
+  });
+  afterAll(() => browser?.close());
+
+  const work = async () => {
+    await pane.page.locator("#tab-outlook").click();
+    await pane.page.locator("#work-outlook").click();
+    await pane.page.locator("#outlook-crop").waitFor({ timeout: 30_000 });
+  };
+
+  test.each(["light", "dark", "forced"] as const)("shows every stage with its range in %s", async (look) => {
+    pane = await browser.open(season, { look, height: 1700 });
+    await work();
+    expect(await pane.page.locator("#outlook-crop").innerText()).toMatch(
+      /^Likely [\d.]+ tons\/acre; [\d.]+ to [\d.]+ in 90/,
+    );
+    const bars = await pane.page
+      .locator("svg.range")
+      .evaluateAll((all) => all.map((bar) => bar.getAttribute("aria-label")));
+    expect(bars.length).toBeGreaterThan(0);
+    for (const words of bars) expect(words).toMatch(/low [\d.,]+, likely [\d.,]+, high [\d.,]+ tons\/acre$/);
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture(`outlook-${look}`);
+  });
+
+  test("writes the Outlook sheet, and again over it", async () => {
+    pane = await browser.open(season);
+    await work();
+    for (let run = 0; run < 2; run += 1) {
+      await pane.button("Write Outlook sheet").click();
+      await pane.page.getByText("The sheet Outlook was written").waitFor();
+    }
+    const names = await pane.page.evaluate(() => window.harness.workbook.sheetNames());
+    expect(names.filter((name) => name === "Outlook")).toHaveLength(1);
+  });
+
+  test("names what the sheets lack instead of guessing", async () => {
+    pane = await browser.open({
+      Blocks: [
+        ["Block", "Vines", "Row spacing (ft)", "Vine spacing (ft)"],
+        ["North Bench", 120, 9, 7],
+      ],
+    });
+    await pane.page.locator("#tab-outlook").click();
+    await pane.page.locator("#work-outlook").click();
+    await pane.page.getByText("Nothing can be said of this block yet").waitFor();
+    await pane.page.getByText("No cluster weight: fill in the Blocks sheet").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+  });
+
+  test("says the next step where there is no block", async () => {
+    pane = await browser.open({ Remarks: [["Snow"]] });
+    await pane.page.locator("#tab-outlook").click();
+    await pane.page.locator("#work-outlook").click();
+    await pane.page.getByText("Next step: list your blocks").waitFor();
+  });
+});

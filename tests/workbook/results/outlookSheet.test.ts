@@ -1,0 +1,53 @@
+import { blockOutlook } from "../../../src/survey/blockOutlook";
+import { areaCropIn, blockCropIn, threeDigits, vineCropIn } from "../../../src/survey/cropWords";
+import { outlookInputs } from "../../../src/survey/outlookInputs";
+import { readSurvey } from "../../../src/survey/readSurvey";
+import { LANGUAGES } from "../../../src/texts/language";
+import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
+import { outlookSheet } from "../../../src/workbook/results/outlookSheet";
+
+const survey = readSurvey(
+  Object.entries({
+    Blocks: [
+      ["Block", "Vines", "Row spacing (ft)", "Vine spacing (ft)", "Cluster weight (lb)"],
+      ["North Bench", 4, 9, 7, 0.25],
+    ],
+    Vines: [
+      ["Block", "Row", "Vine", "Status", "Clusters"],
+      ["North Bench", 1, 1, "bearing", 40],
+      ["North Bench", 1, 2, "bearing", 60],
+      ["North Bench", 1, 3, "bearing", 50],
+      ["North Bench", 1, 4, "bearing", 50],
+    ],
+  }).map(([sheet, values]) => ({ sheet, firstRow: 1, firstColumn: 1, values, formulaAt: () => null })),
+);
+const blocks = outlookInputs(survey).map((inputs) =>
+  blockOutlook(inputs, survey.settings, ["light", "middle", "heavy"]),
+);
+
+describe.each(LANGUAGES)("the Outlook sheet in %s", (language) => {
+  test("is a table that every host takes, with a line for each block and stage", () => {
+    const content = outlookSheet(blocks, language, "US", "day");
+    expect(layOutOwnSheet(content).values.length).toBeGreaterThan(2);
+    expect(content.rows).toHaveLength(blocks[0].stages.length);
+    expect(content.columns).toHaveLength(content.headers.length);
+    expect(content.headers.join()).not.toMatch(/[{}]/);
+  });
+});
+
+test("figures stand in the sheet's units: 50 clusters of a quarter pound are 12.5 lb a vine", () => {
+  const { headers, rows } = outlookSheet(blocks, "en", "US", "day");
+  const at = (header: string) => rows[0][headers.indexOf(header)];
+  expect(at("Clusters a vine")).toBeCloseTo(50, 9);
+  expect(at("Vine, likely (lb)")).toBeCloseTo(12.5, 9);
+  expect(at("Block, likely (tons)")).toBeCloseTo((4 * 12.5) / 2000, 9);
+  // 43,560 square feet an acre over 9 x 7 ft a vine, by hand
+  expect(at("Area, likely (tons/acre)")).toBeCloseTo(((43560 / 63) * 12.5) / 2000, 6);
+});
+
+test("the same crop in metric units", () => {
+  expect(vineCropIn(1, "metric")).toEqual({ value: 1, unit: "kg" });
+  expect(blockCropIn(1500, "metric")).toEqual({ value: 1.5, unit: "t" });
+  expect(areaCropIn(8000, "metric")).toEqual({ value: 8, unit: "t/ha" });
+  expect(threeDigits(0.012345, "fr")).toBe("0,0123");
+});
