@@ -1,3 +1,4 @@
+import { crewCards } from "../survey/cards/crewCards";
 import { reasonSentence } from "../survey/choice/reasonSentence";
 import { decideSurvey, type DecidedVine } from "../survey/decideSurvey";
 import { isoDay } from "../survey/serialDate";
@@ -51,9 +52,13 @@ export const CARDS_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { vines } = await decided(words, options, terminal);
+    const { survey, vines } = await decided(words, options, terminal);
     const { language } = terminal;
-    const sheet = cardsSheet(vines, language, isoDay(terminal.today));
+    const sheet = cardsSheet(crewCards(survey, vines), {
+      language,
+      unitSystem: survey.unitSystem,
+      date: isoDay(terminal.today),
+    });
     if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
     const cards = vines.map((vine) => vineCard(vine, language));

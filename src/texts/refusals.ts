@@ -94,4 +94,14 @@ export const REFUSALS: Readonly<Record<string, Text>> = {
     es: "Nada de lo contado en el cordón {cordon} se puede puntuar; hacen falta al menos pitones vivos y largo.",
     fr: "Rien de ce qui a été compté sur le cordon {cordon} ne peut être noté ; il faut au moins les coursons vivants et la longueur.",
   },
+  noVineSpacing: {
+    en: "The Blocks sheet names no vine spacing, which the rule by length needs.",
+    es: "La hoja Cuarteles no indica la distancia entre plantas, que la regla por longitud necesita.",
+    fr: "La feuille Parcelles n'indique pas l'écartement des ceps, dont la règle par longueur a besoin.",
+  },
+  noVineWeighed: {
+    en: "No vine of the block was weighed, so a balanced formula has nothing to go by.",
+    es: "No se pesó ninguna planta del cuartel, así que la fórmula no tiene de qué partir.",
+    fr: "Aucun cep de la parcelle n'a été pesé : la formule n'a pas de base.",
+  },
 };

@@ -1,5 +1,5 @@
 import type { ChoiceRules, SpurWorth } from "../../domain/choice/choiceRules";
-import { metresFromFeet } from "../../domain/units";
+import { metresFromInches } from "../../domain/units";
 import type { SettingValues } from "../setting";
 
 /**
@@ -11,7 +11,7 @@ import type { SettingValues } from "../setting";
  */
 export function choiceRules(settings: SettingValues): ChoiceRules {
   const number = (id: string) => Number(settings.get(id));
-  const inches = (id: string) => metresFromFeet(number(id) / 12);
+  const inches = (id: string) => metresFromInches(number(id));
   const worth = (system: string): SpurWorth => ({
     down: number(`Worth of a spur down, ${system}`),
     level: number(`Worth of a spur level, ${system}`),

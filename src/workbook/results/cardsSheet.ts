@@ -1,5 +1,9 @@
+import type { UnitSystem } from "../../domain/units";
+import { cardLine, sideWord, type SideWords } from "../../survey/cards/cardWords";
+import type { CrewCard } from "../../survey/cards/crewCards";
 import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/choice/vineSentences";
 import type { DecidedVine } from "../../survey/decideSurvey";
+import { CARD_TEXTS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
 import { RESULT_SHEET_TEXTS as TEXTS } from "../../texts/resultSheets";
 import type { OwnSheet } from "../surveyWorkbook";
@@ -29,24 +33,69 @@ export function vineCard({ block, row, vine, decision }: DecidedVine, language: 
   };
 }
 
-/** The sheet with a line for each vine: what stays, what is cut and where, what to look out for. */
-export function cardsSheet(vines: readonly DecidedVine[], language: Language, date: string): OwnSheet {
+/** The sheet with a line for each vine in walk order: what stays, what is cut, canes, nodes, and room to write. */
+export function cardsSheet(
+  cards: readonly CrewCard[],
+  options: { readonly language: Language; readonly date: string; readonly unitSystem: UnitSystem },
+): OwnSheet {
+  const { language, unitSystem } = options;
   const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
+  const word = (name: keyof typeof CARD_TEXTS) => CARD_TEXTS[name][language];
+  const lines = (parts: readonly SideWords[]) =>
+    parts
+      .map(
+        ({ side, words, ask }) =>
+          `${sideWord(side, language)}: ${words}${ask && !words.includes("?") ? " ?" : ""}`,
+      )
+      .join("\n");
   return {
     sheet: text("cards"),
-    title: [text("cardsTitle"), say(TEXTS.made, language, { date })],
-    headers: [text("block"), text("row"), text("vine"), text("stays"), text("cuts"), text("notes")],
+    title: [
+      text("cardsTitle"),
+      say(TEXTS.made, language, { date: options.date }),
+      word("cutRule"),
+      word("cautions"),
+    ],
+    headers: [
+      text("block"),
+      text("row"),
+      text("vine"),
+      text("stays"),
+      text("cuts"),
+      word("lay"),
+      word("nodes"),
+      text("notes"),
+      word("done"),
+      word("found"),
+    ],
     columns: [
       { width: 16 },
       { width: 7 },
       { width: 7 },
+      { width: 22, wrap: true },
+      { width: 18, wrap: true },
+      { width: 24, wrap: true },
+      { width: 16 },
       { width: 34, wrap: true },
-      { width: 60, wrap: true },
-      { width: 40, wrap: true },
+      { width: 7 },
+      { width: 30 },
     ],
-    rows: vines.map((decided) => {
-      const { block, row, vine, stays, cuts, notes } = vineCard(decided, language);
-      return [block, row, vine, stays.join(" "), cuts.join(" ") || null, notes.join(" ") || null];
-    }),
+    rows: cards.flatMap(({ block, row, vines }) =>
+      vines.map((vine) => {
+        const line = cardLine(vine, language, unitSystem);
+        return [
+          block,
+          row,
+          vine.vine,
+          lines(line.keep) || null,
+          lines(line.cut) || null,
+          lines(line.lay) || null,
+          line.nodes.join(" + ") || null,
+          line.notes.join("; ") || null,
+          null,
+          null,
+        ];
+      }),
+    ),
   };
 }

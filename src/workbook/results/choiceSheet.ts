@@ -1,12 +1,15 @@
 import type { UnitSystem } from "../../domain/units";
+import { SCORE_PARTS } from "../../domain/choice/choiceRules";
+import { isKnown, type PartBounds } from "../../domain/choice/partBounds";
 import { reasonSentence } from "../../survey/choice/reasonSentence";
 import type { DecidedVine } from "../../survey/decideSurvey";
+import { PART_TEXTS } from "../../texts/cards";
 import { SIDE_WORDS, VERDICT_WORDS } from "../../texts/choice";
 import { say, type Language } from "../../texts/language";
 import { RESULT_SHEET_TEXTS as TEXTS } from "../../texts/resultSheets";
 import type { OwnSheet } from "../surveyWorkbook";
 
-/** The sheet with the decision on every candidate cordon: stays, goes or ask, its score and the reason. */
+/** The sheet with the decision on every candidate cordon: stays, goes or ask, its score with its parts, and the reason. */
 export function choiceSheet(
   vines: readonly DecidedVine[],
   language: Language,
@@ -29,6 +32,7 @@ export function choiceSheet(
       text("reason"),
       text("sheet"),
       text("sheetRow"),
+      ...SCORE_PARTS.map((part) => PART_TEXTS[part][language]),
     ],
     columns: [
       { width: 16 },
@@ -42,6 +46,7 @@ export function choiceSheet(
       { width: 70, wrap: true },
       { width: 14 },
       { width: 10 },
+      ...SCORE_PARTS.map(() => ({ width: 10, format: "0.00" })),
     ],
     rows: vines.flatMap(({ block, row, vine, decision, rows, toDecide }) =>
       decision.cordons.map((cordon, at) => [
@@ -56,7 +61,13 @@ export function choiceSheet(
         reasonSentence(cordon, language, unitSystem),
         rows[at].table.sheet,
         rows[at].table.sheetRow(rows[at].index),
+        ...SCORE_PARTS.map((part) => knownOrNothing(cordon.score.parts[part])),
       ]),
     ),
   };
+}
+
+/** A part that is known exactly; an empty cell for one that is not. */
+function knownOrNothing(part: PartBounds): number | null {
+  return isKnown(part) ? part.low : null;
 }

@@ -1,0 +1,26 @@
+import { inventedFarm, type Farm } from "../../../sample-workbooks/make/inventedFarm";
+import { randomSource } from "../../../sample-workbooks/make/randomSource";
+import type { CellValue } from "../../../src/survey/cell";
+import { readSurvey } from "../../../src/survey/readSurvey";
+import { SHEETS } from "../../../src/survey/sheets";
+import type { Survey } from "../../../src/survey/survey";
+import { areaOf } from "../area";
+
+const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
+
+/** The invented farm's clean season, the same every time. */
+export function inventedSeason(): Farm {
+  return inventedFarm(randomSource(20260112));
+}
+
+/** A farm's rows as a workbook's survey, with settings where some are changed. */
+export function surveyOf(farm: Farm, settings: readonly (readonly CellValue[])[] = []): Survey {
+  const areas = (Object.keys(farm) as (keyof Farm)[]).map((id) => {
+    const { columns, name } = SHEETS[id];
+    return areaOf(name.en, [
+      columns.map((column) => column.header.en + (US_UNITS[column.kind] ?? "")),
+      ...farm[id].map((row) => columns.map((column) => row[column.id] ?? null)),
+    ]);
+  });
+  return readSurvey([...areas, areaOf("Settings", [["Setting", "Value"], ...settings])]);
+}
