@@ -128,6 +128,96 @@ describe("the page for the figures that change results", () => {
     expect(await pane.page.getByText("This workbook has no Settings table").count()).toBe(0);
   });
 
+  const compareWith = (name: string, text: string) =>
+    pane.page.locator("#other-workbook").setInputFiles({
+      name,
+      mimeType: "text/csv",
+      buffer: Buffer.from(text),
+    });
+
+  test("copies figures of another workbook, shown first, and takes them back exactly", async () => {
+    pane = await browser.open(WITH_TABLE, { height: 900 });
+    await pane.page.locator("#tab-settings").click();
+    await pane.button("Read the settings").click();
+    await compareWith(
+      "farm-office.csv",
+      "Setting,Value,Unit,Changed by\nWeight of live spurs,0.25,share,RS\nSpur spacing,12.7,cm,\n",
+    );
+    await pane.page.getByText("2 figures differ from farm-office.csv").waitFor();
+    await pane.page.getByText("Spur spacing: here 4 in, there 5 in").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("settings-other-workbook");
+    await pane.button("Show what moves").click();
+    await pane.button("Copy 2 figures").click();
+    await pane.page.getByText("Write your name or initials").waitFor();
+    await pane.page.locator("#copy-by input").fill("JT");
+    const before = await values("Settings");
+    await pane.button("Copy 2 figures").click();
+    await pane.page.getByText("2 figures were copied from farm-office.csv").waitFor();
+    const after = await values("Settings");
+    expect(after[1].slice(0, 2)).toEqual(["Weight of live spurs", 0.25]);
+    expect(after[1][5]).toBe("JT");
+    expect(after[2].slice(0, 3)).toEqual(["Spur spacing", 5, "in"]);
+    await pane.page.locator("#undo-travel").click();
+    await pane.page.getByText("The Settings table is as it was").waitFor();
+    expect((await values("Settings")).slice(0, 2)).toEqual(before);
+  });
+
+  test("copies only what is ticked, and says when there is nothing to copy", async () => {
+    pane = await browser.open(WITH_TABLE, { height: 900 });
+    await pane.page.locator("#tab-settings").click();
+    await pane.button("Read the settings").click();
+    await compareWith("same.csv", "Setting,Value\nWeight of live spurs,0.4\n");
+    await pane.page.getByText("Every figure of same.csv is the same as here").waitFor();
+    await compareWith("other.csv", "Block,Row,Vine\nA,1,1\n");
+    await pane.page.getByText("There is no Settings table in other.csv").waitFor();
+    await compareWith("two.csv", "Setting,Value\nWeight of live spurs,0.25\nSpur spacing,5\n");
+    await pane.page.locator("#difference-0").click();
+    await pane.page.locator("#copy-by input").fill("JT");
+    await pane.button("Show what moves").click();
+    await pane.button("Copy 1 figures").click();
+    await pane.page.getByText("1 figures were copied from two.csv").waitFor();
+    const after = await values("Settings");
+    expect(after).toHaveLength(2);
+    expect(after[1].slice(0, 2)).toEqual(["Weight of live spurs", 0.25]);
+    expect(after[1][5]).toBe("JT");
+  });
+
+  test("brings an older table up to date without changing a value", async () => {
+    pane = await browser.open(
+      {
+        ...CORDONS,
+        Settings: [
+          ["Setting", "Value"],
+          ["Weight of live spurs", 0.4],
+          ["Colour of ribbons", "red"],
+        ],
+      },
+      { height: 900 },
+    );
+    await pane.page.locator("#tab-settings").click();
+    await pane.button("Read the settings").click();
+    await pane.page.getByText("has an older shape").waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("settings-older");
+    await pane.page.locator("#upgrade-settings").click();
+    await pane.page.getByText("The Settings table is up to date").waitFor();
+    const after = await values("Settings");
+    expect(after[0].slice(0, 7)).toEqual([
+      "Setting",
+      "Value",
+      "Unit",
+      "Source",
+      "Meaning",
+      "Changed by",
+      "Changed on",
+    ]);
+    expect(after[1].slice(0, 3)).toEqual(["Weight of live spurs", 0.4, "share"]);
+    expect(after[2].slice(0, 2)).toEqual(["Colour of ribbons", "red"]);
+    expect(after.length).toBeGreaterThan(50);
+    expect(await pane.page.locator("#older-settings").count()).toBe(0);
+  });
+
   test.each(["light", "dark", "forced"] as const)("breaks no rule of axe-core in %s", async (look) => {
     pane = await browser.open(WITH_TABLE, { look, language: "fr" });
     await pane.page.locator("#tab-settings").click();

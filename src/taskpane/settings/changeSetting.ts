@@ -90,7 +90,8 @@ export function freshSettings(language: Language): OwnSheet {
   };
 }
 
-function freshArea(language: Language): SheetArea {
+/** That sheet as it would stand, for plans in a workbook that has none. */
+export function freshArea(language: Language): SheetArea {
   const { sheet, headers, rows } = freshSettings(language);
   return { sheet, firstRow: 1, firstColumn: 1, values: [headers, ...rows], formulaAt: () => null };
 }

@@ -11,14 +11,12 @@ import { remembered } from "../ownView";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { isoDate } from "../writtenDate";
-import { nothingMoves, type MovedResults } from "./movedResults";
+import { movedSummary } from "./movedSummary";
 import { changePage, keepSetting, readSettingsOf, showMoved } from "./settingsActions";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
+import { olderTable, travelSection } from "./travelSection";
 
 const GROUPS = Object.entries(SETTINGS_BY_AREA) as [keyof typeof SETTINGS_BY_AREA, readonly Setting[]][];
-
-/** Vines that are listed of those whose answer would turn. */
-const VINES_LISTED = 10;
 
 /** The page for the figures that change results. */
 export function settingsPage(pane: Pane): TemplateResult {
@@ -65,6 +63,7 @@ function figures(pane: Pane, page: SettingsState, read: ReadSettings): TemplateR
             >${pane.say(SETTINGS_TEXTS.noTable, { sheet: pane.say(SHEETS.settings.name) })}</fluent-message-bar
           >`
     }
+    ${olderTable(pane, read)}
     ${textField({
       id: "setting-search",
       label: pane.say(SETTINGS_TEXTS.search),
@@ -101,7 +100,8 @@ function figures(pane: Pane, page: SettingsState, read: ReadSettings): TemplateR
             }
           </fluent-accordion-item>`,
       )}
-    </fluent-accordion>`;
+    </fluent-accordion>
+    ${travelSection(pane, page)}`;
 }
 
 function isAbout({ id, meaning }: Setting, search: string, pane: Pane): boolean {
@@ -199,7 +199,7 @@ function editor(
       onInput: (name) => changePage(pane, { by: name }),
     })}
     <p role="alert">${edit.problem ?? nothing}</p>
-    ${edit.moved === undefined ? nothing : moved(pane, edit.moved)}
+    ${edit.moved === undefined ? nothing : movedSummary(pane, edit.moved)}
     <div class="buttons">
       ${
         edit.moved === undefined
@@ -236,42 +236,4 @@ function editor(
       >
     </div>
   </div>`;
-}
-
-function moved(pane: Pane, results: MovedResults): TemplateResult {
-  if (nothingMoves(results)) return html`<p>${pane.say(SETTINGS_TEXTS.nothingMoves)}</p>`;
-  const { vines, findingsGone, findingsCome } = results;
-  const listed = results.moved.slice(0, VINES_LISTED);
-  return html`<p>${pane.say(SETTINGS_TEXTS.vinesMove, { moved: results.moved.length, vines })}</p>
-    ${
-      listed.length === 0
-        ? nothing
-        : html`<table id="moved" class="small">
-            <thead>
-              <tr>
-                <th scope="col">${pane.say(SETTINGS_TEXTS.vineHead)}</th>
-                <th scope="col">${pane.say(SETTINGS_TEXTS.now)}</th>
-                <th scope="col">${pane.say(SETTINGS_TEXTS.then)}</th>
-              </tr>
-            </thead>
-            <tbody>
-              ${listed.map(
-                ({ block, row, vine, before, after }) =>
-                  html`<tr>
-                    <th scope="row">${block}, ${row}, ${vine}</th>
-                    <td>${before}</td>
-                    <td>${after}</td>
-                  </tr>`,
-              )}
-            </tbody>
-          </table>`
-    }
-    ${
-      results.moved.length > listed.length
-        ? html`<p class="small">${pane.say(SETTINGS_TEXTS.firstOnes, { shown: listed.length })}</p>`
-        : nothing
-    }
-    <p>
-      ${pane.say(SETTINGS_TEXTS.findingsMove, { gone: findingsGone.length, come: findingsCome.length })}
-    </p>`;
 }

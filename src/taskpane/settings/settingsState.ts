@@ -1,3 +1,5 @@
+import type { ChangedCell } from "../../workbook/actions/changeCells";
+import type { SettingDifference } from "../../survey/settingDifferences";
 import type { HeaderMapping } from "../../survey/findTable";
 import type { SettingsTable } from "../../survey/settingsTable";
 import type { SheetArea } from "../../survey/sheetArea";
@@ -25,6 +27,19 @@ export interface SettingEdit {
   readonly moved?: MovedResults;
 }
 
+/** Another workbook whose figures are compared with this one's. */
+export interface OtherWorkbook {
+  /** Name of its file. */
+  readonly file: string;
+  readonly differences: readonly SettingDifference[];
+  /** Settings that are to be copied, by id. */
+  readonly ticked: ReadonlySet<string>;
+  /** Why nothing was copied, as a sentence. */
+  readonly problem?: string;
+  /** What would move, once that was asked for. */
+  readonly moved?: MovedResults;
+}
+
 /** The settings page as data. */
 export interface SettingsState {
   readonly progress?: Progress;
@@ -33,6 +48,9 @@ export interface SettingsState {
   /** Groups that are opened. */
   readonly open: ReadonlySet<string>;
   readonly edit?: SettingEdit;
+  readonly other?: OtherWorkbook;
+  /** Cells that the last copy or upgrade changed. */
+  readonly undo?: readonly ChangedCell[];
   /** Who changes figures. */
   readonly by: string;
 }
