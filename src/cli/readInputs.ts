@@ -1,7 +1,7 @@
 import { readdir, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { isSettingsSheet } from "../survey/isSettingsSheet";
-import type { SheetArea } from "../survey/sheetArea";
+import type { StreamedSheet } from "../survey/readLargeSurvey";
 import type { CsvReading } from "../workbook/file/csvArea";
 import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
 import { openWorkbookFile } from "../workbook/file/openWorkbookFile";
@@ -16,50 +16,54 @@ export interface InputSheet {
   readonly sheet: string;
 }
 
-/** The sheets of a farm's files. */
+/** The sheets of a farm's files, opened but not read. */
 export interface Inputs {
   readonly files: readonly string[];
-  readonly areas: readonly SheetArea[];
-  /** File and sheet by the name that an area carries: with several files "[file]sheet". */
+  readonly sheets: readonly StreamedSheet[];
+  /** File and sheet by the name that a sheet carries here: with several files "[file]sheet". */
   readonly origin: ReadonlyMap<string, InputSheet>;
   /** What was decided about csv files, by file. */
   readonly csv: ReadonlyMap<string, CsvReading>;
+  close(): Promise<void>;
 }
 
 const READABLE = /\.(xlsx|xlsm|csv|tsv)$/i;
 const STANDARD_INPUT = "-";
 
 /**
- * Reads files, folders of files and standard input ("-") as one farm. Sheets that the add-in wrote itself are left out.
+ * Opens files, folders of files and standard input ("-") as one farm. Sheets that the add-in wrote itself are left out.
  *
  * @throws WorkbookProblem when one of them cannot be read; "noFiles" for a folder without any.
  */
-export async function readInputs(
+export async function openInputs(
   paths: readonly string[],
   terminal: Terminal,
   limits: ReadLimits,
 ): Promise<Inputs> {
   const files = (await Promise.all(paths.map(filesOf))).flat();
-  const areas: SheetArea[] = [];
+  const books: OpenWorkbook[] = [];
+  const close = async () => {
+    for (const book of books) await book.close();
+  };
+  const sheets: StreamedSheet[] = [];
   const origin = new Map<string, InputSheet>();
   const csv = new Map<string, CsvReading>();
-  for (const [index, path] of files.entries()) {
-    const book = await open(path, terminal, limits);
-    try {
+  try {
+    for (const path of files) {
+      const book = await open(path, terminal, limits);
+      books.push(book);
       if (book.csv) csv.set(book.file, book.csv);
       for (const sheet of countSheets(book)) {
-        const area = await book.readSheet(sheet, {
-          onProgress: (done) => terminal.progress((index + done / 2) / files.length),
-        });
         const name = files.length > 1 ? `[${book.file}]${sheet}` : sheet;
         origin.set(name, { file: book.file, sheet });
-        areas.push({ ...area, sheet: name });
+        sheets.push({ sheet: name, rows: () => book.rows(sheet) });
       }
-    } finally {
-      await book.close();
     }
+  } catch (error) {
+    await close();
+    throw error;
   }
-  return { files, areas, origin, csv };
+  return { files, sheets, origin, csv, close };
 }
 
 async function open(path: string, terminal: Terminal, limits: ReadLimits): Promise<OpenWorkbook> {

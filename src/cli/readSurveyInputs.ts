@@ -1,9 +1,12 @@
-import { readSurvey } from "../survey/readSurvey";
+import { readLargeSurvey } from "../survey/readLargeSurvey";
 import type { Survey } from "../survey/survey";
 import { CommandProblem, type OptionValues } from "./command";
-import { readInputs, type Inputs } from "./readInputs";
+import { openInputs, type Inputs } from "./readInputs";
 import { limitsOf, unitsOf } from "./sharedOptions";
 import type { Terminal } from "./terminal";
+
+/** How fast the progress of reading nears its half, since nobody knows how many rows will come. */
+const ROWS_OF_A_SMALL_FARM = 20_000;
 
 /**
  * Reads a farm's files and the survey in them. Refuses files in which no sheet was recognised, because an empty result
@@ -14,8 +17,10 @@ export async function readSurveyInputs(
   options: OptionValues,
   terminal: Terminal,
 ): Promise<{ inputs: Inputs; survey: Survey }> {
-  const inputs = await readInputs(paths, terminal, limitsOf(options));
-  const survey = readSurvey(inputs.areas, { unitSystem: unitsOf(options) });
+  const inputs = await openInputs(paths, terminal, limitsOf(options));
+  const survey = await readLargeSurvey(inputs.sheets, { unitSystem: unitsOf(options) }, (rows) =>
+    terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
+  ).finally(() => inputs.close());
   if (survey.allTables.length === 0)
     throw new CommandProblem("noTables", { files: inputs.files, sheets: survey.otherSheets });
   return { inputs, survey };

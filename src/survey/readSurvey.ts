@@ -12,6 +12,8 @@ import { NO_WORD, UNKNOWN_WORD, wordKey, Words } from "./words";
 import { LANGUAGES } from "../texts/language";
 
 export interface SurveyOptions {
+  /** Numbers of words already given out, where a survey is read in pieces. */
+  readonly words?: Words;
   /** Unit of headers that name none; left out: the Settings sheet's, else that of the headers that do, else US. */
   readonly unitSystem?: UnitSystem;
   /** Own column heads, a sheet each. */
@@ -26,7 +28,7 @@ export interface SurveyOptions {
  * @param areas the filled part of each sheet; sheets that the add-in wrote itself are left out by the caller
  */
 export function readSurvey(areas: readonly SheetArea[], options: SurveyOptions = {}): Survey {
-  const words = new Words();
+  const words = options.words ?? new Words();
   const found: { area: SheetArea; place: FoundTable }[] = [];
   const otherSheets: string[] = [];
   for (const area of areas) {
@@ -61,7 +63,7 @@ export function readSurvey(areas: readonly SheetArea[], options: SurveyOptions =
 type TablesById = Map<SheetId, SurveyTable[]>;
 
 /** Tables of the latest season of each kind of sheet, and older ones beside them. */
-function partBySeason(tables: readonly SurveyTable[]): { current: TablesById; past: TablesById } {
+export function partBySeason(tables: readonly SurveyTable[]): { current: TablesById; past: TablesById } {
   const current: TablesById = new Map();
   const past: TablesById = new Map();
   const latest = new Map<SheetId, number>();
@@ -175,7 +177,7 @@ export function readRow(
 }
 
 /** The season of most dates; without dates the last year in the sheet's name. */
-function seasonOfTable(sheet: string, columns: readonly SurveyColumn[]): number | undefined {
+export function seasonOfTable(sheet: string, columns: readonly SurveyColumn[]): number | undefined {
   const dates = columns
     .find((column) => column.column.id === "countedOn")
     ?.numbers.filter(isPlausibleDay)

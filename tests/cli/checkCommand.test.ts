@@ -9,6 +9,8 @@ import { SHEETS } from "../../src/survey/sheets";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { run } from "./testTerminal";
 
+jest.setTimeout(60000);
+
 const PROJECT = join(__dirname, "../..");
 const sample = (name: string) => join(PROJECT, "sample-workbooks", name);
 const CLEAN = sample("larkmoor-clean.xlsx");

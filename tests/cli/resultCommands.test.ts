@@ -22,6 +22,8 @@ const SAMPLES = join(__dirname, "../../sample-workbooks");
 const CLEAN = join(SAMPLES, "larkmoor-clean.xlsx");
 const MISTAKES = join(SAMPLES, "larkmoor-mistakes.xlsx");
 
+jest.setTimeout(60000);
+
 let folder: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "cordonbook-results-"));

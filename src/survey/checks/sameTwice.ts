@@ -60,7 +60,7 @@ export const SAME_TWICE: Check = {
     const rule = RULES[table.shape.id];
     const column = rule && table.column(rule.at);
     if (!rule || !column) return undefined;
-    const seen = new Map<number, { table: SurveyTable; index: number }>();
+    const seen = new Map<number, FirstRow>();
     for (const other of context.survey.tables(table.shape.id)) {
       if (other === table) break;
       const keyOf = rule.keyOf(other, context);
@@ -86,19 +86,27 @@ function isSameRow(other: SurveyTable, index: number, table: SurveyTable): boole
   return other.sheet === table.sheet && table.rowCount === 1 && other.sheetRow(index) === table.sheetRow(0);
 }
 
-/** For each repeated row the row that came first. */
+interface FirstRow {
+  readonly table: SurveyTable;
+  readonly index: number;
+}
+
+/** For each repeated row the row that came first, in another table or in this one. */
 function firstRows(
   table: SurveyTable,
   keyOf: (index: number) => number | undefined,
-  seen: Map<number, { table: SurveyTable; index: number }>,
-): Map<number, { table: SurveyTable; index: number }> {
-  const firsts = new Map<number, { table: SurveyTable; index: number }>();
+  elsewhere: ReadonlyMap<number, FirstRow>,
+): Map<number, FirstRow> {
+  const firsts = new Map<number, FirstRow>();
+  const here = new Map<number, number>();
   for (let index = 0; index < table.rowCount; index++) {
     const key = keyOf(index);
     if (key === undefined) continue;
-    const first = seen.get(key);
+    const first = elsewhere.get(key);
+    const before = here.get(key);
     if (first) firsts.set(index, first);
-    else seen.set(key, { table, index });
+    else if (before !== undefined) firsts.set(index, { table, index: before });
+    else here.set(key, index);
   }
   return firsts;
 }
@@ -108,7 +116,7 @@ function tell(
   index: number,
   column: SurveyColumn,
   table: SurveyTable,
-  first: { table: SurveyTable; index: number },
+  first: FirstRow,
   report: Parameters<NonNullable<ReturnType<Check["prepare"]>>>[2],
 ): void {
   report(kind, index, column, {

@@ -1,0 +1,188 @@
+import type { CellValue } from "./cell";
+import { findTable, HEADER_SEARCH_ROWS } from "./findTable";
+import { GrowingTable } from "./growingTable";
+import { partBySeason, readSurvey, type SurveyOptions } from "./readSurvey";
+import type { SheetArea } from "./sheetArea";
+import type { Survey, SurveyTable } from "./survey";
+import { Words } from "./words";
+
+/** A row of a sheet as a file gives it, cells from column A on. */
+export interface StreamedRow {
+  readonly number: number;
+  readonly values: readonly CellValue[];
+  readonly formulas: ReadonlyMap<number, string> | undefined;
+}
+
+/** A sheet whose rows come in batches, any number of times. */
+export interface StreamedSheet {
+  readonly sheet: string;
+  rows(): AsyncIterable<readonly StreamedRow[]>;
+}
+
+export interface LargeSurveyOptions extends SurveyOptions {
+  /** Rows that are read at a time; 8,192 when left out. */
+  readonly pieceRows?: number;
+}
+
+/**
+ * Reads a survey of any size without holding its sheets: the same survey as readSurvey's, row by row, in a fraction of
+ * the memory. One difference: the order of day and month in dates that are text is settled piece by piece, each of some
+ * thousand rows.
+ *
+ * @param onRows told how many rows have been read
+ */
+export async function readLargeSurvey(
+  sheets: readonly StreamedSheet[],
+  options: LargeSurveyOptions = {},
+  onRows: (rows: number) => void = () => undefined,
+): Promise<Survey> {
+  const words = new Words();
+  const heads: SheetArea[] = [];
+  for (const sheet of sheets) heads.push(await headOf(sheet, options));
+  const known = readSurvey(heads, { ...options, words });
+  const reading: LargeSurveyOptions = { ...options, unitSystem: known.unitSystem, words };
+  const tables: SurveyTable[] = [];
+  let rows = 0;
+  for (const [index, sheet] of sheets.entries()) {
+    const table = known.allTables.find((candidate) => candidate.sheet === sheet.sheet);
+    if (!table) continue;
+    if (table.shape.id === "settings") tables.push(table);
+    else
+      tables.push(await wholeTable(sheet, heads[index], table, reading, (count) => onRows((rows += count))));
+  }
+  const settingsFirst = (table: SurveyTable) => (table.shape.id === "settings" ? 0 : 1);
+  const allTables = [...tables].sort((a, b) => settingsFirst(a) - settingsFirst(b));
+  const { current, past } = partBySeason(allTables);
+  return {
+    ...known,
+    allTables,
+    tables: (id) => current.get(id) ?? [],
+    pastTables: (id) => past.get(id) ?? [],
+  };
+}
+
+const HEAD_ROWS = HEADER_SEARCH_ROWS + 30;
+
+/** The first rows of a sheet; all of them for Settings, whose figures are needed before anything else is read. */
+async function headOf(sheet: StreamedSheet, options: SurveyOptions): Promise<SheetArea> {
+  const rows: StreamedRow[] = [];
+  let isSettings = false;
+  for await (const batch of sheet.rows()) {
+    for (const row of batch) {
+      rows.push(row);
+      if (rows.length === HEAD_ROWS) {
+        const mapping = options.mapping?.find((own) => own.sheet === sheet.sheet);
+        isSettings = findTable(areaOf(sheet.sheet, rows), mapping)?.shape.id === "settings";
+      }
+      if (rows.length >= HEAD_ROWS && !isSettings) break;
+    }
+    if (rows.length >= HEAD_ROWS && !isSettings) break;
+  }
+  return areaOf(sheet.sheet, rows);
+}
+
+/** Rows as an area that begins with the first of them; blank rows in between are kept. */
+function areaOf(sheet: string, rows: readonly StreamedRow[]): SheetArea {
+  if (rows.length === 0) return { sheet, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+  const firstRow = rows[0].number;
+  const width = rows.reduce((most, { values }) => Math.max(most, values.length), 0);
+  const values: CellValue[][] = [];
+  const formulas = new Map<number, ReadonlyMap<number, string>>();
+  for (const row of rows) {
+    while (values.length < row.number - firstRow) values.push(blankRow(width));
+    if (row.formulas) formulas.set(values.length, row.formulas);
+    values.push(padded(row.values, width));
+  }
+  return {
+    sheet,
+    firstRow,
+    firstColumn: 1,
+    values,
+    formulaAt: (row, column) => formulas.get(row)?.get(column) ?? null,
+  };
+}
+
+function blankRow(width: number): CellValue[] {
+  return new Array<CellValue>(width).fill(null);
+}
+
+function padded(values: readonly CellValue[], width: number): CellValue[] {
+  const row = [...values];
+  while (row.length < width) row.push(null);
+  return row;
+}
+
+const PIECE_ROWS = 8192;
+
+/** The rows below the headers in pieces of some thousand. */
+async function* piecesOf(
+  sheet: StreamedSheet,
+  headerRow: number,
+  rows: number,
+): AsyncGenerator<StreamedRow[]> {
+  let piece: StreamedRow[] = [];
+  for await (const batch of sheet.rows())
+    for (const row of batch) {
+      if (row.number <= headerRow) continue;
+      piece.push(row);
+      if (piece.length < rows) continue;
+      yield piece;
+      piece = [];
+    }
+  if (piece.length > 0) yield piece;
+}
+
+/**
+ * A sheet's whole table, piece by piece. Each piece is read under the table's own headers and behind the last row of the
+ * piece before, so that a remark or a total is told from counts at a seam as anywhere else.
+ */
+async function wholeTable(
+  sheet: StreamedSheet,
+  head: SheetArea,
+  table: SurveyTable,
+  options: LargeSurveyOptions,
+  onRows: (rows: number) => void,
+): Promise<SurveyTable> {
+  const headers = head.values[table.headerRow - head.firstRow];
+  const growing = new GrowingTable(table);
+  let last: readonly CellValue[] | undefined;
+  let lastNumber = table.headerRow;
+  for await (const rows of piecesOf(sheet, table.headerRow, options.pieceRows ?? PIECE_ROWS)) {
+    const width = rows.reduce((most, { values }) => Math.max(most, values.length), headers.length);
+    const numbers: number[] = [table.headerRow];
+    const values: CellValue[][] = [padded(headers, width)];
+    const formulas = new Map<number, ReadonlyMap<number, string>>();
+    if (last) {
+      values.push(padded(last, width));
+      numbers.push(lastNumber);
+    }
+    for (const row of rows) {
+      if (row.number > lastNumber + 1) {
+        values.push(blankRow(width));
+        numbers.push(row.number - 1);
+      }
+      if (row.formulas) formulas.set(values.length, row.formulas);
+      values.push(padded(row.values, width));
+      numbers.push(row.number);
+      lastNumber = row.number;
+    }
+    const area: SheetArea = {
+      sheet: sheet.sheet,
+      firstRow: 0,
+      firstColumn: 1,
+      values,
+      formulaAt: (row, column) => formulas.get(row)?.get(column) ?? null,
+    };
+    const piece = readSurvey([area], options).allTables[0];
+    const from = last ? 1 : 0;
+    growing.add(
+      { ...piece, totals: piece.totals.map((total) => ({ ...total, sheetRow: numbers[total.sheetRow] })) },
+      from,
+      (index) => numbers[piece.sheetRow(index)],
+      (index) => formulas.has(piece.sheetRow(index)),
+    );
+    if (piece.rowCount > from) last = values[piece.sheetRow(piece.rowCount - 1)];
+    onRows(rows.length);
+  }
+  return growing.table();
+}

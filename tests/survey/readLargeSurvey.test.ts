@@ -1,0 +1,147 @@
+import { join } from "node:path";
+import { allFindings } from "../../src/survey/checkSurvey";
+import { decideSurvey } from "../../src/survey/decideSurvey";
+import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
+import { readLargeSurvey, type StreamedRow, type StreamedSheet } from "../../src/survey/readLargeSurvey";
+import { readSurvey } from "../../src/survey/readSurvey";
+import type { SheetArea } from "../../src/survey/sheetArea";
+import type { Survey } from "../../src/survey/survey";
+import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
+import { areaOf } from "./area";
+
+/** A sheet as a file gives it: rows with anything in them, in batches of three. */
+function streamed(area: SheetArea): StreamedSheet {
+  const rows = area.values.flatMap((values, r): StreamedRow[] => {
+    if (values.every((value) => value === null)) return [];
+    const formulas = new Map(
+      values.flatMap((_, c) => {
+        const formula = area.formulaAt(r, c);
+        return formula === null ? [] : [[c + area.firstColumn - 1, formula] as const];
+      }),
+    );
+    return [
+      {
+        number: area.firstRow + r,
+        values: [...new Array<null>(area.firstColumn - 1).fill(null), ...values],
+        formulas: formulas.size > 0 ? formulas : undefined,
+      },
+    ];
+  });
+  return {
+    sheet: area.sheet,
+    async *rows() {
+      for (let at = 0; at < rows.length; at += 3) yield rows.slice(at, at + 3);
+    },
+  };
+}
+
+function everythingOf(survey: Survey) {
+  return {
+    tables: survey.allTables.map((table) => ({
+      sheet: table.sheet,
+      headerRow: table.headerRow,
+      rows: Array.from({ length: table.rowCount }, (_, i) => table.sheetRow(i)),
+      totals: table.totals,
+      season: table.season,
+      others: [table.otherHeaders, table.repeatedHeaders],
+      columns: table.columns.map((column) => ({
+        id: column.column.id,
+        numbers: [...column.numbers],
+        states: [...column.states],
+        words: [...column.codes].map((code) =>
+          column.column.kind === "text" ? survey.words.wordOf(code) : code,
+        ),
+        raw: [...column.raw],
+        formulas: Array.from({ length: table.rowCount }, (_, i) => table.formulaAt(i, column)),
+      })),
+    })),
+    other: survey.otherSheets,
+    units: survey.unitSystem,
+    settings: [...survey.settings],
+    problems: survey.settingProblems,
+  };
+}
+
+async function areasOfFile(name: string): Promise<SheetArea[]> {
+  const book = await openWorkbookFile(join(__dirname, "../../sample-workbooks", name));
+  const areas: SheetArea[] = [];
+  for (const sheet of book.sheetNames) areas.push(await book.readSheet(sheet));
+  await book.close();
+  return areas;
+}
+
+const ODD = areaOf("Counts", [
+  ["Counted in January"],
+  [],
+  [
+    "Block",
+    "Row",
+    "Vine",
+    "Side",
+    "Cordon",
+    "Trunk",
+    "Length (ft)",
+    "Positions",
+    "Live spurs",
+    "Note",
+    "Date",
+    "Mine",
+  ],
+  ["North", 1, 1, "left", "A", 1, 3.1, 8, 7, "fine", "2026-01-12", "x"],
+  ["north ", 1, 1, "R", "B", "2", 2.9, 8, "6", null, 46034, null],
+  [],
+  ["to be done tomorrow"],
+  [
+    "Block",
+    "Row",
+    "Vine",
+    "Side",
+    "Cordon",
+    "Trunk",
+    "Length (ft)",
+    "Positions",
+    "Live spurs",
+    "Note",
+    "Date",
+    "Mine",
+  ],
+  [7, 2, 1, "uphill", "A", 1, null, 8, 9, null, "soon", null],
+  ["Total", null, null, null, null, null, null, 24, 22, null, null, null],
+  ["North", 2, 2, "left", "A", 1, 3, 8, { error: "#N/A" }, "last", 46035, null],
+]);
+
+describe("a survey read in pieces is the survey", () => {
+  test.each([1, 2, 3, 5, 8192])("with odd rows, in pieces of %d", async (pieceRows) => {
+    const areas = [
+      ODD,
+      areaOf("Blocks", [
+        ["Block", "Cultivar", "Vine spacing"],
+        ["North", "Marquette", 6],
+      ]),
+    ];
+    const large = await readLargeSurvey(areas.map(streamed), { pieceRows });
+    const plain = readSurvey(areas);
+    expect(everythingOf(large)).toEqual(everythingOf(plain));
+    expect(allFindings(large)).toEqual(allFindings(plain));
+  });
+
+  test.each([
+    ["larkmoor-mistakes.xlsx", 100],
+    ["larkmoor-mistakes.xlsx", 8192],
+    ["larkmoor-clean.xlsx", 777],
+    ["empty-season.xlsx", 10],
+  ])(
+    "of %s, in pieces of %d",
+    async (name, pieceRows) => {
+      const areas = await areasOfFile(name);
+      const large = await readLargeSurvey(areas.map(streamed), { pieceRows });
+      const plain = readSurvey(areas);
+      expect(everythingOf(large)).toEqual(everythingOf(plain));
+      expect(allFindings(large)).toEqual(allFindings(plain));
+      expect(gapsOfSurvey(large)).toEqual(gapsOfSurvey(plain));
+      const decisions = (survey: Survey) => [...decideSurvey(survey)].map(({ decision }) => decision);
+      expect(decisions(large)).toEqual(decisions(plain));
+    },
+    60000,
+  );
+});
