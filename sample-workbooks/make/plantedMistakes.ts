@@ -239,6 +239,20 @@ export const MISTAKES: readonly Mistake[] = [
     plant: change("cordons", { ...schoolhouse(1, 10), condition: "sound" }, "nodesPerSpur", 12),
   },
   {
+    code: "missingAsZero",
+    sheet: "vines",
+    column: "clusters",
+    what: "A missing vine counted with no clusters, so that the block would lose it twice.",
+    plant: change("vines", { block: "North Bench", status: "missing" }, "clusters", 0),
+  },
+  {
+    code: "missingVineCounted",
+    sheet: "vines",
+    column: "shoots",
+    what: "Shoots counted on a vine that is called missing.",
+    plant: change("vines", { block: "Creek Side", status: "missing" }, "shoots", 31),
+  },
+  {
     code: "trunksUnusual",
     sheet: "cordons",
     column: "trunk",

@@ -12,6 +12,7 @@ import { DIRECTIONS } from "./checks/directions";
 import { FIXED_CHOICE } from "./checks/fixedChoice";
 import { LAST_YEAR } from "./checks/lastYear";
 import { LIMITS } from "./checks/limits";
+import { MISSING_VINE_COUNTS } from "./checks/missingVineCounts";
 import { MISSING_VALUE } from "./checks/missingValue";
 import { NEVER_COUNTED } from "./checks/neverCounted";
 import { POSITIONS_FOR_LENGTH } from "./checks/positionsForLength";
@@ -39,6 +40,7 @@ export const CHECKS: readonly Check[] = [
   SPURS_TOO_CLOSE,
   BUD_COUNTS,
   CONTRADICTIONS,
+  MISSING_VINE_COUNTS,
   FIXED_CHOICE,
   TRADE_RANGES,
   DATES,

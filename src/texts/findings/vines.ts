@@ -112,6 +112,38 @@ export const VINE_FINDINGS: Readonly<Record<string, FindingText>> = {
     ),
     remedy: LOOK,
   },
+  missingAsZero: {
+    title: t("Missing vine counted as 0", "Planta faltante contada como 0", "Cep manquant compté 0"),
+    sentence: t(
+      "The vine is missing, yet {column} is 0.",
+      "La planta falta, pero {column} es 0.",
+      "Le cep manque, pourtant {column} vaut 0.",
+    ),
+    why: t(
+      "The block would lose the vine twice: once in the mean of the counted vines, once as a missing vine.",
+      "El cuartel perdería la planta dos veces: una en la media de las contadas y otra como faltante.",
+      "La parcelle perdrait le cep deux fois : une dans la moyenne des ceps comptés, une comme manquant.",
+    ),
+    remedy: t(
+      "Leave the count of a missing vine blank.",
+      "Deje vacío el conteo de una planta faltante.",
+      "Laisser vide le comptage d'un cep manquant.",
+    ),
+  },
+  missingVineCounted: {
+    title: t("Count on a missing vine", "Conteo en una planta faltante", "Comptage sur un cep manquant"),
+    sentence: t(
+      "The vine is called missing, yet {column} is {value}.",
+      "La planta figura como faltante, pero {column} es {value}.",
+      "Le cep est dit manquant, pourtant {column} vaut {value}.",
+    ),
+    why: t(
+      "Either the vine stands, or the count belongs to another vine.",
+      "O la planta está en pie, o el conteo es de otra planta.",
+      "Ou le cep est debout, ou le comptage est celui d'un autre cep.",
+    ),
+    remedy: LOOK,
+  },
   trunksUnusual: {
     title: t("Unusual number of trunks", "Número inusual de troncos", "Nombre de troncs inhabituel"),
     sentence: t(
