@@ -4,6 +4,7 @@ import { CARDS_COMMAND, CHOOSE_COMMAND } from "./chooseCommand";
 import type { Command } from "./command";
 import { GAPS_COMMAND } from "./gapsCommand";
 import { NEW_COMMAND } from "./newCommand";
+import { ROWS_COMMAND } from "./rowsCommand";
 import { formulaCommand } from "./formulaCommand";
 
 const FORMULA_COMMAND: Command = {
@@ -31,5 +32,6 @@ export const COMMANDS: ReadonlyMap<string, Command> = new Map<string, Command>([
   ["gaps", GAPS_COMMAND],
   ["cards", CARDS_COMMAND],
   ["new", NEW_COMMAND],
+  ["rows", ROWS_COMMAND],
   ["formula", FORMULA_COMMAND],
 ]);

@@ -1,3 +1,4 @@
+import { once } from "node:events";
 import { readFile } from "node:fs/promises";
 import { buffer } from "node:stream/consumers";
 import { languageOf, say } from "../texts/language";
@@ -15,6 +16,9 @@ const terminal: Terminal = {
   today: todaysSerial(new Date()),
   watched,
   print: (line) => process.stdout.write(`${line}\n`),
+  written: async () => {
+    if (process.stdout.writableNeedDrain) await once(process.stdout, "drain");
+  },
   tell: (line) => process.stderr.write(`${line}\n`),
   progress: (done) => {
     if (!watched) return;

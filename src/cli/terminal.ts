@@ -9,6 +9,8 @@ export interface Terminal {
   readonly watched: boolean;
   /** One line of the result. */
   print(line: string): void;
+  /** Resolves once the lines printed so far have been taken by whoever reads them. */
+  written(): Promise<void>;
   /** One line about the run that is no part of the result. */
   tell(line: string): void;
   /** Shows how far a run has come, 0 to 1, in place of what was shown before; 1 clears it. */

@@ -45,6 +45,11 @@ export const COMMAND_LINE = {
     "Crea un libro vacío para la temporada de una finca: hojas con encabezados, palabras admitidas, Ajustes y líneas para imprimir.",
     "Crée un classeur vide pour la saison d'un domaine : feuilles avec en-têtes, mots admis, Réglages, lignes à imprimer.",
   ),
+  rowsSummary: t(
+    "Writes every cordon row of any number of files as one csv (metric), for engines that hold a whole region.",
+    "Escribe cada fila de cordones de cualquier número de archivos en un solo csv (métrico), para motores que abarcan una región.",
+    "Écrit chaque ligne de cordons de n'importe quel nombre de fichiers dans un seul csv (métrique), pour des moteurs qui tiennent une région.",
+  ),
   notAWorkbookName: t(
     "The new workbook's name must end in .xlsx, but is {file}.",
     "El nombre del libro nuevo debe terminar en .xlsx, pero es {file}.",

@@ -20,6 +20,7 @@ export async function run(words: readonly string[], input: Uint8Array = new Uint
     today: serialOf(2026, 3, 31)!,
     watched: false,
     print: (line) => out.push(line),
+    written: async () => undefined,
     tell: (line) => told.push(line),
     progress: () => undefined,
     supplied: (name) => readFile(join(__dirname, "../../sample-workbooks", name)),
