@@ -114,6 +114,26 @@ export class DeskPage {
     return this.page.locator("#pane");
   }
 
+  /** Closes the card that shows newcomers around. */
+  async skipWalk(): Promise<void> {
+    await this.pane.locator("#walk-skip").click();
+  }
+
+  /** Goes to a page of the pane. */
+  async goToPage(id: string): Promise<void> {
+    await this.pane.locator(`fluent-tab#tab-${id}`).click();
+    await this.pane.locator(`#page-${id}:not([hidden])`).waitFor();
+  }
+
+  /** Letters of the column with this heading in row 1 of the sheet in front. */
+  async columnOf(heading: string): Promise<string> {
+    for (let index = 0; index < 26; index++) {
+      const letter = String.fromCharCode(65 + index);
+      if ((await this.read(`${letter}1`)) === heading) return letter;
+    }
+    throw new Error(`no column ${heading}`);
+  }
+
   /** Presses Check and waits for the result. */
   async check(): Promise<void> {
     await this.pane.locator("fluent-button#check").click();

@@ -37,10 +37,12 @@ function styleOf(row: number, column: number, { headerRow }: OwnSheetLayout, con
   if (row === headerRow) return HEADER_STYLE;
   if (row < headerRow) return row === 1 && column === 0 ? TITLE_STYLE : undefined;
   const { format, wrap } = content.columns?.[column] ?? {};
-  if (!format && !wrap) return undefined;
+  const anyWraps = content.columns?.some((each) => each.wrap) ?? false;
+  if (!format && !anyWraps) return undefined;
   return {
     ...(format ? { n: { pattern: format } } : {}),
-    ...(wrap ? { tb: 3 as const, vt: 1 as const } : {}),
+    ...(anyWraps ? { vt: 1 as const } : {}),
+    ...(wrap ? { tb: 3 as const } : {}),
   };
 }
 
@@ -60,7 +62,11 @@ export function rowHeights(layout: OwnSheetLayout, content: OwnSheet): Record<nu
     if (r + 1 < layout.headerRow) return;
     const wraps = (column: number) => r + 1 === layout.headerRow || content.columns?.[column]?.wrap === true;
     const height = wrappedHeight(
-      row.flatMap((value, c) => (wraps(c) ? [{ text: value, width: content.columns?.[c]?.width }] : [])),
+      row.flatMap((value, c) =>
+        wraps(c)
+          ? [{ text: value, width: content.columns?.[c]?.width, bold: r + 1 === layout.headerRow }]
+          : [],
+      ),
     );
     if (height !== undefined) heights[r] = { h: height };
   });

@@ -10,14 +10,33 @@ const USUAL_WIDTH = 11;
  * the number of characters, because measuring thousands of texts would hold the page.
  */
 export function wrappedHeight(
-  cells: readonly { readonly text: unknown; readonly width: number | undefined }[],
+  cells: readonly { readonly text: unknown; readonly width: number | undefined; readonly bold?: boolean }[],
 ): number | undefined {
-  const lines = cells.reduce((most, { text, width = USUAL_WIDTH }) => {
+  const lines = cells.reduce((most, { text, width = USUAL_WIDTH, bold = false }) => {
     if (typeof text !== "string") return most;
-    const needed = text
-      .split("\n")
-      .reduce((sum, part) => sum + Math.max(1, Math.ceil((part.length * 1.08) / width)), 0);
-    return Math.max(most, needed);
+    return Math.max(most, lineCount(text, width / (bold ? BOLD : PLAIN)));
   }, 1);
   return lines > 1 ? lines * LINE + AROUND : undefined;
+}
+
+/** Width of a letter in characters of a column's width, on the average of fonts. */
+const PLAIN = 1.08;
+const BOLD = 1.2;
+
+/** Lines of a text that breaks between words, and within a word that is wider than a line. */
+function lineCount(text: string, width: number): number {
+  let lines = 0;
+  for (const part of text.split("\n")) {
+    let filled = 0;
+    lines++;
+    for (const { length } of part.split(" ")) {
+      const needed = filled === 0 ? length : filled + 1 + length;
+      if (needed <= width) filled = needed;
+      else {
+        lines += Math.ceil(length / width) - (filled === 0 ? 1 : 0);
+        filled = length % width;
+      }
+    }
+  }
+  return lines;
 }

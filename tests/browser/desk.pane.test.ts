@@ -1,0 +1,112 @@
+import { FUNCTIONS } from "../../src/functions/registry";
+import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
+import { Desk, type DeskPage } from "./deskPage";
+
+/** A figure as the sample season's Settings sheet has it. */
+async function settingOf(name: string): Promise<number> {
+  const workbook = await openWorkbookFile("sample-workbooks/larkmoor-clean.xlsx");
+  const { values } = await workbook.readSheet("Settings");
+  await workbook.close();
+  return Number(values.find(([first]) => first === name)![1]);
+}
+
+describe("the pane's pages over the season on the desk page", () => {
+  let desk: Desk;
+  let page: DeskPage;
+
+  beforeAll(async () => {
+    desk = await Desk.start();
+  }, 120_000);
+  afterAll(() => desk?.stop());
+  beforeEach(async () => {
+    page = await desk.open("clean");
+    await page.skipWalk();
+  });
+  afterEach(async () => {
+    expect(page.problems).toEqual([]);
+    expect(page.foreign).toEqual([]);
+    await page.close();
+  });
+
+  test("gaps are counted, and their map and rows written into sheets", async () => {
+    await page.goToPage("gaps");
+    await page.pane.locator("#count-gaps").click();
+    await page.pane.locator("#gaps-result").waitFor();
+    expect(await page.brokenRules()).toEqual([]);
+    for (const [button, sheet] of [
+      ["#write-row-gaps", "Row gaps"],
+      ["#write-gap-map", "Gap map"],
+    ]) {
+      await page.pane.locator(button).click();
+      await page.page.locator("#grid").getByText(sheet, { exact: true }).waitFor();
+    }
+    await page.goToSheet("Gap map");
+    expect(await page.shows("A5", "North Bench")).toBe("North Bench");
+    expect(await page.read("C5")).toMatch(/^\d+%$/);
+    await page.picture("desk-gap-map");
+    await page.goToSheet("Row gaps");
+    expect(await page.shows("B5", "1")).toBe("1");
+    await page.picture("desk-row-gaps");
+  });
+
+  test("vines are decided, and a person's decision stands in the sheet", async () => {
+    await page.goToPage("decide");
+    await page.pane.locator("#decide").click();
+    await page.pane.locator("#decide-result").waitFor();
+    const vine = page.pane.locator("fluent-accordion-item").first();
+    await vine.locator("button#control").click();
+    await vine.locator(".fix").first().waitFor();
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-decide");
+    const line = vine.locator("li", { has: page.page.locator(".fix") }).first();
+    await line.locator(".jump").click();
+    const row = Number(/Cordons [A-Z]+(\d+)/.exec(await line.innerText())![1]);
+    await page.status.getByText(new RegExp(`Cordons![A-Z]+${row}`)).waitFor();
+    const column = await page.columnOf("Fixed choice");
+    expect(await page.read(`${column}${row}`)).toBe("");
+    await line.locator(".fix").click();
+    expect(await page.shows(`${column}${row}`, "stays")).toBe("stays");
+    await page.picture("desk-decided");
+  });
+
+  test("a figure is changed in the pane, stands on the Settings sheet and moves what depends on it", async () => {
+    await page.goToSheet("Figures");
+    const before = await page.shows("P2", /\d/);
+    await page.goToPage("settings");
+    await page.pane.locator("#read-settings").click();
+    await page.pane.locator("#setting-search input").fill("Crew");
+    const figure = page.pane.locator("fluent-button[aria-label='Change: Crew']");
+    for (const group of await page.pane.locator("fluent-accordion-item").all()) {
+      if (await figure.isVisible()) break;
+      await group.locator("button#control").click();
+      await page.page.waitForTimeout(150);
+    }
+    await figure.click();
+    await page.pane.locator("#setting-value input").fill("2");
+    await page.pane.locator("#setting-by input").fill("MK");
+    await page.pane.locator("#show-moved").click();
+    await page.pane.locator("#keep-setting").click();
+    await page.goToSheet("Settings");
+    await page.goToSheet("Figures");
+    await page.page.waitForTimeout(800);
+    expect(await page.read("P2")).toBe(before);
+    const days = Number(before) / (2 * (await settingOf("Hours a day")));
+    expect(Number(await page.read("Q2"))).toBeCloseTo(days, 1);
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-settings");
+  });
+
+  test("help lists every function and puts one into the selected cell", async () => {
+    await page.goToPage("functions");
+    for (const { id } of FUNCTIONS)
+      await page.pane.locator(`fluent-accordion-item .heading`, { hasText: new RegExp(`^${id}$`) }).waitFor();
+    await page.goTo("H6");
+    const help = page.pane.locator("fluent-accordion-item", { hasText: "VINEDENSITY" }).first();
+    await help.locator("button#control").click();
+    await help.locator("#formula-VINEDENSITY input").fill("=CORDON.VINEDENSITY(9,6)");
+    await help.locator(".insert").click();
+    expect(await page.shows("H6", /^806\.6/)).toMatch(/^806\.6/);
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-functions");
+  });
+});
