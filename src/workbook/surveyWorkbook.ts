@@ -18,8 +18,8 @@ export interface OwnSheet {
   readonly title?: readonly string[];
   readonly headers: readonly string[];
   readonly rows: readonly (readonly (string | number | boolean | null)[])[];
-  /** Width in characters and number format per column, where they matter. */
-  readonly columns?: readonly { width?: number; format?: string; wrap?: boolean }[];
+  /** Width in characters and number format per column, where they matter; `shade`: a share, darker the higher. */
+  readonly columns?: readonly { width?: number; format?: string; wrap?: boolean; shade?: boolean }[];
 }
 
 /** A PivotTable over the table of an own sheet; fields are named by their headers. */

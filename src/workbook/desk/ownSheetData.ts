@@ -1,5 +1,6 @@
 import type { ICellData, IObjectMatrixPrimitiveType, IStyleData } from "@univerjs/core";
-import type { OwnSheetLayout } from "../ownSheet";
+import type { OwnSheetLayout, OwnValue } from "../ownSheet";
+import { shadeBandOf } from "../shadeBands";
 import type { OwnSheet } from "../surveyWorkbook";
 import { cellDataOf } from "./cellData";
 import { wrappedHeight } from "./wrappedHeight";
@@ -25,7 +26,7 @@ export function ownSheetCells(layout: OwnSheetLayout, content: OwnSheet): Matrix
   layout.values.forEach((row, r) => {
     const cells: Record<number, ICellData> = {};
     row.forEach((value, c) => {
-      const style = styleOf(r + 1, c, layout, content);
+      const style = styleOf(r + 1, c, layout, content, value);
       if (value !== null || style) cells[c] = { ...cellDataOf(value), ...(style ? { s: style } : {}) };
     });
     matrix[r] = cells;
@@ -33,16 +34,24 @@ export function ownSheetCells(layout: OwnSheetLayout, content: OwnSheet): Matrix
   return matrix;
 }
 
-function styleOf(row: number, column: number, { headerRow }: OwnSheetLayout, content: OwnSheet) {
+function styleOf(
+  row: number,
+  column: number,
+  { headerRow }: OwnSheetLayout,
+  content: OwnSheet,
+  value: OwnValue,
+): IStyleData | undefined {
   if (row === headerRow) return HEADER_STYLE;
   if (row < headerRow) return row === 1 && column === 0 ? TITLE_STYLE : undefined;
-  const { format, wrap } = content.columns?.[column] ?? {};
+  const { format, wrap, shade } = content.columns?.[column] ?? {};
+  const band = shade ? shadeBandOf(value) : undefined;
   const anyWraps = content.columns?.some((each) => each.wrap) ?? false;
-  if (!format && !anyWraps) return undefined;
+  if (!format && !anyWraps && !band) return undefined;
   return {
     ...(format ? { n: { pattern: format } } : {}),
-    ...(anyWraps ? { vt: 1 as const } : {}),
-    ...(wrap ? { tb: 3 as const } : {}),
+    ...(anyWraps ? { vt: 1 } : {}),
+    ...(wrap ? { tb: 3 } : {}),
+    ...(band ? { bg: { rgb: `#${band.fill}` }, cl: { rgb: `#${band.font}` }, bl: band.worst ? 1 : 0 } : {}),
   };
 }
 

@@ -1,7 +1,8 @@
-import type { OwnSheetLayout } from "../ownSheet";
-import { WorkbookProblem } from "../surveyWorkbook";
+import { layOutOwnSheet } from "../ownSheet";
+import { WorkbookProblem, type OwnSheet } from "../surveyWorkbook";
 import { officeCode } from "./excelProblem";
 import { addTableAt, tableArea } from "./ownTable";
+import { shadeExcelColumns } from "./shadeExcelColumns";
 
 /** An own sheet as it stands before it is rewritten. */
 export interface FormerSheet {
@@ -31,9 +32,10 @@ export async function replaceOwnContent(
   context: Excel.RequestContext,
   former: FormerSheet,
   working: Excel.Worksheet,
-  layout: OwnSheetLayout,
+  content: OwnSheet,
   mayResizeTables: boolean,
 ): Promise<boolean> {
+  const layout = layOutOwnSheet(content);
   const { worksheet, table } = former;
   const markColumn = Math.max(layout.columnCount, former.used.columns) + 1;
   const begun = working.getRangeByIndexes(0, markColumn, 1, 1);
@@ -58,6 +60,7 @@ export async function replaceOwnContent(
       .getRangeByIndexes(0, 0, 1, 1)
       .copyFrom(working.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount), "All");
     if (!keepsTable) addTableAt(tableArea(worksheet, layout), table?.name);
+    shadeExcelColumns(worksheet, content, layout);
     worksheet.freezePanes.freezeRows(layout.headerRow);
     await context.sync();
     return true;

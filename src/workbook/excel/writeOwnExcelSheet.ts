@@ -1,6 +1,7 @@
 import { layOutOwnSheet, OWN_SHEET_NAME, type OwnSheetLayout, type OwnValue } from "../ownSheet";
 import { WorkbookProblem, type OwnSheet } from "../surveyWorkbook";
 import { asExcelInput } from "./cellContent";
+import { shadeExcelColumns } from "./shadeExcelColumns";
 import { replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
 import { addTable, tableNameOf } from "./ownTable";
 import { addWorkingSheet, removeWorkingSheet, WORKING_SHEET_NAME } from "./workingSheet";
@@ -36,7 +37,7 @@ export async function writeOwnExcelSheet(
     for (let attempt = 1; ; attempt++) {
       const now = attempt === 1 ? there : await lookAt(context, content.sheet, layout);
       if (!now) throw new WorkbookProblem("noSheet", { sheet: content.sheet });
-      if (await replaceOwnContent(context, now, working, layout, mayResizeTables)) break;
+      if (await replaceOwnContent(context, now, working, content, mayResizeTables)) break;
       if (attempt === ATTEMPTS) throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
     }
   } catch (error) {
@@ -168,6 +169,7 @@ async function becomeTheSheet(
   taken.load("name");
   await context.sync();
   addTable(working, layout, taken.isNullObject ? tableNameOf(content.sheet) : undefined);
+  shadeExcelColumns(working, content, layout);
   working.freezePanes.freezeRows(layout.headerRow);
   working.names.add(OWN_SHEET_NAME, "=TRUE").visible = false;
   working.names.getItem(WORKING_SHEET_NAME).delete();

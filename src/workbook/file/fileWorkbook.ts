@@ -91,7 +91,13 @@ export class FileWorkbook implements SurveyWorkbook {
     const tablePart = freePart(editor, "xl/tables/cordonbook{n}.xml");
     const relation = await addRelation(editor, sheet.part, `${namespaces.relations}/table`, tablePart);
     const look = await this.styles(editor, (styles) =>
-      ownSheetXml(content, namespaces, (wanted: CellLook) => styles.look(wanted), relation),
+      ownSheetXml(
+        content,
+        namespaces,
+        (wanted: CellLook) => styles.look(wanted),
+        (inner) => styles.conditional(inner),
+        relation,
+      ),
     );
     editor.put(sheet.part, look);
     editor.put(tablePart, ownTableXml(content, namespaces, table));

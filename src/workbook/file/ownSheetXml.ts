@@ -1,4 +1,5 @@
 import { cellAddress } from "../address";
+import { SHADE_BANDS, shadeCondition, shadedRuns, type ShadeBand } from "../shadeBands";
 import { layOutOwnSheet, type OwnSheetLayout, type OwnValue } from "../ownSheet";
 import type { OwnSheet } from "../surveyWorkbook";
 import type { WorkbookNamespaces } from "./editWorkbook";
@@ -14,6 +15,7 @@ export function ownSheetXml(
   content: OwnSheet,
   namespaces: WorkbookNamespaces,
   look: (look: CellLook) => number,
+  conditional: (inner: string) => number,
   tableRelation: string,
 ): string {
   const layout = layOutOwnSheet(content);
@@ -40,8 +42,41 @@ export function ownSheetXml(
     `${DECLARATION}<worksheet xmlns="${namespaces.main}" xmlns:r="${namespaces.relations}">` +
     `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="${dimension(layout)}"/>` +
     `<sheetViews><sheetView workbookViewId="0"><pane ySplit="${headerRow}" topLeftCell="A${headerRow + 1}" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>` +
-    `<cols>${columns.join("")}</cols><sheetData>${rows.join("")}</sheetData>${MARGINS}` +
+    `<cols>${columns.join("")}</cols><sheetData>${rows.join("")}</sheetData>${shadesXml(content, layout, conditional)}${MARGINS}` +
     `<tableParts count="1"><tablePart r:id="${tableRelation}"/></tableParts></worksheet>`
+  );
+}
+
+/** Conditional formats of the shaded columns; the worst band is hatched, so that it shows in print without colour. */
+function shadesXml(
+  content: OwnSheet,
+  layout: OwnSheetLayout,
+  conditional: (inner: string) => number,
+): string {
+  const firstRow = layout.headerRow + 1;
+  if (layout.values.length < firstRow) return "";
+  let priority = 0;
+  return shadedRuns(content.columns)
+    .map(({ first, last }) => {
+      const firstCell = cellAddress(firstRow, first + 1);
+      const rules = SHADE_BANDS.map(
+        (band) =>
+          `<cfRule type="expression" dxfId="${conditional(shadeStyle(band))}" priority="${++priority}" stopIfTrue="1">` +
+          `<formula>${xmlText(shadeCondition(band, firstCell))}</formula></cfRule>`,
+      );
+      const area = `${firstCell}:${cellAddress(layout.values.length, last + 1)}`;
+      return `<conditionalFormatting sqref="${area}">${rules.join("")}</conditionalFormatting>`;
+    })
+    .join("");
+}
+
+function shadeStyle({ fill, font, worst }: ShadeBand): string {
+  return (
+    `<font>${worst ? "<b/>" : ""}<color rgb="FF${font}"/></font><fill>` +
+    (worst
+      ? `<patternFill patternType="lightUp"><fgColor rgb="FF${font}"/><bgColor rgb="FF${fill}"/></patternFill>`
+      : `<patternFill patternType="solid"><bgColor rgb="FF${fill}"/></patternFill>`) +
+    "</fill>"
   );
 }
 

@@ -32,7 +32,7 @@ export function rowGapsSheet(gaps: SurveyGaps, language: Language, date: string)
       { width: 10 },
       { width: 10 },
       { width: 8 },
-      { width: 9, format: "0%" },
+      { width: 9, format: "0%", shade: true },
       { width: 12 },
       { width: 14, wrap: true },
       { width: 14, wrap: true },
@@ -66,7 +66,7 @@ export function gapMapSheet(gaps: SurveyGaps, language: Language, date: string):
     sheet: text("gapMap"),
     title: [text("gapMapTitle"), say(TEXTS.made, language, { date })],
     headers: [text("block"), text("row"), ...vines.map((vine) => say(TEXTS.vine, language, { vine }))],
-    columns: [{ width: 16 }, { width: 7 }, ...vines.map(() => ({ width: 6, format: "0%" }))],
+    columns: [{ width: 16 }, { width: 7 }, ...vines.map(() => ({ width: 6, format: "0%", shade: true }))],
     rows: gaps.rows.map(({ block, row, byVine }) => {
       const shares = new Map(byVine.map(({ vine, ...sum }) => [vine, shareOf(sum)]));
       return [block, row, ...vines.map((vine) => shares.get(vine) ?? null)];

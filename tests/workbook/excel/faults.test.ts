@@ -402,6 +402,7 @@ describe("marks", () => {
       fill: "#FF00FF",
       font: "",
       border: "",
+      bold: false,
       stopIfTrue: true,
       areas: [{ sheet, row: 1, column: 2, rows: 2, columns: 1 }],
     });

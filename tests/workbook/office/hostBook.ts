@@ -50,6 +50,7 @@ export interface HostConditionalFormat {
   fill: string;
   font: string;
   border: string;
+  bold: boolean;
   stopIfTrue: boolean;
   areas: HostArea[];
 }

@@ -503,6 +503,10 @@ class ConditionalFormatCollectionObject extends Collection<ConditionalFormatObje
   GetItem(id: string) {
     return this.Indexer(id);
   }
+  ClearAll() {
+    if (this.sheet.locked) denied();
+    this.sheet.conditionalFormats = [];
+  }
   Add(type: string) {
     if (this.sheet.locked) denied();
     const format: HostConditionalFormat = {
@@ -512,6 +516,7 @@ class ConditionalFormatCollectionObject extends Collection<ConditionalFormatObje
       fill: "",
       font: "",
       border: "",
+      bold: false,
       stopIfTrue: false,
       areas: this.areas,
     };
@@ -574,6 +579,12 @@ class ConditionalFormatObject {
           },
           set Color(color: string) {
             format.font = color;
+          },
+          get Bold() {
+            return format.bold;
+          },
+          set Bold(bold: boolean) {
+            format.bold = bold;
           },
         },
       },

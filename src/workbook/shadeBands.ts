@@ -1,0 +1,40 @@
+/** How a share is shown in a shaded column: from this share on. */
+export interface ShadeBand {
+  readonly from: number;
+  /** Fill and letters as RGB without a number sign: at least 4.5:1, and darker with every band also in grey. */
+  readonly fill: string;
+  readonly font: string;
+  /** The worst band is bold too, and hatched where the host can hatch, so that it shows without colour. */
+  readonly worst: boolean;
+}
+
+/** Bands of a shaded column of shares, the highest first; below the last there is no shade. The limits are ours. */
+export const SHADE_BANDS: readonly ShadeBand[] = [
+  { from: 0.5, fill: "D98E5F", font: "2B1200", worst: true },
+  { from: 0.3, fill: "EDBE9B", font: "3A1C05", worst: false },
+  { from: 0.1, fill: "F8E3D2", font: "3A1C05", worst: false },
+];
+
+/** Band of a cell's value; undefined where it is no number or below every band. */
+export function shadeBandOf(value: unknown): ShadeBand | undefined {
+  return typeof value === "number" ? SHADE_BANDS.find(({ from }) => value >= from) : undefined;
+}
+
+/** Neighbouring columns that are shaded, as first and last column from 0. */
+export function shadedRuns(
+  columns: readonly { readonly shade?: boolean }[] = [],
+): { first: number; last: number }[] {
+  const runs: { first: number; last: number }[] = [];
+  columns.forEach(({ shade }, column) => {
+    if (!shade) return;
+    const run = runs.at(-1);
+    if (run?.last === column - 1) run.last = column;
+    else runs.push({ first: column, last: column });
+  });
+  return runs;
+}
+
+/** Condition of a band as a formula without "=", relative to the first cell of the shaded range. */
+export function shadeCondition(band: ShadeBand, firstCell: string): string {
+  return `AND(ISNUMBER(${firstCell}),${firstCell}>=${band.from})`;
+}
