@@ -5,6 +5,7 @@ import { FIRST_CHECK_STATE } from "./check/checkState";
 import { FIRST_GAPS_STATE } from "./gaps/gapsState";
 import { FIRST_DECIDE_STATE } from "./decide/decideState";
 import { FIRST_OUTLOOK_STATE } from "./outlook/outlookState";
+import { FIRST_CARE_STATE } from "./care/careState";
 import { FIRST_SETTINGS_STATE } from "./settings/settingsState";
 import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
 import { paneView } from "./paneView";
@@ -60,6 +61,7 @@ export function mountPane(
     outlook: FIRST_OUTLOOK_STATE,
     settings: FIRST_SETTINGS_STATE,
     functions: FIRST_FUNCTIONS_STATE,
+    care: FIRST_CARE_STATE,
   };
   let mounted = true;
   let running: AbortController | undefined;

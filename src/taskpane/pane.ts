@@ -4,10 +4,11 @@ import type { CheckState } from "./check/checkState";
 import type { SettingsState } from "./settings/settingsState";
 import type { DecideState } from "./decide/decideState";
 import type { OutlookState } from "./outlook/outlookState";
+import type { CareState } from "./care/careState";
 import type { GapsState } from "./gaps/gapsState";
 import type { FunctionsState } from "./functions/functionsState";
 
-export type PageId = "check" | "gaps" | "decide" | "outlook" | "settings" | "functions";
+export type PageId = "check" | "gaps" | "decide" | "outlook" | "settings" | "functions" | "care";
 
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
 export interface PaneState {
@@ -25,6 +26,7 @@ export interface PaneState {
   readonly outlook: OutlookState;
   readonly settings: SettingsState;
   readonly functions: FunctionsState;
+  readonly care: CareState;
 }
 
 export interface PaneMessage {

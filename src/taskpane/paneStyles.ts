@@ -278,7 +278,10 @@ export const paneStyles = css`
       fill: GrayText;
     }
     .band {
-      fill: Highlight;
+      fill: Canvas;
+      stroke: Highlight;
+      stroke-width: 2px;
+      vector-effect: non-scaling-stroke;
     }
     .likely,
     .target {

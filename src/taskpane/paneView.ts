@@ -4,6 +4,7 @@ import { choiceField } from "./fields";
 import { gapsPage } from "./gaps/gapsPage";
 import { decidePage } from "./decide/decidePage";
 import { outlookPage } from "./outlook/outlookPage";
+import { carePage } from "./care/carePage";
 import { settingsPage } from "./settings/settingsPage";
 import { functionsPage } from "./functions/functionsPage";
 import type { PageId, Pane } from "./pane";
@@ -18,6 +19,7 @@ const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "outlook", page: outlookPage },
   { id: "settings", page: settingsPage },
   { id: "functions", page: functionsPage },
+  { id: "care", page: carePage },
 ];
 
 const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {

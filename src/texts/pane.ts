@@ -10,6 +10,7 @@ export const PAGE_NAMES = {
   outlook: t("Outlook", "Pronóstico", "Prévision"),
   settings: t("Settings", "Ajustes", "Réglages"),
   functions: t("Functions", "Funciones", "Fonctions"),
+  care: t("Care", "Cuidado", "Entretien"),
 } as const satisfies Record<string, Text>;
 
 /** Texts that more than one page shows. */
@@ -679,4 +680,104 @@ export const OUTLOOK_SHEET_TEXTS = {
   cropLikely: t("Block, likely ({unit})", "Cuartel, probable ({unit})", "Parcelle, probable ({unit})"),
   cropHigh: t("Block, high ({unit})", "Cuartel, alto ({unit})", "Parcelle, haut ({unit})"),
   widest: t("Most of the doubt", "La mayor duda", "L'essentiel du doute"),
+} as const satisfies Record<string, Text>;
+
+/** Texts of the page for the care of the workbook. */
+export const CARE_TEXTS = {
+  title: t("Care of the workbook", "Cuidado del libro", "Entretien du classeur"),
+  progress: t("Progress", "Avance", "Avancement"),
+  repairTitle: t(
+    "Formulas that no longer calculate",
+    "Fórmulas que ya no calculan",
+    "Formules qui ne calculent plus",
+  ),
+  repairIntro: t(
+    "A formula that was typed or opened without the add-in may stay at #NAME?. They are shown first; nothing is changed by looking.",
+    "Una fórmula escrita o abierta sin el complemento puede quedar en #NAME?. Primero se muestran; mirar no cambia nada.",
+    "Une formule tapée ou ouverte sans le complément peut rester à #NAME?. Elles sont d'abord montrées ; regarder ne change rien.",
+  ),
+  look: t("Look for them", "Buscarlas", "Les chercher"),
+  looking: t("Looking through the sheets", "Revisando las hojas", "Examen des feuilles"),
+  noRepairs: t(
+    "Every formula of ours is well written and calculates.",
+    "Todas nuestras fórmulas están bien escritas y calculan.",
+    "Toutes nos formules sont bien écrites et calculent.",
+  ),
+  found: t(
+    "{cells} cells can be repaired.",
+    "{cells} celdas se pueden reparar.",
+    "{cells} cellules peuvent être réparées.",
+  ),
+  enterAgain: t(
+    "Is entered again as it stands:",
+    "Se introduce otra vez tal cual:",
+    "Est saisie à nouveau telle quelle :",
+  ),
+  before: t("Stands there", "Está así", "Telle quelle"),
+  after: t("Becomes", "Queda así", "Devient"),
+  repair: t("Repair {cells} cells", "Reparar {cells} celdas", "Réparer {cells} cellules"),
+  repaired: t(
+    "{cells} cells were repaired; {left} were left alone because somebody changed them meanwhile.",
+    "Se repararon {cells} celdas; {left} se dejaron porque alguien las cambió entretanto.",
+    "{cells} cellules ont été réparées ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
+  ),
+  undo: t("Take the repair back", "Deshacer la reparación", "Annuler la réparation"),
+  undone: t(
+    "{cells} cells are as they were; {left} were left alone because somebody changed them meanwhile.",
+    "{cells} celdas están como antes; {left} se dejaron porque alguien las cambió entretanto.",
+    "{cells} cellules sont comme avant ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
+  ),
+  unknown: t(
+    "{name} is not a function of this version; the formula is left as it is.",
+    "{name} no es una función de esta versión; la fórmula queda como está.",
+    "{name} n'est pas une fonction de cette version ; la formule reste telle quelle.",
+  ),
+  testTitle: t("Self-test", "Autoprueba", "Autotest"),
+  testIntro: t(
+    "Tries on a sheet of its own, taken away again, what the add-in needs of this workbook.",
+    "Prueba en una hoja propia, que luego se quita, lo que el complemento necesita de este libro.",
+    "Essaie sur une feuille à lui, ôtée ensuite, ce dont le complément a besoin dans ce classeur.",
+  ),
+  test: t("Run the self-test", "Hacer la autoprueba", "Lancer l'autotest"),
+  testing: t("Testing", "Probando", "Test en cours"),
+  works: t("works", "funciona", "marche"),
+  fails: t("fails", "falla", "échoue"),
+  unsure: t("not seen", "no se ve", "pas vu"),
+  version: t(
+    "Cordonbook {version}, host: {host}.",
+    "Cordonbook {version}, anfitrión: {host}.",
+    "Cordonbook {version}, hôte : {host}.",
+  ),
+  calculates: t("The calculation itself.", "El cálculo mismo.", "Le calcul lui-même."),
+  reads: t("Reading a sheet.", "Leer una hoja.", "Lire une feuille."),
+  keeps: t(
+    "Keeping small facts in the workbook.",
+    "Guardar pequeños datos en el libro.",
+    "Garder de petits faits dans le classeur.",
+  ),
+  writes: t(
+    "Writing a sheet of its own, text as text.",
+    "Escribir una hoja propia, texto como texto.",
+    "Écrire une feuille à soi, texte comme texte.",
+  ),
+  inCells: t(
+    "CORDON functions in cells. If not seen: open the pane once with the functions loaded, or ask who installed the add-in.",
+    "Funciones CORDON en celdas. Si no se ve: abra el panel una vez con las funciones cargadas, o pregunte a quien instaló el complemento.",
+    "Fonctions CORDON dans les cellules. Si pas vu : ouvrez le volet une fois avec les fonctions chargées, ou demandez à qui a installé le complément.",
+  ),
+  takesAway: t("Taking the sheet away again.", "Quitar la hoja otra vez.", "Ôter la feuille."),
+  logTitle: t("Who ran what", "Quién ejecutó qué", "Qui a lancé quoi"),
+  logIntro: t(
+    "A small log in the workbook, off until somebody switches it on.",
+    "Un pequeño registro en el libro, apagado hasta que alguien lo encienda.",
+    "Un petit journal dans le classeur, éteint tant que personne ne l'allume.",
+  ),
+  logAsk: t("Show the switch", "Mostrar el interruptor", "Montrer l'interrupteur"),
+  logSwitch: t(
+    "Write down runs in this workbook",
+    "Anotar ejecuciones en este libro",
+    "Noter les lancements dans ce classeur",
+  ),
+  logCheck: t("Check", "Revisión", "Vérification"),
+  logWrite: t("Wrote {sheet}", "Escribió {sheet}", "A écrit {sheet}"),
 } as const satisfies Record<string, Text>;

@@ -1,8 +1,10 @@
 import { checkSurvey, inSheetOrder } from "../../survey/checkSurvey";
 import type { Finding } from "../../survey/finding";
+import { CARE_TEXTS, CHECK_TEXTS } from "../../texts/pane";
 import { inSlices } from "../inSlices";
 import type { Pane } from "../pane";
-import { finishRun, stopRun, type CheckProgress } from "./checkState";
+import { writeLog } from "../writeLog";
+import { countSeverities, finishRun, stopRun, type CheckProgress, type FoundTable } from "./checkState";
 import { foundTables } from "./lookForTables";
 import { readHeads } from "./ownHeads";
 import { readAside } from "../../workbook/actions/setAside";
@@ -42,7 +44,14 @@ export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
       ...state,
       check: tables.length === 0 ? { ...stopRun(state.check), tables } : finishRun(state.check, result),
     }));
+    if (tables.length > 0) await noteRun(pane, judged, tables);
   } finally {
     pane.change((state) => ({ ...state, check: stopRun(state.check) }));
   }
+}
+
+async function noteRun(pane: Pane, findings: readonly Finding[], tables: readonly FoundTable[]) {
+  const rows = tables.reduce((sum, table) => sum + table.rows, 0);
+  const result = pane.say(CHECK_TEXTS.result, { ...countSeverities(findings), rows });
+  await writeLog(pane, pane.say(CARE_TEXTS.logCheck), result);
 }

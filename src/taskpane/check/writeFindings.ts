@@ -1,8 +1,8 @@
 import type { Finding } from "../../survey/finding";
 import { sortFindings } from "../../survey/setAside";
-import { ASIDE_TEXTS, CHECK_TEXTS, FINDINGS_SHEET_TEXTS } from "../../texts/pane";
-import { ownSheetName } from "../../workbook/actions/ownSheetName";
+import { ASIDE_TEXTS, FINDINGS_SHEET_TEXTS } from "../../texts/pane";
 import type { Pane } from "../pane";
+import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { findingsSheet } from "../../workbook/results/findingsSheet";
 import { remedyOf, sentenceOf } from "./findingTexts";
@@ -22,7 +22,5 @@ export async function writeFindings(pane: Pane, findings: readonly Finding[]): P
       return entry === undefined ? "" : pane.say(ASIDE_TEXTS.entry, { ...entry });
     },
   });
-  const sheet = await ownSheetName(pane.workbook, FINDINGS_SHEET_TEXTS.sheet, language);
-  await pane.workbook.writeOwnSheet({ ...content, sheet });
-  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
+  await writeResult(pane, content, FINDINGS_SHEET_TEXTS.sheet);
 }

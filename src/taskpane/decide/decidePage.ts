@@ -8,13 +8,13 @@ import type { Survey } from "../../survey/survey";
 import { VERDICT_WORDS } from "../../texts/choice";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
 import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
-import { ownSheetName } from "../../workbook/actions/ownSheetName";
 import { choiceSheet } from "../../workbook/results/choiceSheet";
 import { choiceField } from "../fields";
 import { foldsOf } from "../folds";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
+import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import {
   VINES_LISTED,
@@ -139,9 +139,7 @@ function result(
 async function writeChoice(pane: Pane, survey: Survey, vines: readonly DecidedVine[]): Promise<void> {
   const { language } = pane.state;
   const content = choiceSheet(vines, language, survey.unitSystem, writtenDate(pane.today, language));
-  const sheet = await ownSheetName(pane.workbook, RESULT_SHEET_TEXTS.choice, language);
-  await pane.workbook.writeOwnSheet({ ...content, sheet });
-  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
+  await writeResult(pane, content, RESULT_SHEET_TEXTS.choice);
 }
 
 function vineItem(pane: Pane, page: DecideState, survey: Survey, vine: DecidedVine): TemplateResult {

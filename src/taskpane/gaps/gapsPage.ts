@@ -4,9 +4,9 @@ import type { SurveyGaps, SurveyRowGaps } from "../../survey/gapsOfSurvey";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
-import { ownSheetName } from "../../workbook/actions/ownSheetName";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
+import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { countGaps } from "./countGaps";
 import { gapMapSheet, rowGapsSheet, shareOf } from "../../workbook/results/gapSheets";
@@ -66,7 +66,7 @@ function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
     html`<fluent-button
       id=${id}
       size="small"
-      @click=${() => void pane.attempt(() => writeSheet(pane, sheet, name))}
+      @click=${() => void pane.attempt(() => writeResult(pane, sheet, GAP_SHEET_TEXTS[name]))}
       >${text}</fluent-button
     >`;
   const date = writtenDate(pane.today, pane.state.language);
@@ -89,12 +89,6 @@ function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
       ${write("write-gap-map", pane.say(GAPS_TEXTS.writeMap), gapMapSheet(gaps, pane.state.language, date), "gapMap")}
     </div>
     ${rowTable(pane, page, gaps)} ${map(pane, page, gaps)}`;
-}
-
-async function writeSheet(pane: Pane, content: OwnSheet, name: keyof typeof GAP_SHEET_TEXTS): Promise<void> {
-  const sheet = await ownSheetName(pane.workbook, GAP_SHEET_TEXTS[name], pane.state.language);
-  await pane.workbook.writeOwnSheet({ ...content, sheet });
-  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
 }
 
 function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: SurveyGaps): TemplateResult {

@@ -13,12 +13,12 @@ import {
   SPREAD_SOURCES,
   STAGE_NAMES,
 } from "../../texts/outlook";
-import { CHECK_TEXTS, OUTLOOK_SHEET_TEXTS, OUTLOOK_TEXTS } from "../../texts/pane";
-import { ownSheetName } from "../../workbook/actions/ownSheetName";
+import { OUTLOOK_SHEET_TEXTS, OUTLOOK_TEXTS } from "../../texts/pane";
 import { outlookSheet } from "../../workbook/results/outlookSheet";
 import { choiceField } from "../fields";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
+import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import type { OutlookState } from "./outlookState";
 import { rangeBar } from "./rangeBar";
@@ -77,9 +77,7 @@ function result(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[])
 async function write(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[]): Promise<void> {
   const { language } = pane.state;
   const content = outlookSheet(blocks, language, page.unitSystem, writtenDate(pane.today, language));
-  const sheet = await ownSheetName(pane.workbook, OUTLOOK_SHEET_TEXTS.sheet, language);
-  await pane.workbook.writeOwnSheet({ ...content, sheet });
-  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: content.rows.length });
+  await writeResult(pane, content, OUTLOOK_SHEET_TEXTS.sheet);
 }
 
 function blockView(pane: Pane, page: OutlookState, outlook: BlockOutlook): TemplateResult {

@@ -42,7 +42,7 @@ export async function logRun(
   written: (at: number) => string,
 ): Promise<string | undefined> {
   if (!(await logsRuns(workbook))) return undefined;
-  const key = `${PREFIX}${String(line.at).padStart(12, "0")}.${crypto.randomUUID().slice(0, 8)}`;
+  const key = `${PREFIX}${String(line.at).padStart(12, "0")}.${crypto.getRandomValues(new Uint32Array(1))[0].toString(16)}`;
   await workbook.writeFlag(key, JSON.stringify([line.at, line.who, line.what, line.result]));
   const lines = await readLines(workbook);
   for (const { key: old } of lines.slice(MOST_LINES)) await workbook.writeFlag(old, undefined);

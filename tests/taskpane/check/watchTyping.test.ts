@@ -16,8 +16,12 @@ async function watched(sheets: ConstructorParameters<typeof MemoryWorkbook>[0]) 
     onLargeChange: (sheet) => large.push(sheet),
     onFailure: (failure) => failures.push(failure),
   });
-  const settled = () => new Promise((done) => setTimeout(done, 20));
-  return { workbook, rows, large, failures, stop, settled };
+  const settled = () => new Promise((done) => setTimeout(done, 50));
+  const judged = async (count: number) => {
+    for (let tries = 0; tries < 400 && rows.length + failures.length < count; tries += 1)
+      await new Promise((done) => setTimeout(done, 5));
+  };
+  return { workbook, rows, large, failures, stop, settled, judged };
 }
 
 const COUNTS = { Cordons: [HEAD, row(1, 6), row(2, 6)], Notes: [["snow"]] };
@@ -61,7 +65,7 @@ test("a sheet that is no survey table is left alone", async () => {
 });
 
 test("the register is read anew when it changes", async () => {
-  const { workbook, rows, settled } = await watched({
+  const { workbook, rows, judged } = await watched({
     ...COUNTS,
     Vines: [
       ["Block", "Row", "Vine", "Status"],
@@ -70,15 +74,17 @@ test("the register is read anew when it changes", async () => {
     ],
   });
   workbook.type("Cordons", 3, 3, 3);
-  await settled();
+  await judged(1);
   const unknown = rows[0].findings.length;
   expect(unknown).toBeGreaterThan(0);
   workbook.type("Vines", 4, 1, "North Bench");
   workbook.type("Vines", 4, 2, 1);
   workbook.type("Vines", 4, 3, 3);
   workbook.type("Vines", 4, 4, "bearing");
+  await judged(2);
   workbook.type("Cordons", 3, 9, 6);
-  await settled();
+  for (let tries = 2; rows.filter(({ sheet }) => sheet === "Cordons").length < 2 && tries < 20; tries += 1)
+    await judged(tries + 1);
   const last = rows.filter(({ sheet }) => sheet === "Cordons").at(-1)!;
   expect(last.findings.length).toBeLessThan(unknown);
 });

@@ -1,0 +1,17 @@
+import type { RepairPlan } from "../../functions/repairFormula";
+import type { ChangedCell } from "../../workbook/actions/changeCells";
+import type { Progress } from "../progress";
+import type { SelfTestLine } from "./selfTest";
+
+/** The page for the care of the workbook, as data. */
+export interface CareState {
+  readonly progress?: Progress;
+  readonly plan?: RepairPlan;
+  /** Cells of the last repair, for taking it back. */
+  readonly repaired?: readonly ChangedCell[];
+  readonly selfTest?: readonly SelfTestLine[];
+  /** Whether runs are written down; undefined until asked. */
+  readonly logs?: boolean;
+}
+
+export const FIRST_CARE_STATE: CareState = {};

@@ -1,0 +1,23 @@
+import { CARE_TEXTS, CHECK_TEXTS } from "../texts/pane";
+import type { Text } from "../texts/language";
+import { ownSheetName } from "../workbook/actions/ownSheetName";
+import type { OwnSheet } from "../workbook/surveyWorkbook";
+import type { Pane } from "./pane";
+import { writeLog } from "./writeLog";
+
+/**
+ * Writes results into a sheet of our own, in place of what stood there, says so, and notes it in the log of runs.
+ *
+ * @param name of the sheet in each language: one that is there under another language's name is written again
+ */
+export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Promise<void> {
+  const sheet = await ownSheetName(pane.workbook, name, pane.state.language);
+  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  const rows = content.rows.length;
+  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows });
+  await writeLog(
+    pane,
+    pane.say(CARE_TEXTS.logWrite, { sheet }),
+    pane.say(CHECK_TEXTS.sheetWritten, { sheet, rows }),
+  );
+}

@@ -1,0 +1,52 @@
+import { selfTest, type SelfTestLine } from "../../../src/taskpane/care/selfTest";
+import { CARE_TEXTS } from "../../../src/texts/pane";
+import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { WorkbookProblem } from "../../../src/workbook/surveyWorkbook";
+
+const noWait = async () => undefined;
+
+async function lines(workbook: MemoryWorkbook): Promise<SelfTestLine[]> {
+  const seen: SelfTestLine[] = [];
+  for await (const line of selfTest(workbook, noWait)) seen.push(line);
+  return seen;
+}
+
+test("everything works but what this host does not calculate, and no trace is left", async () => {
+  const workbook = new MemoryWorkbook({ Plan: [["x"]], "Cordonbook test 1": [["mine"]] });
+  const outcomes = (await lines(workbook)).map(({ outcome }) => outcome);
+  expect(outcomes).toEqual(["works", "works", "works", "works", "works", "unsure", "works"]);
+  expect(await workbook.sheetNames()).toEqual(["Plan", "Cordonbook test 1"]);
+  expect(await workbook.readFlag("selfTest")).toBeUndefined();
+});
+
+test("a formula that comes to its value in a cell is seen", async () => {
+  const workbook = new MemoryWorkbook({ Plan: [["x"]] });
+  const writeCells = workbook.writeCells.bind(workbook);
+  workbook.writeCells = async (sheet, cells) => {
+    await writeCells(sheet, cells);
+    for (const { row, column } of cells)
+      workbook.type(sheet, row, column, { formula: '=CORDON.NODEBUDGET(3,"30+10")', value: 50 });
+  };
+  const line = (await lines(workbook)).find(({ text }) => text === CARE_TEXTS.inCells);
+  expect(line?.outcome).toBe("works");
+});
+
+test("a workbook that takes no new sheet is told so, with its own sentence", async () => {
+  const workbook = new MemoryWorkbook({ Plan: [["x"]] });
+  workbook.writeOwnSheet = async () => {
+    throw new WorkbookProblem("protectedWorkbook");
+  };
+  const line = (await lines(workbook)).at(-1);
+  expect(line).toMatchObject({ text: CARE_TEXTS.writes, outcome: "fails" });
+  expect(line?.failure).toBeInstanceOf(WorkbookProblem);
+});
+
+test("a host that turns text into a formula fails", async () => {
+  const workbook = new MemoryWorkbook({ Plan: [["x"]] });
+  const readSheet = workbook.readSheet.bind(workbook);
+  workbook.readSheet = async (name, options) => {
+    const area = await readSheet(name, options);
+    return name === "Plan" ? area : { ...area, formulaAt: () => "=1+1" };
+  };
+  expect((await lines(workbook)).find(({ text }) => text === CARE_TEXTS.writes)?.outcome).toBe("fails");
+});
