@@ -16,9 +16,11 @@ export interface CaneCut {
  * 2015, p. 76), so a secondary is worth about 0.275 / 0.725 = 0.38 of a primary; that ratio is derived, and cultivars
  * differ: Brianna's secondaries are very fruitful (Thull and Luby, University of Minnesota).
  *
- * `canes`: one entry a cane. Buds of one cane share its fate, so with five canes or more the doubt is taken from how canes
- * differ (ratio estimate, Cochran 1977, section 6.4), never below that of single buds drawn at random. With fewer
- * canes, or one entry for all, it is that of single buds: a beta distribution with half a live and half a dead bud added.
+ * `canes`: one entry a cane. Buds of one cane share its fate, so with three canes or more the doubt is taken from how canes
+ * differ (ratio estimate, Cochran 1977, section 6.4), never below that of single buds drawn at random, with one degree of
+ * freedom fewer than canes, on log(x / (1 - x)). It then holds the block's figure at least as often as it says, and more
+ * often with fewer than six canes (npm run outlook:coverage). With one or two entries, or when every node is alike, it is that
+ * of single buds: a beta distribution with half a live and half a dead bud added.
  * `secondaryWorth`: 0 to 1.
  *
  * Refuses (noBudsCut) when no node was cut.
@@ -46,21 +48,20 @@ export function fruitfulNodes(canes: readonly CaneCut[], secondaryWorth: number)
 
   const mean = (worth + 0.5) / (nodes + 1);
   const single = ((squares + 0.5) / (nodes + 1) - mean * mean) / (nodes + 2);
-  const byCane = cut.length >= FEWEST_CANES ? varianceBetweenCanes(cut, secondaryWorth, value) : 0;
-  if (byCane > single)
+  if (cut.length >= FEWEST_CANES && value > 0 && value < 1)
     return {
       source: "buds",
       value,
-      standardError: Math.sqrt(byCane),
+      standardError: Math.sqrt(Math.max(single, varianceBetweenCanes(cut, secondaryWorth, value))),
       degrees: cut.length - 1,
-      law: "t",
+      law: "logitT",
       sample,
     };
   const whole = (mean * (1 - mean)) / single - 1;
   return { ...betaEstimate("buds", value, mean * whole, (1 - mean) * whole), sample };
 }
 
-const FEWEST_CANES = 5;
+const FEWEST_CANES = 3;
 
 function varianceBetweenCanes(canes: readonly CaneCut[], secondaryWorth: number, ratio: number): number {
   const m = canes.length;

@@ -8,6 +8,7 @@ import {
   type Estimate,
 } from "../../../src/domain/outlook/estimate";
 import { fruitfulNodes } from "../../../src/domain/outlook/fruitfulNodes";
+import { productRange } from "../../../src/domain/outlook/productRange";
 import { vinesAtRandom, vinesByRow } from "../../../src/domain/outlook/vinesCounted";
 import { seededRandom, type Random } from "../../../src/domain/random";
 import { drawBeta, drawGamma, drawNormal } from "./monteCarlo";
@@ -208,7 +209,11 @@ function figuresOf(
   }
 }
 
-function canes({ canes, alive, caneCorrelation }: Scenario, random: Random) {
+function canes(
+  { canes, alive, caneCorrelation }: Pick<Scenario, "canes" | "alive" | "caneCorrelation">,
+  random: Random,
+  secondary = 0.4,
+) {
   const size = 1 / caneCorrelation - 1;
   return Array.from({ length: canes }, () => {
     const own = drawBeta(alive * size, (1 - alive) * size, random);
@@ -216,7 +221,7 @@ function canes({ canes, alive, caneCorrelation }: Scenario, random: Random) {
     let secondariesOnly = 0;
     for (let node = 0; node < NODES_A_CANE; node++)
       if (random() < own) primaries++;
-      else if (random() < 0.4) secondariesOnly++;
+      else if (random() < secondary) secondariesOnly++;
     return { nodes: NODES_A_CANE, primaries, secondariesOnly };
   });
 }
@@ -230,6 +235,45 @@ export function coverage(scenario: Scenario, blocks: number, seed: number, confi
     const seen = look(scenario, random, confidence);
     if (seen.true >= seen.low && seen.true <= seen.high) held++;
     width += seen.halfWidth;
+  }
+  const share = held / blocks;
+  return { share, error: sqrt((share * (1 - share)) / blocks), halfWidth: width / blocks };
+}
+
+/** Ways of cutting buds: canes, share of primaries alive, correlation on one cane, share of dead ones with a live secondary. */
+export const BUD_SCENARIOS: readonly (readonly [
+  canes: number,
+  alive: number,
+  correlation: number,
+  secondary: number,
+])[] = [
+  [3, 0.6, 0.1, 0.3],
+  [4, 0.7, 0.1, 0],
+  [6, 0.7, 0.1, 0.4],
+  [8, 0.9, 0.15, 0.3],
+  [10, 0.7, 0.3, 0.4],
+  [10, 0.95, 0.1, 0.4],
+  [10, 0.05, 0.1, 0.2],
+  [12, 0.35, 0.1, 0.4],
+  [20, 0.95, 0.2, 0.4],
+];
+
+/** How often the range of the buds' worth alone holds the true one. */
+export function budCoverage(
+  [count, alive, caneCorrelation, secondary]: (typeof BUD_SCENARIOS)[number],
+  blocks: number,
+  seed: number,
+  confidence: number,
+) {
+  const random = seededRandom(seed);
+  const truth = alive + SECONDARY_WORTH * secondary * (1 - alive);
+  let held = 0;
+  let width = 0;
+  for (let block = 0; block < blocks; block++) {
+    const cut = canes({ canes: count, alive, caneCorrelation }, random, secondary);
+    const { low, high } = productRange([fruitfulNodes(cut, SECONDARY_WORTH)], 0, [], confidence);
+    if (truth >= low && truth <= high) held++;
+    width += (high - low) / 2 / truth;
   }
   const share = held / blocks;
   return { share, error: sqrt((share * (1 - share)) / blocks), halfWidth: width / blocks };

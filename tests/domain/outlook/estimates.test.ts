@@ -103,7 +103,7 @@ describe("worth of the nodes after winter", () => {
     }));
     const { value, standardError, degrees, law } = fruitfulNodes(canes, 0.38);
     const shares = canes.map((cane) => cane.primaries / 8);
-    expect(law).toBe("t");
+    expect(law).toBe("logitT");
     expect(degrees).toBe(7);
     expect(value).toBeCloseTo(jstat.mean(shares), 12);
     expect(standardError).toBeCloseTo(jstat.stdev(shares, true) / Math.sqrt(8), 12);
