@@ -11,7 +11,7 @@ import { candidateReader, vinesToDecide } from "../survey/vinesToDecide";
 import { VERDICT_WORDS } from "../texts/choice";
 import type { Language } from "../texts/language";
 import type { ResultRow } from "./cordonFunction";
-import { cellRefusal, neededColumn } from "./surveyTable";
+import { cellRefusal, surveyTable } from "./surveyTable";
 import { surveyOfTables, type GivenTables } from "./surveyOfTables";
 
 const SHEETS_OF = { cordons: "cordons", settings: "settings", blocks: "blocks", vines: "vines" } as const;
@@ -32,7 +32,7 @@ export function decisionsOfTable(
   shownUnits: UnitSystem,
 ): readonly ResultRow[] {
   const survey = surveyOfTables(given, SHEETS_OF, unitSystem);
-  const table = cordonsOf(survey, PLACES);
+  const table = surveyTable(survey, "cordons", PLACES);
   const answers = new Map<number, ResultRow>();
   for (const { rows, decision } of decideSurvey(survey))
     rows.forEach(({ index }, at) => {
@@ -60,7 +60,7 @@ export function scoresOfTable(
   unitSystem: UnitSystem | undefined,
 ): readonly ResultRow[] {
   const survey = surveyOfTables(given, SHEETS_OF, unitSystem);
-  const table = cordonsOf(survey, []);
+  const table = surveyTable(survey, "cordons", []);
   const rules = choiceRules(survey.settings);
   const around = aroundRows(survey);
   const read = candidateReader(table, survey.settings);
@@ -74,12 +74,6 @@ export function scoresOfTable(
 }
 
 const PLACES = ["block", "row", "vine"] as const;
-
-function cordonsOf(survey: Survey, needed: readonly string[]): SurveyTable {
-  const table = survey.tables("cordons")[0];
-  for (const id of needed) neededColumn("cordons", table, id);
-  return table;
-}
 
 /** A result row for each row of the range below the headings; rows that are no cordon stay empty. */
 function besideTheRows(table: SurveyTable, rowAt: (index: number) => ResultRow): readonly ResultRow[] {

@@ -1,23 +1,32 @@
 import { gapsByRow, type CordonPositions } from "../domain/gapsByRow";
 import type { Refusal } from "../domain/refusal";
-import { CELL, type SurveyTable } from "../survey/survey";
+import { decideSurvey } from "../survey/decideSurvey";
+import { stayingCordons } from "../survey/stayingCordons";
+import { CELL, type Survey, type SurveyTable } from "../survey/survey";
 import type { ResultRow } from "./cordonFunction";
-import type { TableArgument } from "./parameter";
+import { surveyOfTables, type GivenTables } from "./surveyOfTables";
 import { cellRefusal, neededColumn, surveyTable } from "./surveyTable";
 
 const COUNTED = ["positions", "liveSpurs"] as const;
 const PLACES = ["block", "row", "vine"] as const;
 
+const SHEETS_OF = { cordons: "cordons", settings: "settings", blocks: "blocks", vines: "vines" } as const;
+
+/** Which cordons count: all; those that a person has fixed to stay; those that stay by the cordon choice. */
+export type CordonsCounted = "all" | "staying" | "chosen";
+
 /**
  * Gaps of a Cordons table, a row for each row of vines in the order of the table. Where one count of a row of vines
  * cannot be used, that row's sums are errors that name the cell, and the others stand.
  *
+ * @param given the tables `cordons` and, for the cordon choice, `settings`, `blocks` and `vines`
  * @example
- * gapsOfTable(readTable(functionNamed("GAPSBYROW").parameters[0], [["Block", "Row", "Vine", "Positions", "Live spurs"], ["A", 1, 1, 8, 6]]), "all")[0].gaps // 2
+ * gapsOfTable({ cordons: readTable(functionNamed("GAPSBYROW").parameters[0], [["Block", "Row", "Vine", "Positions", "Live spurs"], ["A", 1, 1, 8, 6]]) }, "all")[0].gaps // 2
  */
-export function gapsOfTable(given: TableArgument, which: "all" | "staying"): readonly ResultRow[] {
-  const table = surveyTable("cordons", given, "cordons", [...PLACES, ...COUNTED]);
-  const stays = which === "staying" ? stayingRows(table) : () => true;
+export function gapsOfTable(given: GivenTables, which: CordonsCounted): readonly ResultRow[] {
+  const survey = surveyOfTables(given, SHEETS_OF);
+  const table = surveyTable(survey, "cordons", [...PLACES, ...COUNTED]);
+  const stays = countedRows(survey, table, which);
   const rows = new Map<string, OpenRow>();
   for (let index = 0; index < table.rowCount; index += 1) {
     if (!stays(index)) continue;
@@ -43,10 +52,15 @@ interface OpenRow {
   refusal?: Refusal;
 }
 
-function stayingRows(table: SurveyTable): (index: number) => boolean {
+function countedRows(survey: Survey, table: SurveyTable, which: CordonsCounted): (index: number) => boolean {
+  if (which === "all") return () => true;
+  if (which === "chosen") {
+    const stays = stayingCordons(decideSurvey(survey));
+    return (index) => stays(table, index);
+  }
   const { codes, column } = neededColumn("cordons", table, "fixedChoice");
-  const stays = column.choices!.findIndex(({ id }) => id === "stays");
-  return (index) => codes[index] === stays;
+  const staysCode = column.choices!.findIndex(({ id }) => id === "stays");
+  return (index) => codes[index] === staysCode;
 }
 
 function placeOf(table: SurveyTable, index: number) {

@@ -1,29 +1,15 @@
 import { Refusal } from "../domain/refusal";
-import type { UnitSystem } from "../domain/units";
-import type { SheetId } from "../survey/column";
-import { readSurvey } from "../survey/readSurvey";
-import type { SurveyColumn, SurveyTable } from "../survey/survey";
-import type { TableArgument } from "./parameter";
+import type { Survey, SurveyColumn, SurveyTable } from "../survey/survey";
 
 /**
- * Reads a table argument by its headings, in any of our languages and any order, as a sheet of that kind.
- * Refuses a range in which a needed column is missing.
- *
- * @param needed ids of the columns without which the function cannot say anything
+ * The table that an argument gave to a survey, with the columns without which the function cannot say anything; refuses
+ * a table without one of them.
  *
  * @example
- * surveyTable("cordons", readTable(functionNamed("GAPSBYROW").parameters[0], [["Vine", "Live spurs"], [4, 7]]), "cordons", ["vine"]).column("liveSpurs").numbers[0] // 7
+ * surveyTable(surveyOfTables({ cordons: readTable(functionNamed("GAPSBYROW").parameters[0], [["Vine", "Live spurs"], [4, 7]]) }, { cordons: "cordons" }), "cordons", ["vine"]).column("liveSpurs").numbers[0] // 7
  */
-export function surveyTable(
-  argument: string,
-  given: TableArgument,
-  sheet: SheetId,
-  needed: readonly string[],
-  unitSystem: UnitSystem = "US",
-): SurveyTable {
-  const mapping = [{ sheet: given.area.sheet, shape: sheet, headers: {} }];
-  const table = readSurvey([given.area], { unitSystem, mapping }).allTables[0];
-  if (table === undefined) throw new Refusal("invalid", "notATable", { argument, sheet });
+export function surveyTable(survey: Survey, argument: string, needed: readonly string[]): SurveyTable {
+  const table = survey.allTables.find(({ sheet }) => sheet === argument)!;
   for (const id of needed) neededColumn(argument, table, id);
   return table;
 }

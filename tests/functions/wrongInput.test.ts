@@ -1,6 +1,11 @@
 import { callFunction, isRefused, type CallOutcome } from "../../src/functions/callFunction";
 import type { RawArgument } from "../../src/functions/readArgument";
 import { FUNCTIONS, functionNamed } from "../../src/functions/registry";
+import type { CellValue } from "../../src/survey/cell";
+import { decideSurvey } from "../../src/survey/decideSurvey";
+import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
+import { readSurvey } from "../../src/survey/readSurvey";
+import { stayingCordons } from "../../src/survey/stayingCordons";
 import { LANGUAGES, type Language } from "../../src/texts/language";
 
 const call = (name: string, args: readonly RawArgument[], language: Language = "en"): CallOutcome =>
@@ -578,6 +583,35 @@ describe("tables", () => {
     ]);
     if (isRefused(outcome)) throw new Error(outcome.sentence);
     expect(outcome.values[1]).toEqual(["A", 1, 1, 1, 8, 6, 2, 0.25, 2]);
+  });
+
+  test("cordons that stay by the choice: the same gaps as the pane shows", () => {
+    const rows = Array.from({ length: 30 }, (_, at): CellValue[][] => [
+      ["A", 1 + (at % 3), at + 1, 9, 9 - (at % 4), at % 4, "left", "A", 1, 40],
+      ["A", 1 + (at % 3), at + 1, 9, 4 + (at % 5), 3, "left", "B", 2, 40],
+      ["A", 1 + (at % 3), at + 1, 9, 8, 1, "right", "C", 2, 40],
+    ]).flat();
+    const values = [[...HEADINGS, "Side", "Cordon", "Trunk", "Length (in)"], ...rows];
+    const survey = readSurvey([
+      { sheet: "Cordons", firstRow: 1, firstColumn: 1, values, formulaAt: () => null },
+    ]);
+    const shown = gapsOfSurvey(survey, stayingCordons(decideSurvey(survey)));
+    const outcome = call("GAPSBYROW", [values, "chosen"]);
+    if (isRefused(outcome)) throw new Error(outcome.sentence);
+    expect(outcome.values.slice(1).map((row) => row.slice(0, 8))).toEqual(
+      shown.rows.map((row) => [
+        row.block,
+        row.row,
+        row.vines,
+        row.cordons,
+        row.positions,
+        row.liveSpurs,
+        row.gaps,
+        Number(row.share!.toPrecision(15)),
+      ]),
+    );
+    const all = call("GAPSBYROW", [values]);
+    expect(all).not.toEqual(outcome);
   });
 
   test("headings of the result follow the language", () => {

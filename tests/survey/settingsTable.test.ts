@@ -383,7 +383,7 @@ describe("older Settings tables", () => {
             for (const each of cells) expect(each.before ?? "").toBe("");
         },
       ),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
 });

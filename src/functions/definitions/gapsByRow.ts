@@ -6,7 +6,13 @@ import { choice, once, optional, table } from "../parameter";
 export const GAPSBYROW = cordonFunction({
   id: "GAPSBYROW",
   texts: GAPSBYROW_TEXT,
-  parameters: [table("cordons", "cordons"), optional(once(choice("which", ["all", "staying"])), "all")],
+  parameters: [
+    table("cordons", "cordons"),
+    optional(once(choice("which", ["all", "staying", "chosen"])), "all"),
+    optional(table("settings", "settings")),
+    optional(table("blocks", "blocks")),
+    optional(table("vines", "vines")),
+  ],
   result: tableOf(
     "block",
     "row",
@@ -42,5 +48,5 @@ export const GAPSBYROW = cordonFunction({
     },
   ],
   onSheet: "=CORDON.GAPSBYROW(Cordons[#All])",
-  run: (a) => gapsOfTable(a.cordons, a.which),
+  run: ({ which, ...tables }) => gapsOfTable(tables, which),
 });

@@ -21,9 +21,33 @@ export const GAPSBYROW_TEXT: FunctionText = {
     which: {
       label: t("which", "cuáles", "lesquels"),
       description: t(
-        "all (if left out): every row. staying: only cordons whose Fixed choice says stays, so that candidates that will be cut do not count.",
-        "all (si se omite): todas las filas. staying: solo los cordones cuya Decisión fija dice queda, para no contar los que se cortarán.",
-        "all (si omis) : toutes les lignes. staying : seulement les cordons dont le Choix fixé dit reste, sans ceux qui seront coupés.",
+        "all (if left out): every row. staying: cordons whose Fixed choice says stays. chosen: those that stay by the cordon choice, as in the pane; candidates that will be cut do not count.",
+        "all (si se omite): todas las filas. staying: cordones cuya Decisión fija dice queda. chosen: los que quedan según la elección de cordones, como en el panel; los que se cortarán no cuentan.",
+        "all (si omis) : toutes les lignes. staying : cordons dont le Choix fixé dit reste. chosen : ceux qui restent selon le choix des cordons, comme dans le volet ; ceux qui seront coupés ne comptent pas.",
+      ),
+    },
+    settings: {
+      label: t("settings", "ajustes", "réglages"),
+      description: t(
+        "The Settings table, for chosen; the built-in figures if left out.",
+        "La tabla Ajustes, para chosen; las cifras incorporadas si se omite.",
+        "Le tableau Réglages, pour chosen ; les chiffres d'origine si omis.",
+      ),
+    },
+    blocks: {
+      label: t("blocks", "cuarteles", "parcelles"),
+      description: t(
+        "The Blocks table, for chosen.",
+        "La tabla Cuarteles, para chosen.",
+        "Le tableau Parcelles, pour chosen.",
+      ),
+    },
+    vines: {
+      label: t("vines", "plantas", "ceps"),
+      description: t(
+        "The Vines table, for chosen.",
+        "La tabla Plantas, para chosen.",
+        "Le tableau Ceps, pour chosen.",
       ),
     },
   },
