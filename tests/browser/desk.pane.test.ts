@@ -109,4 +109,41 @@ describe("the pane's pages over the season on the desk page", () => {
     expect(await page.brokenRules()).toEqual([]);
     await page.picture("desk-functions");
   });
+
+  test("the outlook is worked out and written into a sheet", async () => {
+    await page.goToPage("outlook");
+    await page.pane.locator("#work-outlook").click();
+    await page.pane.locator("#outlook-crop").waitFor({ timeout: 60_000 });
+    expect(await page.pane.locator("#outlook-crop").innerText()).toMatch(/\d/);
+    expect(await page.brokenRules()).toEqual([]);
+    await page.pane.locator("#write-outlook").click();
+    await page.page.locator("#grid").getByText("Outlook", { exact: true }).waitFor();
+    expect(await page.shows("A5", "North Bench")).toBe("North Bench");
+    expect(await page.read("D5")).toMatch(/^\d/);
+    await page.picture("desk-outlook");
+  });
+});
+
+describe("printing from the pane on the desk page", () => {
+  let desk: Desk;
+  beforeAll(async () => {
+    desk = await Desk.start();
+  }, 120_000);
+  afterAll(() => desk?.stop());
+
+  test.each(["A4", "Letter"] as const)(
+    "the list of findings goes to %s paper without anything cut off",
+    async (format) => {
+      const page = await desk.open("mistakes", { catchPrints: true });
+      await page.check();
+      await page.pane.locator("#print-findings").click();
+      const paper = await page.printed();
+      const { pdf, tooWide } = await desk.onPaper(paper, format);
+      expect(pdf.subarray(0, 5).toString("latin1")).toBe("%PDF-");
+      expect(tooWide).toEqual([]);
+      expect(paper).toContain("Cordons");
+      expect(page.problems).toEqual([]);
+      await page.close();
+    },
+  );
 });

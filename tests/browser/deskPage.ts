@@ -23,20 +23,53 @@ export class Desk {
   }
 
   /** A fresh page with a sample workbook on it, or with the one that opens by itself. */
-  async open(sample?: string, options: { language?: string; width?: number; height?: number } = {}) {
+  async open(sample?: string, options: DeskOptions = {}) {
     const { language = "en", width = 1366, height = 768 } = options;
     const context = await this.browser.newContext({ viewport: { width, height }, locale: language });
     const page = await context.newPage();
+    if (options.catchPrints) await page.addInitScript(catchPrints);
     const desk = new DeskPage(page, context, this.address);
     await page.goto(this.address + (sample ? `?workbook=${sample}` : ""));
     await desk.isReady();
     return desk;
   }
 
+  /** A printed page as a PDF, and the cells whose text is wider than they are. */
+  async onPaper(html: string, format: "A4" | "Letter"): Promise<{ pdf: Buffer; tooWide: string[] }> {
+    const page = await this.browser.newPage();
+    await page.setViewportSize({ width: WIDTH_BETWEEN_MARGINS[format], height: 1000 });
+    await page.emulateMedia({ media: "print" });
+    await page.setContent(html);
+    const tooWide = await page.$$eval("td, th", (cells) =>
+      cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent ?? ""),
+    );
+    const pdf = await page.pdf({ format });
+    await page.close();
+    return { pdf, tooWide };
+  }
+
   async stop(): Promise<void> {
     await this.browser.close();
     this.server.kill();
   }
+}
+
+/** Pixels between margins of 14 mm at 96 to the inch. */
+const WIDTH_BETWEEN_MARGINS = { A4: 688, Letter: 710 };
+
+export interface DeskOptions {
+  readonly language?: string;
+  readonly width?: number;
+  readonly height?: number;
+  /** Keeps what is printed in place of sending it to a printer. */
+  readonly catchPrints?: boolean;
+}
+
+/** Runs in every frame before its own scripts. */
+function catchPrints(): void {
+  window.print = () => {
+    Object.assign(window.top as Window, { printed: document.documentElement.outerHTML });
+  };
 }
 
 /** The page as a person uses it: by typing, clicking and reading, never by calling into its code. */
@@ -112,6 +145,16 @@ export class DeskPage {
 
   get pane(): Locator {
     return this.page.locator("#pane");
+  }
+
+  /** What was printed last, as the page that went to the printer. */
+  async printed(): Promise<string> {
+    for (let tries = 0; tries < 40; tries++) {
+      const html = await this.page.evaluate(() => (window as unknown as { printed?: string }).printed);
+      if (html !== undefined) return html;
+      await this.page.waitForTimeout(100);
+    }
+    throw new Error("nothing was printed");
   }
 
   /** Closes the card that shows newcomers around. */
