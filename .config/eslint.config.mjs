@@ -39,6 +39,7 @@ export default tseslint.config(
       "src/desk/server/**",
       "src/taskpane/server/**",
       "tests/benchmarks/**",
+      "tests/fuzz/**",
       "sample-workbooks/**",
     ],
     rules: { "no-console": "off" },

@@ -3,7 +3,8 @@ export type CsvValue = string | number | boolean | null | undefined;
 
 /**
  * One line of csv. Text that a spreadsheet would run as a formula when it opens the file (it begins with = + - @, a tab
- * or a line end) gets an apostrophe before it; numbers stay as they are.
+ * or a line end) gets an apostrophe before it; numbers stay as they are. The character 0, which makes a file binary, is
+ * left out.
  *
  * @example
  * csvLine(["=1+1", -2, "a,b"]) // "'=1+1,-2,\"a,b\""
@@ -15,7 +16,8 @@ export function csvLine(cells: readonly CsvValue[], delimiter = ","): string {
 function csvField(value: CsvValue, delimiter: string): string {
   if (value === null || value === undefined) return "";
   if (typeof value !== "string") return String(value);
-  const text = /^[=+\-@\t\r\n]/.test(value.trimStart()) || /^[\t\r\n]/.test(value) ? `'${value}` : value;
+  const clean = value.replaceAll("\0", "");
+  const text = /^[=+\-@\t\r\n]/.test(clean.trimStart()) || /^[\t\r\n]/.test(clean) ? `'${clean}` : clean;
   return /["\r\n]/.test(text) || text.includes(delimiter) || text !== text.trim()
     ? `"${text.replace(/"/g, '""')}"`
     : text;

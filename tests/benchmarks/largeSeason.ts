@@ -90,7 +90,9 @@ export async function writeLargeWorkbook(path: string, cordons: number): Promise
   };
   const parts = workbookParts({ sheets: { Cordons: "" } });
   const { ["xl/worksheets/sheet1.xml"]: shell, ["xl/sharedStrings.xml"]: _none, ...rest } = parts;
-  const [head, foot] = String(shell).split("<sheetData></sheetData>");
+  const [head, foot] = String(shell)
+    .replace(/<dimension[^>]*>/, `<dimension ref="A1:${cellAddress(cordons + 1, HEADERS.length)}"/>`)
+    .split("<sheetData></sheetData>");
   const sheet = new ZipDeflate("xl/worksheets/sheet1.xml", { level: 1 });
   sheet.mtime = "2026-01-01T00:00:00";
   zip.add(sheet);

@@ -4,6 +4,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<
   choice: () => import("./choice"),
   desk: () => import("./desk"),
   outlook: () => import("./outlook"),
+  reading: () => import("./reading"),
 };
 
 const wanted = process.argv[2] ?? "";

@@ -1,0 +1,92 @@
+import { readFileSync } from "node:fs";
+import type { CellValue } from "../../src/survey/cell";
+
+/** Reads one workbook with one reader and prints seconds, peak memory and cells seen as JSON. */
+const READERS: Readonly<Record<string, (path: string) => Promise<() => Promise<number>>>> = {
+  ours: async (path) => {
+    const { openWorkbookFile } = await import("../../src/workbook/file/openWorkbookFile");
+    return async () => {
+      const book = await openWorkbookFile(path);
+      let cells = 0;
+      for (const sheet of book.sheetNames)
+        for await (const batch of book.rows(sheet)) for (const row of batch) cells += filled(row.values);
+      await book.close();
+      return cells;
+    };
+  },
+  check: async (path) => {
+    const { openWorkbookFile } = await import("../../src/workbook/file/openWorkbookFile");
+    const { readLargeSurvey } = await import("../../src/survey/readLargeSurvey");
+    const { checkSurvey } = await import("../../src/survey/checkSurvey");
+    return async () => {
+      const book = await openWorkbookFile(path);
+      const survey = await readLargeSurvey(
+        book.sheetNames.map((sheet) => ({ sheet, rows: () => book.rows(sheet) })),
+      );
+      await book.close();
+      let findings = 0;
+      for (const step of checkSurvey(survey)) if (step.finding) findings++;
+      return findings;
+    };
+  },
+  hucre: async (path) => {
+    const { readXlsx } = await import("hucre");
+    return async () => {
+      const book = await readXlsx(readFileSync(path));
+      return book.sheets.reduce((sum, sheet) => sum + sheet.rows.reduce((n, row) => n + filled(row), 0), 0);
+    };
+  },
+  "@e965/xlsx": async (path) => {
+    const XLSX = await import("@e965/xlsx");
+    return async () => {
+      const book = XLSX.read(readFileSync(path), { dense: true });
+      let cells = 0;
+      for (const name of book.SheetNames)
+        for (const row of XLSX.utils.sheet_to_json<CellValue[]>(book.Sheets[name], { header: 1 }))
+          cells += filled(row);
+      return cells;
+    };
+  },
+  exceljs: async (path) => {
+    const { default: ExcelJS } = await import("exceljs");
+    return async () => {
+      const book = new ExcelJS.Workbook();
+      await book.xlsx.readFile(path);
+      let cells = 0;
+      book.eachSheet((sheet) => sheet.eachRow((row) => (cells += row.actualCellCount)));
+      return cells;
+    };
+  },
+  "exceljs streaming": async (path) => {
+    const { default: ExcelJS } = await import("exceljs");
+    return async () => {
+      let cells = 0;
+      const options = { sharedStrings: "cache", worksheets: "emit" } as const;
+      for await (const sheet of new ExcelJS.stream.xlsx.WorkbookReader(path, options))
+        for await (const row of sheet) cells += row.actualCellCount;
+      return cells;
+    };
+  },
+};
+
+const filled = (row: readonly unknown[]) =>
+  row.reduce<number>(
+    (sum, value) => sum + (value === null || value === undefined || value === "" ? 0 : 1),
+    0,
+  );
+
+async function readOnce(reader: string, path: string): Promise<void> {
+  const read = await READERS[reader](path);
+  let peak = 0;
+  const look = () => (peak = Math.max(peak, process.memoryUsage.rss()));
+  const looking = setInterval(look, 10);
+  const start = performance.now();
+  const cells = await read();
+  const seconds = (performance.now() - start) / 1000;
+  clearInterval(looking);
+  look();
+  const most = process.resourceUsage().maxRSS * 1024;
+  console.log(JSON.stringify({ seconds, peak: Math.max(peak, most), cells }));
+}
+
+void readOnce(process.argv[2], process.argv[3]);

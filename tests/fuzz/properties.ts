@@ -1,0 +1,311 @@
+import * as fc from "fast-check";
+import { csvCell, csvArea } from "../../src/workbook/file/csvArea";
+import { READ_LIMITS } from "../../src/workbook/file/readLimits";
+import { csvLine, type CsvValue } from "../../src/workbook/csvText";
+import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
+import { openWorkbookBytes } from "../../src/workbook/file/openWorkbook";
+import { shiftFormula } from "../../src/workbook/file/shiftFormula";
+import { shownFormula, storedFormula } from "../../src/workbook/storedFormula";
+import { WorkbookProblem } from "../../src/workbook/surveyWorkbook";
+import { xmlText } from "../../src/workbook/file/xmlSpans";
+import { evaluateFormula } from "../../src/functions/evaluateFormula";
+import { allFindings } from "../../src/survey/checkSurvey";
+import { findingSentence } from "../../src/survey/findingSentence";
+import { decideSurvey } from "../../src/survey/decideSurvey";
+import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
+import { readSurvey } from "../../src/survey/readSurvey";
+import { SHEETS } from "../../src/survey/sheets";
+import type { CellValue } from "../../src/survey/cell";
+import type { SheetArea } from "../../src/survey/sheetArea";
+import { cellAddress } from "../../src/workbook/address";
+import { buildWorkbook } from "../workbook/file/buildWorkbook";
+
+/** One property that must hold whatever comes in, with the share of all cases that it gets. */
+export interface Property {
+  readonly name: string;
+  readonly share: number;
+  check(parameters: { readonly numRuns: number; readonly seed: number }): Promise<void>;
+}
+
+const text = fc.oneof(
+  { weight: 6, arbitrary: fc.string({ unit: "binary", maxLength: 12 }) },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom(
+      "=1+1",
+      "+1",
+      "-1",
+      "@x",
+      "\t=1",
+      "007",
+      "<b>&\"'",
+      "_x000D_",
+      "\u0000",
+      "\ud800",
+    ),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom("North Bench", "left", "sound", "2026-01-12", "3 ft", "total", "__proto__"),
+  },
+);
+const cell: fc.Arbitrary<CellValue> = fc.oneof(
+  text,
+  fc.integer({ min: -3, max: 60 }),
+  fc.double({ noNaN: true, noDefaultInfinity: true }),
+  fc.boolean(),
+  fc.constant(null),
+  fc.constantFrom("#N/A", "#DIV/0!").map((error) => ({ error })),
+);
+
+/** A sheet of counts with headers of ours in any order, others between them, and anything in its cells. */
+const countSheet: fc.Arbitrary<SheetArea> = fc.constantFrom(...Object.values(SHEETS)).chain((shape) =>
+  fc
+    .shuffledSubarray([...shape.columns.map(({ header }) => header.en), "Mine", "Length (m)"], {
+      minLength: 3,
+    })
+    .chain((headers) =>
+      fc
+        .array(fc.array(cell, { minLength: headers.length, maxLength: headers.length }), { maxLength: 8 })
+        .map((rows) => ({
+          sheet: shape.name.en,
+          firstRow: 1,
+          firstColumn: 1,
+          values: [headers, ...rows],
+          formulaAt: () => null,
+        })),
+    ),
+);
+
+function property<T>(
+  name: string,
+  share: number,
+  arbitrary: fc.Arbitrary<T>,
+  holds: (value: T) => void | Promise<void>,
+): Property {
+  return {
+    name,
+    share,
+    check: (parameters) =>
+      fc.assert(
+        fc.asyncProperty(arbitrary, async (value) => holds(value)),
+        parameters,
+      ),
+  };
+}
+
+function must(condition: boolean, what: string): void {
+  if (!condition) throw new Error(what);
+}
+
+/** Something is read, or refused with a sentence; nothing else may happen. */
+async function readOrRefused(read: () => Promise<void>): Promise<void> {
+  try {
+    await read();
+  } catch (error) {
+    if (!(error instanceof WorkbookProblem)) throw error;
+  }
+}
+
+const cellXml = (value: CellValue, address: string): string => {
+  if (value === null || typeof value === "object") return "";
+  if (typeof value === "boolean") return `<c r="${address}" t="b"><v>${Number(value)}</v></c>`;
+  if (typeof value === "number") return `<c r="${address}"><v>${value}</v></c>`;
+  return `<c r="${address}" t="inlineStr"><is><t>${xmlText(value)}</t></is></c>`;
+};
+const rowsXml = (rows: readonly (readonly CellValue[])[]) =>
+  rows
+    .map(
+      (row, r) =>
+        `<row r="${r + 1}">${row.map((value, c) => cellXml(value, cellAddress(r + 1, c + 1))).join("")}</row>`,
+    )
+    .join("");
+const grid = fc.array(fc.array(cell, { maxLength: 4 }), { maxLength: 4 });
+const seen = (value: CellValue) =>
+  typeof value === "object" || (typeof value === "string" && value.trim() === "")
+    ? null
+    : Object.is(value, -0)
+      ? 0
+      : value;
+
+/** What must hold for any sheet, formula, csv or workbook. */
+export const PROPERTIES: readonly Property[] = [
+  property(
+    "any sheets of counts are checked; findings point at cells that exist",
+    0.12,
+    fc.array(countSheet, { minLength: 1, maxLength: 3 }),
+    (sheets) => {
+      const areas = sheets.map((area, n) => ({ ...area, sheet: `${area.sheet} ${n}` }));
+      const survey = readSurvey(areas);
+      for (const finding of allFindings(survey, { today: 46190 })) {
+        const area = areas.find(({ sheet }) => sheet === finding.sheet)!;
+        must(finding.row >= 1 && finding.row <= area.values.length, `row ${finding.row}`);
+        must(
+          finding.columnNumber >= 0 && finding.columnNumber <= area.values[0].length,
+          `column ${finding.columnNumber}`,
+        );
+        must(findingSentence(finding, "en").length > 0, "no sentence");
+      }
+      for (const { decision } of decideSurvey(survey))
+        for (const { verdict } of decision.cordons) must(["stays", "goes", "ask"].includes(verdict), verdict);
+      for (const { gaps, positions } of gapsOfSurvey(survey).rows)
+        must(gaps >= 0 && gaps <= positions, "gaps");
+    },
+  ),
+  property(
+    "any text in the place of a formula gives a value or one sentence",
+    0.25,
+    fc.oneof(
+      fc.string({ maxLength: 40 }),
+      fc
+        .array(
+          fc.constantFrom(
+            "=",
+            "CORDON.",
+            "NODEBUDGET",
+            "SHOOTS",
+            "(",
+            ")",
+            ",",
+            ";",
+            "{",
+            "}",
+            "1",
+            "2.5",
+            '"30+10"',
+            "+",
+            "-",
+            "*",
+            "%",
+            " ",
+          ),
+          { maxLength: 16 },
+        )
+        .map((parts) => parts.join("")),
+    ),
+    (formula) => {
+      const outcome = evaluateFormula(formula);
+      must(
+        "values" in outcome
+          ? outcome.values.length > 0
+          : outcome.sentence.length > 0 || outcome.code === "given",
+        formula,
+      );
+    },
+  ),
+  property("any bytes as csv are read or refused", 0.15, fc.uint8Array({ maxLength: 120 }), (bytes) =>
+    readOrRefused(async () => {
+      const { area } = csvArea("a.csv", "a", bytes, READ_LIMITS);
+      must(
+        area.values.every((row) => row.length === area.values[0].length),
+        "ragged",
+      );
+    }),
+  ),
+  property(
+    "csv that we write gives back every cell, none of them a formula",
+    0.2,
+    fc.array(fc.array(fc.oneof(text, fc.integer(), fc.constant(null)), { minLength: 2, maxLength: 4 }), {
+      minLength: 1,
+      maxLength: 4,
+    }),
+    (rows) => {
+      const written = rows.map((row) => csvLine(row as CsvValue[])).join("\n");
+      for (const line of written.split("\n")) must(!/^[=@]/.test(line), line);
+      const { area } = csvArea("a.csv", "a", new TextEncoder().encode(`sep=,\n${written}\n`), READ_LIMITS);
+      rows.forEach((row, r) =>
+        row.forEach((value, c) => {
+          if (typeof value === "number")
+            must(area.values[r]?.[c] === (Object.is(value, -0) ? 0 : value), `${value}`);
+          if (typeof value === "string" && /^[\w ]{1,12}$/.test(value) && value.trim() !== "")
+            must(area.values[r][c] === csvCell(value, "."), value);
+        }),
+      );
+    },
+  ),
+  property(
+    "formulas survive being stored and shown",
+    0.1,
+    fc.array(
+      fc.constantFrom(
+        "CORDON.SHOOTS(",
+        "A1",
+        "$B$2",
+        ",",
+        '"CORDON.X("',
+        "'Bud cuts'!C3",
+        "+",
+        ")",
+        "T[Live spurs]",
+      ),
+      { minLength: 1, maxLength: 8 },
+    ),
+    (parts) => {
+      const formula = `=${parts.join("")}`;
+      must(shownFormula(storedFormula(formula)) === formula, formula);
+      must(shiftFormula(shiftFormula(formula, 3, 5), -3, -5) === formula, formula);
+    },
+  ),
+  property("any cells in a workbook come back as they were", 0.08, grid, async (rows) => {
+    const book = await openWorkbookBytes("a.xlsx", buildWorkbook({ sheets: { A: rowsXml(rows) } }));
+    const area = await book.readSheet("A");
+    rows.forEach((row, r) =>
+      row.forEach((value, c) => {
+        const read = area.values[r + 1 - area.firstRow]?.[c + 1 - area.firstColumn] ?? null;
+        must(
+          Object.is(seen(read), seen(value)),
+          `${JSON.stringify(value)} came back as ${JSON.stringify(read)}`,
+        );
+      }),
+    );
+  }),
+  property(
+    "a damaged workbook is read or refused",
+    0.05,
+    fc.array(fc.tuple(fc.nat(4000), fc.nat(255)), { minLength: 1, maxLength: 4 }),
+    (damage) =>
+      readOrRefused(async () => {
+        const bytes = SOUND.slice();
+        for (const [at, byte] of damage) bytes[at % bytes.length] = byte;
+        const book = await openWorkbookBytes("a.xlsx", bytes);
+        for (const sheet of book.sheetNames) await book.readSheet(sheet);
+      }),
+  ),
+  property(
+    "our sheet and single cells leave every other cell alone",
+    0.05,
+    fc.tuple(grid, grid, fc.tuple(fc.integer({ min: 1, max: 6 }), fc.integer({ min: 1, max: 6 }), text)),
+    async ([rows, own, [row, column, value]]) => {
+      const workbook = await FileWorkbook.open("a.xlsx", buildWorkbook({ sheets: { A: rowsXml(rows) } }));
+      const before = await workbook.readSheet("A");
+      const headers = ["One", "Two", "Three", "Four"];
+      const plain = own.map((line) => line.map((each) => (typeof each === "object" ? null : each)));
+      await workbook.writeOwnSheet({ sheet: "Ours", headers, rows: plain });
+      await workbook.writeCells("A", [{ row, column, value }]);
+      const after = await workbook.readSheet("A");
+      const at = (area: SheetArea, r: number, c: number) =>
+        area.values[r - area.firstRow]?.[c - area.firstColumn] ?? null;
+      for (let r = 1; r <= 8; r++)
+        for (let c = 1; c <= 8; c++) {
+          const expected = r === row && c === column ? value : at(before, r, c);
+          must(Object.is(seen(at(after, r, c)), seen(expected)), `${r} ${c}`);
+        }
+      const ours = await workbook.readSheet("Ours");
+      plain.forEach((line, r) =>
+        line.forEach((each, c) => {
+          must(Object.is(seen(at(ours, r + 2, c + 1)), seen(each)), JSON.stringify(each));
+          must(ours.formulaAt(r + 2 - ours.firstRow, c + 1 - ours.firstColumn) === null, "a formula");
+        }),
+      );
+    },
+  ),
+];
+
+const SOUND = buildWorkbook({
+  sheets: {
+    A: rowsXml([
+      ["Block", "Row"],
+      ["North Bench", 1],
+    ]),
+  },
+});
