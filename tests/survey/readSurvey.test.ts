@@ -55,6 +55,26 @@ describe("reading a survey sheet", () => {
     ).toBeCloseTo(0.90718474, 12);
   });
 
+  test.each([
+    ["metric", "Prunings", 2],
+    ["US", "Prunings", 0.90718474],
+    ["from headers", "Prunings", 2],
+    ["metric", "Prunings (lb)", 0.90718474],
+  ])("with the unit system %j in the Settings sheet and the header %j", (system, header, kilograms) => {
+    const survey = readSurvey([
+      areaOf("Settings", [
+        ["Setting", "Value"],
+        ["Unit system", system],
+      ]),
+      areaOf("Vines", [
+        ["Block", "Row", "Vine", "Status", header],
+        ["North Bench", 1, 1, "bearing", 2],
+      ]),
+      areaOf("Harvest", [["Block", "Year", "Picked (g)", "Cluster weight (g)"]]),
+    ]);
+    expect(survey.tables("vines")[0].column("prunings")!.numbers[0]).toBeCloseTo(kilograms, 8);
+  });
+
   test("a table may start anywhere, below title lines, and sheet rows and columns are the sheet's own", () => {
     const survey = readSurvey([
       areaOf("Winter", [["Larkmoor Bend Vineyard (invented)"], [], HEADERS, row(4, 3, 8, 7)], {

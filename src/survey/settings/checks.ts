@@ -3,6 +3,18 @@ import type { Setting } from "../setting";
 /** Settings for thresholds of the checks. */
 export const CHECK_SETTINGS: readonly Setting[] = [
   {
+    id: "Unit system",
+    value: "from headers",
+    unit: "",
+    source: "ours",
+    choices: ["from headers", "US", "metric"],
+    meaning: {
+      en: "Unit of lengths and weights under headers that name none: US (ft, in, lb), metric (m, mm, kg), or that of the headers which do name one.",
+      es: "Unidad de largos y pesos bajo encabezados sin unidad: US (ft, in, lb), metric (m, mm, kg), o la de los encabezados que sí la nombran.",
+      fr: "Unité des longueurs et poids sous les en-têtes sans unité : US (ft, in, lb), metric (m, mm, kg), ou celle des en-têtes qui en nomment une.",
+    },
+  },
+  {
     id: "Least distance between spurs",
     value: 2,
     unit: "in",

@@ -24,6 +24,7 @@ export interface SeasonMistake {
 /** Picks rows at random, each only once, so that two mistakes do not hide each other. */
 export class Field {
   private readonly taken = new Set<string>();
+  private readonly changed = new WeakSet<SeasonRow>();
 
   constructor(
     readonly season: Season,
@@ -53,10 +54,11 @@ export class Field {
 
   take(sheet: SeasonSheet, row: SeasonRow): void {
     this.taken.add(this.keyOf(sheet, row));
+    this.changed.add(row);
   }
 
   isFree(sheet: SeasonSheet, row: SeasonRow): boolean {
-    return !this.taken.has(this.keyOf(sheet, row));
+    return !this.changed.has(row) && !this.taken.has(this.keyOf(sheet, row));
   }
 
   /** A run of cordon rows of one row of the vineyard, none of which carries a mistake. */
@@ -447,6 +449,21 @@ const VINE_MISTAKES: readonly SeasonMistake[] = [
       const row = field.row(season.cordons, (own) => withoutGap(season)(own) && num(own, "length") > 2.3);
       if (!row) return undefined;
       row.length = rounded(num(row, "length") * field.random.number(1.8, 3.5, 2), 1);
+      return { sheet: season.cordons, rows: [row] };
+    },
+  },
+  {
+    code: "positionsUnlikeLength",
+    group: "vine",
+    plant(season, field) {
+      const most = (row: SeasonRow) => Math.floor((num(row, "length") * 12) / 2) + 1;
+      const row = field.row(
+        season.cordons,
+        (own) => bearing(season)(own) && own.condition === "sound" && num(own, "positions") + 10 <= most(own),
+      );
+      if (!row) return undefined;
+      row.positions = num(row, "positions") + 10;
+      row.longestGap = null;
       return { sheet: season.cordons, rows: [row] };
     },
   },
