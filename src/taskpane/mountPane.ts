@@ -3,6 +3,7 @@ import "./fluent";
 import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
 import { FIRST_CHECK_STATE } from "./check/checkState";
 import { FIRST_GAPS_STATE } from "./gaps/gapsState";
+import { FIRST_CREW_STATE } from "./crew/crewState";
 import { FIRST_DECIDE_STATE } from "./decide/decideState";
 import { FIRST_OUTLOOK_STATE } from "./outlook/outlookState";
 import { FIRST_CARE_STATE } from "./care/careState";
@@ -58,6 +59,7 @@ export function mountPane(
     check: FIRST_CHECK_STATE,
     gaps: FIRST_GAPS_STATE,
     decide: FIRST_DECIDE_STATE,
+    crew: FIRST_CREW_STATE,
     outlook: FIRST_OUTLOOK_STATE,
     settings: FIRST_SETTINGS_STATE,
     functions: FIRST_FUNCTIONS_STATE,

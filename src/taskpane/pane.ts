@@ -2,13 +2,14 @@ import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import type { Language, Text, TextFacts } from "../texts/language";
 import type { CheckState } from "./check/checkState";
 import type { SettingsState } from "./settings/settingsState";
+import type { CrewState } from "./crew/crewState";
 import type { DecideState } from "./decide/decideState";
 import type { OutlookState } from "./outlook/outlookState";
 import type { CareState } from "./care/careState";
 import type { GapsState } from "./gaps/gapsState";
 import type { FunctionsState } from "./functions/functionsState";
 
-export type PageId = "check" | "gaps" | "decide" | "outlook" | "settings" | "functions" | "care";
+export type PageId = "check" | "gaps" | "decide" | "crew" | "outlook" | "settings" | "functions" | "care";
 
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
 export interface PaneState {
@@ -23,6 +24,7 @@ export interface PaneState {
   readonly check: CheckState;
   readonly gaps: GapsState;
   readonly decide: DecideState;
+  readonly crew: CrewState;
   readonly outlook: OutlookState;
   readonly settings: SettingsState;
   readonly functions: FunctionsState;

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
 import { gapsPage } from "./gaps/gapsPage";
+import { crewPage } from "./crew/crewPage";
 import { decidePage } from "./decide/decidePage";
 import { outlookPage } from "./outlook/outlookPage";
 import { carePage } from "./care/carePage";
@@ -16,6 +17,7 @@ const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
   { id: "gaps", page: gapsPage },
   { id: "decide", page: decidePage },
+  { id: "crew", page: crewPage },
   { id: "outlook", page: outlookPage },
   { id: "settings", page: settingsPage },
   { id: "functions", page: functionsPage },

@@ -7,6 +7,7 @@ export const PAGE_NAMES = {
   check: t("Check", "Revisar", "Vérifier"),
   gaps: t("Gaps", "Huecos", "Vides"),
   decide: t("Decide", "Decidir", "Choisir"),
+  crew: t("Crew", "Cuadrilla", "Équipe"),
   outlook: t("Outlook", "Pronóstico", "Prévision"),
   settings: t("Settings", "Ajustes", "Réglages"),
   functions: t("Functions", "Funciones", "Fonctions"),

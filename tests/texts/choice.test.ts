@@ -1,16 +1,22 @@
+import * as cards from "../../src/texts/cards";
 import * as choice from "../../src/texts/choice";
+import * as crew from "../../src/texts/crew";
+import * as picture from "../../src/texts/picture";
+import * as renewal from "../../src/texts/renewal";
 import { LANGUAGES, type Text } from "../../src/texts/language";
 
-const texts: [string, Text][] = Object.entries(choice).flatMap(([table, content]) =>
-  "en" in content
-    ? [[table, content as Text] as [string, Text]]
-    : Object.entries(content as Readonly<Record<string, Text>>).map(([code, text]): [string, Text] => [
-        `${table} ${code}`,
-        text,
-      ]),
-);
+const texts: [string, Text][] = Object.entries({ ...cards, ...choice, ...crew, ...picture, ...renewal })
+  .filter(([table]) => table !== "RIBBON_COLOURS")
+  .flatMap(([table, content]) =>
+    "en" in content
+      ? [[table, content as Text] as [string, Text]]
+      : Object.entries(content as Readonly<Record<string, Text>>).map(([code, text]): [string, Text] => [
+          `${table} ${code}`,
+          text,
+        ]),
+  );
 
-describe("texts of the cordon choice", () => {
+describe("texts of the cordon choice, renewal, cards and pictures", () => {
   test.each(texts)("%s has the same placeholders in every language", (_name, text) => {
     const placeholders = LANGUAGES.map((language) => [...text[language].matchAll(/\{\w+\}/g)].flat().sort());
     expect(placeholders).toEqual(LANGUAGES.map(() => placeholders[0]));

@@ -14,6 +14,7 @@ import { foldsOf } from "../folds";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
+import { vinePicture } from "../vinePicture";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import {
@@ -171,6 +172,7 @@ function vineDetail(pane: Pane, survey: Survey, vine: DecidedVine): TemplateResu
   const { language } = pane.state;
   const { decision, contradictions } = vine;
   return html`<div class="stack">
+    ${vinePicture(vine, language, survey.unitSystem)}
     ${decision.sides.map((side) => html`<p><strong>${sideSentence(side, language)}</strong></p>`)}
     <ul class="plain">
       ${decision.cordons.map((_cordon, place) => cordonLine(pane, survey, vine, place))}

@@ -1,0 +1,340 @@
+import { html, nothing, svg, type TemplateResult } from "lit";
+import { renewalForecast } from "../../domain/renewal/renewalForecast";
+import type { PlannedPass } from "../../domain/plan/orderOfWork";
+import { crewCards } from "../../survey/cards/crewCards";
+import { workPlan } from "../../survey/plan/workPlan";
+import { renewalRules } from "../../survey/renewal/renewalRules";
+import { trunkRenewalSentence } from "../../survey/renewal/renewalSentence";
+import { trunksToRenew } from "../../survey/renewal/trunksToRenew";
+import { CREW_TEXTS } from "../../texts/crew";
+import { LANGUAGES, type Language } from "../../texts/language";
+import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
+import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
+import { cardsHtml, type Paper } from "../../workbook/results/cardsHtml";
+import { cardsSheet } from "../../workbook/results/cardsSheet";
+import { choiceField } from "../fields";
+import type { Pane } from "../pane";
+import { progressBar } from "../progressBar";
+import { readDecisions } from "../readDecisions";
+import { writeResult } from "../writeResult";
+import { writtenDate } from "../writtenDate";
+import { chosenCards, RENEWALS_LISTED, type CrewResult, type CrewState } from "./crewState";
+import { printHtml } from "./printHtml";
+
+const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English", es: "Español", fr: "Français" };
+const FORECAST_YEARS = 5;
+
+/** The page that sends the crew out: cards, order of work, trunks to renew. */
+export function crewPage(pane: Pane): TemplateResult {
+  const page = pane.state.crew;
+  return html`<h1>${pane.say(CREW_TEXTS.title)}</h1>
+    <p class="quiet">${pane.say(CREW_TEXTS.intro)}</p>
+    ${
+      page.progress === undefined
+        ? html`<div class="buttons">
+            <fluent-button
+              id="make-cards"
+              appearance="primary"
+              @click=${() => pane.start((signal) => makeCards(pane, signal))}
+              >${pane.say(page.result === undefined ? CREW_TEXTS.make : CREW_TEXTS.again)}</fluent-button
+            >
+          </div>`
+        : progressBar(pane, {
+            name: pane.say(CREW_TEXTS.progress),
+            step: page.progress.text,
+            done: page.progress.done,
+          })
+    }
+    ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
+}
+
+function changeCrew(pane: Pane, part: Partial<CrewState>): void {
+  pane.change((state) => ({ ...state, crew: { ...state.crew, ...part } }));
+}
+
+async function makeCards(pane: Pane, signal: AbortSignal): Promise<void> {
+  try {
+    const { survey, vines } = await readDecisions(pane, signal, (progress) => changeCrew(pane, { progress }));
+    changeCrew(pane, {
+      result: {
+        survey,
+        cards: crewCards(survey, vines),
+        work: workPlan(survey),
+        renewal: trunksToRenew(survey),
+      },
+      block: "",
+      row: "",
+      listed: RENEWALS_LISTED,
+    });
+  } finally {
+    changeCrew(pane, { progress: undefined });
+  }
+}
+
+function result(pane: Pane, page: CrewState, found: CrewResult): TemplateResult {
+  const vines = found.cards.reduce((sum, card) => sum + card.vines.length, 0);
+  if (vines === 0)
+    return html`<fluent-message-bar intent="info" layout="multiline"
+      >${pane.say(CREW_TEXTS.none)}</fluent-message-bar
+    >`;
+  return html`<fluent-message-bar id="cards-result" intent="success" layout="multiline"
+      >${pane.say(CREW_TEXTS.sum, {
+        cards: found.cards.length,
+        vines,
+        done: percent(pane, found.work.doneShare),
+      })}</fluent-message-bar
+    >
+    ${cardChoice(pane, page, found)}
+    <p class="small">${pane.say(DECIDE_TEXTS.caution)}</p>
+    ${work(pane, found)} ${renewal(pane, page, found)}`;
+}
+
+function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateResult {
+  const all = { value: "", label: pane.say(CHECK_TEXTS.all) };
+  const option = (value: string) => ({ value, label: value });
+  const blocks = [...new Set(found.cards.map(({ block }) => block))];
+  const rows = found.cards.filter(({ block }) => block === page.block).map(({ row }) => String(row));
+  const cards = chosenCards(page);
+  return html`${choiceField({
+      id: "cards-block",
+      label: pane.say(DECIDE_TEXTS.block),
+      value: page.block,
+      options: [all, ...blocks.map(option)],
+      onChoose: (block) => changeCrew(pane, { block, row: "" }),
+    })}
+    ${
+      page.block === ""
+        ? nothing
+        : choiceField({
+            id: "cards-row",
+            label: pane.say(CREW_TEXTS.row),
+            value: page.row,
+            options: [all, ...rows.map(option)],
+            onChoose: (row) => changeCrew(pane, { row }),
+          })
+    }
+    ${choiceField({
+      id: "cards-paper",
+      label: pane.say(CREW_TEXTS.paper),
+      value: page.paper,
+      options: ["Letter", "A4"].map(option),
+      onChoose: (paper) => changeCrew(pane, { paper: paper as Paper }),
+    })}
+    ${choiceField({
+      id: "cards-language",
+      label: pane.say(CREW_TEXTS.cardLanguage),
+      value: page.language ?? pane.state.language,
+      options: LANGUAGES.map((value) => ({ value, label: LANGUAGE_NAMES[value] })),
+      onChoose: (language) => changeCrew(pane, { language: language as Language }),
+    })}
+    <div class="buttons">
+      <fluent-button id="print-cards" size="small" @click=${() => void pane.attempt(() => printCards(pane))}
+        >${pane.say(CREW_TEXTS.print, { cards: cards.length })}</fluent-button
+      >
+      <fluent-button id="write-cards" size="small" @click=${() => void pane.attempt(() => writeCards(pane))}
+        >${pane.say(CREW_TEXTS.write)}</fluent-button
+      >
+    </div>
+    <p class="small quiet">${pane.say(CREW_TEXTS.back)}</p>`;
+}
+
+async function printCards(pane: Pane): Promise<void> {
+  const { crew } = pane.state;
+  if (crew.result === undefined) return;
+  const { settings, unitSystem } = crew.result.survey;
+  const language = crew.language ?? pane.state.language;
+  await printHtml(
+    cardsHtml(chosenCards(crew), {
+      language,
+      unitSystem,
+      paper: crew.paper,
+      date: writtenDate(pane.today, language),
+      farm: "",
+      ribbons: { stays: String(settings.get("Ribbon, stays")), ask: String(settings.get("Ribbon, ask")) },
+      vinesAPage: Math.round(Number(settings.get("Vines a card page"))),
+    }),
+  );
+}
+
+async function writeCards(pane: Pane): Promise<void> {
+  const { crew } = pane.state;
+  if (crew.result === undefined) return;
+  const language = crew.language ?? pane.state.language;
+  const content = cardsSheet(crew.result.cards, {
+    language,
+    unitSystem: crew.result.survey.unitSystem,
+    date: writtenDate(pane.today, language),
+  });
+  await writeResult(pane, content, RESULT_SHEET_TEXTS.cards);
+}
+
+function work(pane: Pane, { work: plan }: CrewResult): TemplateResult {
+  const { language } = pane.state;
+  const number = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
+  const day = new Intl.DateTimeFormat(language, { month: "short", day: "numeric", timeZone: "UTC" });
+  const written = (serial: number) => day.format(Date.UTC(1899, 11, 30) + serial * 86_400_000);
+  return html`<section class="stack" aria-labelledby="work-order">
+    <h2 id="work-order">${pane.say(CREW_TEXTS.work)}</h2>
+    <p>
+      ${pane.say(CREW_TEXTS.workSum, {
+        hours: number.format(plan.hours),
+        days: number.format(plan.crewDays),
+      })}
+    </p>
+    ${gantt(pane, plan.passes, written)}
+    <table id="work-table" class="small">
+      <thead>
+        <tr>
+          <th scope="col">${pane.say(CREW_TEXTS.block)}</th>
+          <th scope="col" class="number">${pane.say(CREW_TEXTS.left)}</th>
+          <th scope="col" class="number">${pane.say(CREW_TEXTS.hours)}</th>
+          <th scope="col" class="number">${pane.say(CREW_TEXTS.crewDays)}</th>
+          <th scope="col">${pane.say(CREW_TEXTS.when)}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${plan.passes.map(
+          (pass) =>
+            html`<tr>
+              <th scope="row">${passName(pane, pass)}</th>
+              <td class="number">${pass.vines - pass.vinesDone}</td>
+              <td class="number">${number.format(pass.hours)}</td>
+              <td class="number">${number.format(pass.crewDays)}</td>
+              <td>${whenOf(pane, pass, written)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+    <p class="small quiet">${pane.say(CREW_TEXTS.workSource)}</p>
+  </section>`;
+}
+
+function passName(pane: Pane, { block, pass }: PlannedPass): string {
+  return pane.say(CREW_TEXTS[pass], { block });
+}
+
+function whenOf(pane: Pane, pass: PlannedPass, written: (serial: number) => string): string {
+  if (pass.hours === 0) return pane.say(CREW_TEXTS.done);
+  return pass.firstDay === pass.lastDay
+    ? written(pass.firstDay)
+    : `${written(pass.firstDay)} – ${written(pass.lastDay)}`;
+}
+
+const GANTT = { width: 288, line: 22, label: 12 } as const;
+
+/** A bar a pass over the days from the first to the last; the table below says the same in figures. */
+function gantt(
+  pane: Pane,
+  passes: readonly PlannedPass[],
+  written: (serial: number) => string,
+): TemplateResult {
+  const open = passes.filter(({ hours }) => hours > 0);
+  if (open.length === 0) return html``;
+  const first = Math.min(...open.map(({ firstDay }) => firstDay));
+  const last = Math.max(...open.map(({ lastDay }) => lastDay)) + 1;
+  const x = (day: number) => ((day - first) / (last - first)) * GANTT.width;
+  const height = open.length * GANTT.line + GANTT.label;
+  return html`<svg
+    viewBox=${`0 0 ${GANTT.width} ${height}`}
+    role="img"
+    aria-label=${pane.say(CREW_TEXTS.gantt)}
+    style="inline-size:100%;block-size:auto"
+  >
+    ${open.map((pass, index) => {
+      const y = index * GANTT.line;
+      const from = x(pass.firstDay);
+      const width = Math.max(3, x(pass.lastDay + 1) - from);
+      const right = from > GANTT.width / 2;
+      return svg`<rect x=${from} y=${y + 12} width=${width} height="8" fill=${pass.pass === "second" ? "none" : "currentColor"} stroke="currentColor" />
+        <text x=${right ? from + width : from} y=${y + 9} font-size="10" text-anchor=${right ? "end" : "start"} fill="currentColor">${passName(pane, pass)}</text>`;
+    })}
+    <text x="0" y=${height - 2} font-size="9" fill="currentColor">${written(first)}</text>
+    <text x=${GANTT.width} y=${height - 2} font-size="9" text-anchor="end" fill="currentColor">
+      ${written(last - 1)}
+    </text>
+  </svg>`;
+}
+
+function renewal(pane: Pane, page: CrewState, { survey, renewal: found }: CrewResult): TemplateResult {
+  const { language } = pane.state;
+  const rules = renewalRules(survey.settings);
+  return html`<section class="stack" aria-labelledby="renewal">
+    <h2 id="renewal">${pane.say(CREW_TEXTS.renewal)}</h2>
+    <p>
+      ${
+        found.vines.length === 0
+          ? pane.say(CREW_TEXTS.renewalNone)
+          : pane.say(CREW_TEXTS.renewalSum, { vines: found.vines.length, notCounted: found.notCounted })
+      }
+    </p>
+    <ol id="renewal-list">
+      ${found.vines
+        .slice(0, page.listed)
+        .map(
+          ({ block, row, vine, liveTrunks, renewal: what }) =>
+            html`<li>
+              <strong>${pane.say(DECIDE_TEXTS.vine, { block, row, vine })}</strong>:
+              ${trunkRenewalSentence(what, liveTrunks, rules.trunksWanted, language)}
+            </li>`,
+        )}
+    </ol>
+    ${
+      found.vines.length > page.listed
+        ? html`<div class="buttons">
+            <fluent-button
+              size="small"
+              @click=${() => changeCrew(pane, { listed: page.listed + RENEWALS_LISTED })}
+              >${pane.say(CHECK_TEXTS.more, {
+                more: Math.min(RENEWALS_LISTED, found.vines.length - page.listed),
+                all: found.vines.length,
+              })}</fluent-button
+            >
+          </div>`
+        : nothing
+    }
+    ${found.byLiveTrunks.length === 0 ? nothing : forecast(pane, found.byLiveTrunks, rules)}
+  </section>`;
+}
+
+function forecast(
+  pane: Pane,
+  byLiveTrunks: readonly number[],
+  { trunksWanted, yearlyLoss, broughtUp }: ReturnType<typeof renewalRules>,
+): TemplateResult {
+  const whole = new Intl.NumberFormat(pane.state.language, { maximumFractionDigits: 0 });
+  const sum = (vines: readonly number[]) => vines.reduce((total, count) => total + count, 0);
+  const years = renewalForecast(byLiveTrunks, trunksWanted, yearlyLoss, broughtUp, FORECAST_YEARS);
+  return html`<table id="forecast" class="small">
+      <caption>
+        <h3>${pane.say(CREW_TEXTS.forecast)}</h3>
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">${pane.say(CREW_TEXTS.year)}</th>
+          <th scope="col" class="number">${pane.say(CREW_TEXTS.enough)}</th>
+          <th scope="col" class="number">${pane.say(CREW_TEXTS.short)}</th>
+          <th scope="col" class="number">${pane.say(CREW_TEXTS.without)}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${[{ year: 0, vines: byLiveTrunks }, ...years].map(
+          ({ year, vines }) =>
+            html`<tr>
+              <th scope="row">${year === 0 ? pane.say(CREW_TEXTS.now) : `+${year}`}</th>
+              <td class="number">${whole.format(sum(vines.slice(trunksWanted)))}</td>
+              <td class="number">${whole.format(sum(vines.slice(1, trunksWanted)))}</td>
+              <td class="number">${whole.format(vines[0] ?? 0)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+    <p class="small quiet">
+      ${pane.say(CREW_TEXTS.forecastNote, { loss: percent(pane, yearlyLoss), up: percent(pane, broughtUp) })}
+    </p>`;
+}
+
+function percent(pane: Pane, share: number): string {
+  return new Intl.NumberFormat(pane.state.language, { style: "percent", maximumFractionDigits: 0 }).format(
+    share,
+  );
+}

@@ -1,0 +1,41 @@
+import type { CrewCard } from "../../survey/cards/crewCards";
+import type { WorkPlan } from "../../survey/plan/workPlan";
+import type { TrunksToRenew } from "../../survey/renewal/trunksToRenew";
+import type { Survey } from "../../survey/survey";
+import type { Language } from "../../texts/language";
+import type { Paper } from "../../workbook/results/cardsHtml";
+import type { Progress } from "../progress";
+
+/** What the page shows once the survey was read. */
+export interface CrewResult {
+  readonly survey: Survey;
+  readonly cards: readonly CrewCard[];
+  readonly work: WorkPlan;
+  readonly renewal: TrunksToRenew;
+}
+
+/** The page that sends the crew out, as data. */
+export interface CrewState {
+  readonly progress?: Progress;
+  readonly result?: CrewResult;
+  /** "" for every block. */
+  readonly block: string;
+  /** "" for every row of the block. */
+  readonly row: string;
+  readonly paper: Paper;
+  /** Language of the cards; the pane's where it is left out. */
+  readonly language?: Language;
+  /** How many vines to renew are listed. */
+  readonly listed: number;
+}
+
+export const RENEWALS_LISTED = 20;
+
+export const FIRST_CREW_STATE: CrewState = { block: "", row: "", paper: "Letter", listed: RENEWALS_LISTED };
+
+/** The cards that are chosen. */
+export function chosenCards({ result, block, row }: CrewState): readonly CrewCard[] {
+  return (result?.cards ?? []).filter(
+    (card) => (block === "" || card.block === block) && (row === "" || String(card.row) === row),
+  );
+}

@@ -1,0 +1,102 @@
+import { SHEETS } from "../../src/survey/sheets";
+import type { CellValue } from "../../src/survey/cell";
+import { inventedSeason } from "../survey/cards/season";
+import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+
+const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
+
+/** The invented season as the sheets of a workbook. */
+function seasonSheets(): Sheets {
+  const farm = inventedSeason();
+  return Object.fromEntries(
+    (["blocks", "cordons", "vines", "budCuts"] as const).map((id): [string, CellValue[][]] => {
+      const { columns, name } = SHEETS[id];
+      return [
+        name.en,
+        [
+          columns.map((column) => column.header.en + (US_UNITS[column.kind] ?? "")),
+          ...farm[id].map((row) => columns.map((column) => row[column.id] ?? null)),
+        ],
+      ];
+    }),
+  );
+}
+
+jest.setTimeout(60_000);
+
+describe("the page that sends the crew out", () => {
+  const sheets = seasonSheets();
+  let browser: PaneBrowser;
+  let pane: PanePage;
+  beforeAll(async () => {
+    browser = await PaneBrowser.start();
+  }, 120_000);
+  afterEach(async () => {
+    expect(pane.problems).toEqual([]);
+    await pane.close();
+  });
+  afterAll(() => browser?.close());
+
+  const open = async (options: Parameters<PaneBrowser["open"]>[1] = {}) => {
+    pane = await browser.open(sheets, { height: 900, ...options });
+    await pane.page.locator("#tab-crew").click();
+    await pane.page.locator("#make-cards").click();
+    await pane.page.locator("#cards-result").waitFor({ timeout: 30_000 });
+  };
+
+  test("makes a card a row, prints the chosen ones and writes the sheet", async () => {
+    await open();
+    expect(await pane.page.locator("#cards-result").innerText()).toContain("21 cards for 600 vines");
+    await pane.picture("crew-cards");
+    await pane.choose("cards-block", "Creek Side");
+    await pane.choose("cards-row", "3");
+    await pane.choose("cards-language", "Español");
+    await pane.settled();
+    await pane.page.locator("#print-cards").click();
+    await pane.page.waitForFunction(() => window.printed !== undefined);
+    const printed = await pane.page.evaluate(() => window.printed!);
+    expect(printed).toContain("Creek Side, hilera 3");
+    expect(printed).not.toContain("North Bench");
+    await pane.page.locator("#write-cards").click();
+    await pane.page.getByText("The sheet Crew cards was written: 600 rows").waitFor();
+    const rows = await pane.page.evaluate(
+      async () => (await window.harness.workbook.readSheet("Crew cards")).values.length,
+    );
+    expect(rows).toBeGreaterThan(600);
+  });
+
+  test("shows the order of work as a table and a picture, the trunks to renew and the winters ahead", async () => {
+    await open();
+    const order = await pane.page.locator("#work-table tbody th").allInnerTexts();
+    // the bud cuts of the invented farm: 12 %, 24 % and 41 % of the primaries dead
+    expect(order).toEqual(["Schoolhouse", "North Bench", "Creek Side"]);
+    await pane.page.locator("#work-order").scrollIntoViewIfNeeded();
+    await pane.picture("crew-work");
+    expect(await pane.page.locator("#renewal-list li").count()).toBe(20);
+    expect(await pane.page.locator("#forecast tbody tr").count()).toBe(6);
+    await pane.page.locator("#forecast").scrollIntoViewIfNeeded();
+    await pane.picture("crew-renewal");
+  });
+
+  test.each(["light", "dark", "forced"] as const)("keeps the rules of accessibility in %s", async (look) => {
+    await open({ look });
+    expect(await pane.brokenRules()).toEqual([]);
+  });
+
+  test("draws a vine to scale and tells it in words", async () => {
+    pane = await browser.open(sheets, { height: 900 });
+    await pane.page.locator("#tab-decide").click();
+    await pane.page.locator("#decide").click();
+    await pane.page.locator("#decide-result").waitFor({ timeout: 30_000 });
+    await pane.page.locator("fluent-accordion-item").first().locator("button#control").click();
+    const picture = pane.page.locator("figure.vine-picture svg");
+    await picture.waitFor();
+    expect(await picture.getAttribute("aria-label")).toMatch(
+      /Drawing of the vine.*left A: .* in, \d+ live spurs/,
+    );
+    expect(await picture.locator("line.spur").count()).toBeGreaterThan(5);
+    await picture.scrollIntoViewIfNeeded();
+    await pane.picture("vine-picture");
+    expect(await pane.brokenRules()).toEqual([]);
+  });
+});
