@@ -4,6 +4,7 @@ import { CARDS_COMMAND, CHOOSE_COMMAND } from "./chooseCommand";
 import type { Command } from "./command";
 import { GAPS_COMMAND } from "./gapsCommand";
 import { NEW_COMMAND } from "./newCommand";
+import { OUTLOOK_COMMAND } from "./outlookCommand";
 import { ROWS_COMMAND } from "./rowsCommand";
 import { formulaCommand } from "./formulaCommand";
 
@@ -30,6 +31,7 @@ export const COMMANDS: ReadonlyMap<string, Command> = new Map<string, Command>([
   ["check", CHECK_COMMAND],
   ["choose", CHOOSE_COMMAND],
   ["gaps", GAPS_COMMAND],
+  ["outlook", OUTLOOK_COMMAND],
   ["cards", CARDS_COMMAND],
   ["new", NEW_COMMAND],
   ["rows", ROWS_COMMAND],

@@ -45,6 +45,11 @@ export const COMMAND_LINE = {
     "Crea un libro vacío para la temporada de una finca: hojas con encabezados, palabras admitidas, Ajustes y líneas para imprimir.",
     "Crée un classeur vide pour la saison d'un domaine : feuilles avec en-têtes, mots admis, Réglages, lignes à imprimer.",
   ),
+  outlookSummary: t(
+    "Says what crop the pruning leaves, block by block: low, likely and high, and what most of the doubt comes from.",
+    "Dice qué cosecha deja la poda, cuartel por cuartel: baja, probable y alta, y de dónde viene la mayor duda.",
+    "Dit quelle récolte laisse la taille, parcelle par parcelle : basse, probable et haute, et d'où vient le doute.",
+  ),
   rowsSummary: t(
     "Writes every cordon row of any number of files as one csv (metric), for engines that hold a whole region.",
     "Escribe cada fila de cordones de cualquier número de archivos en un solo csv (métrico), para motores que abarcan una región.",

@@ -7,6 +7,9 @@ import { allFindings } from "../../src/survey/checkSurvey";
 import { decideSurvey } from "../../src/survey/decideSurvey";
 import { findingSentence } from "../../src/survey/findingSentence";
 import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
+import { blockOutlook } from "../../src/survey/blockOutlook";
+import { outlookInputs } from "../../src/survey/outlookInputs";
+import { THINNING_GROUPS } from "../../src/texts/outlook";
 import { readSurvey } from "../../src/survey/readSurvey";
 import { serialOf } from "../../src/survey/serialDate";
 import { stayingCordons } from "../../src/survey/stayingCordons";
@@ -109,6 +112,27 @@ describe("results are the same to the bit as in the pane", () => {
       of === "all" ? gapsOfSurvey(survey) : gapsOfSurvey(survey, stayingCordons(decideSurvey(survey)));
     const { out } = await run(["gaps", CLEAN, "--of", of, "--format", "json"]);
     expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(expected)));
+  });
+});
+
+describe("outlook", () => {
+  test("is the pane's to the bit, and fits into the workbook", async () => {
+    const survey = await surveyOfPane(CLEAN);
+    const expected = outlookInputs(survey, { stays: stayingCordons(decideSurvey(survey)) }).map((inputs) =>
+      blockOutlook(
+        inputs,
+        survey.settings,
+        THINNING_GROUPS.map(({ en }) => en),
+      ),
+    );
+    const { exitCode, out } = await run(["outlook", CLEAN, "--format", "json"]);
+    expect(exitCode).toBe(0);
+    expect((JSON.parse(out) as { blocks: unknown }).blocks).toEqual(JSON.parse(JSON.stringify(expected)));
+    const path = season("larkmoor-clean.xlsx");
+    await run(["outlook", path, "--in-place"]);
+    expect(packageFaults(readFileSync(path))).toEqual([]);
+    const text = await run(["outlook", path]);
+    expect(text.out).toContain("North Bench");
   });
 });
 

@@ -1,0 +1,47 @@
+import { blockOutlook } from "../survey/blockOutlook";
+import { outlookInputs } from "../survey/outlookInputs";
+import { isoDay } from "../survey/serialDate";
+import { stayingCordons } from "../survey/stayingCordons";
+import { COMMAND_LINE } from "../texts/commandLine";
+import { OUTLOOK_LACKS, THINNING_GROUPS } from "../texts/outlook";
+import { outlookSheet } from "../workbook/results/outlookSheet";
+import { decided } from "./chooseCommand";
+import type { Command } from "./command";
+import { printCsv, printTable } from "./printTable";
+import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
+import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
+import { printable } from "./terminal";
+
+/** What the pruning leaves of a crop, block by block and stage by stage: low, likely and high. */
+export const OUTLOOK_COMMAND: Command = {
+  takes: "FILE...",
+  summary: COMMAND_LINE.outlookSummary,
+  examples: [
+    "outlook sample-workbooks/larkmoor-clean.xlsx",
+    "outlook season.xlsx --format csv",
+    "outlook season.xlsx --save",
+  ],
+  options: { ...FORMAT_OPTION, ...SAVE_OPTIONS, ...READING_OPTIONS },
+  least: 1,
+  most: Infinity,
+  async run(words, options, terminal) {
+    const { survey, vines } = await decided(words, options, terminal);
+    const { language } = terminal;
+    const groups = THINNING_GROUPS.map((name) => name[language]);
+    const blocks = outlookInputs(survey, { stays: stayingCordons(vines) }).map((inputs) =>
+      blockOutlook(inputs, survey.settings, groups),
+    );
+    const sheet = outlookSheet(blocks, language, survey.unitSystem, isoDay(terminal.today));
+    if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "outlook", options, terminal);
+    const format = formatOf(options);
+    if (format === "csv") printCsv(sheet, terminal);
+    else if (format === "json") terminal.print(JSON.stringify({ blocks }, null, 2));
+    else {
+      printTable(sheet, terminal);
+      for (const { inputs } of blocks)
+        for (const { code } of inputs.lacking)
+          terminal.print(printable(`${inputs.block}: ${OUTLOOK_LACKS[code][language]}`));
+    }
+    return 0;
+  },
+};
