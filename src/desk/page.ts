@@ -184,6 +184,14 @@ function acceptDroppedFiles(): void {
   });
 }
 
+/** The grid is light or dark as the system is, like the page around it. */
+function followColours(): void {
+  const dark = matchMedia("(prefers-color-scheme: dark)");
+  const apply = () => desk.setDark(dark.matches);
+  apply();
+  dark.addEventListener("change", apply);
+}
+
 /** The browser asks before a page with unsaved work is left. */
 function guardUnsavedWork(): void {
   addEventListener("beforeunload", (event) => {
@@ -199,6 +207,7 @@ async function start(): Promise<void> {
   gridElement.className = "engine";
   grid.append(gridElement);
   desk = new OpenDesk(startEngine(gridElement, language, words), FUNCTIONS, language, showStatus);
+  followColours();
   acceptDroppedFiles();
   guardUnsavedWork();
   await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);

@@ -136,6 +136,30 @@ describe("starting the desk page", () => {
     await page.close();
   });
 
+  test("is dark where the system is", async () => {
+    const page = await desk.open("mistakes", { look: "dark" });
+    await page.check();
+    await page.pane.locator("#mark-cells").click();
+    await page.goToSheet("Cordons");
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-dark");
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
+
+  test("stacks grid and pane on a narrow screen", async () => {
+    const page = await desk.open("clean", { width: 480, height: 900 });
+    const [grid, pane] = await Promise.all([
+      page.page.locator("#grid").boundingBox(),
+      page.pane.boundingBox(),
+    ]);
+    expect(pane!.y).toBeGreaterThanOrEqual(grid!.y + grid!.height - 1);
+    expect(pane!.width).toBeGreaterThanOrEqual(320);
+    await page.picture("desk-narrow");
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
+
   test("another language is spoken at once and typed cells stay", async () => {
     const page = await desk.open("clean");
     await page.type("H3", "typed");

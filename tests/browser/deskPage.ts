@@ -24,8 +24,12 @@ export class Desk {
 
   /** A fresh page with a sample workbook on it, or with the one that opens by itself. */
   async open(sample?: string, options: DeskOptions = {}) {
-    const { language = "en", width = 1366, height = 768 } = options;
-    const context = await this.browser.newContext({ viewport: { width, height }, locale: language });
+    const { language = "en", width = 1366, height = 768, look = "light" } = options;
+    const context = await this.browser.newContext({
+      viewport: { width, height },
+      locale: language,
+      colorScheme: look,
+    });
     const page = await context.newPage();
     if (options.catchPrints) await page.addInitScript(catchPrints);
     const desk = new DeskPage(page, context, this.address);
@@ -61,6 +65,7 @@ export interface DeskOptions {
   readonly language?: string;
   readonly width?: number;
   readonly height?: number;
+  readonly look?: "light" | "dark";
   /** Keeps what is printed in place of sending it to a printer. */
   readonly catchPrints?: boolean;
 }
@@ -242,9 +247,13 @@ export class DeskPage {
     return { seconds, longestStall: Math.round(longest), frames };
   }
 
-  /** Rules of accessibility that the pane breaks. */
+  /** Rules of accessibility that the pane, and what stands above and below the grid, break. */
   async brokenRules(): Promise<string[]> {
-    const { violations } = await new AxeBuilder({ page: this.page }).include("#pane").analyze();
+    const { violations } = await new AxeBuilder({ page: this.page })
+      .include("#top")
+      .include("#pane")
+      .include("#status")
+      .analyze();
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
   }
 

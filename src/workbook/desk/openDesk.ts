@@ -77,6 +77,11 @@ export class OpenDesk {
     return savedCopy(file, bytes, workbook);
   }
 
+  /** Light letters on dark ground, or the other way round; the workbook's own colours are turned with them. */
+  setDark(isDark: boolean): void {
+    this.engine.toggleDarkMode(isDark);
+  }
+
   /** Another language for menus, function help and the sentences of errors; the workbook stays as it is. */
   setLanguage(language: Language, words: EngineWords): void {
     this.language = language;
