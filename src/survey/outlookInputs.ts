@@ -9,6 +9,7 @@ import {
 } from "../domain/outlook/estimate";
 import { fruitfulNodes, type CaneCut } from "../domain/outlook/fruitfulNodes";
 import { vinesAtRandom, vinesByRow } from "../domain/outlook/vinesCounted";
+import { worthOfShoots } from "../domain/outlook/worthOfShoots";
 import {
   kilogramsPerHectareFromTonnes,
   kilogramsPerHectareFromTonsPerAcre,
@@ -205,7 +206,20 @@ function inputsOfBlock(
       clusterWeight,
     });
   }
-  if (shoots && clusterWeight) stages.push({ stage: "shoots", shoots, clustersPerShoot, clusterWeight });
+  if (shoots && clusterWeight) {
+    const worth = cuts?.some(({ primaries, secondariesOnly }) => primaries + secondariesOnly > 0)
+      ? worthOfShoots(
+          cuts,
+          setting(settings, "Worth of a secondary shoot"),
+          figure("budbreak") ?? setting(settings, "Usual budbreak"),
+          {
+            perNode: setting(settings, "Basal shoots a spur") / setting(settings, "Nodes a spur"),
+            worth: setting(settings, "Worth of a basal shoot"),
+          },
+        )
+      : undefined;
+    stages.push({ stage: "shoots", shoots, ...(worth ? { worth } : {}), clustersPerShoot, clusterWeight });
+  }
   if (clusters && clusterWeight) stages.push({ stage: "clusters", clusters, clusterWeight });
   const lagWeight = usable(season?.lagWeight);
   if (clusters && lagWeight !== undefined && lagWeight > 0)

@@ -128,6 +128,10 @@ describe("inputs of the outlook from the sheets", () => {
     });
   });
 
+  test("shoots are worth what the bud cuts say of those that live: 15 primaries and 2 saved secondaries", () => {
+    expect(stage("shoots")).toMatchObject({ worth: { value: (15 + 0.38 * 2) / 17 } });
+  });
+
   test("the season is that of the latest count, the target in kilograms a hectare, prunings a mean of the weighed vines", () => {
     expect(inputs.year).toBe(2026);
     expect(inputs.targetCrop).toBeCloseTo(4 * 2241.702, 0);

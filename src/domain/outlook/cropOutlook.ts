@@ -26,6 +26,8 @@ export interface WinterFigures {
 export interface ShootFigures {
   readonly stage: "shoots";
   readonly shoots: Estimate;
+  /** Worth of a counted shoot in shoots from primary buds (worthOfShoots); left out where every shoot counts in full. */
+  readonly worth?: Estimate;
   readonly clustersPerShoot: Estimate;
   readonly clusterWeight: Estimate;
 }
@@ -146,7 +148,7 @@ function chain(figures: StageFigures): Chain {
       return {
         onNodes: [figures.shoots],
         added: 0,
-        toClusters: [figures.clustersPerShoot],
+        toClusters: [...(figures.worth ? [figures.worth] : []), figures.clustersPerShoot],
         toCrop: [figures.clusterWeight],
       };
     case "clusters":

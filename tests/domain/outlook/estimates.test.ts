@@ -7,6 +7,7 @@ import {
 import { clustersWeighed, clustersWeighedTogether } from "../../../src/domain/outlook/clustersWeighed";
 import { exactly, fromYears, relativeSpread, shareFromYears } from "../../../src/domain/outlook/estimate";
 import { fruitfulNodes, type CaneCut } from "../../../src/domain/outlook/fruitfulNodes";
+import { worthOfShoots } from "../../../src/domain/outlook/worthOfShoots";
 import { vinesAtRandom, vinesByRow } from "../../../src/domain/outlook/vinesCounted";
 import { vinesPerHectare } from "../../../src/domain/units";
 import { STRICKLAND_VINES, STRICKLAND_YIELDS } from "../../published/strickland1932";
@@ -162,6 +163,29 @@ describe("the chain of a season", () => {
     expect(outlook.perHectare?.likely).toBeCloseTo(9.8 * 1993 * 0.95, 6);
     expect(outlook.block.likely).toBeCloseTo(9.8 * 760, 6);
     expect(outlook.halfWidth).toBe(0);
+  });
+
+  test("shoots counted after a hard winter are worth less: 10 primary and 30 secondary shoots bear like 21.4", () => {
+    const worth = worthOfShoots([{ nodes: 60, primaries: 10, secondariesOnly: 30 }], 0.38, 0.9);
+    expect(worth.value).toBeCloseTo((10 + 0.38 * 30) / 40, 12);
+    const figures = {
+      stage: "shoots",
+      shoots: exactly("vines", 36),
+      worth,
+      clustersPerShoot: exactly("clustersPerShoot", 2),
+      clusterWeight: exactly("clusterWeight", 0.1),
+    } as const;
+    const outlook = cropOutlook(figures, block);
+    expect(outlook.clusters.likely).toBeCloseTo(36 * 0.535 * 2, 9);
+    expect(outlook.spread.find(({ source }) => source === "buds")?.share).toBeCloseTo(1, 12);
+  });
+
+  test("basal shoots thin the worth of a shoot by their share of all shoots", () => {
+    const cut = [{ nodes: 100, primaries: 60, secondariesOnly: 20 }];
+    const plain = worthOfShoots(cut, 0.38, 0.9);
+    const mixed = worthOfShoots(cut, 0.38, 0.9, { perNode: 0.28, worth: 0.5 });
+    expect(mixed.value).toBeCloseTo((0.72 * plain.value + 0.28 * 0.5) / 1, 12);
+    expect(mixed.standardError).toBeCloseTo(0.72 * plain.standardError, 12);
   });
 
   test("basal shoots add to what the nodes bear, at their own worth", () => {
