@@ -1,6 +1,7 @@
 import { EXCEL_PAGE } from "../texts/excelPage";
 import { languageOf, say, type Text, type TextFacts } from "../texts/language";
 import { associateFunctions } from "../workbook/excel/associateFunctions";
+import { excelExtras } from "../workbook/excel/excelExtras";
 import { missingFromFloor } from "../workbook/excel/excelFloor";
 import { ExcelWorkbook } from "../workbook/excel/excelWorkbook";
 import { mountPane } from "./mountPane";
@@ -32,7 +33,7 @@ async function start(): Promise<void> {
   associateFunctions(CustomFunctions, () => language);
   element.removeAttribute("role");
   element.removeAttribute("style");
-  mountPane(element, new ExcelWorkbook(), { language });
+  mountPane(element, new ExcelWorkbook(), { language, excel: excelExtras() });
 }
 
 void start();

@@ -8,6 +8,7 @@ import { FIRST_DECIDE_STATE } from "./decide/decideState";
 import { FIRST_OUTLOOK_STATE } from "./outlook/outlookState";
 import { FIRST_CARE_STATE } from "./care/careState";
 import { FIRST_SETTINGS_STATE } from "./settings/settingsState";
+import type { ExcelExtras } from "../workbook/excel/excelExtras";
 import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
 import { paneView } from "./paneView";
 import { paneStyles } from "./paneStyles";
@@ -27,6 +28,8 @@ export interface PaneOptions {
   readonly theme?: PaneTheme;
   /** Told when a person chooses another language in the pane. */
   readonly onLanguage?: (language: Language) => void;
+  /** What only Excel has. */
+  readonly excel?: ExcelExtras;
   /** False keeps the walk for newcomers from opening by itself. */
   readonly walk?: boolean;
 }
@@ -72,6 +75,7 @@ export function mountPane(
 
   const pane: Pane = {
     workbook,
+    excel: options.excel,
     root,
     today: options.today ?? spreadsheetDate(new Date()),
     get state() {

@@ -7,6 +7,7 @@ import type { DecideState } from "./decide/decideState";
 import type { OutlookState } from "./outlook/outlookState";
 import type { CareState } from "./care/careState";
 import type { GapsState } from "./gaps/gapsState";
+import type { ExcelExtras } from "../workbook/excel/excelExtras";
 import type { FunctionsState } from "./functions/functionsState";
 
 export type PageId = "check" | "gaps" | "decide" | "crew" | "outlook" | "settings" | "functions" | "care";
@@ -39,6 +40,8 @@ export interface PaneMessage {
 /** What a page gets: the workbook, the state, and the ways to change it. */
 export interface Pane {
   readonly workbook: SurveyWorkbook;
+  /** What only Excel has; undefined on the page without it. */
+  readonly excel?: ExcelExtras;
   readonly state: PaneState;
   /** Today as a spreadsheet date, so that checks of dates can be repeated. */
   readonly today: number;

@@ -5,6 +5,8 @@ import { readHeads } from "./check/ownHeads";
 import { readTables } from "./check/readTables";
 import { inSlices } from "./inSlices";
 import type { Pane } from "./pane";
+import { UPKEEP_TEXTS } from "../texts/upkeep";
+import type { CellChange } from "../workbook/surveyWorkbook";
 import type { Progress } from "./progress";
 
 /** Share of the progress bar that reading takes; deciding takes the rest. */
@@ -18,12 +20,19 @@ export async function readSurveyOf(
   signal: AbortSignal,
   onProgress: (progress: Progress) => void,
 ): Promise<Survey> {
-  const { survey } = await readTables(pane.workbook, {
+  const { survey, metOnTheWay } = await readTables(pane.workbook, {
     mapping: await readHeads(pane.workbook),
     signal,
     onProgress: (sheet, done) => onProgress({ text: pane.say(CHECK_TEXTS.reading, { sheet }), done }),
   });
+  tellOfColleagues(pane, metOnTheWay);
   return survey;
+}
+
+/** Says that a colleague's edits made a run read again. */
+export function tellOfColleagues(pane: Pane, met: readonly CellChange[]): void {
+  const sheets = [...new Set(met.map(({ sheet }) => sheet))];
+  if (sheets.length > 0) pane.tell("info", UPKEEP_TEXTS.readAgain, { sheets });
 }
 
 /** Reads the survey and decides every vine, in slices. */

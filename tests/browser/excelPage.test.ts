@@ -1,4 +1,7 @@
+import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
+import { PROJECT_VERSION } from "../../src/functions/version";
+import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { hostWith } from "../workbook/office/excelWorkbookOn";
 import { startChromium } from "./chromium";
 import { openExcelPage } from "./excelPage";
@@ -60,6 +63,111 @@ describe("the add-in's page", () => {
     expect(problems).toEqual([]);
     const sheet = JSON.parse(JSON.stringify(host.book.snapshot()))[0];
     expect(sheet.cells).toEqual(JSON.parse(before)[0].cells);
+    await page.context().close();
+  });
+
+  const onPage = async (page: Page, tab: string) => {
+    const later = page.getByText("Skip");
+    if (await later.isVisible().catch(() => false)) await later.click();
+    await page.locator(`#tab-${tab}`).click();
+  };
+
+  test("repairs formulas with a preview and takes the repair back exactly", async () => {
+    const host = hostWith(COUNTS);
+    host.book.calculate = (formula) => (formula.includes("_xldudf") ? "#NAME?" : 50);
+    host.type("me", "Cordons", 5, 1, '=_xldudf_CORDON_NODEBUDGET(3,"30+10")');
+    const before = JSON.stringify(host.book.snapshot());
+    const { page, problems } = await openExcelPage(browser, host);
+    await onPage(page, "care");
+    await page.locator("#look-repairs").click();
+    await page.getByText("1 cells can be repaired.").waitFor();
+    expect(await page.locator("#repairs li").innerText()).toContain("Cordons A5");
+    expect(JSON.stringify(host.book.snapshot())).toBe(before);
+    await page.locator("#repair").click();
+    await page.getByText("1 cells were repaired").waitFor();
+    expect(host.book.sheet("Cordons").cell(4, 0).formula).toBe('=CORDON.NODEBUDGET(3,"30+10")');
+    await page.locator("#undo-repairs").click();
+    await page.getByText("1 cells are as they were").waitFor();
+    expect(JSON.stringify(host.book.snapshot())).toBe(before);
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("says in one sentence that Excel refused, and the workbook is as it was", async () => {
+    const host = hostWith(COUNTS);
+    const { page, problems } = await openExcelPage(browser, host);
+    await button(page, "Check").first().click();
+    await page.locator("#check-result").waitFor();
+    await host.quiet();
+    const before = JSON.stringify(host.book.snapshot());
+    for (const [label, fault] of [
+      ["Mark cells", { name: "Formula", code: "GeneralException" }],
+      ["Write Findings sheet", { name: "Values", code: "GeneralException" }],
+      ["Write Findings sheet", { name: "Add", code: "AccessDenied" }],
+    ] as const) {
+      host.refuse(fault);
+      await button(page, label).first().click();
+      const sentence = page.getByText(/Excel refused|is protected/);
+      await sentence.waitFor();
+      await host.quiet();
+      expect(JSON.stringify(host.book.snapshot())).toBe(before);
+      await page.locator("fluent-message-bar fluent-button[slot=dismiss]").first().click();
+      await sentence.waitFor({ state: "detached" });
+    }
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("makes the PivotTable of gaps, then refreshes it, and logs both where that is switched on", async () => {
+    const host = hostWith(COUNTS);
+    const { page, problems } = await openExcelPage(browser, host);
+    await page.evaluate(() => localStorage.setItem("cordonbook.name", "AB"));
+    await onPage(page, "care");
+    await page.locator("#ask-log").click();
+    await page.locator("#log").click();
+    for (let tries = 0; tries < 100 && host.book.settings.size === 0; tries++) await page.waitForTimeout(20);
+    await onPage(page, "gaps");
+    await page.locator("#pivot-of-gaps").click();
+    await page.getByText("The PivotTable is on the sheet Gaps pivot.").waitFor();
+    await page.locator("#pivot-of-gaps").click();
+    await page.getByText("The PivotTable was refreshed").waitFor();
+    expect(host.book.sheet("Gaps pivot").pivots[0].refreshed).toBe(1);
+    const log = () => {
+      const sheet = host.book.findSheet("Run log");
+      return [3, 4].map((row) => [sheet?.cell(row, 1).value, sheet?.cell(row, 2).value]);
+    };
+    for (let tries = 0; tries < 100 && log()[1][0] !== "AB"; tries++) await page.waitForTimeout(20);
+    expect(log()).toEqual([
+      ["AB", "Pivot of gaps"],
+      ["AB", "Pivot of gaps"],
+    ]);
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
+  test("tells what this Excel can do, starts with the workbook only when asked, and opens a copy of values", async () => {
+    const host = hostWith(COUNTS, 12);
+    host.book.calculate = () => PROJECT_VERSION;
+    const file = new Uint8Array(readFileSync("sample-workbooks/larkmoor-clean.xlsx"));
+    const { page, problems } = await openExcelPage(browser, host, { excelApi: 12, file });
+    await onPage(page, "care");
+    await page.locator("#abilities").click();
+    await page.locator("#abilities-result li").first().waitFor();
+    const lines = await page.locator("#abilities-result li").allInnerTexts();
+    expect(lines).toHaveLength(9);
+    expect(lines[0]).toBe("Pane and functions run together: yes");
+    expect(lines[7]).toMatch(/not in this Excel \(ExcelApi 1\.13\); everything else works/);
+    expect(lines[8]).toContain(`got ${PROJECT_VERSION}: the functions calculate`);
+    expect(await page.evaluate(() => window.startup)).toBe("None");
+    await page.locator("#ask-opening").click();
+    await page.locator("#at-opening").click();
+    await page.waitForFunction(() => window.startup === "Load");
+    await button(page, "Copy with values only").click();
+    await page.getByText("The copy is open").waitFor({ timeout: 30_000 });
+    const copy = Buffer.from((await page.evaluate(() => window.copy)) ?? "", "base64");
+    const opened = await FileWorkbook.open("copy.xlsx", new Uint8Array(copy));
+    expect((await opened.sheetNames()).length).toBeGreaterThan(3);
+    expect(problems).toEqual([]);
     await page.context().close();
   });
 

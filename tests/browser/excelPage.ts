@@ -13,6 +13,8 @@ export interface ExcelPageOptions {
   readonly displayLanguage?: string;
   /** Highest ExcelApi set, such as 12 for 1.12. */
   readonly excelApi?: number;
+  /** What the workbook is as a file. */
+  readonly file?: Uint8Array;
   /** What Office.onReady says; "none" answers the request for office.js with nothing at all. */
   readonly host?: "Excel" | "Word" | "none";
 }
@@ -40,6 +42,7 @@ export async function openExcelPage(
   bridge.onMessageFromHost = (text) => {
     void page.evaluate((answer) => window.answerFromHost(answer), text).catch(() => undefined);
   };
+  await page.exposeFunction("fileOfHost", () => [...(options.file ?? [])]);
   await page.exposeFunction("sendToHost", (text: string) => bridge.sendMessageToHost(text));
 
   const script = await scriptFor(path.join(root, "src/taskpane/excelPage.ts"));
@@ -78,10 +81,27 @@ function officeScript({
       Error: class extends Error { constructor(code, message) { super(message); this.code = code; } },
       ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
     };
+    window.startup = "None";
+    Excel.createWorkbook = async (base64) => { window.copy = base64; };
     window.Office = {
+      addin: {
+        getStartupBehavior: async () => window.startup,
+        setStartupBehavior: async (next) => { window.startup = next; },
+      },
       HostType: { Excel: "Excel" },
       onReady: async () => ({ host: ${JSON.stringify(host)} }),
       context: {
+        document: {
+          getFileAsync: (type, options, callback) => window.fileOfHost().then((bytes) => callback({
+            status: "succeeded",
+            value: {
+              size: bytes.length,
+              sliceCount: 1,
+              getSliceAsync: (index, next) => next({ status: "succeeded", value: { data: bytes, size: bytes.length } }),
+              closeAsync: () => undefined,
+            },
+          })),
+        },
         displayLanguage: ${JSON.stringify(displayLanguage)},
         requirements: {
           isSetSupported: (set, version) => set !== "ExcelApi" || Number(version.split(".")[1]) <= ${excelApi},
@@ -97,6 +117,10 @@ declare global {
   interface Window {
     answerFromHost(text: string): void;
     sendToHost(text: string): Promise<void>;
+    /** What Office keeps as the behaviour at opening. */
+    startup: string;
+    /** The workbook that was opened from bytes, in base64. */
+    copy?: string;
     associated: Record<string, (...args: unknown[]) => unknown>;
   }
 }

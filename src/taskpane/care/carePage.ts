@@ -9,6 +9,7 @@ import { failureSentence } from "../failureSentence";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import type { CareState } from "./careState";
+import { excelPart } from "./excelPart";
 import { selfTest, type SelfTestLine } from "./selfTest";
 
 /** Repairs that are listed at most; all of them are made. */
@@ -66,7 +67,7 @@ export function carePage(pane: Pane): TemplateResult {
           </ul>`
     }
     <h2>${pane.say(CARE_TEXTS.logTitle)}</h2>
-    ${logView(pane, page)}`;
+    ${logView(pane, page)} ${pane.excel === undefined ? nothing : excelPart(pane, pane.excel)}`;
 }
 
 function changeCare(pane: Pane, part: Partial<CareState>): void {

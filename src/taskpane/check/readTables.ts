@@ -3,7 +3,8 @@ import type { HeaderMapping } from "../../survey/findTable";
 import { readSurvey } from "../../survey/readSurvey";
 import type { SheetArea } from "../../survey/sheetArea";
 import type { Survey } from "../../survey/survey";
-import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
+import { runUndisturbed } from "../../workbook/actions/runUndisturbed";
+import type { CellChange, SurveyWorkbook } from "../../workbook/surveyWorkbook";
 import { breathe } from "../inSlices";
 
 export interface ReadTablesOptions {
@@ -14,14 +15,28 @@ export interface ReadTablesOptions {
 }
 
 /**
- * Reads the survey tables of a workbook, sheet by sheet; sheets of results that the add-in made are left out.
+ * Reads the survey tables of a workbook, sheet by sheet; sheets that the add-in made are left out. When a colleague
+ * edits one of them meanwhile, all are read again.
  *
- * @returns the survey, and the areas that it was read from
+ * @returns the survey, the areas that it was read from, and the colleagues' edits that were met
  */
 export async function readTables(
   workbook: SurveyWorkbook,
-  { mapping, onProgress, signal }: ReadTablesOptions,
-): Promise<{ survey: Survey; areas: readonly SheetArea[] }> {
+  options: ReadTablesOptions,
+): Promise<{ survey: Survey; areas: readonly SheetArea[]; metOnTheWay: readonly CellChange[] }> {
+  let areas: readonly SheetArea[] = [];
+  const { result, metOnTheWay } = await runUndisturbed(
+    workbook,
+    () => areas.map(({ sheet }) => sheet),
+    async () => (areas = await readAreas(workbook, options)),
+  );
+  return { survey: readSurvey(result, { mapping: options.mapping }), areas: result, metOnTheWay };
+}
+
+async function readAreas(
+  workbook: SurveyWorkbook,
+  { onProgress, signal }: ReadTablesOptions,
+): Promise<SheetArea[]> {
   const areas: SheetArea[] = [];
   const names = await workbook.sheetNames();
   for (const [index, sheet] of names.entries()) {
@@ -37,5 +52,5 @@ export async function readTables(
     await breathe();
   }
   signal?.throwIfAborted();
-  return { survey: readSurvey(areas, { mapping }), areas };
+  return areas;
 }

@@ -3,6 +3,7 @@ import type { Finding } from "../../survey/finding";
 import { CARE_TEXTS, CHECK_TEXTS } from "../../texts/pane";
 import { inSlices } from "../inSlices";
 import type { Pane } from "../pane";
+import { tellOfColleagues } from "../readDecisions";
 import { writeLog } from "../writeLog";
 import { countSeverities, finishRun, stopRun, type CheckProgress, type FoundTable } from "./checkState";
 import { foundTables } from "./lookForTables";
@@ -21,11 +22,12 @@ export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
   const show = (progress: CheckProgress) =>
     pane.change((state) => ({ ...state, check: { ...state.check, progress } }));
   try {
-    const { survey } = await readTables(pane.workbook, {
+    const { survey, metOnTheWay } = await readTables(pane.workbook, {
       mapping: await readHeads(pane.workbook),
       signal,
       onProgress: (sheet, done) => show({ step: "reading", sheet, done: done * READING }),
     });
+    tellOfColleagues(pane, metOnTheWay);
     const tables = foundTables(survey);
     const findings: Finding[] = [];
     await inSlices(

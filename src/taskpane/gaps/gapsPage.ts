@@ -9,6 +9,8 @@ import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { countGaps } from "./countGaps";
+import { pivotOfGaps } from "./pivotOfGaps";
+import { UPKEEP_TEXTS } from "../../texts/upkeep";
 import { gapMapSheet, rowGapsSheet, shareOf } from "../../workbook/results/gapSheets";
 import type { GapsOf, GapsState } from "./gapsState";
 
@@ -50,6 +52,9 @@ function start(pane: Pane, { of }: GapsState): TemplateResult {
         appearance="primary"
         @click=${() => pane.start((signal) => countGaps(pane, signal))}
         >${pane.say(GAPS_TEXTS.count)}</fluent-button
+      >
+      <fluent-button id="pivot-of-gaps" @click=${() => pane.start((signal) => pivotOfGaps(pane, signal))}
+        >${pane.say(UPKEEP_TEXTS.pivot)}</fluent-button
       >
     </div>`;
 }

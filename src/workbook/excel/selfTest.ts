@@ -17,7 +17,7 @@ export const ABILITIES: readonly { readonly id: string; readonly set: string; re
 ];
 
 /** One line of the self-test. */
-export interface SelfTestLine {
+export interface ExcelAbility {
   readonly id: string;
   /** "missing" where the add-in works without it, "tooOld" where it does not. */
   readonly outcome: "yes" | "missing" | "tooOld";
@@ -25,7 +25,7 @@ export interface SelfTestLine {
 }
 
 /** What this copy of Excel supports of what the add-in uses. */
-export function supportedAbilities(supports: SupportsSet): SelfTestLine[] {
+export function supportedAbilities(supports: SupportsSet): ExcelAbility[] {
   return ABILITIES.map(({ id, set, version }) => {
     const floor = EXCEL_FLOOR.find((other) => other.set === set);
     const needed = floor !== undefined && minor(version) <= minor(floor.version);

@@ -1,0 +1,39 @@
+import { PROJECT_VERSION } from "../../functions/version";
+import { valuesOnlyCopy, type ValuesOnlyCopy } from "../actions/valuesOnlyCopy";
+import { excelFile } from "./excelFile";
+import { setStartsAtOpening, startsAtOpening } from "./openingWithAddin";
+import { askFunctions, supportedAbilities, type FunctionsAnswer, type ExcelAbility } from "./selfTest";
+
+/** What the pane can do in Excel only. */
+export interface ExcelExtras {
+  selfTest(): Promise<{ readonly lines: readonly ExcelAbility[]; readonly functions: FunctionsAnswer }>;
+  startsAtOpening(): Promise<boolean>;
+  setStartsAtOpening(on: boolean): Promise<void>;
+  /** Opens a copy of the workbook with values in place of our functions. */
+  openValuesOnlyCopy(): Promise<ValuesOnlyCopy>;
+}
+
+/** The extras of the Excel that this page runs in. */
+export function excelExtras(): ExcelExtras {
+  return {
+    selfTest: async () => ({
+      lines: supportedAbilities((set, version) => Office.context.requirements.isSetSupported(set, version)),
+      functions: await askFunctions((batch) => Excel.run(batch), PROJECT_VERSION),
+    }),
+    startsAtOpening: () => startsAtOpening(Office.addin),
+    setStartsAtOpening: (on) => setStartsAtOpening(Office.addin, on),
+    async openValuesOnlyCopy() {
+      const copy = await valuesOnlyCopy("workbook.xlsx", await excelFile(Office.context.document));
+      await Excel.createWorkbook(base64(copy.bytes));
+      return copy;
+    },
+  };
+}
+
+function base64(bytes: Uint8Array): string {
+  const PIECE = 0x8000;
+  let text = "";
+  for (let at = 0; at < bytes.length; at += PIECE)
+    text += String.fromCharCode(...bytes.subarray(at, at + PIECE));
+  return btoa(text);
+}
