@@ -22,14 +22,21 @@ export const paneStyles = css`
     min-block-size: 100%;
   }
   .top {
-    padding-inline: 4px 38px;
+    display: flow-root;
+    padding-inline: 4px 0;
     min-block-size: 36px;
     border-block-end: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
   }
+  .corner {
+    float: inline-end;
+    inline-size: 38px;
+    block-size: 32px;
+  }
   fluent-tablist {
-    flex-wrap: wrap;
+    display: block;
   }
   fluent-tab {
+    display: inline-flex;
     min-inline-size: 0;
   }
   .page {

@@ -35,6 +35,7 @@ export function paneView(pane: Pane): TemplateResult {
   const { page: chosen, message } = pane.state;
   return html`<div class="pane" lang=${pane.state.language}>
     <div class="top">
+      <div class="corner"></div>
       <fluent-tablist
         aria-label=${pane.say(PANE_TEXTS.pages)}
         size="small"

@@ -334,6 +334,22 @@ export const GAPS_TEXTS = {
   ),
   writeRows: t("Write Row gaps sheet", "Escribir hoja de huecos", "Écrire la feuille des vides"),
   writeMap: t("Write Gap map sheet", "Escribir mapa de huecos", "Écrire la carte des vides"),
+  writePivot: t("PivotTable of gaps", "Tabla dinámica de huecos", "Tableau croisé des vides"),
+  pivotMade: t(
+    "A PivotTable of the gaps stands on {sheet}; change it as you like, it is refreshed from here.",
+    "En {sheet} hay una tabla dinámica de huecos; cámbiela como quiera, desde aquí se actualiza.",
+    "Un tableau croisé des vides est sur {sheet} ; changez-le à votre gré, il s'actualise d'ici.",
+  ),
+  pivotRefreshed: t(
+    "The PivotTable on {sheet} shows the present counts.",
+    "La tabla dinámica de {sheet} muestra los conteos actuales.",
+    "Le tableau croisé de {sheet} montre les comptages actuels.",
+  ),
+  pivotTable: t(
+    "There are no PivotTables here, so {sheet} has the same figures as a plain table.",
+    "Aquí no hay tablas dinámicas: {sheet} tiene las mismas cifras en una tabla simple.",
+    "Il n'y a pas de tableaux croisés ici : {sheet} a les mêmes chiffres en tableau simple.",
+  ),
   perRow: t("Row by row", "Hilera por hilera", "Rang par rang"),
   since: t(
     "The change is since winter {season}, over the cordons counted in both.",

@@ -91,6 +91,13 @@ describe("the page that shows where spurs are missing", () => {
     ]);
   });
 
+  test("writes a plain table where the host has no PivotTables, and says so", async () => {
+    pane = await browser.open(SEASONS);
+    await count();
+    await pane.button("PivotTable of gaps").click();
+    await pane.page.getByText("There are no PivotTables here").waitFor();
+  });
+
   test("says the next step where nothing was counted", async () => {
     pane = await browser.open({ Cordons: [HEAD, ["North Bench", 1, 1, "left", "A", 1, 3.5, null, null]] });
     await pane.page.locator("#tab-gaps").click();

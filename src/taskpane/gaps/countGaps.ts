@@ -11,13 +11,17 @@ export async function countGaps(pane: Pane, signal: AbortSignal): Promise<void> 
     pane.change((state) => ({ ...state, gaps: { ...state.gaps, ...part } }));
   const show = (progress: Progress) => change({ progress });
   try {
-    if (pane.state.gaps.of === "all") {
-      change({ gaps: gapsOfSurvey(await readSurveyOf(pane, signal, show)), block: "" });
-    } else {
-      const { survey, vines } = await readDecisions(pane, signal, show);
-      change({ gaps: gapsOfSurvey(survey, stayingCordons(vines)), block: "" });
-    }
+    const source =
+      pane.state.gaps.of === "all"
+        ? { survey: await readSurveyOf(pane, signal, show), counts: () => true }
+        : await decided(pane, signal, show);
+    change({ gaps: gapsOfSurvey(source.survey, source.counts), source, block: "" });
   } finally {
     change({ progress: undefined });
   }
+}
+
+async function decided(pane: Pane, signal: AbortSignal, show: (progress: Progress) => void) {
+  const { survey, vines } = await readDecisions(pane, signal, show);
+  return { survey, counts: stayingCordons(vines) };
 }
