@@ -124,6 +124,30 @@ describe("the pane's pages over the season on the desk page", () => {
   });
 });
 
+describe("caring for formulas from the pane on the desk page", () => {
+  let desk: Desk;
+  beforeAll(async () => {
+    desk = await Desk.start();
+  }, 120_000);
+  afterAll(() => desk?.stop());
+
+  test("formulas that lost their function are found, put right and can be taken back", async () => {
+    const page = await desk.open("clean");
+    await page.type("H3", '=_xldudf_CORDON_NODEBUDGET(3,"30+10")');
+    expect(await page.shows("H3", "#NAME?")).toBe("#NAME?");
+    await page.goToPage("care");
+    await page.pane.locator("#look-repairs").click();
+    await page.pane.locator("#repair").click();
+    expect(await page.shows("H3", "50")).toBe("50");
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-care");
+    await page.pane.locator("#undo-repairs").click();
+    expect(await page.shows("H3", "#NAME?")).toBe("#NAME?");
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
+});
+
 describe("printing from the pane on the desk page", () => {
   let desk: Desk;
   beforeAll(async () => {
@@ -146,4 +170,24 @@ describe("printing from the pane on the desk page", () => {
       await page.close();
     },
   );
+
+  test.each(["A4", "Letter"] as const)("a card for every row goes to %s paper", async (format) => {
+    const page = await desk.open("clean", { catchPrints: true });
+    await page.goToPage("crew");
+    await page.pane.locator("#make-cards").click();
+    await page.pane.locator("#cards-result").waitFor({ timeout: 60_000 });
+    expect(await page.brokenRules()).toEqual([]);
+    await page.pane.locator("fluent-dropdown#cards-paper").click();
+    await page.pane.locator(`#cards-paper fluent-option[value=${format}]`).click();
+    await page.picture(`desk-crew-${format}`);
+    await page.pane.locator("#print-cards").click();
+    const paper = await page.printed();
+    expect(paper).toMatch(new RegExp(`size:\\s*${format}`, "i"));
+    const { pdf, tooWide } = await desk.onPaper(paper, format);
+    expect(tooWide).toEqual([]);
+    const pages = [...pdf.toString("latin1").matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
+    expect(pages).toBeGreaterThanOrEqual(21);
+    expect(page.problems).toEqual([]);
+    await page.close();
+  });
 });

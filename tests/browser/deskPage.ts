@@ -47,7 +47,7 @@ export class Desk {
     const tooWide = await page.$$eval("td, th", (cells) =>
       cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent ?? ""),
     );
-    const pdf = await page.pdf({ format });
+    const pdf = await page.pdf({ format, preferCSSPageSize: true });
     await page.close();
     return { pdf, tooWide };
   }
