@@ -40,6 +40,7 @@ export default tseslint.config(
       "src/taskpane/server/**",
       "tests/benchmarks/**",
       "tests/fuzz/**",
+      "tests/shipped/main.ts",
       "sample-workbooks/**",
     ],
     rules: { "no-console": "off" },
