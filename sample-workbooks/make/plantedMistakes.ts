@@ -1,6 +1,6 @@
 import type { CellValue } from "../../src/survey/cell";
 import type { SheetId } from "../../src/survey/column";
-import type { Farm, FarmRow } from "./inventedFarm";
+import { serialDay, type Farm, type FarmRow } from "./inventedFarm";
 
 /** One mistake of the season that is meant to be checked: what it is, and how it gets into the sheets. */
 export interface Mistake {
@@ -223,6 +223,34 @@ export const MISTAKES: readonly Mistake[] = [
     column: "length",
     what: "A length of 5.8 where the vine spacing leaves three feet a side and no vine beside it is missing.",
     plant: change("cordons", { ...creekSide(1, 6), condition: "sound" }, "length", 5.8),
+  },
+  {
+    code: "cordonTooShort",
+    sheet: "cordons",
+    column: "length",
+    what: "A sound cordon of a third of a foot: three and a half feet with the point in the wrong place.",
+    plant: change("cordons", { ...schoolhouse(4, 5), condition: "sound" }, "length", 0.3),
+  },
+  {
+    code: "dateOtherYear",
+    sheet: "cordons",
+    column: "countedOn",
+    what: "Last year's number still in the date.",
+    plant: change("cordons", schoolhouse(4, 12), "countedOn", (row) => Number(row.countedOn) - 365),
+  },
+  {
+    code: "dateOutOfSeason",
+    sheet: "cordons",
+    column: "countedOn",
+    what: "A count of dormant cordons dated in August.",
+    plant: change("cordons", schoolhouse(5, 8), "countedOn", serialDay(2025, 8, 2)),
+  },
+  {
+    code: "placesDiffer",
+    sheet: "blocks",
+    column: "vines",
+    what: "Five vine places more than the Vines sheet lists.",
+    plant: change("blocks", { block: "Schoolhouse" }, "vines", (row) => Number(row.vines) + 5),
   },
   {
     code: "diameterUnusual",

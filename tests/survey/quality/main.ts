@@ -6,7 +6,7 @@ const percent = (part: number, whole: number) =>
   whole === 0 ? "-" : `${((100 * part) / whole).toFixed(1)} %`;
 const line = (...cells: (string | number)[]) =>
   process.stdout.write(
-    cells.map((cell, i) => (i === 0 ? String(cell).padEnd(22) : String(cell).padStart(10))).join("") + "\n",
+    cells.map((cell, i) => (i === 0 ? String(cell).padEnd(22) : String(cell).padStart(12))).join("") + "\n",
   );
 
 process.stdout.write(
