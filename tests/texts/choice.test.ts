@@ -1,11 +1,19 @@
 import * as cards from "../../src/texts/cards";
 import * as choice from "../../src/texts/choice";
 import * as crew from "../../src/texts/crew";
+import { OVERRULE_TEXTS } from "../../src/texts/overrule";
 import * as picture from "../../src/texts/picture";
 import * as renewal from "../../src/texts/renewal";
 import { LANGUAGES, type Text } from "../../src/texts/language";
 
-const texts: [string, Text][] = Object.entries({ ...cards, ...choice, ...crew, ...picture, ...renewal })
+const texts: [string, Text][] = Object.entries({
+  ...cards,
+  ...choice,
+  ...crew,
+  OVERRULE_TEXTS,
+  ...picture,
+  ...renewal,
+})
   .filter(([table]) => table !== "RIBBON_COLOURS")
   .flatMap(([table, content]) =>
     "en" in content

@@ -9,7 +9,8 @@ import { VERDICT_WORDS } from "../../texts/choice";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
 import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
 import { choiceSheet } from "../../workbook/results/choiceSheet";
-import { choiceField } from "../fields";
+import { OVERRULE_TEXTS } from "../../texts/overrule";
+import { choiceField, textField } from "../fields";
 import { foldsOf } from "../folds";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
@@ -21,12 +22,14 @@ import {
   VINES_LISTED,
   countVines,
   isAsked,
+  progressByBlock,
   vineKey,
   vinesToShow,
   type DecideState,
   type VinesShown,
 } from "./decideState";
-import { fixChoice } from "./fixChoice";
+import { fixChoice, takeBackChoice } from "./fixChoice";
+import { riskView, turnsView } from "./whatIfView";
 
 const SHOWN: readonly VinesShown[] = ["ask", "lay", "trunks", "all"];
 
@@ -62,7 +65,16 @@ async function decide(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
     const found = await readDecisions(pane, signal, (progress) => changeDecide(pane, { progress }));
     const shown = found.vines.some(isAsked) ? "ask" : "all";
-    changeDecide(pane, { result: found, shown, block: "", open: new Set(), listed: VINES_LISTED });
+    changeDecide(pane, {
+      result: found,
+      shown,
+      block: "",
+      open: new Set(),
+      listed: VINES_LISTED,
+      last: undefined,
+      risk: undefined,
+      turns: new Map(),
+    });
   } finally {
     changeDecide(pane, { progress: undefined });
   }
@@ -86,6 +98,21 @@ function result(
       layout="singleline"
       >${pane.say(DECIDE_TEXTS.sum, counts)}</fluent-message-bar
     >
+    <ul id="decide-progress" class="small plain">
+      ${progressByBlock(vines).map((count) => html`<li>${pane.say(OVERRULE_TEXTS.progress, { ...count })}</li>`)}
+    </ul>
+    ${
+      page.last === undefined
+        ? nothing
+        : html`<div class="buttons">
+            <fluent-button
+              id="take-back"
+              size="small"
+              @click=${() => void pane.attempt(() => takeBackChoice(pane))}
+              >${pane.say(OVERRULE_TEXTS.takeBack, { cordon: page.last.cordon })}</fluent-button
+            >
+          </div>`
+    }
     <p class="small">${pane.say(DECIDE_TEXTS.caution)}</p>
     <div class="buttons">
       <fluent-button
@@ -115,6 +142,7 @@ function result(
       ],
       onChoose: (block) => changeDecide(pane, { block, listed: VINES_LISTED }),
     })}
+    ${riskView(pane, page, survey, vines)}
     <fluent-accordion
       @change=${(event: Event) =>
         changeDecide(pane, { open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))) })}
@@ -187,7 +215,36 @@ function vineDetail(pane: Pane, survey: Survey, vine: DecidedVine): TemplateResu
     }
     ${decision.notes.map((note) => html`<p>${vineNoteSentence(note, language)}</p>`)}
     ${contradictions.length === 0 ? nothing : html`<p>${pane.say(DECIDE_TEXTS.contradictions)}</p>`}
+    ${turnsView(pane, survey, vine)} ${overruleView(pane, vine)}
   </div>`;
+}
+
+/** Lets a person keep a cordon that was to go, with the reason beside it. */
+function overruleView(pane: Pane, vine: DecidedVine): TemplateResult | typeof nothing {
+  const places = vine.decision.cordons.flatMap(({ verdict }, place) => (verdict === "goes" ? [place] : []));
+  if (places.length === 0) return nothing;
+  const { reason } = pane.state.decide;
+  return html`<h3>${pane.say(OVERRULE_TEXTS.heading)}</h3>
+    ${textField({
+      id: `reason-${vineKey(vine)}`,
+      label: pane.say(OVERRULE_TEXTS.reason),
+      value: reason,
+      onInput: (words) => changeDecide(pane, { reason: words }),
+    })}
+    <div class="buttons">
+      ${places.map(
+        (place) =>
+          html`<fluent-button
+            class="overrule"
+            size="small"
+            @click=${() =>
+              reason.trim() === ""
+                ? pane.tell("warning", OVERRULE_TEXTS.noReason)
+                : void pane.attempt(() => fixChoice(pane, vine, place, reason))}
+            >${pane.say(OVERRULE_TEXTS.overrule, { cordon: vine.decision.cordons[place].cordon })}</fluent-button
+          >`,
+      )}
+    </div>`;
 }
 
 function cordonLine(pane: Pane, survey: Survey, vine: DecidedVine, place: number): TemplateResult {

@@ -1,6 +1,9 @@
 import type { DecidedVine } from "../../survey/decideSurvey";
 import type { Survey } from "../../survey/survey";
+import type { CountingRisk } from "../../domain/choice/countingRisk";
+import type { Turn } from "../../domain/choice/whatWouldTurn";
 import type { Progress } from "../progress";
+import type { FixedLast } from "./fixedLast";
 
 /** Which vines are listed. */
 export type VinesShown = "ask" | "lay" | "trunks" | "all";
@@ -16,6 +19,14 @@ export interface DecideState {
   readonly open: ReadonlySet<string>;
   /** How many vines are listed. */
   readonly listed: number;
+  /** Why a person overrules an answer, as typed so far. */
+  readonly reason: string;
+  /** The last decision written, while it can be taken back. */
+  readonly last?: FixedLast;
+  /** How much the decisions of the chosen block hang on counting, once somebody has asked. */
+  readonly risk?: { readonly block: string; readonly found: CountingRisk; readonly of: number };
+  /** What would turn the decision, by vine, where somebody has asked. */
+  readonly turns: ReadonlyMap<string, readonly Turn[]>;
 }
 
 /** How many vines are listed at first, and how many more each time. */
@@ -26,6 +37,8 @@ export const FIRST_DECIDE_STATE: DecideState = {
   block: "",
   open: new Set(),
   listed: VINES_LISTED,
+  reason: "",
+  turns: new Map(),
 };
 
 /** True for a vine that a person must look at. */
@@ -70,4 +83,18 @@ export function countVines(vines: readonly DecidedVine[]): Record<VinesShown, nu
 /** Names a vine within a survey. */
 export function vineKey({ block, row, vine }: DecidedVine): string {
   return `${block}|${row}|${vine}`;
+}
+
+/** Vines that are decided without a question, or by a person, in each block. */
+export function progressByBlock(
+  vines: readonly DecidedVine[],
+): readonly { readonly block: string; readonly decided: number; readonly vines: number }[] {
+  const blocks = new Map<string, { decided: number; vines: number }>();
+  for (const vine of vines) {
+    const count = blocks.get(vine.block) ?? { decided: 0, vines: 0 };
+    count.vines++;
+    if (!isAsked(vine)) count.decided++;
+    blocks.set(vine.block, count);
+  }
+  return [...blocks].map(([block, count]) => ({ block, ...count }));
 }
