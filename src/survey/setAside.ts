@@ -1,3 +1,5 @@
+import * as z from "zod/mini";
+import { keptEntries } from "./keptEntries";
 import type { Finding } from "./finding";
 
 /** A finding that a person has looked at and lets stand, with the reason and the name; it stays with the workbook. */
@@ -96,19 +98,9 @@ export function writeSetAside(entries: readonly SetAside[]): string {
   return JSON.stringify(entries.map(({ identity, reason, by, on }) => [identity, reason, by, on]));
 }
 
+const ENTRY = z.tuple([z.string(), z.string(), z.string(), z.string()]);
+
 /** Entries from the text of writeSetAside; anything that is not one is left out. */
 export function readSetAside(text: string | undefined): SetAside[] {
-  let parsed: unknown;
-  try {
-    parsed = JSON.parse(text ?? "[]");
-  } catch {
-    return [];
-  }
-  if (!Array.isArray(parsed)) return [];
-  return parsed.flatMap((entry: unknown) => {
-    if (!Array.isArray(entry) || entry.length !== 4 || !entry.every((part) => typeof part === "string"))
-      return [];
-    const [identity, reason, by, on] = entry as string[];
-    return [{ identity, reason, by, on }];
-  });
+  return keptEntries(text, ENTRY).map(([identity, reason, by, on]) => ({ identity, reason, by, on }));
 }

@@ -1,3 +1,5 @@
+import * as z from "zod/mini";
+import { keptEntries } from "../../survey/keptEntries";
 import { acceptedHeaders, plainHeader, type Column, type SheetId } from "../../survey/column";
 import type { HeaderMapping } from "../../survey/findTable";
 import { SHEETS } from "../../survey/sheets";
@@ -23,27 +25,15 @@ export async function forgetHeads(workbook: SurveyWorkbook, sheet: string): Prom
   await workbook.writeFlag(FLAG, others.length === 0 ? undefined : JSON.stringify(others));
 }
 
+const MAPPING = z.object({
+  sheet: z.string(),
+  shape: z.enum(Object.keys(SHEETS) as [SheetId, ...SheetId[]]),
+  headers: z.record(z.string(), z.string()),
+});
+
 /** Reads what `keepHeads` wrote; anything else counts as nothing kept. */
 export function parseHeads(kept: string | undefined): HeaderMapping[] {
-  try {
-    const parsed: unknown = JSON.parse(kept ?? "[]");
-    return Array.isArray(parsed) ? parsed.filter(isMapping) : [];
-  } catch {
-    return [];
-  }
-}
-
-function isMapping(kept: unknown): kept is HeaderMapping {
-  if (typeof kept !== "object" || kept === null) return false;
-  const { sheet, shape, headers } = kept as Partial<HeaderMapping>;
-  return (
-    typeof sheet === "string" &&
-    typeof shape === "string" &&
-    shape in SHEETS &&
-    typeof headers === "object" &&
-    headers !== null &&
-    Object.values(headers).every((header) => typeof header === "string")
-  );
+  return keptEntries(kept, MAPPING);
 }
 
 /** The columns that a person can map: all but those of the settings, the needed ones first. */

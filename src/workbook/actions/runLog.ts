@@ -1,3 +1,5 @@
+import * as z from "zod/mini";
+import { keptValue } from "../../survey/keptEntries";
 import { RUN_LOG } from "../../texts/runLog";
 import type { Language } from "../../texts/language";
 import type { OwnSheet, SurveyWorkbook } from "../surveyWorkbook";
@@ -66,13 +68,11 @@ async function readLines(workbook: SurveyWorkbook): Promise<{ key: string; line:
     });
 }
 
+const LINE = z.tuple([z.number(), z.string(), z.string(), z.string()]);
+
 function lineOf(text: string): LogLine | undefined {
-  try {
-    const [at, who, what, result] = JSON.parse(text) as [number, string, string, string];
-    return { at: Number(at), who: String(who), what: String(what), result: String(result) };
-  } catch {
-    return undefined;
-  }
+  const line = keptValue(text, LINE);
+  return line && { at: line[0], who: line[1], what: line[2], result: line[3] };
 }
 
 function logSheet(
