@@ -88,7 +88,12 @@ export function addinConfiguration(mode, address) {
   return {
     ...sharedConfiguration("addin", mode),
     entry: { taskpane: path.join(root, "src/taskpane/excelPage.ts") },
-    output: { path: path.join(root, "dist"), filename: "[name].js", clean: true },
+    output: {
+      path: path.join(root, "dist"),
+      filename: "[name].js",
+      chunkFilename: "part-[contenthash:8].js",
+      clean: true,
+    },
     plugins: [
       new HtmlPlugin({
         template: path.join(root, "src/taskpane/index.html"),

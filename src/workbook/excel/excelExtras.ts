@@ -1,5 +1,5 @@
 import { PROJECT_VERSION } from "../../functions/version";
-import { valuesOnlyCopy, type ValuesOnlyCopy } from "../actions/valuesOnlyCopy";
+import type { ValuesOnlyCopy } from "../actions/valuesOnlyCopy";
 import { excelFile } from "./excelFile";
 import { setStartsAtOpening, startsAtOpening } from "./openingWithAddin";
 import { askFunctions, supportedAbilities, type FunctionsAnswer, type ExcelAbility } from "./selfTest";
@@ -23,6 +23,7 @@ export function excelExtras(): ExcelExtras {
     startsAtOpening: () => startsAtOpening(Office.addin),
     setStartsAtOpening: (on) => setStartsAtOpening(Office.addin, on),
     async openValuesOnlyCopy() {
+      const { valuesOnlyCopy } = await import("../actions/valuesOnlyCopy");
       const copy = await valuesOnlyCopy("workbook.xlsx", await excelFile(Office.context.document));
       await Excel.createWorkbook(base64(copy.bytes));
       return copy;
