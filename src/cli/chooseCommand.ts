@@ -1,9 +1,12 @@
-import { crewCards } from "../survey/cards/crewCards";
+import { crewCards, type CrewCard } from "../survey/cards/crewCards";
 import { reasonSentence } from "../survey/choice/reasonSentence";
 import { decideSurvey, type DecidedVine } from "../survey/decideSurvey";
 import { isoDay } from "../survey/serialDate";
 import type { Survey } from "../survey/survey";
-import { COMMAND_LINE } from "../texts/commandLine";
+import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
+import { say } from "../texts/language";
+import { saveNew } from "../workbook/file/saveFile";
+import { cardsHtml, type Paper } from "../workbook/results/cardsHtml";
 import { cardsSheet, vineCard } from "../workbook/results/cardsSheet";
 import { choiceSheet } from "../workbook/results/choiceSheet";
 import type { Command, OptionValues } from "./command";
@@ -11,7 +14,7 @@ import { printCsv, printTable } from "./printTable";
 import { mustHaveCordons, readSurveyInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
-import { printable, type Terminal } from "./terminal";
+import { printable, type ExitCode, type Terminal } from "./terminal";
 
 /** Decides which cordon stays on each side of every vine: 0 nothing to ask, 1 somebody must look at a vine. */
 export const CHOOSE_COMMAND: Command = {
@@ -47,14 +50,26 @@ export const CHOOSE_COMMAND: Command = {
 export const CARDS_COMMAND: Command = {
   takes: "FILE...",
   summary: COMMAND_LINE.cardsSummary,
-  examples: ["cards sample-workbooks/larkmoor-clean.xlsx --language es", "cards season.xlsx --save"],
-  options: { ...FORMAT_OPTION, ...SAVE_OPTIONS, ...READING_OPTIONS },
+  examples: [
+    "cards sample-workbooks/larkmoor-clean.xlsx --language es",
+    "cards season.xlsx --html cards.html --paper A4",
+    "cards season.xlsx --save",
+  ],
+  options: {
+    html: { type: "string", value: "FILE.html", meaning: OPTION_TEXTS.html },
+    paper: { type: "string", value: "Letter|A4", words: ["Letter", "A4"], meaning: OPTION_TEXTS.paper },
+    ...FORMAT_OPTION,
+    ...SAVE_OPTIONS,
+    ...READING_OPTIONS,
+  },
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
     const { survey, vines } = await decided(words, options, terminal);
     const { language } = terminal;
-    const sheet = cardsSheet(crewCards(survey, vines), {
+    const crew = crewCards(survey, vines);
+    if (options.html !== undefined) return writePage(String(options.html), crew, survey, options, terminal);
+    const sheet = cardsSheet(crew, {
       language,
       unitSystem: survey.unitSystem,
       date: isoDay(terminal.today),
@@ -77,6 +92,28 @@ export const CARDS_COMMAND: Command = {
     return 0;
   },
 };
+
+/** Writes the cards as one page that a browser prints; never over another file. */
+async function writePage(
+  path: string,
+  cards: readonly CrewCard[],
+  { settings, unitSystem }: Survey,
+  options: OptionValues,
+  { language, today, print }: Terminal,
+): Promise<ExitCode> {
+  const page = cardsHtml(cards, {
+    language,
+    unitSystem,
+    paper: (options.paper as Paper | undefined) ?? "Letter",
+    date: isoDay(today),
+    farm: "",
+    ribbons: { stays: String(settings.get("Ribbon, stays")), ask: String(settings.get("Ribbon, ask")) },
+    vinesAPage: Math.round(Number(settings.get("Vines a card page"))),
+  });
+  await saveNew(path, new TextEncoder().encode(page));
+  print(say(COMMAND_LINE.saved, language, { file: path }));
+  return 0;
+}
 
 /** Reads the files and decides every vine. */
 export async function decided(

@@ -164,6 +164,12 @@ export const OPTION_TEXTS = {
     "nom du domaine sur la première feuille",
   ),
   newUnits: t("units in the headers (US)", "unidades de los encabezados (US)", "unités des en-têtes (US)"),
+  html: t(
+    "write a page to print instead",
+    "escribir en cambio una página para imprimir",
+    "écrire plutôt une page à imprimer",
+  ),
+  paper: t("paper of that page (Letter)", "papel de esa página (Letter)", "papier de cette page (Letter)"),
   save: t(
     "also save into a new workbook beside the file",
     "guardar también en un libro nuevo junto al archivo",

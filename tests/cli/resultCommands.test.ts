@@ -162,6 +162,18 @@ describe("choose, gaps and cards", () => {
     expect(out).toMatch(/ {2}Vine \d+: .*Cut \w on the/);
   });
 
+  test("cards become a page in which text from a cell stays text", async () => {
+    const path = join(folder, "counts.csv");
+    const header = "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs,Note";
+    writeFileSync(path, `${header}\n<img src=x onerror=alert(1)>,1,1,left,A,1,3,8,8,<script>1</script>\n`);
+    const page = join(folder, "cards.html");
+    expect((await run(["cards", path, "--html", page, "--paper", "A4"])).exitCode).toBe(0);
+    const html = readFileSync(page, "utf8");
+    expect(html).toContain("&lt;img");
+    expect(html).not.toMatch(/<img|<script/);
+    expect((await run(["cards", path, "--html", page])).told).toMatch(/already/);
+  });
+
   test("a farm without cordons is refused", async () => {
     const path = join(folder, "vines.csv");
     writeFileSync(path, "Block,Row,Vine,Status\nNorth,1,1,bearing\n");
