@@ -34,10 +34,13 @@ export const paneStyles = css`
   }
   fluent-tablist {
     display: block;
+    font-size: 0;
   }
   fluent-tab {
     display: inline-flex;
     min-inline-size: 0;
+    padding-inline: 5px;
+    font-size: var(--fontSizeBase200);
   }
   .page {
     display: flex;

@@ -4,7 +4,15 @@ import { remember, remembered } from "./ownView";
 import type { PageId, Pane } from "./pane";
 
 /** The page that each step of the walk shows. */
-const PAGES_OF_STEPS: readonly PageId[] = ["check", "check", "check", "functions"];
+const PAGES_OF_STEPS: readonly PageId[] = [
+  "check",
+  "check",
+  "check",
+  "gaps",
+  "decide",
+  "outlook",
+  "functions",
+];
 
 /** Where the walk through the pane begins: at its first step for somebody who has never seen it. */
 export function firstWalkStep(): number | undefined {

@@ -288,6 +288,21 @@ export const WALK_STEPS: readonly Text[] = [
     "Ce qui est vrai malgré tout est mis de côté avec une raison. La liste s'imprime pour l'équipe, s'écrit dans une feuille ou se marque dans les cellules ; les marques s'ôtent sans trace.",
   ),
   t(
+    "Gaps shows where spurs are missing, row by row and vine by vine, and how that grew since last winter.",
+    "Huecos muestra dónde faltan pitones, hilera por hilera y planta por planta, y cuánto creció desde el invierno pasado.",
+    "Vides montre où manquent des coursons, rang par rang et cep par cep, et combien cela a grandi depuis l'hiver passé.",
+  ),
+  t(
+    "Decide weighs the candidate cordons of each vine and gives its reasons; close calls are yours. Cards for the crew and the order of work follow from it on the next page.",
+    "Decidir pesa los cordones candidatos de cada planta y da sus motivos; los casos dudosos son suyos. De ahí salen, en la página siguiente, las tarjetas y el orden del trabajo.",
+    "Choisir pèse les cordons candidats de chaque cep et donne ses raisons ; les cas serrés sont à vous. Les fiches de l'équipe et l'ordre du travail en découlent, à la page suivante.",
+  ),
+  t(
+    "Outlook says what crop that leaves, with a range and what would narrow it. Every figure behind it stands in Settings with its source.",
+    "Pronóstico dice qué cosecha deja eso, con un rango y qué lo estrecharía. Cada cifra está en Ajustes con su fuente.",
+    "Prévision dit quelle récolte cela laisse, avec une fourchette et ce qui la resserrerait. Chaque chiffre est dans Réglages avec sa source.",
+  ),
+  t(
     "Functions answer a single question in a cell: nodes to leave, injury with its interval, crop of a vine. Open one, change its figures, put it into a cell.",
     "Las funciones responden a una pregunta en una celda: yemas que dejar, daño con su intervalo, cosecha de una planta. Abra una, cambie las cifras y póngala en una celda.",
     "Les fonctions répondent à une question dans une cellule : yeux à laisser, dégâts avec leur intervalle, récolte d'un cep. Ouvrez-en une, changez ses chiffres, mettez-la dans une cellule.",
@@ -334,22 +349,6 @@ export const GAPS_TEXTS = {
   ),
   writeRows: t("Write Row gaps sheet", "Escribir hoja de huecos", "Écrire la feuille des vides"),
   writeMap: t("Write Gap map sheet", "Escribir mapa de huecos", "Écrire la carte des vides"),
-  writePivot: t("PivotTable of gaps", "Tabla dinámica de huecos", "Tableau croisé des vides"),
-  pivotMade: t(
-    "A PivotTable of the gaps stands on {sheet}; change it as you like, it is refreshed from here.",
-    "En {sheet} hay una tabla dinámica de huecos; cámbiela como quiera, desde aquí se actualiza.",
-    "Un tableau croisé des vides est sur {sheet} ; changez-le à votre gré, il s'actualise d'ici.",
-  ),
-  pivotRefreshed: t(
-    "The PivotTable on {sheet} shows the present counts.",
-    "La tabla dinámica de {sheet} muestra los conteos actuales.",
-    "Le tableau croisé de {sheet} montre les comptages actuels.",
-  ),
-  pivotTable: t(
-    "There are no PivotTables here, so {sheet} has the same figures as a plain table.",
-    "Aquí no hay tablas dinámicas: {sheet} tiene las mismas cifras en una tabla simple.",
-    "Il n'y a pas de tableaux croisés ici : {sheet} a les mêmes chiffres en tableau simple.",
-  ),
   perRow: t("Row by row", "Hilera por hilera", "Rang par rang"),
   since: t(
     "The change is since winter {season}, over the cordons counted in both.",

@@ -93,9 +93,10 @@ describe("the page that shows where spurs are missing", () => {
 
   test("writes a plain table where the host has no PivotTables, and says so", async () => {
     pane = await browser.open(SEASONS);
-    await count();
-    await pane.button("PivotTable of gaps").click();
+    await pane.page.locator("#tab-gaps").click();
+    await pane.page.locator("#pivot-of-gaps").click();
     await pane.page.getByText("There are no PivotTables here").waitFor();
+    expect(await pane.page.evaluate(() => window.harness.workbook.sheetNames())).toContain("Gaps pivot");
   });
 
   test("says the next step where nothing was counted", async () => {

@@ -15,7 +15,7 @@ export async function countGaps(pane: Pane, signal: AbortSignal): Promise<void> 
       pane.state.gaps.of === "all"
         ? { survey: await readSurveyOf(pane, signal, show), counts: () => true }
         : await decided(pane, signal, show);
-    change({ gaps: gapsOfSurvey(source.survey, source.counts), source, block: "" });
+    change({ gaps: gapsOfSurvey(source.survey, source.counts), block: "" });
   } finally {
     change({ progress: undefined });
   }

@@ -1,13 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { cellName } from "../../survey/cellName";
 import type { SurveyGaps, SurveyRowGaps } from "../../survey/gapsOfSurvey";
-import { CARE_TEXTS, CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
+import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
-import { writeGapsPivot } from "../../workbook/actions/writeGapsPivot";
-import { writeLog } from "../writeLog";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { countGaps } from "./countGaps";
@@ -94,28 +92,9 @@ function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
         "rowGaps",
       )}
       ${write("write-gap-map", pane.say(GAPS_TEXTS.writeMap), gapMapSheet(gaps, pane.state.language, date), "gapMap")}
-      <fluent-button id="write-pivot" size="small" @click=${() => void pane.attempt(() => writePivot(pane))}
-        >${pane.say(GAPS_TEXTS.writePivot)}</fluent-button
-      >
     </div>
     ${rowTable(pane, page, gaps)} ${map(pane, page, gaps)}`;
 }
-
-async function writePivot(pane: Pane): Promise<void> {
-  const { source } = pane.state.gaps;
-  if (source === undefined) return;
-  const { language } = pane.state;
-  const date = writtenDate(pane.today, language);
-  const { how, sheet } = await writeGapsPivot(pane.workbook, source.survey, source.counts, language, date);
-  pane.tell("success", PIVOT_TOLD[how], { sheet });
-  await writeLog(pane, pane.say(CARE_TEXTS.logWrite, { sheet }), pane.say(PIVOT_TOLD[how], { sheet }));
-}
-
-const PIVOT_TOLD = {
-  made: GAPS_TEXTS.pivotMade,
-  refreshed: GAPS_TEXTS.pivotRefreshed,
-  table: GAPS_TEXTS.pivotTable,
-} as const;
 
 function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: SurveyGaps): TemplateResult {
   return html`<table id="row-gaps" class="small">
