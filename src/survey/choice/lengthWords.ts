@@ -4,7 +4,8 @@ import { say, type Language } from "../../texts/language";
 const INCHES: Readonly<Record<Language, string>> = { en: "in", es: "pulg", fr: "po" };
 
 /**
- * A short length as a crew says it: inches to a quarter, or whole centimetres; millimetres for a thickness.
+ * A short length as a crew says it: inches to a quarter, below two inches to a hundredth; or whole centimetres, and
+ * millimetres for a thickness.
  *
  * @param metres the length in metres
  * @example
@@ -14,7 +15,8 @@ const INCHES: Readonly<Record<Language, string>> = { en: "in", es: "pulg", fr: "
 export function lengthWords(metres: number, language: Language, unitSystem: UnitSystem): string {
   if (unitSystem === "US") {
     const inches = (metres / METRES_PER_FOOT) * 12;
-    return `${number(Math.round(inches * 4) / 4, language)} ${INCHES[language]}`;
+    const steps = inches < 2 ? 100 : 4;
+    return `${number(Math.round(inches * steps) / steps, language)} ${INCHES[language]}`;
   }
   return metres < 0.1
     ? `${number(Math.round(metres * 1000), language)} mm`

@@ -1,6 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
+import { caneToLay } from "../../domain/renewal/caneToLay";
+import { cordonRenewal } from "../../domain/renewal/cordonRenewal";
 import { cellName } from "../../survey/cellName";
+import { renewalRules } from "../../survey/renewal/renewalRules";
+import { caneSentence, cordonRenewalSentence } from "../../survey/renewal/renewalSentence";
+import type { Language } from "../../texts/language";
 import { reasonSentence } from "../../survey/choice/reasonSentence";
 import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/choice/vineSentences";
 import type { DecidedVine } from "../../survey/decideSurvey";
@@ -214,9 +219,26 @@ function vineDetail(pane: Pane, survey: Survey, vine: DecidedVine): TemplateResu
             </ol>`
     }
     ${decision.notes.map((note) => html`<p>${vineNoteSentence(note, language)}</p>`)}
+    ${renewalWords(vine, survey, language).map((words) => html`<p class="small">${words}</p>`)}
     ${contradictions.length === 0 ? nothing : html`<p>${pane.say(DECIDE_TEXTS.contradictions)}</p>`}
     ${turnsView(pane, survey, vine)} ${overruleView(pane, vine)}
   </div>`;
+}
+
+/** What the cordons that stay need, and which cane to look for where one is laid. */
+function renewalWords({ toDecide, decision }: DecidedVine, survey: Survey, language: Language): string[] {
+  const { triggers, thickShare } = renewalRules(survey.settings);
+  const { training, sideLength } = toDecide;
+  const cordons = toDecide.candidates.flatMap((candidate, index) => {
+    if (decision.cordons[index].verdict !== "stays") return [];
+    const needs = cordonRenewal(candidate, training, triggers, sideLength);
+    return needs.action === "keep"
+      ? []
+      : [cordonRenewalSentence(needs, candidate.cordon, language, survey.unitSystem)];
+  });
+  const lays = decision.sides.some(({ layCaneFrom }) => layCaneFrom !== undefined);
+  const cane = lays ? caneSentence(caneToLay({ sideLength, thickShare }), language, survey.unitSystem) : "";
+  return cane === "" ? cordons : [...cordons, cane];
 }
 
 /** Lets a person keep a cordon that was to go, with the reason beside it. */
