@@ -6,8 +6,6 @@ import { areaCropIn, blockCropIn, threeDigits, vineCropIn, type ShownCrop } from
 import {
   CROP_LOAD_UNSURE,
   CROP_LOAD_VERDICTS,
-  FARM_FIGURES,
-  FARM_FIGURE_WEIGHT,
   NEXT_STEPS,
   OUTLOOK_LACKS,
   SPREAD_SOURCES,
@@ -21,6 +19,7 @@ import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import type { OutlookState } from "./outlookState";
+import { figuresView } from "./figuresView";
 import { rangeBar } from "./rangeBar";
 import { scaleEnd } from "./scaleEnd";
 import { workOutlook } from "./workOutlook";
@@ -279,32 +278,4 @@ function harvestView(pane: Pane, { pickedOverLikely, young }: BlockOutlook) {
             )}
           </ul>`
   }`;
-}
-
-function figuresView(pane: Pane, { figures = [], unitSystem }: OutlookState) {
-  if (figures.length === 0) return nothing;
-  const plain = (value: number) => threeDigits(value, pane.state.language);
-  const weight = (value: number) => {
-    const shown = vineCropIn(value, unitSystem);
-    return `${plain(shown.value)} ${shown.unit}`;
-  };
-  return html`<h2>${pane.say(OUTLOOK_TEXTS.figures)}</h2>
-    <ul>
-      ${figures.map(({ figure, cultivar, now, usual, years, proposed }) => {
-        const digits = figure === "clusterWeight" ? weight : plain;
-        return html`<li>
-          ${pane.say(OUTLOOK_TEXTS.figure, {
-            figure: pane.say(FARM_FIGURES[figure]),
-            cultivar: cultivar === "" ? "" : ` (${cultivar})`,
-            now: digits(now),
-            value: digits(proposed.value),
-          })}
-          ${pane.say(FARM_FIGURE_WEIGHT, {
-            years: years.length,
-            percent: Math.round(proposed.weight * 100),
-            usual: digits(usual),
-          })}
-        </li>`;
-      })}
-    </ul>`;
 }

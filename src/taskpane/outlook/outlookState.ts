@@ -1,7 +1,32 @@
+import type { Range } from "../../domain/outlook/productRange";
 import type { UnitSystem } from "../../domain/units";
 import type { BlockOutlook } from "../../survey/blockOutlook";
 import type { FarmFigure } from "../../survey/farmFigures";
+import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { Progress } from "../progress";
+import type { MovedResults } from "../settings/movedResults";
+import type { ReadSettings } from "../settings/settingsState";
+
+/** A proposed figure that somebody is about to take. */
+export interface FigureToTake {
+  readonly key: string;
+  readonly figure: FarmFigure;
+  /** The workbook as it was when the figure was looked at. */
+  readonly read: ReadSettings;
+  /** Why it cannot be taken, as a sentence. */
+  readonly problem?: string;
+  readonly moved?: MovedResults;
+  /** Blocks whose crop would move, in kilograms. */
+  readonly crops?: readonly { readonly block: string; readonly before: Range; readonly after: Range }[];
+}
+
+/** The figure that was taken last, for its undo. */
+export interface TakenFigure {
+  readonly figure: FarmFigure;
+  readonly where: string;
+  readonly by: string;
+  readonly cells: readonly ChangedCell[];
+}
 
 /** The outlook page as data. */
 export interface OutlookState {
@@ -9,6 +34,8 @@ export interface OutlookState {
   readonly blocks?: readonly BlockOutlook[];
   /** Figures that the farm's own harvests propose. */
   readonly figures?: readonly FarmFigure[];
+  readonly take?: FigureToTake;
+  readonly taken?: TakenFigure;
   readonly unitSystem: UnitSystem;
   /** Block that is shown; "" for the first. */
   readonly block: string;

@@ -1,0 +1,138 @@
+import { blockOutlook, type BlockOutlook } from "../../survey/blockOutlook";
+import { decideSurvey, type DecidedVine } from "../../survey/decideSurvey";
+import { farmFigures, type FarmFigure } from "../../survey/farmFigures";
+import { outlookInputs } from "../../survey/outlookInputs";
+import { readSurvey } from "../../survey/readSurvey";
+import { stayingCordons } from "../../survey/stayingCordons";
+import type { Survey } from "../../survey/survey";
+import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
+import { THINNING_GROUPS } from "../../texts/outlook";
+import { SETTINGS_TEXTS } from "../../texts/pane";
+import { changeCells, undoChange } from "../../workbook/actions/changeCells";
+import { inSlices } from "../inSlices";
+import { remember } from "../ownView";
+import type { Pane } from "../pane";
+import { freshSettings } from "../settings/changeSetting";
+import { movedResults } from "../settings/movedResults";
+import { readSettingsOf } from "../settings/settingsActions";
+import { writeLog } from "../writeLog";
+import { isoDate } from "../writtenDate";
+import { figureDigits, figureWords } from "./figureWords";
+import type { OutlookState, TakenFigure } from "./outlookState";
+import { planFigure } from "./planFigure";
+import { workOutlook } from "./workOutlook";
+
+/** One name for a figure of a cultivar. */
+export function figureKey({ figure, cultivar }: Pick<FarmFigure, "figure" | "cultivar">): string {
+  return `${figure} ${cultivar}`.trim();
+}
+
+function changeOutlook(pane: Pane, part: Partial<OutlookState>): void {
+  pane.change((state) => ({ ...state, outlook: { ...state.outlook, ...part } }));
+}
+
+/** Works out and shows what a proposed figure would move, in the workbook as it stands now; nothing is written. */
+export async function showFigureMoves(pane: Pane, key: string, signal: AbortSignal): Promise<void> {
+  const show = (text: string, done: number) => changeOutlook(pane, { progress: { text, done } });
+  changeOutlook(pane, { take: undefined, taken: undefined });
+  show(pane.say(SETTINGS_TEXTS.comparing), 0);
+  try {
+    await readSettingsOf(pane, signal);
+    const read = pane.state.settings.read!;
+    const figures = farmFigures(read.survey);
+    const figure = figures.find((one) => figureKey(one) === key);
+    changeOutlook(pane, { figures });
+    if (figure === undefined) {
+      pane.tell("warning", FARM_FIGURE_TEXTS.gone);
+      return;
+    }
+    const plan = planFigure(read, figure, "", pane.today, pane.state.language);
+    if (typeof plan === "string") {
+      changeOutlook(pane, { take: { key, figure, read, problem: plan } });
+      return;
+    }
+    const after = readSurvey(plan.areas, { mapping: read.mapping });
+    const comparing = (done: number) => show(pane.say(SETTINGS_TEXTS.comparing), done);
+    const moved = await inSlices(movedResults(read.survey, after, pane.today), comparing, signal);
+    const before = await outlooksOf(pane, read.survey, signal);
+    const then = await outlooksOf(pane, after, signal);
+    changeOutlook(pane, { take: { key, figure, read, moved, crops: movedCrops(before, then) } });
+  } finally {
+    changeOutlook(pane, { progress: undefined });
+  }
+}
+
+/** Writes the figure after the person's yes; a cell that somebody changed since it was shown stops all of it. */
+export async function takeFigure(pane: Pane, signal: AbortSignal): Promise<void> {
+  const { take } = pane.state.outlook;
+  const by = pane.state.settings.by.trim();
+  if (take === undefined) return;
+  if (by === "") {
+    changeOutlook(pane, { take: { ...take, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
+    return;
+  }
+  remember("name", by);
+  const { language } = pane.state;
+  const { figure, read } = take;
+  const plan = planFigure(read, figure, by, pane.today, language);
+  if (typeof plan === "string") {
+    changeOutlook(pane, { take: { ...take, problem: plan } });
+    return;
+  }
+  if (plan.needsTable) await pane.workbook.writeOwnSheet(freshSettings(language));
+  const { changed, left } = await changeCells(pane.workbook, plan.cells, plan.expected);
+  const taken = { figure, where: plan.where, by, cells: changed };
+  if (left.length > 0) {
+    await undoChange(pane.workbook, changed);
+    changeOutlook(pane, { take: undefined });
+    await workOutlook(pane, signal);
+    pane.tell("warning", FARM_FIGURE_TEXTS.meanwhile, { where: plan.where });
+    return;
+  }
+  changeOutlook(pane, { take: undefined, taken });
+  await workAgain(pane, signal);
+  const words = takenWords(pane, taken);
+  pane.tell("success", FARM_FIGURE_TEXTS.taken, words);
+  await writeLog(pane, `${words.figure}: ${words.value}`, pane.say(FARM_FIGURE_TEXTS.taken, words));
+}
+
+/** Brings the cells of the figure that was taken last back to exactly what they held. */
+export async function undoFigure(pane: Pane, taken: TakenFigure, signal: AbortSignal): Promise<void> {
+  const { left } = await undoChange(pane.workbook, taken.cells);
+  changeOutlook(pane, { taken: undefined });
+  await workAgain(pane, signal);
+  const { where } = taken;
+  if (left.length > 0) pane.tell("warning", FARM_FIGURE_TEXTS.meanwhile, { where });
+  else pane.tell("success", FARM_FIGURE_TEXTS.undone, { figure: figureWords(pane, taken.figure) });
+}
+
+function takenWords(pane: Pane, { figure, where, by }: TakenFigure) {
+  const value = figureDigits(pane, figure, figure.proposed.value);
+  return { figure: figureWords(pane, figure), value, where, by, on: isoDate(pane.today) };
+}
+
+/** Works the outlook out anew and keeps the block that is shown; the Settings page reads anew when it is opened. */
+async function workAgain(pane: Pane, signal: AbortSignal): Promise<void> {
+  const { block } = pane.state.outlook;
+  pane.change((state) => ({ ...state, settings: { ...state.settings, read: undefined, edit: undefined } }));
+  await workOutlook(pane, signal);
+  changeOutlook(pane, { block });
+}
+
+async function outlooksOf(pane: Pane, survey: Survey, signal: AbortSignal): Promise<BlockOutlook[]> {
+  const vines: DecidedVine[] = [];
+  await inSlices(decideSurvey(survey), (vine) => vines.push(vine), signal);
+  const groups = THINNING_GROUPS.map((name) => pane.say(name));
+  return outlookInputs(survey, { stays: stayingCordons(vines) }).map((block) =>
+    blockOutlook(block, survey.settings, groups),
+  );
+}
+
+function movedCrops(before: readonly BlockOutlook[], after: readonly BlockOutlook[]) {
+  return before.flatMap(({ inputs: { block }, latest }) => {
+    const then = after.find(({ inputs }) => inputs.block === block)?.latest;
+    if (latest === undefined || then === undefined) return [];
+    const same = (["low", "likely", "high"] as const).every((end) => latest.block[end] === then.block[end]);
+    return same ? [] : [{ block, before: latest.block, after: then.block }];
+  });
+}
