@@ -41,7 +41,7 @@ function change(pane: Pane, part: Partial<CareState>): void {
 }
 
 function abilities(pane: Pane, { lines, functions }: NonNullable<CareState["excel"]>): TemplateResult {
-  return html`<ul id="abilities-result" class="plain" role="status">
+  return html`<ul id="abilities-result" class="plain stack" role="status">
     ${lines.map(
       ({ id, outcome, set }) =>
         html`<li>${pane.say(SELF_TEST[outcome], { what: pane.say(ABILITY_TEXTS[id]), set })}</li>`,
