@@ -3,7 +3,8 @@ import { strFromU8, unzipSync } from "fflate";
 /**
  * Faults of a workbook package that the Open XML SDK's validator lets pass but that make Excel repair or refuse the
  * file: a relation whose target is missing, a table without its relation, column names of a table used twice, a header
- * cell that differs from its table, a part without content type, a name that points to no sheet.
+ * cell that differs from its table, a part without content type, a name that points to no sheet, a cell style with a
+ * number format that is not there.
  */
 export function packageFaults(bytes: Uint8Array): string[] {
   const parts = new Map(Object.entries(unzipSync(bytes)).map(([name, part]) => [name, strFromU8(part)]));
@@ -13,6 +14,7 @@ export function packageFaults(bytes: Uint8Array): string[] {
     ...tableFaults(parts),
     ...nameFaults(parts),
     ...spillsWithoutMetadata(parts),
+    ...unknownNumberFormats(parts),
   ];
 }
 
@@ -148,4 +150,15 @@ function spillsWithoutMetadata(parts: Parts): string[] {
   );
   const metadata = parts.get("xl/metadata.xml") ?? "";
   return spills && !metadata.includes("XLDAPR") ? ["a spilling formula without xl/metadata.xml"] : [];
+}
+
+/** The first number of a format that a workbook brings along; those below are built in (ECMA-376 part 1, 18.8.30). */
+const FIRST_FORMAT = 164;
+
+function unknownNumberFormats(parts: Parts): string[] {
+  const styles = parts.get("xl/styles.xml") ?? "";
+  const known = new Set([...styles.matchAll(/<numFmt\b[^>]*\bnumFmtId="(\d+)"/g)].map((match) => match[1]));
+  return [...styles.matchAll(/<xf\b[^>]*\bnumFmtId="(\d+)"/g)]
+    .filter((match) => Number(match[1]) >= FIRST_FORMAT && !known.has(match[1]))
+    .map((match) => `styles: number format ${match[1]} is not there`);
 }

@@ -97,6 +97,11 @@ describe("the checks for faults", () => {
       edit("xl/workbook.xml", "'Bud cuts'!", "Bud cuts!"),
       /no absolute reference/,
     ],
+    [
+      "a number format that is not there",
+      edit("xl/styles.xml", /(<xf\b[^>]*\bnumFmtId=")\d+"/, '$1499"'),
+      /number format 499 is not there/,
+    ],
   ] as const)("see %s", (_what, change, expected) => {
     expect(broken(change).join("\n")).toMatch(expected);
   });

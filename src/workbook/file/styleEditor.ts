@@ -98,8 +98,9 @@ export class StyleEditor {
     const written = ` formatCode="${xmlAttribute(code)}"/>`;
     const repeated = waiting.findIndex((item) => item.endsWith(written));
     if (repeated >= 0) return first + repeated;
-    this.add("numFmts", `<${p}numFmt numFmtId="${first + waiting.length}"${written}`);
-    return first + waiting.length;
+    const id = first + waiting.length;
+    this.add("numFmts", `<${p}numFmt numFmtId="${id}"${written}`);
+    return id;
   }
 
   private boldFont(): number {
