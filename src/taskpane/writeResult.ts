@@ -12,9 +12,13 @@ import { writeLog } from "./writeLog";
  */
 export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Promise<void> {
   const sheet = await ownSheetName(pane.workbook, name, pane.state.language);
-  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  const { charts } = await pane.workbook.writeOwnSheet({ ...content, sheet });
   const rows = content.rows.length;
-  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows });
+  const lacksChart = rows > 0 && charts < (content.charts?.length ?? 0);
+  pane.tell("success", lacksChart ? CHECK_TEXTS.sheetWithoutChart : CHECK_TEXTS.sheetWritten, {
+    sheet,
+    rows,
+  });
   await writeLog(
     pane,
     pane.say(CARE_TEXTS.logWrite, { sheet }),

@@ -105,6 +105,11 @@ export const CHECK_TEXTS = {
     "Se escribió la hoja {sheet}: {rows} filas.",
     "La feuille {sheet} est écrite : {rows} lignes.",
   ),
+  sheetWithoutChart: t(
+    "The sheet {sheet} was written: {rows} rows. No chart could be drawn on it here: its bars stand in the pane.",
+    "Se escribió la hoja {sheet}: {rows} filas. Aquí no se pudo dibujar su gráfico: las barras están en el panel.",
+    "La feuille {sheet} est écrite : {rows} lignes. Son graphique n'a pas pu y être tracé : les barres sont dans le volet.",
+  ),
   mark: t("Mark cells", "Marcar celdas", "Marquer les cellules"),
   marked: t(
     "{cells} cells are marked. Fills, notes and formats of your own stay as they are.",
@@ -696,6 +701,16 @@ export const OUTLOOK_SHEET_TEXTS = {
   cropLikely: t("Block, likely ({unit})", "Cuartel, probable ({unit})", "Parcelle, probable ({unit})"),
   cropHigh: t("Block, high ({unit})", "Cuartel, alto ({unit})", "Parcelle, haut ({unit})"),
   widest: t("Most of the doubt", "La mayor duda", "L'essentiel du doute"),
+  bar: t("Bar of the chart", "Barra del gráfico", "Barre du graphique"),
+  barName: t("{block}: {stage}", "{block}: {stage}", "{block} : {stage}"),
+  toLikely: t("Low to likely ({unit})", "Bajo a probable ({unit})", "Bas à probable ({unit})"),
+  toHigh: t("Likely to high ({unit})", "Probable a alto ({unit})", "Probable à haut ({unit})"),
+  chartTitle: t(
+    "Crop of the block: low, likely, high",
+    "Cosecha del cuartel: baja, probable, alta",
+    "Récolte de la parcelle : basse, probable, haute",
+  ),
+  chartAxis: t("Crop ({unit})", "Cosecha ({unit})", "Récolte ({unit})"),
 } as const satisfies Record<string, Text>;
 
 /** Texts of the page for the care of the workbook. */

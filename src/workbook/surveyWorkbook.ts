@@ -20,6 +20,29 @@ export interface OwnSheet {
   readonly rows: readonly (readonly (string | number | boolean | null)[])[];
   /** Width in characters and number format per column, where they matter; `shade`: a share, darker the higher. */
   readonly columns?: readonly { width?: number; format?: string; wrap?: boolean; shade?: boolean }[];
+  /** Charts over the table, below it; a host without charts leaves them out. */
+  readonly charts?: readonly OwnChart[];
+}
+
+/**
+ * A chart of ranges over the table of an own sheet: a bar for each row, in parts that are stacked from zero: up to
+ * low, on to likely, on to high. Columns are named by their headers.
+ */
+export interface OwnChart {
+  readonly kind: "range";
+  readonly title: string;
+  /** What the bars measure, with its unit. */
+  readonly axis: string;
+  /** Column with the name of each bar. */
+  readonly labels: string;
+  /** Columns with the lengths of the three parts: low, from low to likely, from likely to high. */
+  readonly parts: readonly [low: string, toLikely: string, toHigh: string];
+}
+
+/** What a host made of an own sheet beside its cells. */
+export interface OwnSheetWritten {
+  /** Charts of it that stand on the sheet now: fewer than asked for where the host has none or refused one. */
+  readonly charts: number;
 }
 
 /** A PivotTable over the table of an own sheet; fields are named by their headers. */
@@ -62,8 +85,11 @@ export interface SurveyWorkbook {
   sheetNames(): Promise<string[]>;
   /** Rejects with code "noSheet" when there is no sheet of that name. */
   readSheet(sheet: string, options?: ReadOptions): Promise<SheetArea>;
-  /** Makes or rewrites a sheet of ours as one table; refuses ("notOurs") a sheet that the add-in did not make. */
-  writeOwnSheet(content: OwnSheet): Promise<void>;
+  /**
+   * Makes or rewrites a sheet of ours as one table; refuses ("notOurs") a sheet that the add-in did not make. Its
+   * former charts are replaced, those of a person stay. A table without rows gets no charts.
+   */
+  writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten>;
   /** True for a sheet that the add-in made. */
   isOwnSheet(sheet: string): Promise<boolean>;
   deleteOwnSheet(sheet: string): Promise<void>;

@@ -201,6 +201,36 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     same(await workbook.sheetNames(), ["Cordons", "Vines", "Row gaps"]);
   });
 
+  rule("a chart changes no cell of its sheet, and is drawn where the host has charts", async () => {
+    const workbook = await makeWorkbook(COUNTS);
+    const chart = {
+      kind: "range",
+      title: "Crop",
+      axis: "Crop (t)",
+      labels: "Block",
+      parts: ["Low", "To likely", "To high"],
+    } as const;
+    const headers = [chart.labels, ...chart.parts];
+    const write = (rows: (string | number)[][], charts = [chart]) =>
+      workbook.writeOwnSheet({ sheet: "Outlook", headers, rows, charts });
+    const drawn = workbook.host === "desk" ? 0 : 1;
+    for (const rows of [
+      [["North Bench", 3, 1, 2]],
+      [
+        ["North Bench", 3, 1, 2],
+        ["Creek Side", 5, 0, 0],
+      ],
+    ]) {
+      same(await write(rows), { charts: drawn });
+      same((await workbook.readSheet("Outlook")).values, [headers, ...rows]);
+    }
+    same(await write([]), { charts: 0 });
+    same(await write([["North Bench", 3, 1, 2]], []), { charts: 0 });
+    const lost = { ...chart, labels: "Row" as "Block" };
+    await refuses("badTable", () => write([["Creek Side", 1, 1, 1]], [lost]));
+    same((await workbook.readSheet("Outlook")).values[1][0], "North Bench");
+  });
+
   rule("leaves a sheet that is not its own as it is", async () => {
     const workbook = await makeWorkbook(COUNTS);
     await refuses("notOurs", () => workbook.writeOwnSheet({ sheet: "Vines", headers: ["a"], rows: [] }));

@@ -16,6 +16,7 @@ import {
   type CellMark,
   type CellWrite,
   type OwnSheet,
+  type OwnSheetWritten,
   type ReadOptions,
   type SurveyWorkbook,
 } from "../surveyWorkbook";
@@ -132,13 +133,14 @@ export class DeskWorkbook implements SurveyWorkbook {
     };
   }
 
-  async writeOwnSheet(content: OwnSheet): Promise<void> {
+  async writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
     const layout = layOutOwnSheet(content);
     const there = this.find(content.sheet);
     if (there && !isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.getSheetName() });
     if (there) this.rewrite(there, layout, content);
     else this.insert(layout, content);
     this.ownContents.set(content.sheet.toLowerCase(), content);
+    return { charts: 0 };
   }
 
   async isOwnSheet(name: string): Promise<boolean> {

@@ -7,6 +7,7 @@ import {
   type CellMark,
   type CellWrite,
   type OwnSheet,
+  type OwnSheetWritten,
   type PivotWanted,
   type ReadOptions,
   type SurveyWorkbook,
@@ -48,7 +49,7 @@ export class ExcelWorkbook implements SurveyWorkbook {
     return inExcel(this.run, sheet, (context) => readExcelSheet(context, sheet, options));
   }
 
-  writeOwnSheet(content: OwnSheet): Promise<void> {
+  writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
     const mayResizeTables = this.supports("ExcelApi", "1.13");
     return inExcel(this.run, content.sheet, (context) =>
       writeOwnExcelSheet(context, content, mayResizeTables),

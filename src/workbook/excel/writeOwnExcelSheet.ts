@@ -1,6 +1,7 @@
 import { layOutOwnSheet, OWN_SHEET_NAME, type OwnSheetLayout, type OwnValue } from "../ownSheet";
-import { WorkbookProblem, type OwnSheet } from "../surveyWorkbook";
+import { WorkbookProblem, type OwnSheet, type OwnSheetWritten } from "../surveyWorkbook";
 import { asExcelInput } from "./cellContent";
+import { drawExcelCharts } from "./drawExcelCharts";
 import { shadeExcelColumns } from "./shadeExcelColumns";
 import { replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
 import { addTable, tableNameOf } from "./ownTable";
@@ -17,7 +18,7 @@ const POINTS_OF_MARGIN = 4;
  * Makes or rewrites a sheet of ours. Everything is first written to a hidden working sheet, in slices; a new sheet
  * then gets its name, an existing one receives the finished table in one batch, so that formulas, charts and
  * PivotTables that look at it stay in place. What stood there before is kept beside the new table on the working
- * sheet and comes back when that batch is refused.
+ * sheet and comes back when that batch is refused. Charts are drawn after that, so that a refused one costs no figure.
  *
  * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "inTheWay" when a person's cells stand
  * where the longer table would go, "halfWritten" when neither the new nor the former content could be written.
@@ -26,8 +27,18 @@ export async function writeOwnExcelSheet(
   context: Excel.RequestContext,
   content: OwnSheet,
   mayResizeTables: boolean,
-): Promise<void> {
+): Promise<OwnSheetWritten> {
   const layout = layOutOwnSheet(content);
+  await writeTable(context, content, layout, mayResizeTables);
+  return { charts: content.charts ? await drawExcelCharts(context, content) : 0 };
+}
+
+async function writeTable(
+  context: Excel.RequestContext,
+  content: OwnSheet,
+  layout: OwnSheetLayout,
+  mayResizeTables: boolean,
+): Promise<void> {
   const there = await lookAt(context, content.sheet, layout);
   const working = await addWorkingSheet(context);
   try {

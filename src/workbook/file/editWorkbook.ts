@@ -1,6 +1,7 @@
 import { OWN_SHEET_NAME } from "../ownSheet";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { PackageEditor } from "./packageEditor";
+import type { Relationship } from "./relationships";
 import type { WorkbookOutline } from "./workbookOutline";
 import { spliced, xmlAttribute, xmlSpans, type Splice, type XmlRoot, type XmlSpan } from "./xmlSpans";
 
@@ -14,6 +15,8 @@ const TYPE_BASE = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 export const PART_TYPES = {
   worksheet: `${TYPE_BASE}.worksheet+xml`,
   table: `${TYPE_BASE}.table+xml`,
+  drawing: "application/vnd.openxmlformats-officedocument.drawing+xml",
+  chart: "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
   customXml: "application/xml",
 } as const;
 
@@ -118,15 +121,30 @@ export async function removeOwnSheet(
   await removeSheetParts(editor, part);
 }
 
-/** Takes the parts of one of our sheets away: the sheet, its relations and its tables. */
+/** Takes the parts of one of our sheets away: the sheet, its relations and its tables; its drawing stays. */
 export async function removeSheetParts(editor: PackageEditor, part: string): Promise<void> {
-  const relations = relationsPart(part);
-  if (editor.has(relations)) {
-    for (const { attributes } of (await relationShape(editor, relations)).spans)
-      if (/\/table$/.test(attributes.Type)) await removePart(editor, resolved(part, attributes.Target));
-    editor.remove(relations);
-  }
+  for (const relation of await relationsOf(editor, part))
+    if (relation.kind === "table") await removePart(editor, relation.part);
+  removeRelations(editor, part);
   await removePart(editor, part);
+}
+
+/** The relations of a part to other parts, as they stand after the changes made so far. */
+export async function relationsOf(editor: PackageEditor, part: string): Promise<Relationship[]> {
+  const relations = relationsPart(part);
+  if (!editor.has(relations)) return [];
+  return (await relationShape(editor, relations)).spans
+    .filter(({ attributes }) => attributes.TargetMode !== "External")
+    .map(({ attributes: { Id, Type, Target } }) => ({
+      id: Id,
+      kind: Type.slice(Type.lastIndexOf("/") + 1),
+      part: resolved(part, Target),
+    }));
+}
+
+/** Takes all relations of a part away. */
+export function removeRelations(editor: PackageEditor, part: string): void {
+  editor.remove(relationsPart(part));
 }
 
 /** Takes a part and its content type away. */
@@ -214,7 +232,8 @@ function isChild(shape: XmlRoot, span: XmlSpan): boolean {
   return !shape.spans.some((other) => other.start < span.start && span.end <= other.closeStart);
 }
 
-function insertedAtEnd(xml: string, shape: XmlRoot, text: string): string {
+/** The text of a part with this at the end of its root. */
+export function insertedAtEnd(xml: string, shape: XmlRoot, text: string): string {
   const { root } = shape;
   if (!root.selfClosing) return spliced(xml, [{ start: root.closeStart, end: root.closeStart, text }]);
   const name = /^<([^\s/>]+)/.exec(xml.slice(root.start))![1];
@@ -244,7 +263,8 @@ async function relationShape(editor: PackageEditor, part: string): Promise<XmlRo
   return xmlSpans(await editor.text(part), (path) => path.length === 1);
 }
 
-async function removeRelationTo(editor: PackageEditor, from: string, to: string): Promise<void> {
+/** Takes the relations from one part to another away. */
+export async function removeRelationTo(editor: PackageEditor, from: string, to: string): Promise<void> {
   const part = relationsPart(from);
   const xml = await editor.text(part);
   const gone = xmlSpans(xml, (path) => path.length === 1).spans.filter(

@@ -6,6 +6,7 @@ import {
   type CellMark,
   type CellWrite,
   type OwnSheet,
+  type OwnSheetWritten,
   type ReadOptions,
   type SurveyWorkbook,
 } from "../surveyWorkbook";
@@ -26,6 +27,7 @@ import {
 import { flagsXml, readFlags } from "./flagsXml";
 import { hasMarks, isProtectedSheet, markStyle, withMarks } from "./markXml";
 import { openPackage, type OpenWorkbook } from "./openWorkbook";
+import { drawingOf, putOwnCharts, removeDrawing } from "./ownCharts";
 import { ownSheetXml, ownTableXml } from "./ownSheetXml";
 import { PackageEditor } from "./packageEditor";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
@@ -78,7 +80,7 @@ export class FileWorkbook implements SurveyWorkbook {
     return this.book.readSheet(sheet, options);
   }
 
-  async writeOwnSheet(content: OwnSheet): Promise<void> {
+  async writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
     const layout = layOutOwnSheet(content);
     const there = this.find(content.sheet);
     if (there && !this.isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.name });
@@ -87,9 +89,14 @@ export class FileWorkbook implements SurveyWorkbook {
       throw new WorkbookProblem("protectedSheet", { sheet: there.name });
     const sheet = there ?? { name: content.sheet, part: freePart(editor, "xl/worksheets/cordonbook{n}.xml") };
     const table = await this.tableFor(there, content.sheet);
+    const former = there ? await drawingOf(editor, there.part) : undefined;
     if (there) await removeSheetParts(editor, there.part);
+    const { drawing, charts } = await putOwnCharts(editor, namespaces, former, content, sheet.name);
     const tablePart = freePart(editor, "xl/tables/cordonbook{n}.xml");
     const relation = await addRelation(editor, sheet.part, `${namespaces.relations}/table`, tablePart);
+    const drawingRelation = drawing
+      ? await addRelation(editor, sheet.part, `${namespaces.relations}/drawing`, drawing)
+      : undefined;
     const look = await this.styles(editor, (styles) =>
       ownSheetXml(
         content,
@@ -97,6 +104,7 @@ export class FileWorkbook implements SurveyWorkbook {
         (wanted: CellLook) => styles.look(wanted),
         (inner) => styles.conditional(inner),
         relation,
+        drawingRelation,
       ),
     );
     editor.put(sheet.part, look);
@@ -113,6 +121,7 @@ export class FileWorkbook implements SurveyWorkbook {
       columnCount: layout.columnCount,
       by: "own",
     });
+    return { charts };
   }
 
   async isOwnSheet(sheet: string): Promise<boolean> {
@@ -124,6 +133,8 @@ export class FileWorkbook implements SurveyWorkbook {
     const there = this.mustFind(sheet);
     if (!this.isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.name });
     const { editor } = await this.edit();
+    const drawing = await drawingOf(editor, there.part);
+    if (drawing) await removeDrawing(editor, drawing);
     await removeOwnSheet(editor, this.outline, there.name);
     await this.take(editor);
   }

@@ -17,6 +17,7 @@ export function ownSheetXml(
   look: (look: CellLook) => number,
   conditional: (inner: string) => number,
   tableRelation: string,
+  drawingRelation?: string,
 ): string {
   const layout = layOutOwnSheet(content);
   const { headerRow, columnCount, values } = layout;
@@ -43,6 +44,7 @@ export function ownSheetXml(
     `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="${dimension(layout)}"/>` +
     `<sheetViews><sheetView workbookViewId="0"><pane ySplit="${headerRow}" topLeftCell="A${headerRow + 1}" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>` +
     `<cols>${columns.join("")}</cols><sheetData>${rows.join("")}</sheetData>${shadesXml(content, layout, conditional)}${MARGINS}` +
+    (drawingRelation ? `<drawing r:id="${drawingRelation}"/>` : "") +
     `<tableParts count="1"><tablePart r:id="${tableRelation}"/></tableParts></worksheet>`
   );
 }

@@ -1,12 +1,14 @@
 import { isBlank, type CellValue } from "../../survey/cell";
 import type { SheetArea } from "../../survey/sheetArea";
-import { layOutOwnSheet } from "../ownSheet";
+import { layOutCharts, layOutOwnSheet } from "../ownSheet";
 import {
   WorkbookProblem,
   type CellChange,
   type CellMark,
   type CellWrite,
+  type OwnChart,
   type OwnSheet,
+  type OwnSheetWritten,
   type ReadOptions,
   type SurveyWorkbook,
 } from "../surveyWorkbook";
@@ -19,6 +21,7 @@ interface MemorySheet {
   cells: CellValue[][];
   formulas: Map<string, string>;
   own: boolean;
+  charts: readonly OwnChart[];
   locked: boolean;
 }
 
@@ -52,7 +55,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
     return area;
   }
 
-  async writeOwnSheet(content: OwnSheet): Promise<void> {
+  async writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
     const layout = layOutOwnSheet(content);
     const there = this.find(content.sheet);
     if (there && !there.own) throw new WorkbookProblem("notOurs", { sheet: there.name });
@@ -61,6 +64,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
     sheet.own = true;
     sheet.cells = layout.values;
     sheet.formulas = new Map();
+    sheet.charts = layOutCharts(content).map(({ chart }) => chart);
     this.tell({
       sheet: sheet.name,
       firstRow: 1,
@@ -69,6 +73,12 @@ export class MemoryWorkbook implements SurveyWorkbook {
       columnCount: layout.columnCount,
       by: "own",
     });
+    return { charts: sheet.charts.length };
+  }
+
+  /** The charts that stand on a sheet. */
+  charts(name: string): readonly OwnChart[] {
+    return this.sheet(name).charts;
   }
 
   async isOwnSheet(name: string): Promise<boolean> {
@@ -147,7 +157,14 @@ export class MemoryWorkbook implements SurveyWorkbook {
   }
 
   private addSheet(name: string): MemorySheet {
-    const sheet: MemorySheet = { name, cells: [], formulas: new Map(), own: false, locked: false };
+    const sheet: MemorySheet = {
+      name,
+      cells: [],
+      formulas: new Map(),
+      own: false,
+      charts: [],
+      locked: false,
+    };
     this.sheets.push(sheet);
     return sheet;
   }

@@ -6,7 +6,10 @@ import { SPREAD_SOURCES, STAGE_NAMES } from "../../texts/outlook";
 import { OUTLOOK_SHEET_TEXTS as TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../surveyWorkbook";
 
-/** The sheet with a line for each block and stage: crop of a vine, an area and the block, low, likely and high. */
+/**
+ * The sheet with a line for each block and stage: crop of a vine, an area and the block, low, likely and high; and a
+ * chart of the block's crop.
+ */
 export function outlookSheet(
   blocks: readonly BlockOutlook[],
   language: Language,
@@ -19,6 +22,17 @@ export function outlookSheet(
     area: areaCropIn(0, units).unit,
     block: blockCropIn(0, units).unit,
   };
+  const chart = {
+    kind: "range",
+    title: text("chartTitle"),
+    axis: text("chartAxis", { unit: unitOf.block }),
+    labels: text("bar"),
+    parts: [
+      text("cropLow", { unit: unitOf.block }),
+      text("toLikely", { unit: unitOf.block }),
+      text("toHigh", { unit: unitOf.block }),
+    ],
+  } as const;
   return {
     sheet: text("sheet"),
     title: [text("title"), text("made", { date })],
@@ -32,6 +46,8 @@ export function outlookSheet(
         return [text(`${what}Low`, { unit }), text(`${what}Likely`, { unit }), text(`${what}High`, { unit })];
       }),
       text("widest"),
+      chart.labels,
+      ...chart.parts.slice(1),
     ],
     columns: [
       { width: 16 },
@@ -40,22 +56,32 @@ export function outlookSheet(
       { width: 11, format: "0" },
       ...Array.from({ length: 9 }, () => ({ width: 12, format: "0.00", wrap: true })),
       { width: 30, wrap: true },
+      { width: 24, wrap: true },
+      { width: 11, format: "0.00", wrap: true },
+      { width: 11, format: "0.00", wrap: true },
     ],
+    charts: [chart],
     rows: blocks.flatMap(({ inputs, stages }) =>
-      stages.map((stage) => [
-        inputs.block,
-        STAGE_NAMES[stage.stage][language],
-        stage.confidence,
-        stage.clusters.likely,
-        ...(["low", "likely", "high"] as const).map((end) => vineCropIn(stage.perVine[end], units).value),
-        ...(["low", "likely", "high"] as const).map((end) =>
-          stage.perHectare === undefined ? null : areaCropIn(stage.perHectare[end], units).value,
-        ),
-        ...(["low", "likely", "high"] as const).map((end) => blockCropIn(stage.block[end], units).value),
-        stage.spread[0] !== undefined && stage.spread[0].share > 0
-          ? SPREAD_SOURCES[stage.spread[0].source][language]
-          : null,
-      ]),
+      stages.map((stage) => {
+        const crop = (end: "low" | "likely" | "high") => blockCropIn(stage.block[end], units).value;
+        return [
+          inputs.block,
+          STAGE_NAMES[stage.stage][language],
+          stage.confidence,
+          stage.clusters.likely,
+          ...(["low", "likely", "high"] as const).map((end) => vineCropIn(stage.perVine[end], units).value),
+          ...(["low", "likely", "high"] as const).map((end) =>
+            stage.perHectare === undefined ? null : areaCropIn(stage.perHectare[end], units).value,
+          ),
+          ...(["low", "likely", "high"] as const).map(crop),
+          stage.spread[0] !== undefined && stage.spread[0].share > 0
+            ? SPREAD_SOURCES[stage.spread[0].source][language]
+            : null,
+          text("barName", { block: inputs.block, stage: STAGE_NAMES[stage.stage][language] }),
+          crop("likely") - crop("low"),
+          crop("high") - crop("likely"),
+        ];
+      }),
     ),
   };
 }

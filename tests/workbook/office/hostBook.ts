@@ -82,6 +82,31 @@ export interface HostPivot {
   refreshed: number;
 }
 
+export interface HostSeries {
+  name: string;
+  values: HostArea;
+  categories: HostArea | undefined;
+  fill: string;
+  line: string;
+  gapWidth: number;
+}
+
+export interface HostChart {
+  id: string;
+  name: string;
+  type: string;
+  title: string;
+  axis: string;
+  minimum: number | undefined;
+  reversed: boolean;
+  crossing: string;
+  legend: string;
+  /** First and last cell that it covers; where Excel puts it when left out. */
+  from: HostArea | undefined;
+  to: HostArea | undefined;
+  series: HostSeries[];
+}
+
 const COLUMNS = 16384;
 
 export class HostSheet {
@@ -93,6 +118,7 @@ export class HostSheet {
   tables: HostTable[] = [];
   conditionalFormats: HostConditionalFormat[] = [];
   pivots: HostPivot[] = [];
+  charts: HostChart[] = [];
   /** Areas that a formula in their first cell fills. */
   spills: HostArea[] = [];
   visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
@@ -236,6 +262,16 @@ export class HostBook {
       conditionalFormats: sheet.conditionalFormats.map((format) => ({
         ...format,
         areas: format.areas.map(plainArea),
+      })),
+      charts: sheet.charts.map(({ from, to, series, ...chart }) => ({
+        ...chart,
+        from: from && plainArea(from),
+        to: to && plainArea(to),
+        series: series.map(({ values, categories, ...rest }) => ({
+          ...rest,
+          values: plainArea(values),
+          categories: categories && plainArea(categories),
+        })),
       })),
       pivots: sheet.pivots.map(({ name, rows, columns, filters, data }) => ({
         name,

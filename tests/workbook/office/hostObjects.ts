@@ -3,11 +3,13 @@ import {
   type HostArea,
   type HostBook,
   type HostCell,
+  type HostChart,
   type HostConditionalFormat,
   type HostFormat,
   type HostHierarchy,
   type HostName,
   type HostPivot,
+  type HostSeries,
   type HostSheet,
   type HostTable,
   type HostValue,
@@ -157,6 +159,9 @@ class WorksheetObject {
   }
   get PivotTables() {
     return new PivotCollectionObject(this.person, this.there);
+  }
+  get Charts() {
+    return new ChartCollectionObject(this.person, this.there);
   }
   get FreezePanes() {
     const sheet = this.there;
@@ -725,6 +730,184 @@ export class TableObject {
     if (sheet.locked) denied();
     sheet.tables = sheet.tables.filter((other) => other !== this.table);
     return new RangeObject(this.person, this.table.area);
+  }
+}
+
+class ChartCollectionObject extends Collection<ChartObject> {
+  constructor(
+    private readonly person: Person,
+    private readonly sheet: HostSheet,
+  ) {
+    super();
+  }
+  items() {
+    return this.sheet.charts.map((chart) => new ChartObject(this.sheet, chart));
+  }
+  Indexer(key: string) {
+    return this.items().find((item) => item.Id === key) ?? notFound();
+  }
+  GetItem(name: string) {
+    return this.items().find((item) => item.Name === name) ?? notFound();
+  }
+  /** A series for each column, with its first cell as its name, as Excel makes of a column of figures below a text. */
+  Add(type: string, source: RangeObject, seriesBy: string) {
+    if (this.sheet.locked) denied();
+    const { area } = source;
+    if (area.sheet !== this.sheet || area.rows < 2 || seriesBy !== "Columns") invalid();
+    const id = this.person.book.nextId("chart");
+    const chart: HostChart = {
+      id,
+      name: id.replace(/[{}]/g, ""),
+      type,
+      title: "",
+      axis: "",
+      minimum: undefined,
+      reversed: false,
+      crossing: "Automatic",
+      legend: "Right",
+      from: undefined,
+      to: undefined,
+      series: Array.from({ length: area.columns }, (_, c) =>
+        newSeries(String(this.sheet.cell(area.row, area.column + c).value), {
+          ...area,
+          row: area.row + 1,
+          rows: area.rows - 1,
+          column: area.column + c,
+          columns: 1,
+        }),
+      ),
+    };
+    this.sheet.charts.push(chart);
+    return new ChartObject(this.sheet, chart);
+  }
+}
+
+function newSeries(name: string, values: HostArea): HostSeries {
+  return { name, values, categories: undefined, fill: "", line: "", gapWidth: 150 };
+}
+
+class ChartObject {
+  constructor(
+    private readonly sheet: HostSheet,
+    readonly chart: HostChart,
+  ) {}
+  /** A chart that was deleted since the path was made answers as Excel does. */
+  private get there(): HostChart {
+    if (this.sheet.gone || !this.sheet.charts.includes(this.chart)) notFound();
+    return this.chart;
+  }
+  get Id() {
+    return this.there.id;
+  }
+  get Name() {
+    return this.there.name;
+  }
+  set Name(name: string) {
+    this.there.name = name;
+  }
+  get ChartType() {
+    return this.there.type;
+  }
+  get Title() {
+    return textOf(this.there, "title");
+  }
+  get Legend() {
+    const chart = this.there;
+    return {
+      set Position(position: string) {
+        chart.legend = position;
+      },
+      get Position() {
+        return chart.legend;
+      },
+    };
+  }
+  get Axes() {
+    const chart = this.there;
+    return {
+      CategoryAxis: {
+        set ReversePlotOrder(reversed: boolean) {
+          chart.reversed = reversed;
+        },
+        set Position(crossing: string) {
+          chart.crossing = crossing;
+        },
+      },
+      ValueAxis: {
+        set Minimum(minimum: number) {
+          chart.minimum = minimum;
+        },
+        Title: textOf(chart, "axis"),
+      },
+    };
+  }
+  get Series() {
+    return new SeriesCollectionObject(this.there);
+  }
+  SetPosition(from: RangeObject, to: RangeObject) {
+    this.there.from = from.area;
+    this.there.to = to.area;
+  }
+  Delete() {
+    const chart = this.there;
+    if (this.sheet.locked) denied();
+    this.sheet.charts = this.sheet.charts.filter((other) => other !== chart);
+  }
+}
+
+function textOf(chart: HostChart, of: "title" | "axis") {
+  return {
+    set Text(text: string) {
+      chart[of] = text;
+    },
+    get Text() {
+      return chart[of];
+    },
+  };
+}
+
+class SeriesCollectionObject extends Collection<SeriesObject> {
+  constructor(private readonly chart: HostChart) {
+    super();
+  }
+  items() {
+    return this.chart.series.map((series) => new SeriesObject(series));
+  }
+  Indexer(): never {
+    return notFound();
+  }
+  Add(name: string) {
+    const series = newSeries(name, this.chart.series[0].values);
+    this.chart.series.push(series);
+    return new SeriesObject(series);
+  }
+}
+
+class SeriesObject {
+  constructor(private readonly series: HostSeries) {}
+  set GapWidth(width: number) {
+    this.series.gapWidth = width;
+  }
+  SetValues(range: RangeObject) {
+    this.series.values = range.area;
+  }
+  SetXAxisValues(range: RangeObject) {
+    this.series.categories = range.area;
+  }
+  get Format() {
+    const { series } = this;
+    return {
+      Fill: {
+        SetSolidColor: (color: string) => {
+          series.fill = color;
+        },
+      },
+      Line: {
+        set Color(color: string) {
+          series.line = color;
+        },
+      },
+    };
   }
 }
 

@@ -45,6 +45,20 @@ test("figures stand in the sheet's units: 50 clusters of a quarter pound are 12.
   expect(at("Area, likely (tons/acre)")).toBeCloseTo(((43560 / 63) * 12.5) / 2000, 6);
 });
 
+test("the parts of the chart's bars add up to low, likely and high, and every bar has a name of its own", () => {
+  const { headers, rows, charts } = outlookSheet(blocks, "en", "US", "day");
+  const [{ labels, parts }] = charts!;
+  const at = (row: (typeof rows)[number], header: string) => row[headers.indexOf(header)];
+  for (const row of rows) {
+    const [low, toLikely, toHigh] = parts.map((header) => Number(at(row, header)));
+    expect(low).toBe(at(row, "Block, low (tons)"));
+    expect(low + toLikely).toBeCloseTo(Number(at(row, "Block, likely (tons)")), 12);
+    expect(low + toLikely + toHigh).toBeCloseTo(Number(at(row, "Block, high (tons)")), 12);
+    expect(Math.min(low, toLikely, toHigh)).toBeGreaterThanOrEqual(0);
+  }
+  expect(new Set(rows.map((row) => at(row, labels))).size).toBe(rows.length);
+});
+
 test("the same crop in metric units", () => {
   expect(vineCropIn(1, "metric")).toEqual({ value: 1, unit: "kg" });
   expect(blockCropIn(1500, "metric")).toEqual({ value: 1.5, unit: "t" });
