@@ -15,6 +15,8 @@ export interface CountPlan {
   readonly block: string;
   readonly counted: Counted;
   readonly bearingVines: number;
+  /** Places listed as missing over all listed places of the block. */
+  readonly missingShare: number;
   /** Spread between vines, and whether it is the block's own. */
   readonly cv: number;
   readonly cvFrom: "pilot" | "setting";
@@ -40,6 +42,7 @@ export const SMALLEST_PILOT = 5;
  *
  * @param seed the same number draws the same vines again
  * @param vines another number of vines than the calculated one, where a person wants it
+ * @param margin half the range over the mean, a share; left out: that of the Settings sheet
  */
 export function countPlan(
   survey: Survey,
@@ -47,12 +50,12 @@ export function countPlan(
   counted: Counted,
   seed: number,
   vines?: number,
+  margin = Number(survey.settings.get("Margin of a count")),
 ): CountPlan | undefined {
-  const { rows, counts } = bearingVines(survey, block, counted);
+  const { rows, counts, missingShare } = bearingVines(survey, block, counted);
   const all = rows.reduce((sum, row) => sum + row.vines.length, 0);
   if (all === 0) return undefined;
   const setting = (id: string) => Number(survey.settings.get(id));
-  const margin = setting("Margin of a count");
   const confidence = setting("Confidence of ranges");
   const own = counts.length >= SMALLEST_PILOT ? blockMean(counts).cv : undefined;
   const cv = own ?? setting("Spread between vines");
@@ -61,6 +64,7 @@ export function countPlan(
     block,
     counted,
     bearingVines: all,
+    missingShare,
     cv,
     cvFrom: own === undefined ? "setting" : "pilot",
     pilot: counts.length,
@@ -77,9 +81,11 @@ function bearingVines(
   survey: Survey,
   block: string,
   counted: Counted,
-): { rows: RowOfVines[]; counts: number[] } {
+): { rows: RowOfVines[]; counts: number[]; missingShare: number } {
   const rows = new Map<number, Set<number>>();
   const counts: number[] = [];
+  let listed = 0;
+  let missing = 0;
   for (const table of survey.tables("vines")) {
     const blocks = table.column("block")?.codes;
     const rowNumbers = table.column("row")?.numbers;
@@ -89,6 +95,8 @@ function bearingVines(
     const values = table.column(counted)?.numbers;
     for (let index = 0; index < table.rowCount; index++) {
       if (blocks[index] < 0 || wordKey(survey.words.wordOf(blocks[index])) !== wordKey(block)) continue;
+      listed++;
+      if (status && choiceId(status, index) === "missing") missing++;
       if (status && choiceId(status, index) !== "bearing") continue;
       if (!(rowNumbers[index] >= 1 && vineNumbers[index] >= 1)) continue;
       const vines = rows.get(rowNumbers[index]) ?? new Set<number>();
@@ -101,5 +109,6 @@ function bearingVines(
       .sort(([one], [other]) => one - other)
       .map(([row, vines]) => ({ row, vines: [...vines].sort((one, other) => one - other) })),
     counts,
+    missingShare: listed > 0 ? missing / listed : 0,
   };
 }

@@ -19,6 +19,7 @@ import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import type { OutlookState } from "./outlookState";
+import { countView } from "./countView";
 import { figuresView } from "./figuresView";
 import { rangeBar } from "./rangeBar";
 import { scaleEnd } from "./scaleEnd";
@@ -70,7 +71,7 @@ function result(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[])
       options: blocks.map(({ inputs: { block } }) => ({ value: block, label: block })),
       onChoose: (block) => pane.change((state) => ({ ...state, outlook: { ...state.outlook, block } })),
     })}
-    ${blockView(pane, page, chosen)} ${figuresView(pane, page)}`;
+    ${blockView(pane, page, chosen)} ${countView(pane, page, chosen.inputs.block)} ${figuresView(pane, page)}`;
 }
 
 async function write(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[]): Promise<void> {

@@ -2,6 +2,8 @@ import type { Range } from "../../domain/outlook/productRange";
 import type { UnitSystem } from "../../domain/units";
 import type { BlockOutlook } from "../../survey/blockOutlook";
 import type { FarmFigure } from "../../survey/farmFigures";
+import type { Counted, CountPlan } from "../../survey/countPlan";
+import type { Survey } from "../../survey/survey";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { Progress } from "../progress";
 import type { MovedResults } from "../settings/movedResults";
@@ -28,12 +30,28 @@ export interface TakenFigure {
   readonly cells: readonly ChangedCell[];
 }
 
+/** A count that is being planned. */
+export interface PlannedCount {
+  readonly counted: Counted;
+  /** Margin in per cent, as typed. */
+  readonly typed: string;
+  readonly seed: number;
+  readonly block: string;
+  /** Undefined while the margin cannot be read, or when the block lists no bearing vine. */
+  readonly plan?: CountPlan;
+  /** Why there is no plan, as a sentence. */
+  readonly problem?: string;
+}
+
 /** The outlook page as data. */
 export interface OutlookState {
   readonly progress?: Progress;
   readonly blocks?: readonly BlockOutlook[];
   /** Figures that the farm's own harvests propose. */
   readonly figures?: readonly FarmFigure[];
+  /** What the blocks were worked out from. */
+  readonly survey?: Survey;
+  readonly count?: PlannedCount;
   readonly take?: FigureToTake;
   readonly taken?: TakenFigure;
   readonly unitSystem: UnitSystem;

@@ -18,6 +18,8 @@ export async function workOutlook(pane: Pane, signal: AbortSignal): Promise<void
     change({
       blocks: inputs.map((block) => blockOutlook(block, survey.settings, groups)),
       figures: farmFigures(survey),
+      survey,
+      count: undefined,
       unitSystem: survey.unitSystem,
       block: "",
     });

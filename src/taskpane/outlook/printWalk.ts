@@ -1,0 +1,40 @@
+import { html } from "lit";
+import type { CountPlan } from "../../survey/countPlan";
+import { COUNT_PLAN_TEXTS } from "../../texts/countPlan";
+import type { Pane } from "../pane";
+import { printPage } from "../printPage";
+import { writtenDate } from "../writtenDate";
+
+/** Prints the drawn vines in the order of the walk, with room for the count. */
+export async function printWalk(pane: Pane, plan: CountPlan): Promise<void> {
+  const { language } = pane.state;
+  const title = pane.say(COUNT_PLAN_TEXTS.printTitle, { block: plan.block });
+  await printPage(
+    title,
+    language,
+    html`<h1>${title}</h1>
+      <p>${writtenDate(pane.today, language)}. ${pane.say(COUNT_PLAN_TEXTS.drawn, { seed: plan.seed })}</p>
+      <p>${pane.say(COUNT_PLAN_TEXTS.countedBy)} ______________________</p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">${pane.say(COUNT_PLAN_TEXTS.headRow)}</th>
+            <th scope="col">${pane.say(COUNT_PLAN_TEXTS.headVine)}</th>
+            <th scope="col">${pane.say(COUNT_PLAN_TEXTS[plan.counted])}</th>
+            <th scope="col">${pane.say(COUNT_PLAN_TEXTS.headNote)}</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${plan.walk.map(
+            ({ row, vine }) =>
+              html`<tr>
+                <td>${row}</td>
+                <td>${vine}</td>
+                <td></td>
+                <td></td>
+              </tr>`,
+          )}
+        </tbody>
+      </table>`,
+  );
+}
