@@ -110,7 +110,7 @@ export function seasonCells(rows: readonly SeasonRow[], language: Language): Cel
 
 /** Reads a Season sheet back, in any language and order of columns, under any title; rows that are not complete are left out. */
 export function readSeasonCells(cells: readonly (readonly CellValue[])[]): readonly SeasonRow[] {
-  const headerRow = cells.findIndex((row) => placesIn(row) !== undefined);
+  const headerRow = seasonHeadRow(cells);
   const places = headerRow < 0 ? undefined : placesIn(cells[headerRow]);
   if (!places) return [];
   return cells.slice(headerRow + 1).flatMap((cell): SeasonRow[] => {
@@ -122,6 +122,11 @@ export function readSeasonCells(cells: readonly (readonly CellValue[])[]): reado
       ? [{ ...(row as unknown as SeasonRow), block: String(row["block"]).trim() }]
       : [];
   });
+}
+
+/** Index of the row with all heads of a Season sheet; -1 where there is none. */
+export function seasonHeadRow(cells: readonly (readonly CellValue[])[]): number {
+  return cells.findIndex((row) => placesIn(row) !== undefined);
 }
 
 /** Where each column stands, when all of them do. */

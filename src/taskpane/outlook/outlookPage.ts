@@ -23,6 +23,7 @@ import { countView } from "./countView";
 import { figuresView } from "./figuresView";
 import { rangeBar } from "./rangeBar";
 import { scaleEnd } from "./scaleEnd";
+import { seasonsView } from "./seasonsView";
 import { workOutlook } from "./workOutlook";
 
 /** The page that shows what crop the pruning leaves. */
@@ -69,9 +70,15 @@ function result(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[])
       label: pane.say(OUTLOOK_SHEET_TEXTS.block),
       value: chosen.inputs.block,
       options: blocks.map(({ inputs: { block } }) => ({ value: block, label: block })),
-      onChoose: (block) => pane.change((state) => ({ ...state, outlook: { ...state.outlook, block } })),
+      onChoose: (block) =>
+        pane.change((state) => {
+          const { outlook } = state;
+          const seasons = outlook.seasons && { ...outlook.seasons, row: "" };
+          return { ...state, outlook: { ...outlook, block, seasons } };
+        }),
     })}
-    ${blockView(pane, page, chosen)} ${countView(pane, page, chosen.inputs.block)} ${figuresView(pane, page)}`;
+    ${blockView(pane, page, chosen)} ${countView(pane, page, chosen.inputs.block)}
+    ${seasonsView(pane, page, chosen.inputs.block)} ${figuresView(pane, page)}`;
 }
 
 async function write(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[]): Promise<void> {

@@ -3,11 +3,13 @@ import type { UnitSystem } from "../../domain/units";
 import type { BlockOutlook } from "../../survey/blockOutlook";
 import type { FarmFigure } from "../../survey/farmFigures";
 import type { Counted, CountPlan } from "../../survey/countPlan";
+import type { SeasonRow } from "../../survey/seasonRows";
 import type { Survey } from "../../survey/survey";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { Progress } from "../progress";
 import type { MovedResults } from "../settings/movedResults";
 import type { ReadSettings } from "../settings/settingsState";
+import type { KeptSeasons } from "./seasonSheet";
 
 /** A proposed figure that somebody is about to take. */
 export interface FigureToTake {
@@ -43,6 +45,14 @@ export interface PlannedCount {
   readonly problem?: string;
 }
 
+/** This winter's rows of vines, and the winters that the workbook keeps. */
+export interface SeasonsFound {
+  readonly kept: KeptSeasons;
+  readonly now: readonly SeasonRow[];
+  /** Row of the chosen block that is shown; "" for all. */
+  readonly row: string;
+}
+
 /** The outlook page as data. */
 export interface OutlookState {
   readonly progress?: Progress;
@@ -52,6 +62,7 @@ export interface OutlookState {
   /** What the blocks were worked out from. */
   readonly survey?: Survey;
   readonly count?: PlannedCount;
+  readonly seasons?: SeasonsFound;
   readonly take?: FigureToTake;
   readonly taken?: TakenFigure;
   readonly unitSystem: UnitSystem;
