@@ -242,8 +242,8 @@ export const MISTAKES: readonly Mistake[] = [
     code: "dateOutOfSeason",
     sheet: "cordons",
     column: "countedOn",
-    what: "A count of dormant cordons dated in August.",
-    plant: change("cordons", schoolhouse(5, 8), "countedOn", serialDay(2025, 8, 2)),
+    what: "A count of dormant cordons dated in October, before leaf fall.",
+    plant: change("cordons", schoolhouse(5, 8), "countedOn", serialDay(2025, 10, 4)),
   },
   {
     code: "placesDiffer",

@@ -1,4 +1,5 @@
 import { shrunkRatio, shrunkShare, type ShrunkYears } from "../domain/outlook/shrunkYears";
+import { kilogramsFromPounds } from "../domain/units";
 import type { Survey } from "./survey";
 import { VinePlaces } from "./vinePlaces";
 
@@ -25,7 +26,8 @@ export interface FarmFigure {
 /**
  * The farm's own clusters a shoot, budbreak, cluster weight and lag-phase multiplier by cultivar, from the rows of the Harvest
  * sheet, drawn towards the usual value while years are few (shrunkRatio, shrunkShare). A proposal only: nothing is written
- * until a person says so. The multiplier is taken over the whole farm, because the Settings sheet holds one.
+ * until a person says so. What a figure is drawn towards never comes from the farm's own Blocks sheet, so that taking a
+ * proposal does not count the same years again. The multiplier is taken over the whole farm, because the Settings sheet holds one.
  */
 export function farmFigures(survey: Survey): readonly FarmFigure[] {
   const setting = (id: string) => Number(survey.settings.get(id));
@@ -57,8 +59,10 @@ export function farmFigures(survey: Survey): readonly FarmFigure[] {
         writeTo: { column: figure },
       });
     };
-    const ratio = (spread: string) => (years: readonly number[], value: number) =>
-      shrunkRatio(years, { value, yearSpread: setting(spread), farmSpread: farms });
+    const ratio =
+      (spread: string, farmSpread = farms) =>
+      (years: readonly number[], value: number) =>
+        shrunkRatio(years, { value, yearSpread: setting(spread), farmSpread });
     add("clustersPerShoot", setting("Usual clusters a shoot"), ratio("Clusters a shoot, year to year"));
     add("budbreak", setting("Usual budbreak"), (years, value) =>
       shrunkShare(years, {
@@ -67,7 +71,11 @@ export function farmFigures(survey: Survey): readonly FarmFigure[] {
         farmSpread: setting("Budbreak, between farms"),
       }),
     );
-    add("clusterWeight", blockFigure("clusterWeight"), ratio("Cluster weight, year to year"));
+    add(
+      "clusterWeight",
+      kilogramsFromPounds(setting("Usual cluster weight")),
+      ratio("Cluster weight, year to year", setting("Cluster weight, between cultivars")),
+    );
   }
   const all = groups.flatMap(({ codes }) => codes);
   const years = yearsOf(survey, all, (at) => at("clusterWeight") / at("lagWeight"));

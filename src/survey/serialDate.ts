@@ -30,14 +30,18 @@ export function monthOf(serial: number): number {
   return new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).getUTCMonth() + 1;
 }
 
-/** Month in which a season of counts begins: before leaf fall, after the last counts of shoots and clusters. */
-const FIRST_MONTH_OF_SEASON = 7;
+/**
+ * Month in which a season of counts begins: before leaf fall, after the last counts of shoots and clusters and the weighing
+ * at lag phase, 50 to 60 days after bloom. For the northern half of the world; the month is ours.
+ */
+const FIRST_MONTH_OF_SEASON = 10;
 
 /**
  * The winter that a day belongs to, named by the year in which it ends.
  *
  * @example
  * seasonOf(46037) // 2026
+ * seasonOf(45870) // 2025
  */
 export function seasonOf(serial: number): number {
   const year = new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).getUTCFullYear();

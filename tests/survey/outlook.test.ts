@@ -292,6 +292,28 @@ describe("the invented farm's outlook", () => {
     });
   });
 
+  test("taking a proposed figure does not count the same years again", () => {
+    const weights = (blockWeight: number) => {
+      const sheets = {
+        blocks: [
+          ["Block", "Cultivar", "Cluster weight (lb)"],
+          ["North Bench", "Marquette", blockWeight],
+        ],
+        harvest: [
+          ["Block", "Year", "Cluster weight (lb)"],
+          ["North Bench", 2024, 0.2],
+          ["North Bench", 2025, 0.18],
+        ],
+      };
+      return farmFigures(surveyOf(sheets)).find(({ figure }) => figure === "clusterWeight")!;
+    };
+    const first = weights(0.25);
+    const second = weights(first.proposed.value / KILOGRAMS_PER_POUND);
+    expect(second.now).toBeCloseTo(first.proposed.value, 12);
+    expect(second.proposed).toEqual(first.proposed);
+    expect(second.usual).toBeCloseTo(0.25 * KILOGRAMS_PER_POUND, 12);
+  });
+
   test("season rows add up to the staying cordons, and survive the sheet in every language", () => {
     const stays = stayingCordons(decisions);
     const rows = seasonRows(survey, stays);

@@ -89,6 +89,27 @@ export const OUTLOOK_SETTINGS: readonly Setting[] = [
       fr: "Grappes par pousse, pour les parcelles qui n'en donnent pas ; aucun chiffre publié d'un cépage rustique n'a été vu.",
     },
   },
+  {
+    id: "Usual cluster weight",
+    value: 0.25,
+    unit: "lb",
+    source: "ours",
+    least: 0.02,
+    most: 3,
+    meaning: {
+      en: "What the farm's own cluster weights are drawn towards while years are few; no published weight of most cold-hardy cultivars was seen.",
+      es: "Hacia lo que se acercan los pesos de racimo propios mientras hay pocos años; de casi ninguna variedad resistente al frío se vio un peso publicado.",
+      fr: "Vers quoi tendent les poids de grappe de la ferme tant que les années sont peu nombreuses ; presque aucun poids publié d'un cépage rustique n'a été vu.",
+    },
+  },
+  share(
+    "Cluster weight, between cultivars",
+    0.4,
+    "ours",
+    "How far cultivars and farms lie around the usual cluster weight, over it; large, so that the farm's own years soon count.",
+    "Cuánto se apartan variedades y fincas del peso de racimo usual; grande, para que pronto cuenten los años propios.",
+    "De combien cépages et fermes s'écartent du poids de grappe usuel ; grand, pour que comptent vite les années de la ferme.",
+  ),
   share(
     "Clusters a shoot, year to year",
     0.25,

@@ -282,7 +282,7 @@ const CELL_MISTAKES: readonly SeasonMistake[] = [
     row.countedOn = serialOf(random.oneOf([2024, 2025]), random.whole(1, 3), random.whole(1, 28))!;
   }),
   inCordon("dateOutOfSeason", (row, { random }) => {
-    row.countedOn = serialOf(2025, random.whole(7, 10), random.whole(1, 28))!;
+    row.countedOn = serialOf(2025, 10, random.whole(1, 28))!;
   }),
   inCordon(
     "dateOutOfWalkOrder",
