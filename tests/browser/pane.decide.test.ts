@@ -102,6 +102,43 @@ describe("the page on which cordons are decided", () => {
     });
   });
 
+  test("accepts the settled vines of a block after a yes with a name, and takes them back", async () => {
+    pane = await browser.open(COUNTS, { height: 1000 });
+    const fixed = () =>
+      pane.page.evaluate(async () =>
+        (await window.harness.workbook.readSheet("Cordons")).values.slice(1).map((row) => row[11] ?? null),
+      );
+    const before = await fixed();
+    await decide();
+    await pane.page.getByText("Choose a block to accept").waitFor();
+    await pane.choose("decide-block", "North Bench");
+    const progress = pane.page.locator("#accept-progress");
+    expect(await progress.innerText()).toBe(
+      "North Bench: 0 of 2 vines accepted in the sheet, 1 settled and not yet accepted, 1 with a question left.",
+    );
+    await pane.page.locator("#accept-block").click();
+    await pane.page.locator("#accept-yes").waitFor();
+    expect(await pane.page.locator("#accept-would").innerText()).toContain(
+      "Would write in the column Fixed choice: cells 2, vines 1.",
+    );
+    await pane.page.locator("#accept-yes").click();
+    await pane.page.getByText("Write your name or initials first; nothing was written.").waitFor();
+    expect(await fixed()).toEqual(before);
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("decide-accept-ask");
+    await pane.page.locator("#accept-by input").fill("AB");
+    await pane.page.locator("#accept-yes").click();
+    await pane.page.getByText("accepted by AB: vines 1, cells written 2").waitFor();
+    expect(await fixed()).toEqual([null, null, null, "stays", "goes", null, null]);
+    expect(await progress.innerText()).toContain("1 of 2 vines accepted");
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("decide-accepted");
+    await pane.page.locator("#take-back-block").click();
+    await pane.page.getByText("Taken back: 2 cells of North Bench").waitFor();
+    expect(await fixed()).toEqual(before);
+    expect(await pane.page.locator("#take-back-block").count()).toBe(0);
+  });
+
   test("says the next step where no cordon was counted", async () => {
     pane = await browser.open({ Remarks: [["Snow"]] });
     await pane.page.locator("#tab-decide").click();

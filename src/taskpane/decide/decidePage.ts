@@ -33,6 +33,7 @@ import {
   type DecideState,
   type VinesShown,
 } from "./decideState";
+import { acceptView } from "./acceptView";
 import { fixChoice, takeBackChoice } from "./fixChoice";
 import { riskView, turnsView } from "./whatIfView";
 
@@ -77,6 +78,8 @@ async function decide(pane: Pane, signal: AbortSignal): Promise<void> {
       open: new Set(),
       listed: VINES_LISTED,
       last: undefined,
+      accepting: undefined,
+      lastBlock: undefined,
       risk: undefined,
       turns: new Map(),
     });
@@ -147,7 +150,7 @@ function result(
       ],
       onChoose: (block) => changeDecide(pane, { block, listed: VINES_LISTED }),
     })}
-    ${riskView(pane, page, survey, vines)}
+    ${acceptView(pane, page, vines)} ${riskView(pane, page, survey, vines)}
     <fluent-accordion
       @change=${(event: Event) =>
         changeDecide(pane, { open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))) })}

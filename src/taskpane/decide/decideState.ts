@@ -3,10 +3,19 @@ import type { Survey } from "../../survey/survey";
 import type { CountingRisk } from "../../domain/choice/countingRisk";
 import type { Turn } from "../../domain/choice/whatWouldTurn";
 import type { Progress } from "../progress";
+import type { AcceptedBlock } from "./acceptedBlock";
 import type { FixedLast } from "./fixedLast";
 
 /** Which vines are listed. */
 export type VinesShown = "ask" | "lay" | "trunks" | "all";
+
+/** The question before a block is accepted, as answered so far. */
+export interface AcceptQuestion {
+  readonly block: string;
+  readonly by: string;
+  /** True once somebody said yes without a name. */
+  readonly lacking: boolean;
+}
 
 /** The page on which cordons are decided, as data. */
 export interface DecideState {
@@ -23,6 +32,10 @@ export interface DecideState {
   readonly reason: string;
   /** The last decision written, while it can be taken back. */
   readonly last?: FixedLast;
+  /** The question whether the settled vines of a block are to be accepted, while it is open. */
+  readonly accepting?: AcceptQuestion;
+  /** The last block that was accepted, while that can be taken back. */
+  readonly lastBlock?: AcceptedBlock;
   /** How much the decisions of the chosen block hang on counting, once somebody has asked. */
   readonly risk?: { readonly block: string; readonly found: CountingRisk; readonly of: number };
   /** What would turn the decision, by vine, where somebody has asked. */

@@ -1,14 +1,12 @@
 import { chooseCordons } from "../../domain/choice/chooseCordons";
 import { choiceRules } from "../../survey/choice/choiceRules";
-import { plainHeader } from "../../survey/column";
 import type { DecidedVine } from "../../survey/decideSurvey";
-import type { SurveyColumn } from "../../survey/survey";
 import type { Survey } from "../../survey/survey";
 import { DECIDE_TEXTS } from "../../texts/pane";
-import { LANGUAGES, type Language } from "../../texts/language";
 import { OVERRULE_TEXTS } from "../../texts/overrule";
 import { changeCells, type CellChangeWanted } from "../../workbook/actions/changeCells";
 import type { Pane } from "../pane";
+import { choiceWord } from "./choiceWord";
 import { vineKey, type DecideState } from "./decideState";
 
 /**
@@ -122,11 +120,4 @@ function decidedWith(
   );
   const toDecide = { ...vine.toDecide, candidates };
   return { ...vine, toDecide, decision: chooseCordons(toDecide, choiceRules(survey.settings)) };
-}
-
-/** The word for a choice in the language of the column's header. */
-export function choiceWord({ column, header }: SurveyColumn, id: string): string {
-  const language: Language =
-    LANGUAGES.find((one) => plainHeader(column.header[one]) === plainHeader(header)) ?? "en";
-  return column.choices!.find((choice) => choice.id === id)!.word[language];
 }
