@@ -18,6 +18,11 @@ export const OVERRULE_TEXTS = {
     "La feuille {sheet} n'a pas de colonne Remarque, où va la raison. Prochaine étape : écrivez cet en-tête à côté du tableau, puis décidez encore.",
   ),
   takeBack: t("Take back: {cordon} stays", "Deshacer: {cordon} queda", "Annuler : {cordon} reste"),
+  partlyBack: t(
+    "Cells that hold again what they held before: {cells}; left alone, because somebody changed them since: {left}. Next step: decide again.",
+    "Celdas que vuelven a tener lo que tenían: {cells}; sin tocar, porque alguien las cambió después: {left}. Siguiente paso: decida otra vez.",
+    "Cellules qui contiennent de nouveau ce qu'elles avaient : {cells} ; laissées, car quelqu'un les a changées depuis : {left}. Prochaine étape : décidez encore.",
+  ),
   takenBack: t(
     "Taken back: the cells hold what they held before {cordon} was fixed.",
     "Deshecho: las celdas tienen lo que tenían antes de fijar {cordon}.",

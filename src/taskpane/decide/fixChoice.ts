@@ -4,7 +4,7 @@ import type { DecidedVine } from "../../survey/decideSurvey";
 import type { Survey } from "../../survey/survey";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { OVERRULE_TEXTS } from "../../texts/overrule";
-import { changeCells, type CellChangeWanted } from "../../workbook/actions/changeCells";
+import { changeCells, undoChange, type CellChangeWanted } from "../../workbook/actions/changeCells";
 import type { Pane } from "../pane";
 import { choiceWord } from "./choiceWord";
 import { vineKey, type DecideState } from "./decideState";
@@ -66,13 +66,9 @@ export async function fixChoice(
 export async function takeBackChoice(pane: Pane): Promise<void> {
   const { last } = pane.state.decide;
   if (last === undefined) return;
-  const { left } = await changeCells(
-    pane.workbook,
-    last.changed.map(({ before, after: _after, ...place }) => ({ ...place, content: before })),
-    last.changed.map(({ after }) => after),
-  );
+  const { changed, left } = await undoChange(pane.workbook, last.changed);
   if (left.length > 0) {
-    pane.tell("warning", DECIDE_TEXTS.meanwhile);
+    pane.tell("warning", OVERRULE_TEXTS.partlyBack, { cells: changed.length, left: left.length });
     pane.change((state) => ({ ...state, decide: { ...state.decide, last: undefined } }));
     return;
   }

@@ -7,8 +7,9 @@ import {
   vinesToShow,
   type DecideState,
 } from "../../../src/taskpane/decide/decideState";
-import { fixChoice } from "../../../src/taskpane/decide/fixChoice";
+import { fixChoice, takeBackChoice } from "../../../src/taskpane/decide/fixChoice";
 import type { Pane, PaneState } from "../../../src/taskpane/pane";
+import { OVERRULE_TEXTS } from "../../../src/texts/overrule";
 import { DECIDE_TEXTS } from "../../../src/texts/pane";
 import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
 
@@ -86,4 +87,13 @@ test("rows that were sorted meanwhile are not written to", async () => {
   await fixChoice(pane, vines[0], 1);
   expect(told).toEqual([DECIDE_TEXTS.meanwhile]);
   expect((await column(workbook, 10)).slice(1)).toEqual([null, null, null, null, null]);
+});
+
+test("taking back leaves a cell that somebody changed since, and says so", async () => {
+  const { workbook, vines, pane, told } = await decided(["Fixed choice"]);
+  await fixChoice(pane, vines[0], 1);
+  await workbook.writeCells("Cordons", [{ row: 2, column: 11, value: "stays" }]);
+  await takeBackChoice(pane);
+  expect(told).toEqual([DECIDE_TEXTS.fixed, OVERRULE_TEXTS.partlyBack]);
+  expect(await column(workbook, 10)).toEqual(["Fixed choice", "stays", null, null, null, null]);
 });
