@@ -1,4 +1,7 @@
-import { addinAddress, TRIAL_ADDRESS } from "../../webpack.config.js";
+const { addinAddress, TRIAL_ADDRESS } = jest.requireActual<{
+  addinAddress: (given?: string) => string;
+  TRIAL_ADDRESS: string;
+}>("../../webpack.config.js");
 
 describe("the address that the add-in is built for", () => {
   test.each<[string | undefined, string, string]>([
