@@ -27,8 +27,9 @@ export interface TypingOptions {
 }
 
 /**
- * Judges rows of survey tables while they are typed: reads the survey once, then only the changed rows. The survey is
- * read anew when heads, the register of blocks and vines or the settings change.
+ * Judges rows of survey tables while they are typed: reads the survey once, then only the changed rows; what is typed
+ * during that first reading is judged after it. The survey is read anew when heads, the register of blocks and vines or
+ * the settings change.
  *
  * @returns a function that ends the watch
  */
@@ -40,8 +41,14 @@ export async function watchTyping(
     const { survey } = await readTables(workbook, { mapping: await readHeads(workbook) });
     return { survey, judge: rowChecker(survey, { today: options.today }) };
   };
-  let known = await read();
-  let stale = false;
+  const early: CellChange[] = [];
+  let take = (change: CellChange): void => void early.push(change);
+  const endWatch = await workbook.watchCells((change) => take(change));
+  let known = await read().catch(async (failure: unknown) => {
+    await endWatch();
+    throw failure;
+  });
+  let stale = early.length > 0;
   let working = false;
   const waiting = new Map<string, Omit<TypedRow, "findings">>();
 
@@ -65,7 +72,7 @@ export async function watchTyping(
     working = false;
   };
 
-  return workbook.watchCells((change) => {
+  take = (change) => {
     stale ||= changesWhatRowsAreHeldAgainst(known.survey, change);
     if (change.rowCount > ROWS_JUDGED) {
       if (known.survey.allTables.some(({ sheet }) => sheet === change.sheet))
@@ -75,7 +82,9 @@ export async function watchTyping(
     for (let row = change.firstRow; row < change.firstRow + change.rowCount; row += 1)
       waiting.set(`${row} ${change.sheet}`, { sheet: change.sheet, row, by: change.by });
     void work();
-  });
+  };
+  early.forEach((change) => take(change));
+  return endWatch;
 }
 
 function isTableRow(survey: Survey, sheet: string, row: number): boolean {

@@ -35,6 +35,26 @@ test("a changed row is judged, its findings name the cell, and who changed it is
   expect(rows[0].findings.map(({ row: at, columnNumber }) => [at, columnNumber])).toContainEqual([3, 9]);
 });
 
+test("what is typed while the sheets are first read is judged after it", async () => {
+  const workbook = new MemoryWorkbook(COUNTS);
+  const rows: TypedRow[] = [];
+  const large: string[] = [];
+  const watching = watchTyping(workbook, {
+    today: 45350,
+    onRow: (typed) => rows.push(typed),
+    onLargeChange: (sheet) => large.push(sheet),
+    onFailure: (failure) => {
+      throw failure;
+    },
+  });
+  workbook.type("Cordons", 3, 9, 9, "colleague");
+  await watching;
+  await new Promise((done) => setTimeout(done, 50));
+  expect(rows).toMatchObject([{ sheet: "Cordons", row: 3, by: "colleague" }]);
+  expect(rows[0].findings.map(({ columnNumber }) => columnNumber)).toContain(9);
+  expect(large).toEqual([]);
+});
+
 test("only the changed row is read", async () => {
   const { workbook, settled } = await watched(COUNTS);
   const asked: unknown[] = [];
