@@ -5,7 +5,7 @@ import { functionNamed } from "../../src/functions/registry";
 import type { SheetId } from "../../src/survey/column";
 import { SHEETS } from "../../src/survey/sheets";
 import { storedFormula } from "../../src/workbook/storedFormula";
-import type { Farm, FarmRow } from "./inventedFarm";
+import type { Farm, FarmRow } from "./farm";
 import { settingName } from "./settingsSheet";
 import { columnLetters, headerWithUnit, type SurveySheetOptions } from "./surveySheet";
 

@@ -1,13 +1,6 @@
-import type { CellValue } from "../../src/survey/cell";
-import type { SheetId } from "../../src/survey/column";
+import type { Farm, FarmRow } from "./farm";
 import type { RandomSource } from "./randomSource";
 import { settingRows } from "./settingsSheet";
-
-/** One row of a sheet: a cell value per column id of src/survey/sheets.ts. */
-export type FarmRow = Record<string, CellValue>;
-
-/** The rows of every sheet. */
-export type Farm = Record<SheetId, FarmRow[]>;
 
 /** Name of the farm as every sheet and page shows it. */
 export const FARM_NAME = "Larkmoor Bend Vineyard (invented)";

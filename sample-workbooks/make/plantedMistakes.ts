@@ -1,6 +1,7 @@
 import type { CellValue } from "../../src/survey/cell";
 import type { SheetId } from "../../src/survey/column";
-import { serialDay, type Farm, type FarmRow } from "./inventedFarm";
+import type { Farm, FarmRow } from "./farm";
+import { serialDay } from "./inventedFarm";
 
 /** One mistake of the season that is meant to be checked: what it is, and how it gets into the sheets. */
 export interface Mistake {

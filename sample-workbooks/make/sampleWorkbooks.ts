@@ -1,8 +1,9 @@
 import type { WriteOptions } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
 import { SHEETS } from "../../src/survey/sheets";
+import type { Farm } from "./farm";
 import { figuresSheet } from "./figuresSheet";
-import { FARM_NAME, inventedFarm, type Farm } from "./inventedFarm";
+import { FARM_NAME, inventedFarm } from "./inventedFarm";
 import { noticeSheet } from "./noticeSheet";
 import { plantMistakes, type PlantedMistake } from "./plantedMistakes";
 import { randomSource } from "./randomSource";

@@ -3,7 +3,7 @@ import { SOURCES } from "../../src/domain/sources";
 import type { Setting } from "../../src/survey/setting";
 import { SETTINGS } from "../../src/survey/settings";
 import { SHEETS } from "../../src/survey/sheets";
-import type { FarmRow } from "./inventedFarm";
+import type { FarmRow } from "./farm";
 import { surveySheet, type SurveySheetOptions } from "./surveySheet";
 
 /** The rows of the Settings sheet: every figure that changes a result, with its unit, source and meaning beside it. */

@@ -2,7 +2,7 @@ import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
 import { isCellError } from "../../src/survey/cell";
 import type { Column, SheetShape } from "../../src/survey/column";
-import type { FarmRow } from "./inventedFarm";
+import type { FarmRow } from "./farm";
 
 /** Units that a farm writes into the headers, by column kind. */
 const HEADER_UNIT: Readonly<Record<UnitSystem, Partial<Record<Column["kind"], string>>>> = {

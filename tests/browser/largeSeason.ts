@@ -1,4 +1,5 @@
-import { inventedFarm, type Farm, type FarmRow } from "../../sample-workbooks/make/inventedFarm";
+import type { Farm, FarmRow } from "../../sample-workbooks/make/farm";
+import { inventedFarm } from "../../sample-workbooks/make/inventedFarm";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { surveySheet } from "../../sample-workbooks/make/surveySheet";
 import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";

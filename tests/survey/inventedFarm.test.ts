@@ -1,4 +1,5 @@
-import { inventedFarm, type Farm } from "../../sample-workbooks/make/inventedFarm";
+import type { Farm } from "../../sample-workbooks/make/farm";
+import { inventedFarm } from "../../sample-workbooks/make/inventedFarm";
 import { plantMistakes } from "../../sample-workbooks/make/plantedMistakes";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { allFindings } from "../../src/survey/checkSurvey";

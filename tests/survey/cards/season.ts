@@ -1,4 +1,5 @@
-import { inventedFarm, type Farm } from "../../../sample-workbooks/make/inventedFarm";
+import type { Farm } from "../../../sample-workbooks/make/farm";
+import { inventedFarm } from "../../../sample-workbooks/make/inventedFarm";
 import { randomSource } from "../../../sample-workbooks/make/randomSource";
 import type { CellValue } from "../../../src/survey/cell";
 import { readSurvey } from "../../../src/survey/readSurvey";

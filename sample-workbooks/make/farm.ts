@@ -1,0 +1,8 @@
+import type { CellValue } from "../../src/survey/cell";
+import type { SheetId } from "../../src/survey/column";
+
+/** One row of a sheet: a cell value per column id of src/survey/sheets.ts. */
+export type FarmRow = Record<string, CellValue>;
+
+/** The rows of every sheet. */
+export type Farm = Record<SheetId, FarmRow[]>;
