@@ -1,7 +1,7 @@
 import { decideSurvey, type DecidedVine } from "../survey/decideSurvey";
 import type { Survey } from "../survey/survey";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../texts/pane";
-import { readHeads } from "./check/ownHeads";
+import { readHeads } from "../workbook/actions/ownHeads";
 import { readTables } from "./check/readTables";
 import { inSlices } from "./inSlices";
 import type { Pane } from "./pane";

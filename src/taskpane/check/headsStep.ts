@@ -7,7 +7,8 @@ import { choiceField } from "../fields";
 import type { Pane } from "../pane";
 import type { CheckState, HeadsStep } from "./checkState";
 import { lookForTables } from "./lookForTables";
-import { forgetHeads, keepHeads, mappableColumns, openColumns, proposeHeads } from "./ownHeads";
+import { forgetHeads, keepHeads } from "../../workbook/actions/ownHeads";
+import { mappableColumns, openColumns, proposeHeads } from "./ownHeads";
 
 const SHAPES = Object.values(SHEETS).filter(({ id }) => id !== "settings");
 

@@ -2,7 +2,7 @@ import { likelyHeaders } from "../../survey/findTable";
 import type { Survey } from "../../survey/survey";
 import type { Pane } from "../pane";
 import { stopRun, type FoundTable } from "./checkState";
-import { readHeads } from "./ownHeads";
+import { readHeads } from "../../workbook/actions/ownHeads";
 import { readTables } from "./readTables";
 
 /** Finds the survey tables of the workbook and lists them, so that a person can choose sheets or map heads. */

@@ -7,7 +7,7 @@ import { tellOfColleagues } from "../readDecisions";
 import { writeLog } from "../writeLog";
 import { countSeverities, finishRun, stopRun, type CheckProgress, type FoundTable } from "./checkState";
 import { foundTables } from "./lookForTables";
-import { readHeads } from "./ownHeads";
+import { readHeads } from "../../workbook/actions/ownHeads";
 import { readAside } from "../../workbook/actions/setAside";
 import { readTables } from "./readTables";
 

@@ -2,7 +2,7 @@ import { rowChecker, type ChangedRow } from "../../survey/checkRow";
 import type { Finding } from "../../survey/finding";
 import type { Survey } from "../../survey/survey";
 import type { CellChange, SurveyWorkbook } from "../../workbook/surveyWorkbook";
-import { readHeads } from "./ownHeads";
+import { readHeads } from "../../workbook/actions/ownHeads";
 import { readTables } from "./readTables";
 
 /** Rows of one change that are judged at once; a larger one (a paste, a fill) is left to the full check. */

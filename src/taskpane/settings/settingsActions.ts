@@ -1,6 +1,6 @@
 import { settingsTable } from "../../survey/settingsTable";
 import { CHECK_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
-import { readHeads } from "../check/ownHeads";
+import { readHeads } from "../../workbook/actions/ownHeads";
 import { readTables } from "../check/readTables";
 import { inSlices } from "../inSlices";
 import { remember } from "../ownView";

@@ -15,8 +15,14 @@ const PREFIX = "setAside.";
 
 /** The findings that somebody let stand, as the workbook keeps them. */
 export async function readAside(workbook: SurveyWorkbook): Promise<readonly SetAside[]> {
-  const flags = await workbook.readFlags(PREFIX);
-  return [...flags.values()].flatMap((text) => readSetAside(text)).sort((a, b) => a.on.localeCompare(b.on));
+  return asideOfFlags(await workbook.readFlags(PREFIX));
+}
+
+/** The same from all the small facts of a workbook, by key. */
+export function asideOfFlags(flags: ReadonlyMap<string, string>): readonly SetAside[] {
+  return [...flags]
+    .flatMap(([key, text]) => (key.startsWith(PREFIX) ? readSetAside(text) : []))
+    .sort((a, b) => a.on.localeCompare(b.on));
 }
 
 /**

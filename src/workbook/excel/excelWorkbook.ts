@@ -1,5 +1,6 @@
 import type { SheetArea } from "../../survey/sheetArea";
 import { areasOfAddress } from "../address";
+import { FLAG_PREFIX } from "../flagPrefix";
 import { OWN_SHEET_NAME } from "../ownSheet";
 import {
   WorkbookProblem,
@@ -20,8 +21,6 @@ import { WORKING_SHEET_NAME } from "./workingSheet";
 import { writeExcelPivot } from "./writeExcelPivot";
 import { writeExcelCells } from "./writeExcelCells";
 import { writeOwnExcelSheet } from "./writeOwnExcelSheet";
-
-const FLAG_PREFIX = "Cordonbook.";
 
 /** What this copy of Excel can do: Office.context.requirements, or a stand-in. */
 export type SupportsSet = (set: string, version: string) => boolean;

@@ -24,14 +24,14 @@ import {
   removeSheetParts,
   type WorkbookNamespaces,
 } from "./editWorkbook";
-import { flagsXml, readFlags } from "./flagsXml";
+import { flagsXml } from "./flagsXml";
+import { flagsOf, keptFlags } from "./keptFlags";
 import { hasMarks, isProtectedSheet, markStyle, withMarks } from "./markXml";
 import { openPackage, type OpenWorkbook } from "./openWorkbook";
 import { drawingOf, putOwnCharts, removeDrawing } from "./ownCharts";
 import { ownSheetXml, ownTableXml } from "./ownSheetXml";
 import { PackageEditor } from "./packageEditor";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
-import { relationships } from "./relationships";
 import { StyleEditor, type CellLook } from "./styleEditor";
 import { sheetTables, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
 
@@ -189,22 +189,23 @@ export class FileWorkbook implements SurveyWorkbook {
   }
 
   async readFlag(key: string): Promise<string | undefined> {
-    return (await this.flags(new PackageEditor(this.file, this.current, this.limits))).flags.get(key);
+    return (await this.book.readFlags()).get(key);
   }
 
   async readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {
-    const { flags } = await this.flags(new PackageEditor(this.file, this.current, this.limits));
-    return new Map([...flags].filter(([key]) => key.startsWith(prefix)));
+    return new Map([...(await this.book.readFlags())].filter(([key]) => key.startsWith(prefix)));
   }
 
   async writeFlag(key: string, value: string | undefined): Promise<void> {
     const { editor, namespaces } = await this.edit();
-    const { part, flags } = await this.flags(editor);
-    if (flags.get(key) === value) return;
-    if (value === undefined) flags.delete(key);
-    else flags.set(key, value);
-    editor.put(part, flagsXml(flags));
-    if (!editor.source.parts.has(part)) {
+    const kept = await keptFlags(editor.source, this.outline.workbookPart, this.limits);
+    if (flagsOf(kept).get(key) === value) return;
+    const own = new Map(kept.own);
+    if (value !== undefined || kept.ofExcel.has(key)) own.set(key, value);
+    else own.delete(key);
+    const part = kept.part ?? freePart(editor, "customXml/cordonbook{n}.xml");
+    editor.put(part, flagsXml(own));
+    if (kept.part === undefined) {
       await addRelation(editor, this.outline.workbookPart, `${namespaces.relations}/customXml`, part);
       await addContentType(editor, part, PART_TYPES.customXml);
     }
@@ -276,16 +277,6 @@ export class FileWorkbook implements SurveyWorkbook {
     let name = plain;
     for (let n = 2; names.has(name.toLowerCase()); n++) name = `${plain}_${n}`;
     return { id: Math.max(0, ...ids) + 1, name };
-  }
-
-  private async flags(editor: PackageEditor): Promise<{ part: string; flags: Map<string, string> }> {
-    const relations = await relationships(editor.source, this.outline.workbookPart, this.limits);
-    for (const { kind, part } of relations.values()) {
-      if (kind !== "customXml" || !editor.has(part)) continue;
-      const flags = readFlags(await editor.text(part));
-      if (flags) return { part, flags };
-    }
-    return { part: freePart(editor, "customXml/cordonbook{n}.xml"), flags: new Map() };
   }
 
   /** Takes over what an editor made, once it can be read again. */

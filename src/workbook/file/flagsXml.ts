@@ -1,33 +1,61 @@
-import { xmlAttribute, xmlSpans, xmlText } from "./xmlSpans";
+import type { ReadLimits } from "./readLimits";
 import { unescapeText } from "./sharedStrings";
+import type { WorkbookPackage } from "./workbookPackage";
+import { parseXml } from "./xmlParser";
+import { xmlAttribute, xmlText } from "./xmlSpans";
 
 const NAMESPACE = "urn:cordonbook:flags";
 
-/** The small facts that a workbook keeps for the add-in, as a custom XML part. */
-export function flagsXml(flags: ReadonlyMap<string, string>): string {
+/**
+ * The small facts that a workbook file keeps for the add-in, as a custom XML part. A fact without a value says that the
+ * one that Excel keeps under this key counts no longer.
+ */
+export function flagsXml(flags: ReadonlyMap<string, string | undefined>): string {
   const inner = [...flags]
-    .map(([key, value]) => `<flag key="${xmlAttribute(key)}">${xmlText(value)}</flag>`)
+    .map(([key, value]) =>
+      value === undefined
+        ? `<flag key="${xmlAttribute(key)}" gone="1"/>`
+        : `<flag key="${xmlAttribute(key)}">${xmlText(value)}</flag>`,
+    )
     .join("");
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<flags xmlns="${NAMESPACE}">${inner}</flags>`;
 }
 
-/** Facts from such a part; undefined for a custom XML part that is somebody else's. */
-export function readFlags(xml: string): Map<string, string> | undefined {
-  if (!xml.includes(NAMESPACE)) return undefined;
-  const { namespace, spans } = xmlSpans(xml, (path) => path[0] === "flag");
-  if (namespace !== NAMESPACE) return undefined;
-  return new Map(
-    spans.map(({ attributes, openEnd, closeStart }) => [
-      unescapeText(attributes.key ?? ""),
-      unescapeText(plain(xml.slice(openEnd, closeStart))),
-    ]),
+/**
+ * Facts from such a part; undefined for a custom XML part that is somebody else's.
+ *
+ * @throws WorkbookProblem "badXml" for a part that is no XML
+ */
+export async function readFlagsXml(
+  source: WorkbookPackage,
+  part: string,
+  limits: ReadLimits,
+): Promise<Map<string, string | undefined> | undefined> {
+  const flags = new Map<string, string | undefined>();
+  let isOurs = false;
+  let depth = 0;
+  let current: { key: string; value: string; isGone: boolean } | undefined;
+  await parseXml(
+    source.file,
+    part,
+    source.chunks(part),
+    {
+      open: (name, attributes) => {
+        if (depth++ === 0) isOurs = name === "flags" && Object.values(attributes).includes(NAMESPACE);
+        else if (isOurs && depth === 2 && name === "flag")
+          current = { key: unescapeText(attributes.key ?? ""), value: "", isGone: attributes.gone === "1" };
+      },
+      text: (text) => {
+        if (current) current.value += text;
+      },
+      close: () => {
+        depth--;
+        if (depth !== 1 || !current) return;
+        flags.set(current.key, current.isGone ? undefined : unescapeText(current.value));
+        current = undefined;
+      },
+    },
+    limits,
   );
-}
-
-function plain(text: string): string {
-  return text
-    .replace(/&lt;/g, "<")
-    .replace(/&gt;/g, ">")
-    .replace(/&quot;/g, '"')
-    .replace(/&amp;/g, "&");
+  return isOurs ? flags : undefined;
 }

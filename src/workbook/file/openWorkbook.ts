@@ -3,6 +3,7 @@ import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
 import { bytesPackage } from "./bytesPackage";
 import { csvArea, type CsvReading } from "./csvArea";
 import { dateStyles } from "./dateStyles";
+import { flagsOf, keptFlags } from "./keptFlags";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
 import { sharedStrings } from "./sharedStrings";
 import { sheetAreaOfRows } from "./sheetAreaOfRows";
@@ -24,6 +25,8 @@ export interface OpenWorkbook {
   readSheet(sheet: string, options?: ReadOptions): Promise<SheetArea>;
   /** The rows of a sheet in batches, without holding the sheet. */
   rows(sheet: string): AsyncIterable<SheetRow[]>;
+  /** The small facts that the file keeps for the add-in, by key; none in a csv file. */
+  readFlags(): Promise<ReadonlyMap<string, string>>;
   close(): Promise<void>;
 }
 
@@ -81,6 +84,7 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
       return area;
     },
     rows,
+    readFlags: async () => flagsOf(await keptFlags(source, outline.workbookPart, limits)),
     close: () => source.close(),
   };
 }
@@ -140,6 +144,7 @@ export function openCsv(file: string, bytes: Uint8Array, limits: ReadLimits): Op
         formulas: undefined,
       }));
     },
+    readFlags: async () => new Map(),
     close: async () => undefined,
   };
 }
