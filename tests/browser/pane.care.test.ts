@@ -1,4 +1,6 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(30_000);
 
@@ -13,16 +15,7 @@ const BROKEN: Sheets = {
 };
 
 describe("the page for the care of the workbook", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const formulas = () =>
     pane.page.evaluate(async () => {
@@ -33,7 +26,7 @@ describe("the page for the care of the workbook", () => {
   test.each(["light", "dark", "forced"] as const)(
     "shows repairs before they are made in %s",
     async (look) => {
-      pane = await browser.open(BROKEN, { look, height: 1100 });
+      pane = await openPane(BROKEN, { look, height: 1100 });
       await pane.page.locator("#tab-care").click();
       const before = await formulas();
       await pane.page.locator("#look-repairs").click();
@@ -46,7 +39,7 @@ describe("the page for the care of the workbook", () => {
   );
 
   test("repairs, and takes the repair back exactly", async () => {
-    pane = await browser.open(BROKEN);
+    pane = await openPane(BROKEN);
     await pane.page.locator("#tab-care").click();
     const before = await formulas();
     await pane.page.locator("#look-repairs").click();
@@ -63,7 +56,7 @@ describe("the page for the care of the workbook", () => {
   });
 
   test("tests itself and leaves no trace", async () => {
-    pane = await browser.open({ Plan: [["x"]] });
+    pane = await openPane({ Plan: [["x"]] });
     await pane.page.locator("#tab-care").click();
     await pane.page.locator("#self-test").click();
     await pane.page.getByText("Taking the sheet away again").waitFor({ timeout: 20_000 });
@@ -73,7 +66,7 @@ describe("the page for the care of the workbook", () => {
   });
 
   test("writes runs down only where somebody has switched it on", async () => {
-    pane = await browser.open({ Cordons: [["Block", "Row", "Vine", "Side", "Cordon", "Live spurs"]] });
+    pane = await openPane({ Cordons: [["Block", "Row", "Vine", "Side", "Cordon", "Live spurs"]] });
     const names = () => pane.page.evaluate(() => window.harness.workbook.sheetNames());
     const check = async () => {
       await pane.page.locator("#tab-check").click();

@@ -1,4 +1,6 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 const HEAD = [
   "Block",
@@ -32,16 +34,7 @@ const MENDED: Sheets = {
 jest.setTimeout(30_000);
 
 describe("the page that checks the counts", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const selected = () => pane.page.evaluate(() => window.harness.workbook.selectedCell());
   const check = async () => {
@@ -55,7 +48,7 @@ describe("the page that checks the counts", () => {
       .click();
 
   test("lists what is wrong with the counts and goes to the cell by click", async () => {
-    pane = await browser.open(COUNTS, { height: 900 });
+    pane = await openPane(COUNTS, { height: 900 });
     await check();
     expect(await pane.page.locator("#check-result").innerText()).toMatch(/in 4 rows/);
     await pane.picture("check-result");
@@ -72,7 +65,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("goes from finding to finding and to the cell by keyboard alone", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     const { keyboard } = pane.page;
     await pane.reach("check");
     await keyboard.press("Enter");
@@ -88,7 +81,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("filters by words, severity, sheet and counter", async () => {
-    pane = await browser.open(COUNTS, { height: 900 });
+    pane = await openPane(COUNTS, { height: 900 });
     await check();
     await open("Filter");
     await pane.page.locator("#filter-words input").fill("blank north");
@@ -101,7 +94,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("compares with the run before", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await check();
     await pane.page.evaluate(() => {
       window.harness.workbook.type("Cordons", 3, 9, 6);
@@ -116,7 +109,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("writes the findings into a sheet of its own, and again over it", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await check();
     for (let run = 0; run < 2; run += 1) {
       await pane.button("Write Findings sheet").click();
@@ -135,7 +128,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("marks the cells and takes the marks off", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await check();
     await pane.button("Mark cells").click();
     await pane.page.getByText("cells are marked").waitFor();
@@ -149,7 +142,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("sets a finding aside with reason and name, which survives the next check, and takes it back", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await check();
     await open("More live spurs than positions");
     await pane.page.locator(".aside").click();
@@ -172,7 +165,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("leaves the dialog by Escape with nothing written", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await check();
     await open("More live spurs than positions");
     await pane.page.locator(".aside").click();
@@ -189,7 +182,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("says in one sentence why the workbook refused, and changes nothing", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await check();
     await pane.page.evaluate(() => window.harness.workbook.protect("Cordons"));
     await pane.button("Mark cells").click();
@@ -199,7 +192,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("prints a list with a box to tick", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await check();
     await pane.button("Print list").click();
     await pane.page.waitForFunction(() => window.printed !== undefined);
@@ -209,7 +202,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("counts the findings per row and per counter", async () => {
-    pane = await browser.open(COUNTS, { height: 1200 });
+    pane = await openPane(COUNTS, { height: 1200 });
     await check();
     await open("Findings per row");
     await open("Findings per counter");
@@ -222,7 +215,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("finds the survey tables by their headers and leaves a sheet out that a person does not want", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await pane.button("Choose sheets").click();
     const box = pane.box("Cordons: Cordons, 4 rows");
     await box.waitFor();
@@ -239,7 +232,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("says the next step where no table is", async () => {
-    pane = await browser.open({ Remarks: [["Snow on the third day"]] });
+    pane = await openPane({ Remarks: [["Snow on the third day"]] });
     await pane.button("Check counts").click();
     await pane.page.getByText("No survey table was found").waitFor();
     expect(await pane.brokenRules()).toEqual([]);
@@ -247,7 +240,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("reads a sheet under a person's own heads once they are told what these mean", async () => {
-    pane = await browser.open({
+    pane = await openPane({
       Tally: [
         ["Where", "Line", "Plant no.", "Arm side", "Name", "Stem", "Places", "Alive"],
         ["North Bench", 1, 1, "left", "A", 1, 7, 9],
@@ -272,7 +265,7 @@ describe("the page that checks the counts", () => {
   });
 
   test("judges rows while they are typed, once it is switched on, and tells a colleague's from one's own", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await pane.page.locator("#typing").click();
     await pane.page.getByText("Rows changed just now").waitFor();
     await pane.page.evaluate(() => window.harness.workbook.type("Cordons", 2, 9, 12, "colleague"));
@@ -301,7 +294,7 @@ describe("the page that checks the counts", () => {
       i % 10 === 0 ? 9 : 6,
       "AB",
     ]);
-    pane = await browser.open({ Cordons: [HEAD, ...rows] });
+    pane = await openPane({ Cordons: [HEAD, ...rows] });
     await pane.page.evaluate(() => {
       window.steps = new Set();
       const look = () => {
@@ -330,7 +323,7 @@ describe("the page that checks the counts", () => {
   });
 
   test.each(["es", "fr"] as const)("speaks %s", async (language) => {
-    pane = await browser.open(MENDED, { language });
+    pane = await openPane(MENDED, { language });
     await pane.page.locator("#check").click();
     await pane.page.locator("#check-result").waitFor();
     expect(await pane.brokenRules()).toEqual([]);

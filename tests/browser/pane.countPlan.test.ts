@@ -1,5 +1,7 @@
 import tQuantile from "@stdlib/stats-base-dists-t-quantile";
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(60_000);
 
@@ -33,16 +35,7 @@ function leastVines(cv: number, margin: number, all: number, confidence: number)
 }
 
 describe("a plan for counting on the pane", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const plan = async () => {
     await pane.page.locator("#tab-outlook").click();
@@ -62,7 +55,7 @@ describe("a plan for counting on the pane", () => {
     });
 
   test("says how many by the reference, which ones in walk order, and prints them", async () => {
-    pane = await browser.open(REGISTER, { height: 1500 });
+    pane = await openPane(REGISTER, { height: 1500 });
     await plan();
     await pane.page.locator("#count-margin input").fill("15");
     await pane.page.getByText("within 15 %").waitFor();
@@ -96,7 +89,7 @@ describe("a plan for counting on the pane", () => {
   });
 
   test("a tighter margin asks for more vines, another draw for others, and a bad margin for a number", async () => {
-    pane = await browser.open(REGISTER, { height: 1500 });
+    pane = await openPane(REGISTER, { height: 1500 });
     await plan();
     await pane.page.locator("#count-margin input").fill("25");
     await pane.page.getByText("within 25 %").waitFor();
@@ -115,7 +108,7 @@ describe("a plan for counting on the pane", () => {
   });
 
   test("a block without listed vines gets the next step", async () => {
-    pane = await browser.open({ ...REGISTER, Vines: [REGISTER["Vines"][0]] });
+    pane = await openPane({ ...REGISTER, Vines: [REGISTER["Vines"][0]] });
     await plan();
     await pane.page.getByText("lists no bearing vine of Schoolhouse").waitFor();
     expect(await pane.brokenRules()).toEqual([]);

@@ -1,7 +1,9 @@
 import { SHEETS } from "../../src/survey/sheets";
 import type { CellValue } from "../../src/survey/cell";
 import { inventedSeason } from "../survey/cards/season";
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
 
@@ -26,19 +28,10 @@ jest.setTimeout(60_000);
 
 describe("the page that sends the crew out", () => {
   const sheets = seasonSheets();
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
-  const open = async (options: Parameters<PaneBrowser["open"]>[1] = {}) => {
-    pane = await browser.open(sheets, { height: 900, ...options });
+  const open = async (options: Parameters<typeof openPane>[1] = {}) => {
+    pane = await openPane(sheets, { height: 900, ...options });
     await pane.page.locator("#tab-crew").click();
     await pane.page.locator("#make-cards").click();
     await pane.page.locator("#cards-result").waitFor({ timeout: 30_000 });
@@ -84,7 +77,7 @@ describe("the page that sends the crew out", () => {
   });
 
   test("draws a vine to scale and tells it in words", async () => {
-    pane = await browser.open(sheets, { height: 900 });
+    pane = await openPane(sheets, { height: 900 });
     await pane.page.locator("#tab-decide").click();
     await pane.page.locator("#decide").click();
     await pane.page.locator("#decide-result").waitFor({ timeout: 30_000 });

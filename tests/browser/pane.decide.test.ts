@@ -1,4 +1,6 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(30_000);
 
@@ -32,16 +34,7 @@ const COUNTS: Sheets = {
 };
 
 describe("the page on which cordons are decided", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const decide = async () => {
     await pane.page.locator("#tab-decide").click();
@@ -54,7 +47,7 @@ describe("the page on which cordons are decided", () => {
   test.each(["light", "dark", "forced"] as const)(
     "shows what stays, why, and what is cut in %s",
     async (look) => {
-      pane = await browser.open(COUNTS, { look, height: 1000 });
+      pane = await openPane(COUNTS, { look, height: 1000 });
       await decide();
       await openVine("North Bench row 1 vine 1");
       await pane.page.locator(".fix").first().waitFor();
@@ -67,7 +60,7 @@ describe("the page on which cordons are decided", () => {
   );
 
   test("takes a person's decision by keyboard and writes it into the sheet", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await decide();
     await openVine("North Bench row 1 vine 1");
     await pane.page.locator(".fix").last().focus();
@@ -81,7 +74,7 @@ describe("the page on which cordons are decided", () => {
   });
 
   test("writes the Cordon choice sheet, and again over it", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await decide();
     for (let run = 0; run < 2; run += 1) {
       await pane.button("Write Cordon choice sheet").click();
@@ -90,7 +83,7 @@ describe("the page on which cordons are decided", () => {
   });
 
   test("goes to a cordon's cell", async () => {
-    pane = await browser.open(COUNTS);
+    pane = await openPane(COUNTS);
     await decide();
     await openVine("North Bench row 1 vine 1");
     await pane.button("Cordons E3").click();
@@ -103,7 +96,7 @@ describe("the page on which cordons are decided", () => {
   });
 
   test("accepts the settled vines of a block after a yes with a name, and takes them back", async () => {
-    pane = await browser.open(COUNTS, { height: 1000 });
+    pane = await openPane(COUNTS, { height: 1000 });
     const fixed = () =>
       pane.page.evaluate(async () =>
         (await window.harness.workbook.readSheet("Cordons")).values.slice(1).map((row) => row[11] ?? null),
@@ -140,7 +133,7 @@ describe("the page on which cordons are decided", () => {
   });
 
   test("says the next step where no cordon was counted", async () => {
-    pane = await browser.open({ Remarks: [["Snow"]] });
+    pane = await openPane({ Remarks: [["Snow"]] });
     await pane.page.locator("#tab-decide").click();
     await pane.page.locator("#decide").click();
     await pane.page.getByText("Next step: count them on the Cordons sheet").waitFor();

@@ -1,21 +1,13 @@
-import { PaneBrowser, type PanePage } from "./pane/panePage";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(30_000);
 
 describe("the page that explains the functions", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   test("is searched, opened and puts a formula into the selected cell, by keyboard alone", async () => {
-    pane = await browser.open({ Plan: [["prunings"], [3]] }, { height: 900 });
+    pane = await openPane({ Plan: [["prunings"], [3]] }, { height: 900 });
     await pane.page.evaluate(() => window.harness.workbook.selectCell("Plan", 2, 2));
     await pane.page.locator("#tab-check").focus();
     for (let step = 0; step < 10 && (await pane.focused()) !== "tab-functions"; step += 1)
@@ -41,7 +33,7 @@ describe("the page that explains the functions", () => {
   });
 
   test.each(["light", "dark", "forced"] as const)("breaks no rule of axe-core in %s", async (look) => {
-    pane = await browser.open({}, { look, language: "es" });
+    pane = await openPane({}, { look, language: "es" });
     await pane.page.locator("#tab-functions").click();
     await pane.page.locator("fluent-accordion-item button#control").first().click();
     await pane.page.locator(".insert").waitFor();

@@ -1,4 +1,6 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(30_000);
 
@@ -33,16 +35,7 @@ const SEASONS: Sheets = {
 };
 
 describe("the page that shows where spurs are missing", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const count = async () => {
     await pane.page.locator("#tab-gaps").click();
@@ -51,7 +44,7 @@ describe("the page that shows where spurs are missing", () => {
   };
 
   test.each(["light", "dark", "forced"] as const)("shows rows, change and map in %s", async (look) => {
-    pane = await browser.open(SEASONS, { look, height: 1100 });
+    pane = await openPane(SEASONS, { look, height: 1100 });
     await count();
     const table = await pane.page.locator("#row-gaps").innerText();
     expect(table).toContain("North Bench, 3");
@@ -62,7 +55,7 @@ describe("the page that shows where spurs are missing", () => {
   });
 
   test("goes to a row's first cell by keyboard", async () => {
-    pane = await browser.open(SEASONS);
+    pane = await openPane(SEASONS);
     await count();
     await pane.reach("jump");
     await pane.page.keyboard.press("Enter");
@@ -75,7 +68,7 @@ describe("the page that shows where spurs are missing", () => {
   });
 
   test("writes both sheets, and again over them", async () => {
-    pane = await browser.open(SEASONS);
+    pane = await openPane(SEASONS);
     await count();
     for (let run = 0; run < 2; run += 1) {
       await pane.button("Write Row gaps sheet").click();
@@ -92,7 +85,7 @@ describe("the page that shows where spurs are missing", () => {
   });
 
   test("writes a plain table where the host has no PivotTables, and says so", async () => {
-    pane = await browser.open(SEASONS);
+    pane = await openPane(SEASONS);
     await pane.page.locator("#tab-gaps").click();
     await pane.page.locator("#pivot-of-gaps").click();
     await pane.page.getByText("There are no PivotTables here").waitFor();
@@ -100,7 +93,7 @@ describe("the page that shows where spurs are missing", () => {
   });
 
   test("says the next step where nothing was counted", async () => {
-    pane = await browser.open({ Cordons: [HEAD, ["North Bench", 1, 1, "left", "A", 1, 3.5, null, null]] });
+    pane = await openPane({ Cordons: [HEAD, ["North Bench", 1, 1, "left", "A", 1, 3.5, null, null]] });
     await pane.page.locator("#tab-gaps").click();
     await pane.button("Count gaps").click();
     await pane.page.getByText("Next step: count these two columns").waitFor();

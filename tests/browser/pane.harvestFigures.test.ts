@@ -1,4 +1,6 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(60_000);
 
@@ -51,16 +53,7 @@ const picked = (budbreak: number | null): Sheets => ({
 });
 
 describe("what the harvests say, taken into the workbook", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const work = async () => {
     await pane.page.locator("#tab-outlook").click();
@@ -78,7 +71,7 @@ describe("what the harvests say, taken into the workbook", () => {
   // One year weighs as much as the published 2: the spread between farms is set as wide as that between years, so the
   // normal mean with a normal prior on the logarithm (Gelman et al. 2013, section 2.5) is the geometric mean of both.
   test("from counts to a changed setting after harvest, shown first, and back", async () => {
-    pane = await browser.open(SUMMER, { today: SEPTEMBER, height: 1500 });
+    pane = await openPane(SUMMER, { today: SEPTEMBER, height: 1500 });
     await work();
     const before = await likely();
     expect(await pane.page.locator("#farm-figures").count()).toBe(0);
@@ -116,7 +109,7 @@ describe("what the harvests say, taken into the workbook", () => {
   });
 
   test("a figure of a cultivar goes to each of its blocks, and back", async () => {
-    pane = await browser.open(picked(null), { today: SEPTEMBER, height: 1500 });
+    pane = await openPane(picked(null), { today: SEPTEMBER, height: 1500 });
     await work();
     await take("Clusters a shoot (Marquette)");
     await pane.page.getByText("would be written to Blocks G2, G3").waitFor();
@@ -133,7 +126,7 @@ describe("what the harvests say, taken into the workbook", () => {
   });
 
   test("says which head is missing, and writes nothing over a colleague's change", async () => {
-    pane = await browser.open(picked(0.7), { today: SEPTEMBER, height: 1500 });
+    pane = await openPane(picked(0.7), { today: SEPTEMBER, height: 1500 });
     await work();
     await take("Budbreak (Marquette)");
     await pane.page.getByText("The sheet Blocks has no column “Budbreak”").waitFor();

@@ -1,21 +1,16 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 import { sampleSeason } from "./pane/sampleSeason";
 
 jest.setTimeout(60_000);
 
 describe("the page that shows what crop the pruning leaves", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
   let season: Sheets;
   beforeAll(async () => {
-    browser = await PaneBrowser.start();
     season = await sampleSeason("larkmoor-clean");
   }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const work = async () => {
     await pane.page.locator("#tab-outlook").click();
@@ -24,7 +19,7 @@ describe("the page that shows what crop the pruning leaves", () => {
   };
 
   test.each(["light", "dark", "forced"] as const)("shows every stage with its range in %s", async (look) => {
-    pane = await browser.open(season, { look, height: 1700 });
+    pane = await openPane(season, { look, height: 1700 });
     await work();
     expect(await pane.page.locator("#outlook-crop").innerText()).toMatch(
       /^Likely [\d.]+ tons\/acre; [\d.]+ to [\d.]+ in 90/,
@@ -39,7 +34,7 @@ describe("the page that shows what crop the pruning leaves", () => {
   });
 
   test("writes the Outlook sheet, and again over it", async () => {
-    pane = await browser.open(season);
+    pane = await openPane(season);
     await work();
     for (let run = 0; run < 2; run += 1) {
       await pane.button("Write Outlook sheet").click();
@@ -50,7 +45,7 @@ describe("the page that shows what crop the pruning leaves", () => {
   });
 
   test("names what the sheets lack instead of guessing", async () => {
-    pane = await browser.open({
+    pane = await openPane({
       Blocks: [
         ["Block", "Vines", "Row spacing (ft)", "Vine spacing (ft)"],
         ["North Bench", 120, 9, 7],
@@ -64,7 +59,7 @@ describe("the page that shows what crop the pruning leaves", () => {
   });
 
   test("says the next step where there is no block", async () => {
-    pane = await browser.open({ Remarks: [["Snow"]] });
+    pane = await openPane({ Remarks: [["Snow"]] });
     await pane.page.locator("#tab-outlook").click();
     await pane.page.locator("#work-outlook").click();
     await pane.page.getByText("Next step: list your blocks").waitFor();

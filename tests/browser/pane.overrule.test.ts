@@ -1,4 +1,6 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(60_000);
 
@@ -32,13 +34,9 @@ const COUNTS: Sheets = {
 };
 
 describe("overruling an answer", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
   beforeEach(async () => {
-    pane = await browser.open(COUNTS, { height: 1200 });
+    pane = await openPane(COUNTS, { height: 1200 });
     await pane.page.locator("#tab-decide").click();
     await pane.page.locator("#decide").click();
     await pane.page.locator("#decide-result").waitFor();
@@ -49,11 +47,6 @@ describe("overruling an answer", () => {
       .click();
     await pane.page.locator(".overrule").first().waitFor();
   });
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const cells = () =>
     pane.page.evaluate(async () =>

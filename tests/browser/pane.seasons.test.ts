@@ -1,5 +1,7 @@
 import tQuantile from "@stdlib/stats-base-dists-t-quantile";
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(60_000);
 
@@ -54,16 +56,7 @@ function winter(spurs: readonly (readonly number[])[], day: number, trunks: numb
 }
 
 describe("winter against winter", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const work = async () => {
     await pane.page.locator("#tab-outlook").click();
@@ -87,7 +80,7 @@ describe("winter against winter", () => {
     pane.page.evaluate(async () => (await window.harness.workbook.readSheet("Season")).values);
 
   test("keeps each winter, then says the loss a year by the reference and which blocks lie below the floor", async () => {
-    pane = await browser.open(winter(BEFORE, FIRST_WINTER, 2), { height: 1900 });
+    pane = await openPane(winter(BEFORE, FIRST_WINTER, 2), { height: 1900 });
     await work();
     await pane.page.getByText("rows with counts of two winters are too few").waitFor();
     await pane.button("Keep winter 2023 on the Season sheet").click();
@@ -145,7 +138,7 @@ describe("winter against winter", () => {
   });
 
   test("leaves a sheet alone that it would spoil", async () => {
-    pane = await browser.open({ ...winter(BEFORE, FIRST_WINTER, 2), Season: [["Wine list"], ["Rosé"]] });
+    pane = await openPane({ ...winter(BEFORE, FIRST_WINTER, 2), Season: [["Wine list"], ["Rosé"]] });
     await work();
     await pane.page.locator("#keep-season").click();
     await pane.page.getByText("The sheet Season has no table of winters").waitFor();
@@ -154,7 +147,7 @@ describe("winter against winter", () => {
   });
 
   test("writes nothing where a line of an earlier winter cannot be read", async () => {
-    pane = await browser.open(winter(BEFORE, FIRST_WINTER, 2));
+    pane = await openPane(winter(BEFORE, FIRST_WINTER, 2));
     await work();
     await pane.page.locator("#keep-season").click();
     await pane.page.getByText("Winter 2023 stands on the sheet").waitFor();

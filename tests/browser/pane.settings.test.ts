@@ -1,4 +1,6 @@
-import { PaneBrowser, type PanePage, type Sheets } from "./pane/panePage";
+import type { Sheets } from "./pane/harness";
+import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 
 jest.setTimeout(30_000);
 
@@ -31,16 +33,7 @@ const WITH_TABLE: Sheets = {
 };
 
 describe("the page for the figures that change results", () => {
-  let browser: PaneBrowser;
   let pane: PanePage;
-  beforeAll(async () => {
-    browser = await PaneBrowser.start();
-  }, 120_000);
-  afterEach(async () => {
-    expect(pane.problems).toEqual([]);
-    await pane.close();
-  });
-  afterAll(() => browser?.close());
 
   const openFigure = async (name: string) => {
     await pane.page.locator("#tab-settings").click();
@@ -54,7 +47,7 @@ describe("the page for the figures that change results", () => {
     pane.page.evaluate(async (name) => (await window.harness.workbook.readSheet(name)).values, sheet);
 
   test("shows what a change moves before it is kept, then writes value, source, name and day", async () => {
-    pane = await browser.open(WITH_TABLE, { height: 900 });
+    pane = await openPane(WITH_TABLE, { height: 900 });
     await openFigure("Weight of live spurs");
     await pane.page.getByText("Changed by RS, 2023-03-15").waitFor();
     await pane.page.locator("#setting-value input").fill("0.35");
@@ -77,7 +70,7 @@ describe("the page for the figures that change results", () => {
   });
 
   test("goes back to the source's value, shown first", async () => {
-    pane = await browser.open(WITH_TABLE);
+    pane = await openPane(WITH_TABLE);
     await openFigure("Weight of live spurs");
     await pane.page.locator("#setting-by input").fill("JT");
     await pane.button("Back to the source's value").click();
@@ -87,7 +80,7 @@ describe("the page for the figures that change results", () => {
   });
 
   test("refuses a figure outside its limits in one sentence, and a change without a name", async () => {
-    pane = await browser.open(WITH_TABLE);
+    pane = await openPane(WITH_TABLE);
     await openFigure("Weight of live spurs");
     await pane.page.locator("#setting-value input").fill("7");
     await pane.button("Show what moves").click();
@@ -101,7 +94,7 @@ describe("the page for the figures that change results", () => {
   });
 
   test("writes nothing over a colleague's change", async () => {
-    pane = await browser.open(WITH_TABLE);
+    pane = await openPane(WITH_TABLE);
     await openFigure("Weight of live spurs");
     await pane.page.locator("#setting-value input").fill("0.2");
     await pane.page.locator("#setting-by input").fill("JT");
@@ -114,7 +107,7 @@ describe("the page for the figures that change results", () => {
   });
 
   test("makes the table where the workbook has none, and reads it from then on", async () => {
-    pane = await browser.open(CORDONS);
+    pane = await openPane(CORDONS);
     await openFigure("Weight of live spurs");
     await pane.page.getByText("This workbook has no Settings table").waitFor();
     await pane.page.locator("#setting-value input").fill("0.2");
@@ -136,7 +129,7 @@ describe("the page for the figures that change results", () => {
     });
 
   test("copies figures of another workbook, shown first, and takes them back exactly", async () => {
-    pane = await browser.open(WITH_TABLE, { height: 900 });
+    pane = await openPane(WITH_TABLE, { height: 900 });
     await pane.page.locator("#tab-settings").click();
     await pane.button("Read the settings").click();
     await compareWith(
@@ -164,7 +157,7 @@ describe("the page for the figures that change results", () => {
   });
 
   test("copies only what is ticked, and says when there is nothing to copy", async () => {
-    pane = await browser.open(WITH_TABLE, { height: 900 });
+    pane = await openPane(WITH_TABLE, { height: 900 });
     await pane.page.locator("#tab-settings").click();
     await pane.button("Read the settings").click();
     await compareWith("same.csv", "Setting,Value\nWeight of live spurs,0.4\n");
@@ -184,7 +177,7 @@ describe("the page for the figures that change results", () => {
   });
 
   test("brings an older table up to date without changing a value", async () => {
-    pane = await browser.open(
+    pane = await openPane(
       {
         ...CORDONS,
         Settings: [
@@ -219,7 +212,7 @@ describe("the page for the figures that change results", () => {
   });
 
   test.each(["light", "dark", "forced"] as const)("breaks no rule of axe-core in %s", async (look) => {
-    pane = await browser.open(WITH_TABLE, { look, language: "fr" });
+    pane = await openPane(WITH_TABLE, { look, language: "fr" });
     await pane.page.locator("#tab-settings").click();
     await pane.page.locator("#read-settings").click();
     await pane.page.locator('fluent-accordion-item[data-key="choice"] button#control').click();

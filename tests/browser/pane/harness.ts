@@ -1,7 +1,8 @@
 import { mountPane, type MountedPane, type PaneOptions } from "../../../src/taskpane/mountPane";
 import { MemoryWorkbook, type MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
 
-type Sheets = Readonly<Record<string, readonly (readonly MemoryCell[])[]>>;
+/** Cells of each sheet by its name, from A1 on. */
+export type Sheets = Readonly<Record<string, readonly (readonly MemoryCell[])[]>>;
 
 /** What a test reaches inside the page: a pane over a workbook in memory. */
 export interface Harness {

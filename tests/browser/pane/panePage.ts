@@ -1,77 +1,9 @@
 import { mkdir } from "node:fs/promises";
 import path from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
-import { build } from "esbuild";
-import type { Browser, Locator, Page } from "playwright-core";
-import { startChromium } from "../chromium";
-import type { PaneOptions } from "../../../src/taskpane/mountPane";
-import type { MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
-
-export type Sheets = Readonly<Record<string, readonly (readonly MemoryCell[])[]>>;
-export type Look = "light" | "dark" | "forced";
+import type { Locator, Page } from "playwright-core";
 
 const root = path.resolve(__dirname, "../../..");
-
-/** A browser with the pane bundled once; each page that it opens has a pane of 320 px over a workbook in memory. */
-export class PaneBrowser {
-  private constructor(
-    private readonly browser: Browser,
-    private readonly script: string,
-  ) {}
-
-  static async start(): Promise<PaneBrowser> {
-    const bundle = await build({
-      entryPoints: [path.join(__dirname, "harness.ts")],
-      bundle: true,
-      write: false,
-      format: "iife",
-      target: "es2022",
-      tsconfigRaw: { compilerOptions: { target: "ES2022" } },
-    });
-    return new PaneBrowser(await startChromium(), bundle.outputFiles[0].text);
-  }
-
-  /** Opens a page and mounts the pane; anything the page throws or logs as an error is kept in `page.problems`. */
-  async open(
-    sheets: Sheets,
-    { look = "light", ...options }: PaneOptions & { look?: Look; height?: number; width?: number } = {},
-  ): Promise<PanePage> {
-    const context = await this.browser.newContext({
-      viewport: { width: options.width ?? 320, height: options.height ?? 640 },
-      colorScheme: look === "dark" ? "dark" : "light",
-      forcedColors: look === "forced" ? "active" : "none",
-      reducedMotion: "reduce",
-    });
-    const page = await context.newPage();
-    page.setDefaultTimeout(8000);
-    const problems: string[] = [];
-    page.on("pageerror", (problem) => problems.push(String(problem)));
-    page.on("console", (message) => {
-      if (message.type() === "error") problems.push(message.text());
-    });
-    await page.addInitScript(() => {
-      window.print = () => {
-        (window.top as Window).printed = document.body.innerText;
-        window.dispatchEvent(new Event("afterprint"));
-      };
-    });
-    await page.goto("about:blank");
-    await page.setContent(
-      '<!doctype html><html lang="en"><head><title>Pane</title><style>html,body,main{margin:0;block-size:100%}</style></head>' +
-        '<body><main><h1 style="position:absolute;clip-path:inset(50%)">Cordonbook</h1><div id="pane" style="block-size:100%"></div></main></body></html>',
-    );
-    await page.addScriptTag({ content: this.script });
-    await page.evaluate(
-      ([cells, rest]) => window.harness.mount(cells, { language: "en", today: 45350, walk: false, ...rest }),
-      [sheets, options] as const,
-    );
-    return new PanePage(page, problems);
-  }
-
-  close(): Promise<void> {
-    return this.browser.close();
-  }
-}
 
 /** One open page with a pane in it. */
 export class PanePage {

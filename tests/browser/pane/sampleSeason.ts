@@ -1,7 +1,7 @@
 import path from "node:path";
 import { openWorkbookFile } from "../../../src/workbook/file/openWorkbookFile";
 import type { MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
-import type { Sheets } from "./panePage";
+import type { Sheets } from "./harness";
 
 /** The sheets of a committed sample workbook, values only, from A1 on. */
 export async function sampleSeason(name: "larkmoor-clean" | "larkmoor-mistakes"): Promise<Sheets> {

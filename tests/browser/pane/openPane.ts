@@ -1,0 +1,77 @@
+import path from "node:path";
+import { build } from "esbuild";
+import type { Browser } from "playwright-core";
+import type { PaneOptions } from "../../../src/taskpane/mountPane";
+import { startChromium } from "../chromium";
+import type { Sheets } from "./harness";
+import { PanePage } from "./panePage";
+
+export type Look = "light" | "dark" | "forced";
+
+let browser: Browser | undefined;
+let script: string;
+const opened: PanePage[] = [];
+
+/**
+ * Opens a page with a pane of 320 px over a workbook in memory. A test file that imports this has one browser for all
+ * its tests; after each test its pages are closed, and the test fails where one of them threw or logged an error.
+ */
+export async function openPane(
+  sheets: Sheets,
+  { look = "light", ...options }: PaneOptions & { look?: Look; height?: number; width?: number } = {},
+): Promise<PanePage> {
+  const context = await browser!.newContext({
+    viewport: { width: options.width ?? 320, height: options.height ?? 640 },
+    colorScheme: look === "dark" ? "dark" : "light",
+    forcedColors: look === "forced" ? "active" : "none",
+    reducedMotion: "reduce",
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(8000);
+  const problems: string[] = [];
+  page.on("pageerror", (problem) => problems.push(String(problem)));
+  page.on("console", (message) => {
+    if (message.type() === "error") problems.push(message.text());
+  });
+  const pane = new PanePage(page, problems);
+  opened.push(pane);
+  await page.addInitScript(() => {
+    window.print = () => {
+      (window.top as Window).printed = document.body.innerText;
+      window.dispatchEvent(new Event("afterprint"));
+    };
+  });
+  await page.goto("about:blank");
+  await page.setContent(
+    '<!doctype html><html lang="en"><head><title>Pane</title><style>html,body,main{margin:0;block-size:100%}</style></head>' +
+      '<body><main><h1 style="position:absolute;clip-path:inset(50%)">Cordonbook</h1><div id="pane" style="block-size:100%"></div></main></body></html>',
+  );
+  await page.addScriptTag({ content: script });
+  await page.evaluate(
+    ([cells, rest]) => window.harness.mount(cells, { language: "en", today: 45350, walk: false, ...rest }),
+    [sheets, options] as const,
+  );
+  return pane;
+}
+
+beforeAll(async () => {
+  const bundle = await build({
+    entryPoints: [path.join(__dirname, "harness.ts")],
+    bundle: true,
+    write: false,
+    format: "iife",
+    target: "es2022",
+    tsconfigRaw: { compilerOptions: { target: "ES2022" } },
+  });
+  script = bundle.outputFiles[0].text;
+  browser = await startChromium();
+}, 120_000);
+
+afterEach(async () => {
+  const panes = opened.splice(0);
+  const problems = panes.flatMap((pane) => pane.problems);
+  for (const pane of panes) await pane.close();
+  expect(problems).toEqual([]);
+});
+
+afterAll(() => browser?.close());
