@@ -2,10 +2,12 @@ import { checkSurvey, inSheetOrder } from "../survey/checkSurvey";
 import type { Finding, Severity } from "../survey/finding";
 import { findingSentence } from "../survey/findingSentence";
 import { isoDay } from "../survey/serialDate";
+import type { SetAside } from "../survey/setAside";
 import type { Survey } from "../survey/survey";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
 import { say } from "../texts/language";
+import { ASIDE_TEXTS } from "../texts/pane";
 import { csvLine } from "../workbook/csvText";
 import { findingsSheet } from "../workbook/results/findingsSheet";
 import { cellAddress } from "../workbook/address";
@@ -14,6 +16,7 @@ import type { Inputs } from "./readInputs";
 import { readSurveyInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult, type Result } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS, TODAY_OPTION, todayOf } from "./sharedOptions";
+import { sortInputFindings, type AsideFinding } from "./sortInputFindings";
 import { printable, type Terminal } from "./terminal";
 
 const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];
@@ -27,7 +30,11 @@ const ONLY_OPTION: Readonly<Record<string, CommandOption>> = {
   },
 };
 
-/** Checks count sheets: 0 nothing found, 1 findings, 2 a file that cannot be read. */
+const ASIDE_OPTION: Readonly<Record<string, CommandOption>> = {
+  "also-set-aside": { type: "boolean", meaning: OPTION_TEXTS.alsoSetAside },
+};
+
+/** Checks count sheets: 0 nothing found but what was set aside, 1 open findings, 2 a file that cannot be read. */
 export const CHECK_COMMAND: Command = {
   takes: "FILE...",
   summary: COMMAND_LINE.checkSummary,
@@ -37,8 +44,16 @@ export const CHECK_COMMAND: Command = {
     "check season-2026/ --severity wrong --language es",
     "check - --format csv < counts.csv",
     "check season.xlsx --in-place",
+    "check season.xlsx --also-set-aside",
   ],
-  options: { ...FORMAT_OPTION, ...ONLY_OPTION, ...SAVE_OPTIONS, ...TODAY_OPTION, ...READING_OPTIONS },
+  options: {
+    ...FORMAT_OPTION,
+    ...ONLY_OPTION,
+    ...ASIDE_OPTION,
+    ...SAVE_OPTIONS,
+    ...TODAY_OPTION,
+    ...READING_OPTIONS,
+  },
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
@@ -46,24 +61,37 @@ export const CHECK_COMMAND: Command = {
     const { inputs, survey } = await readSurveyInputs(words, options, terminal);
     const all = findingsOf(survey, today, terminal);
     const least = SEVERITIES.indexOf((options.severity as Severity | undefined) ?? "note");
-    const findings = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
+    const wanted = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
+    const { open, aside } = sortInputFindings(wanted, inputs);
     if (isSaved(options))
-      await saveResult(words, resultOf(findings, terminal), "findings", options, terminal);
-    WRITERS[formatOf(options)]({ findings, survey, inputs, terminal });
-    return findings.length === 0 ? 0 : 1;
+      await saveResult(words, resultOf(open, aside, terminal), "findings", options, terminal);
+    const listsAside = Boolean(options["also-set-aside"]);
+    WRITERS[formatOf(options)]({ open, aside, listsAside, survey, inputs, terminal });
+    return open.length === 0 ? 0 : 1;
   },
 };
 
-/** The Findings sheet, and a mark on every cell that a finding is about. */
-function resultOf(findings: readonly Finding[], { language, today }: Terminal): Result {
-  const sheet = findingsSheet(findings, {
+/**
+ * The Findings sheet, findings set aside last with their reason, and a mark on every cell that an open finding is
+ * about.
+ */
+function resultOf(
+  open: readonly Finding[],
+  aside: readonly AsideFinding[],
+  { language, today }: Terminal,
+): Result {
+  const entries = new Map(aside.map(({ finding, entry }) => [finding, entry]));
+  const sheet = findingsSheet([...open, ...entries.keys()], {
     language,
     date: isoDay(today),
     sentence: (finding) => findingSentence(finding, language),
     remedy: ({ code }) => FINDING_TEXTS[code].remedy[language],
-    setAside: () => "",
+    setAside: (finding) => {
+      const entry = entries.get(finding);
+      return entry === undefined ? "" : say(ASIDE_TEXTS.entry, language, { ...entry });
+    },
   });
-  const marks = findings.map(({ sheet: name, row, columnNumber, severity }) => ({
+  const marks = open.map(({ sheet: name, row, columnNumber, severity }) => ({
     sheet: name,
     row,
     column: columnNumber || 1,
@@ -82,7 +110,10 @@ function findingsOf(survey: Survey, today: number, terminal: Terminal): Finding[
 }
 
 interface CheckResult {
-  readonly findings: readonly Finding[];
+  readonly open: readonly Finding[];
+  readonly aside: readonly AsideFinding[];
+  /** True where those set aside are listed too. */
+  readonly listsAside: boolean;
   readonly survey: Survey;
   readonly inputs: Inputs;
   readonly terminal: Terminal;
@@ -105,7 +136,7 @@ function counted(findings: readonly Finding[]): Record<Severity, number> {
   return counts;
 }
 
-function writeText({ findings, survey, inputs, terminal }: CheckResult): void {
+function writeText({ open, aside, listsAside, survey, inputs, terminal }: CheckResult): void {
   const { language } = terminal;
   for (const [file, reading] of inputs.csv)
     terminal.tell(
@@ -118,29 +149,57 @@ function writeText({ findings, survey, inputs, terminal }: CheckResult): void {
         }),
       ),
     );
-  let sheet: string | undefined;
-  for (const finding of findings) {
-    if (finding.sheet !== sheet) {
-      sheet = finding.sheet;
-      terminal.print(printable(sheet));
-    }
-    const severity = say(SEVERITY_TEXTS[finding.severity], language);
-    terminal.print(
-      `  ${findingAddress(finding).padEnd(8)}${severity.padEnd(10)}${printable(findingSentence(finding, language))}`,
+  listFindings(open, terminal);
+  if (listsAside && aside.length > 0) {
+    const reasons = new Map(aside.map(({ finding, entry }) => [finding, entry]));
+    terminal.print(say(COMMAND_LINE.setAsideHeading, language));
+    listFindings([...reasons.keys()], terminal, (finding) =>
+      say(ASIDE_TEXTS.entry, language, { ...reasons.get(finding) }),
     );
   }
   const rows = survey.allTables.reduce((sum, table) => sum + table.rowCount, 0);
   terminal.print(
-    say(COMMAND_LINE[findings.length === 0 ? "checkedClean" : "checked"], language, {
-      ...counted(findings),
+    say(COMMAND_LINE[open.length + aside.length === 0 ? "checkedClean" : "checked"], language, {
+      ...counted(open),
       rows,
       tables: survey.allTables.length,
     }),
   );
+  if (aside.length > 0) terminal.print(say(COMMAND_LINE.setAside, language, { findings: aside.length }));
 }
 
-function writeJson({ findings, survey, inputs, terminal }: CheckResult): void {
+/** Findings below the names of their sheets; what is said of one beside its sentence stands in a line below it. */
+function listFindings(
+  findings: readonly Finding[],
+  { language, print }: Terminal,
+  below?: (finding: Finding) => string,
+): void {
+  let sheet: string | undefined;
+  for (const finding of findings) {
+    if (finding.sheet !== sheet) {
+      sheet = finding.sheet;
+      print(printable(sheet));
+    }
+    const severity = say(SEVERITY_TEXTS[finding.severity], language);
+    print(
+      `  ${findingAddress(finding).padEnd(8)}${severity.padEnd(10)}${printable(findingSentence(finding, language))}`,
+    );
+    if (below) print(`${" ".repeat(20)}${printable(below(finding))}`);
+  }
+}
+
+function writeJson({ open, aside, survey, inputs, terminal }: CheckResult): void {
   const place = (name: string) => inputs.origin.get(name) ?? { file: "", sheet: name };
+  const written = (finding: Finding) => ({
+    code: finding.code,
+    severity: finding.severity,
+    ...place(finding.sheet),
+    row: finding.row,
+    column: finding.column,
+    cell: findingAddress(finding),
+    facts: finding.facts,
+    sentence: findingSentence(finding, terminal.language),
+  });
   const result = {
     files: inputs.files,
     tables: survey.allTables.map((table) => ({
@@ -151,36 +210,36 @@ function writeJson({ findings, survey, inputs, terminal }: CheckResult): void {
     })),
     otherSheets: survey.otherSheets.map(place),
     csv: Object.fromEntries(inputs.csv),
-    counts: counted(findings),
-    findings: findings.map((finding) => ({
-      code: finding.code,
-      severity: finding.severity,
-      ...place(finding.sheet),
-      row: finding.row,
-      column: finding.column,
-      cell: findingAddress(finding),
-      facts: finding.facts,
-      sentence: findingSentence(finding, terminal.language),
+    counts: counted(open),
+    findings: open.map(written),
+    setAside: aside.map(({ finding, entry: { reason, by, on } }) => ({
+      ...written(finding),
+      reason,
+      by,
+      on,
     })),
   };
   terminal.print(JSON.stringify(result, null, 2));
 }
 
-function writeCsv({ findings, inputs, terminal }: CheckResult): void {
-  terminal.print(csvLine(["file", "sheet", "row", "column", "cell", "severity", "code", "sentence"]));
-  for (const finding of findings) {
+function writeCsv({ open, aside, listsAside, inputs, terminal }: CheckResult): void {
+  const head = ["file", "sheet", "row", "column", "cell", "severity", "code", "sentence"];
+  const line = (finding: Finding) => {
     const { file, sheet } = inputs.origin.get(finding.sheet) ?? { file: "", sheet: finding.sheet };
-    terminal.print(
-      csvLine([
-        file,
-        sheet,
-        finding.row,
-        finding.column,
-        findingAddress(finding),
-        finding.severity,
-        finding.code,
-        findingSentence(finding, terminal.language),
-      ]),
-    );
-  }
+    return [
+      file,
+      sheet,
+      finding.row,
+      finding.column,
+      findingAddress(finding),
+      finding.severity,
+      finding.code,
+      findingSentence(finding, terminal.language),
+    ];
+  };
+  const ending = (entry?: SetAside) => (listsAside ? [entry?.reason, entry?.by, entry?.on] : []);
+  terminal.print(csvLine(listsAside ? [...head, "set_aside", "by", "on"] : head));
+  for (const finding of open) terminal.print(csvLine([...line(finding), ...ending()]));
+  if (!listsAside) return;
+  for (const { finding, entry } of aside) terminal.print(csvLine([...line(finding), ...ending(entry)]));
 }

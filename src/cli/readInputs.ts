@@ -1,7 +1,11 @@
 import { readdir, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
+import type { HeaderMapping } from "../survey/findTable";
 import { isSettingsSheet } from "../survey/isSettingsSheet";
 import type { StreamedSheet } from "../survey/readLargeSurvey";
+import type { SetAside } from "../survey/setAside";
+import { headsOfFlags } from "../workbook/actions/ownHeads";
+import { asideOfFlags } from "../workbook/actions/setAside";
 import type { CsvReading } from "../workbook/file/csvArea";
 import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
 import { openWorkbookFile } from "../workbook/file/openWorkbookFile";
@@ -24,6 +28,10 @@ export interface Inputs {
   readonly origin: ReadonlyMap<string, InputSheet>;
   /** What was decided about csv files, by file. */
   readonly csv: ReadonlyMap<string, CsvReading>;
+  /** What people's own column heads mean, as the workbooks keep it, a sheet each. */
+  readonly mapping: readonly HeaderMapping[];
+  /** Findings that people let stand, as each workbook keeps them, by file. */
+  readonly setAside: ReadonlyMap<string, readonly SetAside[]>;
   close(): Promise<void>;
 }
 
@@ -31,7 +39,8 @@ const READABLE = /\.(xlsx|xlsm|csv|tsv)$/i;
 const STANDARD_INPUT = "-";
 
 /**
- * Opens files, folders of files and standard input ("-") as one farm. Sheets that the add-in wrote itself are left out.
+ * Opens files, folders of files and standard input ("-") as one farm, with what their workbooks keep of people's own
+ * column heads and of findings set aside. Sheets that the add-in wrote itself are left out.
  *
  * @throws WorkbookProblem when one of them cannot be read; "noFiles" for a folder without any.
  */
@@ -48,22 +57,37 @@ export async function openInputs(
   const sheets: StreamedSheet[] = [];
   const origin = new Map<string, InputSheet>();
   const csv = new Map<string, CsvReading>();
+  const mapping: HeaderMapping[] = [];
+  const setAside = new Map<string, readonly SetAside[]>();
+  const names = fileNames(files);
   try {
-    for (const path of files) {
+    for (const [index, path] of files.entries()) {
       const book = await open(path, terminal, limits);
       books.push(book);
-      if (book.csv) csv.set(book.file, book.csv);
+      const file = names[index] ?? book.file;
+      const nameOf = (sheet: string) => (files.length > 1 ? `[${file}]${sheet}` : sheet);
+      if (book.csv) csv.set(file, book.csv);
       for (const sheet of countSheets(book)) {
-        const name = files.length > 1 ? `[${book.file}]${sheet}` : sheet;
-        origin.set(name, { file: book.file, sheet });
-        sheets.push({ sheet: name, rows: () => book.rows(sheet) });
+        origin.set(nameOf(sheet), { file, sheet });
+        sheets.push({ sheet: nameOf(sheet), rows: () => book.rows(sheet) });
       }
+      const flags = await book.readFlags();
+      mapping.push(...headsOfFlags(flags).map((heads) => ({ ...heads, sheet: nameOf(heads.sheet) })));
+      setAside.set(file, asideOfFlags(flags));
     }
   } catch (error) {
     await close();
     throw error;
   }
-  return { files, sheets, origin, csv, close };
+  return { files, sheets, origin, csv, mapping, setAside, close };
+}
+
+/** Names of files as messages show them: where two of several folders have the same one, their paths. */
+function fileNames(paths: readonly string[]): (string | undefined)[] {
+  const names = paths.map((path) => (path === STANDARD_INPUT ? undefined : basename(path)));
+  return names.map((name, index) =>
+    name !== undefined && names.indexOf(name) !== names.lastIndexOf(name) ? paths[index] : name,
+  );
 }
 
 async function open(path: string, terminal: Terminal, limits: ReadLimits): Promise<OpenWorkbook> {

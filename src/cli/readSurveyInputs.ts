@@ -9,8 +9,8 @@ import type { Terminal } from "./terminal";
 const ROWS_OF_A_SMALL_FARM = 20_000;
 
 /**
- * Reads a farm's files and the survey in them. Refuses files in which no sheet was recognised, because an empty result
- * would be a lie.
+ * Reads a farm's files and the survey in them, each sheet by the own column heads that its workbook keeps. Refuses files
+ * in which no sheet was recognised, because an empty result would be a lie.
  */
 export async function readSurveyInputs(
   paths: readonly string[],
@@ -18,7 +18,8 @@ export async function readSurveyInputs(
   terminal: Terminal,
 ): Promise<{ inputs: Inputs; survey: Survey }> {
   const inputs = await openInputs(paths, terminal, limitsOf(options));
-  const survey = await readLargeSurvey(inputs.sheets, { unitSystem: unitsOf(options) }, (rows) =>
+  const reading = { unitSystem: unitsOf(options), mapping: inputs.mapping };
+  const survey = await readLargeSurvey(inputs.sheets, reading, (rows) =>
     terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
   ).finally(() => inputs.close());
   if (survey.allTables.length === 0)

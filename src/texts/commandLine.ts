@@ -101,6 +101,16 @@ export const COMMAND_LINE = {
     "Nada que señalar en {rows} filas de {tables} tablas.",
     "Rien à signaler dans {rows} lignes de {tables} tableaux.",
   ),
+  setAside: t(
+    "Set aside in the workbook, so not counted: {findings}. The option --also-set-aside lists them.",
+    "Apartados en el libro y por eso no contados: {findings}. La opción --also-set-aside los enumera.",
+    "Mis de côté dans le classeur, donc pas comptés : {findings}. L'option --also-set-aside les énumère.",
+  ),
+  setAsideHeading: t(
+    "Set aside, with reason, name and day",
+    "Apartados, con motivo, nombre y día",
+    "Mis de côté, avec raison, nom et jour",
+  ),
   csvRead: t(
     "{file}: read as {encoding}, columns apart by {delimiter}, decimal sign {decimal}",
     "{file}: leído como {encoding}, columnas separadas por {delimiter}, signo decimal {decimal}",
@@ -158,6 +168,11 @@ export const OPTION_TEXTS = {
   format: t("how the result is written", "cómo se escribe el resultado", "forme du résultat"),
   language: t("language of the sentences", "idioma de las frases", "langue des phrases"),
   severity: t("leave out what weighs less", "omitir lo que pesa menos", "laisser de côté ce qui pèse moins"),
+  alsoSetAside: t(
+    "list findings set aside in the workbook too",
+    "enumerar también los hallazgos apartados en el libro",
+    "énumérer aussi les constats mis de côté dans le classeur",
+  ),
   farm: t(
     "name of the farm on the first sheet",
     "nombre de la finca en la primera hoja",
