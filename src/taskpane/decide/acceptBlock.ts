@@ -1,20 +1,17 @@
-import { chooseCordons } from "../../domain/choice/chooseCordons";
-import type { CellValue } from "../../survey/cell";
 import { cellName } from "../../survey/cellName";
-import { choiceRules } from "../../survey/choice/choiceRules";
 import type { DecidedVine } from "../../survey/decideSurvey";
-import type { Survey, SurveyTable } from "../../survey/survey";
-import type { SheetArea } from "../../survey/sheetArea";
 import { choiceId } from "../../survey/vinePlaces";
 import { ACCEPT_TEXTS } from "../../texts/accept";
 import { DECIDE_TEXTS } from "../../texts/pane";
-import { changeCells, sameContent, undoChange } from "../../workbook/actions/changeCells";
+import { changeCells, undoChange } from "../../workbook/actions/changeCells";
 import { remember } from "../ownView";
 import type { Pane } from "../pane";
 import { writeLog } from "../writeLog";
 import { acceptPlan } from "./acceptPlan";
+import { cellChangedSince, type HeldRow } from "./cellChangedSince";
 import { choiceWord } from "./choiceWord";
-import { vineKey, type DecideState } from "./decideState";
+import { decidedAnew } from "./decidedAnew";
+import { showVines } from "./showVines";
 
 /**
  * Writes what was decided for all settled vines of a block into the Cordons sheet, in one step or not at all: the rows
@@ -31,7 +28,8 @@ export async function acceptBlock(pane: Pane, block: string, by: string): Promis
     pane.tell("warning", DECIDE_TEXTS.noColumn, { sheet: withoutColumn });
     return;
   }
-  const unlike = await rowChangedSince(pane, vines);
+  const rows = vines.flatMap((vine) => vine.rows.map((_row, place) => wholeRow(vine, place)));
+  const unlike = await cellChangedSince(pane.workbook, rows);
   if (unlike !== undefined) {
     pane.tell("warning", ACCEPT_TEXTS.meanwhile, { ...unlike });
     return;
@@ -47,11 +45,17 @@ export async function acceptBlock(pane: Pane, block: string, by: string): Promis
     pane.tell("warning", ACCEPT_TEXTS.meanwhile, { sheet, cell: cellName(row, column) });
     return;
   }
-  showVines(
-    pane,
-    vines.map((vine) => acceptedVine(result.survey, vine)),
-    { accepting: undefined, last: undefined, lastBlock: { block, changed, vines } },
+  const accepted = vines.map((vine) =>
+    decidedAnew(result.survey, vine, ({ fixedChoice }, place) => {
+      const { verdict } = vine.decision.cordons[place];
+      return fixedChoice ?? (verdict === "ask" ? undefined : verdict);
+    }),
   );
+  showVines(pane, accepted, {
+    accepting: undefined,
+    last: undefined,
+    lastBlock: { block, changed, vines },
+  });
   remember("name", by.trim());
   const facts = { block, vines: vines.length, cells: changed.length, by: by.trim() };
   pane.tell("success", ACCEPT_TEXTS.done, facts);
@@ -82,64 +86,17 @@ export async function takeBackBlock(pane: Pane): Promise<void> {
   );
 }
 
-/** Puts vines in place of those with their names. */
-function showVines(pane: Pane, shown: readonly DecidedVine[], rest: Partial<DecideState>): void {
-  const byKey = new Map(shown.map((vine) => [vineKey(vine), vine]));
-  pane.change((state) => {
-    const { result } = state.decide;
-    if (result === undefined) return state;
-    const vines = result.vines.map((vine) => byKey.get(vineKey(vine)) ?? vine);
-    const turns = new Map([...state.decide.turns].filter(([key]) => !byKey.has(key)));
-    return { ...state, decide: { ...state.decide, ...rest, turns, result: { ...result, vines } } };
-  });
-}
-
-/** The vine with everything that was decided as fixed choices. */
-function acceptedVine(survey: Survey, vine: DecidedVine): DecidedVine {
-  const candidates = vine.toDecide.candidates.map((candidate, place) => ({
-    ...candidate,
-    fixedChoice: candidate.fixedChoice ?? (vine.decision.cordons[place].verdict as "stays" | "goes"),
-  }));
-  const toDecide = { ...vine.toDecide, candidates };
-  return { ...vine, toDecide, decision: chooseCordons(toDecide, choiceRules(survey.settings)) };
-}
-
-/** The first cell of these vines that holds something else than what was read; each sheet is read once. */
-async function rowChangedSince(
-  pane: Pane,
-  vines: readonly DecidedVine[],
-): Promise<{ sheet: string; cell: string } | undefined> {
-  const areas = new Map<SurveyTable, SheetArea>();
-  for (const table of new Set(vines.flatMap(({ rows }) => rows.map((row) => row.table))))
-    areas.set(table, await pane.workbook.readSheet(table.sheet));
-  for (const vine of vines)
-    for (let place = 0; place < vine.rows.length; place++) {
-      const { table, index } = vine.rows[place];
-      const row = table.sheetRow(index);
-      const area = areas.get(table)!;
-      const cells = area.values[row - area.firstRow] ?? [];
-      for (const { column, value } of heldCells(vine, place)) {
-        const now = cells[column - area.firstColumn] ?? null;
-        if (!sameContent({ value }, { value: now }))
-          return { sheet: table.sheet, cell: cellName(row, column) };
-      }
-    }
-  return undefined;
-}
-
-/** What the cells of a row should hold: what was read, or what a person has fixed on this page since. */
-function heldCells(
-  vine: DecidedVine,
-  place: number,
-): { readonly column: number; readonly value: CellValue }[] {
+/** A row with all its cells: what was read, or what a person has fixed on this page since. */
+function wholeRow(vine: DecidedVine, place: number): HeldRow {
   const { table, index } = vine.rows[place];
   const { fixedChoice } = vine.toDecide.candidates[place];
   const fixed = table.column("fixedChoice");
   const fixedSince =
     fixed !== undefined && fixedChoice !== undefined && fixedChoice !== choiceId(fixed, index);
-  return table.columns.flatMap((one) => {
+  const cells = table.columns.flatMap((one) => {
     if (fixedSince && one.column.id === "note") return [];
     const value = fixedSince && one === fixed ? choiceWord(one, fixedChoice) : one.raw[index];
     return [{ column: one.sheetColumn, value }];
   });
+  return { table, index, cells };
 }

@@ -1,13 +1,12 @@
-import { chooseCordons } from "../../domain/choice/chooseCordons";
-import { choiceRules } from "../../survey/choice/choiceRules";
 import type { DecidedVine } from "../../survey/decideSurvey";
-import type { Survey } from "../../survey/survey";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { OVERRULE_TEXTS } from "../../texts/overrule";
 import { changeCells, undoChange, type CellChangeWanted } from "../../workbook/actions/changeCells";
 import type { Pane } from "../pane";
+import { cellChangedSince, type HeldRow } from "./cellChangedSince";
 import { choiceWord } from "./choiceWord";
-import { vineKey, type DecideState } from "./decideState";
+import { decidedAnew } from "./decidedAnew";
+import { showVines } from "./showVines";
 
 /**
  * Writes a person's decision into the Cordons sheet: the cordon stays, the others of its side go. The vine is then
@@ -50,15 +49,17 @@ export async function fixChoice(
     );
     wanted.push({ ...at, column: note.sheetColumn, content: { value: words.join("; ") } });
   }
-  if (!(await isAsRead(pane, vine, places))) {
+  const named = places.map((place) => namedRow(vine.rows[place]));
+  if ((await cellChangedSince(pane.workbook, named)) !== undefined) {
     pane.tell("warning", DECIDE_TEXTS.meanwhile);
     return;
   }
   const { changed } = await changeCells(pane.workbook, wanted);
-  showVine(pane, decidedWith(result.survey, vine, places, cordon), {
-    last: { changed, vine, cordon: name },
-    reason: "",
+  const decided = decidedAnew(result.survey, vine, ({ fixedChoice }, place) => {
+    if (!places.includes(place)) return fixedChoice;
+    return place === cordon ? "stays" : "goes";
   });
+  showVines(pane, [decided], { last: { changed, vine, cordon: name }, reason: "" });
   pane.tell("success", DECIDE_TEXTS.fixed, { cordon: name });
 }
 
@@ -72,48 +73,15 @@ export async function takeBackChoice(pane: Pane): Promise<void> {
     pane.change((state) => ({ ...state, decide: { ...state.decide, last: undefined } }));
     return;
   }
-  showVine(pane, last.vine, { last: undefined });
+  showVines(pane, [last.vine], { last: undefined });
   pane.tell("success", OVERRULE_TEXTS.takenBack, { cordon: last.cordon });
 }
 
-/** Puts a vine in place of the one with its name. */
-function showVine(pane: Pane, vine: DecidedVine, rest: Partial<DecideState>): void {
-  pane.change((state) => {
-    const { result } = state.decide;
-    if (result === undefined) return state;
-    const vines = result.vines.map((one) => (vineKey(one) === vineKey(vine) ? vine : one));
-    const turns = new Map([...state.decide.turns].filter(([key]) => key !== vineKey(vine)));
-    return { ...state, decide: { ...state.decide, ...rest, turns, result: { ...result, vines } } };
+/** The row of a cordon with the cells that name it. */
+function namedRow({ table, index }: DecidedVine["rows"][number]): HeldRow {
+  const cells = ["block", "row", "vine", "side", "cordon"].flatMap((id) => {
+    const column = table.column(id);
+    return column === undefined ? [] : [{ column: column.sheetColumn, value: column.raw[index] }];
   });
-}
-
-/** True while the rows still hold the cordons that were read: a sheet that was sorted meanwhile is not written to. */
-async function isAsRead(pane: Pane, vine: DecidedVine, places: readonly number[]): Promise<boolean> {
-  for (const place of places) {
-    const { table, index } = vine.rows[place];
-    const row = table.sheetRow(index);
-    const area = await pane.workbook.readSheet(table.sheet, { rows: { first: row, count: 1 } });
-    const same = ["block", "row", "vine", "side", "cordon"].every((id) => {
-      const column = table.column(id);
-      if (column === undefined) return true;
-      return (area.values[0]?.[column.sheetColumn - area.firstColumn] ?? null) === column.raw[index];
-    });
-    if (!same) return false;
-  }
-  return true;
-}
-
-function decidedWith(
-  survey: Survey,
-  vine: DecidedVine,
-  places: readonly number[],
-  cordon: number,
-): DecidedVine {
-  const candidates = vine.toDecide.candidates.map((candidate, place) =>
-    places.includes(place)
-      ? { ...candidate, fixedChoice: place === cordon ? ("stays" as const) : ("goes" as const) }
-      : candidate,
-  );
-  const toDecide = { ...vine.toDecide, candidates };
-  return { ...vine, toDecide, decision: chooseCordons(toDecide, choiceRules(survey.settings)) };
+  return { table, index, cells };
 }

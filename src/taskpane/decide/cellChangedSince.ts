@@ -1,0 +1,48 @@
+import type { CellValue } from "../../survey/cell";
+import { cellName } from "../../survey/cellName";
+import type { SheetArea } from "../../survey/sheetArea";
+import type { SurveyTable } from "../../survey/survey";
+import { sameContent } from "../../workbook/actions/changeCells";
+import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
+
+/** A row of a table that was read, and what some of its cells should still hold. */
+export interface HeldRow {
+  readonly table: SurveyTable;
+  readonly index: number;
+  /** Sheet columns from 1, with the value of each. */
+  readonly cells: readonly { readonly column: number; readonly value: CellValue }[];
+}
+
+/**
+ * The first cell of these rows that no longer holds what it should, undefined where all do: asked before writing, so
+ * that rows which were sorted or edited since they were read are not written to. Each sheet is read once.
+ */
+export async function cellChangedSince(
+  workbook: SurveyWorkbook,
+  rows: readonly HeldRow[],
+): Promise<{ sheet: string; cell: string } | undefined> {
+  const areas = new Map<string, SheetArea>();
+  for (const sheet of new Set(rows.map(({ table }) => table.sheet)))
+    areas.set(sheet, await workbook.readSheet(sheet, { rows: stretchOf(rows, sheet) }));
+  for (const { table, index, cells } of rows) {
+    const { sheet } = table;
+    const area = areas.get(sheet)!;
+    const row = table.sheetRow(index);
+    for (const { column, value } of cells) {
+      const now = area.values[row - area.firstRow]?.[column - area.firstColumn] ?? null;
+      if (!sameContent({ value }, { value: now })) return { sheet, cell: cellName(row, column) };
+    }
+  }
+  return undefined;
+}
+
+/** The stretch of sheet rows in which the rows of one sheet lie. */
+function stretchOf(rows: readonly HeldRow[], sheet: string): { first: number; count: number } {
+  let [first, last] = [Infinity, 0];
+  for (const { table, index } of rows) {
+    if (table.sheet !== sheet) continue;
+    first = Math.min(first, table.sheetRow(index));
+    last = Math.max(last, table.sheetRow(index));
+  }
+  return { first, count: last - first + 1 };
+}

@@ -1,0 +1,24 @@
+import { chooseCordons } from "../../domain/choice/chooseCordons";
+import { choiceRules } from "../../survey/choice/choiceRules";
+import type { DecidedVine } from "../../survey/decideSurvey";
+import type { Survey } from "../../survey/survey";
+
+type Candidate = DecidedVine["toDecide"]["candidates"][number];
+
+/**
+ * The vine decided anew with fixed choices.
+ *
+ * @param fixedChoice the fixed choice of each cordon, by its place among the vine's cordons; undefined for none
+ */
+export function decidedAnew(
+  survey: Survey,
+  vine: DecidedVine,
+  fixedChoice: (candidate: Candidate, place: number) => Candidate["fixedChoice"],
+): DecidedVine {
+  const candidates = vine.toDecide.candidates.map((candidate, place) => ({
+    ...candidate,
+    fixedChoice: fixedChoice(candidate, place),
+  }));
+  const toDecide = { ...vine.toDecide, candidates };
+  return { ...vine, toDecide, decision: chooseCordons(toDecide, choiceRules(survey.settings)) };
+}
