@@ -55,8 +55,10 @@ function placeInWords(finding: Finding, language: Language, facts: TextFacts): s
 function shownFacts(finding: Finding, language: Language): TextFacts {
   const facts: Record<string, TextFacts[string]> = { column: columnName(finding.column), ...finding.facts };
   for (const name of CHOICE_FACTS) if (name in facts) facts[name] = choiceWords(facts[name], language);
-  if (typeof facts["unit"] === "string")
-    facts["unit"] = facts["unit"] === "" || facts["unit"] === "share" ? "" : `\u00a0${facts["unit"]}`;
+  for (const name of ["unit", "otherUnit"]) {
+    const unit = facts[name];
+    if (typeof unit === "string") facts[name] = unit === "" || unit === "share" ? "" : `\u00a0${unit}`;
+  }
   if (typeof facts["otherSheet"] === "string" && facts["otherSheet"] !== "")
     facts["otherSheet"] = say(FINDING_PLACES.otherSheet, language, { name: facts["otherSheet"] });
   if (typeof facts["columnId"] === "string")

@@ -1,7 +1,7 @@
 import { isBlank, type CellValue } from "./cell";
-import type { Setting, SettingValues } from "./setting";
+import { isSameFigure, type Setting, type SettingValues } from "./setting";
 import { SETTINGS } from "./settings";
-import type { SettingProblem, SurveyTable } from "./survey";
+import type { SettingProblem, SettingRow, SurveyTable } from "./survey";
 import { unitNamed } from "./unit";
 import { wordKey } from "./words";
 
@@ -12,7 +12,9 @@ export type Taken = { value: number | string } | { reason: SettingProblem["reaso
 
 /**
  * The figures in force: those of the Settings sheets where they can be used, the defaults for all others. A blank
- * value keeps the default. A value in another unit of the same kind is converted.
+ * value keeps the default. A value in another unit of the same kind is converted. The first row of a setting counts;
+ * another row is a problem within the same sheet, and in another sheet (several files as one farm each have their own)
+ * where its value is another one.
  */
 export function readSettings(tables: readonly SurveyTable[]): {
   settings: SettingValues;
@@ -20,7 +22,7 @@ export function readSettings(tables: readonly SurveyTable[]): {
 } {
   const settings = new Map<string, number | string>(SETTINGS.map((setting) => [setting.id, setting.value]));
   const problems: SettingProblem[] = [];
-  const seen = new Set<string>();
+  const inForce = new Map<string, SettingRow>();
   for (const table of tables) {
     const names = table.column("setting");
     const values = table.column("value");
@@ -39,13 +41,17 @@ export function readSettings(tables: readonly SurveyTable[]): {
       const value = values.raw[i];
       if (isBlank(value)) continue;
       const taken = takeValue(setting, value, units?.raw[i] ?? null);
-      if ("reason" in taken) problems.push({ ...place, ...at(values), value, ...taken });
-      else if (seen.has(setting.id))
-        problems.push({ ...place, ...at(names), reason: "twice", value, expected: "" });
-      else {
-        seen.add(setting.id);
-        settings.set(setting.id, taken.value);
+      if ("reason" in taken) {
+        problems.push({ ...place, ...at(values), value, ...taken });
+        continue;
       }
+      const unit = isBlank(units?.raw[i]) ? setting.unit : String(units!.raw[i]).trim();
+      const first = inForce.get(setting.id);
+      if (!first) {
+        inForce.set(setting.id, { sheet: table.sheet, sheetRow: table.sheetRow(i), value, unit });
+        settings.set(setting.id, taken.value);
+      } else if (first.sheet === table.sheet || !isSameFigure(settings.get(setting.id)!, taken.value))
+        problems.push({ ...place, ...at(names), reason: "twice", value, expected: "", unit, first });
     }
   }
   return { settings, problems };

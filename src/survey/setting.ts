@@ -17,3 +17,14 @@ export interface Setting {
 
 /** The values in force: the sheet's where it has them, else the defaults. */
 export type SettingValues = ReadonlyMap<string, number | string>;
+
+/**
+ * True for two figures that differ by no more than the arithmetic of a unit conversion.
+ *
+ * @example
+ * isSameFigure(12.7, 5 * 2.54) // true
+ */
+export function isSameFigure(a: number | string, b: number | string): boolean {
+  if (typeof a !== "number" || typeof b !== "number") return a === b;
+  return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+}

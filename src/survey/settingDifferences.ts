@@ -1,3 +1,4 @@
+import { isSameFigure } from "./setting";
 import { SETTINGS } from "./settings";
 import type { SettingEntry, SettingsTable } from "./settingsTable";
 
@@ -39,7 +40,7 @@ export function settingDifferences(
       here: sideHere.get(id) ?? byDefault,
       there: sideThere.get(id) ?? byDefault,
     };
-    return isSame(difference.here.value, difference.there.value) ? [] : [difference];
+    return isSameFigure(difference.here.value, difference.there.value) ? [] : [difference];
   });
 }
 
@@ -56,10 +57,4 @@ function sidesOf(table: SettingsTable | undefined): Map<string, SettingSide> {
 function sideOf({ setting, taken, changedBy, changedOn }: SettingEntry): SettingSide | undefined {
   if (setting === undefined || taken === undefined || !("value" in taken)) return undefined;
   return { value: taken.value, from: "sheet", changedBy, changedOn };
-}
-
-/** Two figures that differ by no more than the arithmetic of a unit conversion are the same. */
-function isSame(a: number | string, b: number | string): boolean {
-  if (typeof a !== "number" || typeof b !== "number") return a === b;
-  return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 }

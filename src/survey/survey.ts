@@ -102,4 +102,16 @@ export interface SettingProblem {
   readonly setting: string;
   readonly value: CellValue;
   readonly expected: string;
+  /** For "twice": unit of the value, and the row whose value is in force. */
+  readonly unit?: string;
+  readonly first?: SettingRow;
+}
+
+/** A row of a Settings sheet with a value that is in force. */
+export interface SettingRow {
+  readonly sheet: string;
+  readonly sheetRow: number;
+  /** As the cell has it, in the unit that stands beside it. */
+  readonly value: CellValue;
+  readonly unit: string;
 }

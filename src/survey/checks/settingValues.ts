@@ -1,4 +1,5 @@
 import type { Check, FindingKind } from "../check";
+import type { SettingProblem, SettingRow } from "../survey";
 
 const settingUnknown: FindingKind = { code: "settingUnknown", severity: "note", action: "mendSheet" };
 const settingNotUsable: FindingKind = { code: "settingNotUsable", severity: "wrong", action: "correct" };
@@ -28,8 +29,20 @@ export const SETTING_VALUES: Check = {
           value: typeof problem.value === "object" ? (problem.value?.error ?? "") : problem.value,
           expected: problem.expected,
           reason: problem.reason,
+          ...(problem.first && firstRow(problem, problem.first)),
         });
       }
     };
   },
 };
+
+/** Where the value in force stands and what it is; without a sheet's name where it is in the same sheet. */
+function firstRow({ sheet, unit }: SettingProblem, first: SettingRow) {
+  return {
+    unit: unit ?? "",
+    otherSheet: first.sheet === sheet ? "" : first.sheet,
+    otherRow: first.sheetRow,
+    otherValue: typeof first.value === "object" ? "" : first.value,
+    otherUnit: first.unit,
+  };
+}

@@ -205,15 +205,19 @@ export const CELL_FINDINGS: Readonly<Record<string, FindingText>> = {
   settingTwice: {
     title: t("The same setting twice", "El mismo ajuste dos veces", "Deux fois le même réglage"),
     sentence: t(
-      "“{setting}” stands in the sheet twice; the first value is in force.",
-      "«{setting}» está dos veces en la hoja; rige el primer valor.",
-      "« {setting} » figure deux fois dans la feuille ; la première valeur est en vigueur.",
+      "“{setting}” is {value}{unit} here, and {otherValue}{otherUnit} in row {otherRow} of the sheet{otherSheet}; the latter is in force.",
+      "«{setting}» es {value}{unit} aquí y {otherValue}{otherUnit} en la fila {otherRow} de la hoja{otherSheet}; rige este último valor.",
+      "« {setting} » vaut {value}{unit} ici et {otherValue}{otherUnit} à la ligne {otherRow} de la feuille{otherSheet} ; c'est cette dernière valeur qui est en vigueur.",
     ),
     why: t(
       "Two values for one figure: somebody believes in the other.",
       "Dos valores para una cifra: alguien cuenta con el otro.",
       "Deux valeurs pour un chiffre : quelqu'un croit à l'autre.",
     ),
-    remedy: t("Remove one of the rows.", "Elimine una de las filas.", "Supprimer l'une des lignes."),
+    remedy: t(
+      "Remove one of the rows, or give both the same value where each file keeps its own settings.",
+      "Elimine una de las filas, o dé a ambas el mismo valor si cada archivo lleva sus ajustes.",
+      "Supprimer l'une des lignes, ou donner aux deux la même valeur si chaque fichier garde ses réglages.",
+    ),
   },
 };
