@@ -54,7 +54,7 @@ export function columnName(id: string): string {
 
 /** The metric value, the id of a word, or the text; nothing where the cell cannot be used. */
 function valueOf(column: SurveyColumn, index: number): string | number | null {
-  const cell: CellValue = column.raw[index] ?? null;
+  const cell: CellValue = column.raw.at(index) ?? null;
   if (isBlank(cell) || isCellError(cell)) return null;
   const { kind, choices } = column.column;
   if (kind === "text") return String(cell).trim();

@@ -68,7 +68,7 @@ function placeOf(table: SurveyTable, index: number) {
     if (table.column(id)!.states[index] !== CELL.usable) throw cellRefusal("cordons", table, id, index);
   return {
     blockCode: table.column("block")!.codes[index],
-    block: String(table.column("block")!.raw[index]).trim(),
+    block: String(table.column("block")!.raw.at(index)).trim(),
     row: table.column("row")!.numbers[index],
     vine: table.column("vine")!.numbers[index],
   };

@@ -24,7 +24,7 @@ export function neededColumn(argument: string, table: SurveyTable, id: string): 
 
 /** Refuses the cell of a table, with its row in the range and what stands in it. */
 export function cellRefusal(argument: string, table: SurveyTable, id: string, index: number): Refusal {
-  const cell = table.column(id)?.raw[index] ?? "";
+  const cell = table.column(id)?.raw.at(index) ?? "";
   return new Refusal("invalid", "wrongCell", {
     argument,
     sheet: table.shape.id,

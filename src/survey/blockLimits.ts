@@ -2,7 +2,7 @@ import type { CheckContext } from "./check";
 import { middleAndSpread } from "./middleAndSpread";
 import type { SurveyColumn, SurveyTable } from "./survey";
 import { choiceId, NO_PLACE } from "./vinePlaces";
-import { NO_WORD } from "./words";
+import { valuesByBlock } from "./valuesByBlock";
 
 /** How a column is compared within its block: by difference or by ratio, and the least spread that counts as usual. */
 export interface Measure {
@@ -61,19 +61,12 @@ export function limitsByBlock(
   grown: Uint8Array,
   context: CheckContext,
 ): Map<number, BlockLimits> {
-  const blocks = table.column("block")?.codes ?? new Int32Array(0);
-  const byBlock = new Map<number, number[]>();
   const { numbers } = column;
-  for (let i = 0; i < blocks.length; i++) {
-    const value = numbers[i];
-    if (blocks[i] === NO_WORD || !grown[i] || !(measure.byRatio ? value > 0 : value >= 0)) continue;
-    const values = byBlock.get(blocks[i]);
-    if (values) values.push(value);
-    else byBlock.set(blocks[i], [value]);
-  }
+  const isMeant = measure.byRatio ? (value: number) => value > 0 : (value: number) => value >= 0;
+  const byBlock = valuesByBlock(table, (i) => (grown[i] && isMeant(numbers[i]) ? numbers[i] : NaN));
   const least = context.setting("Unlike its block: least values");
   const times = context.setting("Unlike its block: spread");
-  const all = measure.byRatio ? [...byBlock.values()].flat() : [];
+  const all = measure.byRatio ? [...byBlock.values()].flatMap((values) => [...values]) : [];
   const ofAll = all.length >= least ? limitsOf(all, measure, times) : undefined;
   const limits = new Map<number, BlockLimits>();
   for (const [block, values] of byBlock) {
@@ -83,7 +76,7 @@ export function limitsByBlock(
   return limits;
 }
 
-function limitsOf(values: readonly number[], measure: Measure, times: number): BlockLimits {
+function limitsOf(values: readonly number[] | Float64Array, measure: Measure, times: number): BlockLimits {
   const count = values.length;
   if (measure.byRatio) {
     const middle = middleAndSpread(Float64Array.from(values, Math.log));

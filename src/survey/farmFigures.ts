@@ -116,7 +116,7 @@ function cultivars(survey: Survey): readonly Cultivar[] {
   const groups = new Map<string, Cultivar>();
   for (const [code, { table, index }] of places.blockRows()) {
     const block = survey.words.wordOf(code);
-    const written = table.column("cultivar")?.raw[index];
+    const written = table.column("cultivar")?.raw.at(index);
     const name = typeof written === "string" && written.trim() !== "" ? written.trim() : block;
     const group = groups.get(name.toLowerCase()) ?? { name, codes: [], blocks: [], places };
     groups.set(name.toLowerCase(), group);

@@ -65,7 +65,9 @@ export function gapsOfSurvey(
       const open = openRow(rows, survey, place, table, index);
       open.vines.add(place.vine);
       if (!counts(table, index)) continue;
-      open.cordons.push({ block: open.block, row: open.row, vine: place.vine, ...counted });
+      const indexes = open.cordons.get(table);
+      if (indexes) indexes.push(index);
+      else open.cordons.set(table, [index]);
       const key = cordonKey(index);
       const then = key === undefined ? undefined : before.counts.get(key);
       if (then !== undefined) open.both.push({ now: counted, then });
@@ -91,7 +93,8 @@ interface OpenRow {
   readonly firstCell: SurveyRowGaps["firstCell"];
   /** Every vine of the row with a usable count. */
   readonly vines: Set<number>;
-  readonly cordons: CordonPositions[];
+  /** Indexes of the cordons that count; their figures are read when the row is added up. */
+  readonly cordons: Map<SurveyTable, number[]>;
   readonly both: { readonly now: Counted; readonly then: Counted }[];
 }
 
@@ -110,7 +113,7 @@ function openRow(
       row: place.row,
       firstCell: { sheet: table.sheet, row: table.sheetRow(index) },
       vines: new Set(),
-      cordons: [],
+      cordons: new Map(),
       both: [],
     };
     rows.set(key, open);
@@ -118,7 +121,13 @@ function openRow(
   return open;
 }
 
-function closeRow({ block, row, firstCell, vines, cordons, both }: OpenRow): SurveyRowGaps {
+function closeRow({ block, row, firstCell, vines, cordons: indexes, both }: OpenRow): SurveyRowGaps {
+  const cordons = [...indexes].flatMap(([table, rows]) =>
+    rows.map((index): CordonPositions => {
+      const vine = table.column("vine")!.numbers[index];
+      return { block, row, vine, ...gapsOfCordon(table, index)! };
+    }),
+  );
   const [sums = noCordons(block, row)] = gapsByRow(cordons);
   const byVine = vinesOf(vines, cordons);
   return { ...sums, firstCell, byVine, vinesWithout: vines.size - sums.vines, ...sinceOf(both) };

@@ -1,16 +1,18 @@
-import type { CellValue } from "./cell";
-import { seasonOfTable } from "./readSurvey";
-import type { SurveyColumn, SurveyTable, TotalRow } from "./survey";
+import { isCellError, type CellValue } from "./cell";
+import { GrowingCodes, GrowingNumbers, GrowingRows, GrowingStates } from "./growingLists";
+import { readTextDates, seasonOfTable } from "./readSurvey";
+import type { CellList, Numbers, SurveyColumn, SurveyTable, TotalRow } from "./survey";
 
 /**
- * A table that is read in pieces and held in typed arrays only, so that a million rows take about 160 bytes each. What
- * stood in a cell can still be asked for: numbers are kept as they are, words once for each different one.
+ * A table that is read in pieces and held in typed arrays no wider than its numbers need, so that a million rows take
+ * about 70 bytes each. What stood in a cell can still be asked for: numbers are kept as they are, other cells once for
+ * each different one.
  */
 export class GrowingTable {
   private readonly columns: GrowingColumn[];
   private readonly totals: TotalRow[] = [];
   private readonly formulas = new Map<number, ReadonlyMap<string, string>>();
-  private sheetRows = new Int32Array(INITIAL_ROWS);
+  private readonly sheetRows = new GrowingRows();
   private count = 0;
 
   /** @param first the first piece, whose headers are those of the whole table */
@@ -30,11 +32,10 @@ export class GrowingTable {
     mayHoldFormulas: (index: number) => boolean,
   ): void {
     const rows = piece.rowCount - from;
-    this.sheetRows = grown(this.sheetRows, this.count + rows);
-    for (let i = 0; i < rows; i++) this.sheetRows[this.count + i] = sheetRowOf(from + i);
+    this.sheetRows.add(Array.from({ length: rows }, (_, i) => sheetRowOf(from + i)));
     for (let i = 0; i < rows; i++)
       if (mayHoldFormulas(from + i)) this.keepFormulas(piece, from + i, this.count + i);
-    for (const column of this.columns) column.add(piece.column(column.id)!, from, this.count);
+    for (const column of this.columns) column.add(piece.column(column.id)!, from);
     for (const total of piece.totals)
       this.totals.push({ ...total, rowsBefore: this.count + total.rowsBefore - from });
     this.count += rows;
@@ -50,23 +51,19 @@ export class GrowingTable {
     if (found.size > 0) this.formulas.set(at, found);
   }
 
-  /** The whole table. */
+  /** The whole table; nothing can be added after it. */
   table(): SurveyTable {
     const { first, count, formulas } = this;
-    const noNumbers = new Float64Array(count).fill(NaN);
-    const sheetRows = (this.sheetRows = this.sheetRows.slice(0, count));
-    const columns = this.columns.map((column) => column.whole(count, noNumbers));
+    const noNumbers = new Float32Array(count).fill(NaN);
+    const allUsable = new Uint8Array(count);
+    const columns = this.columns.map((column) => column.whole(count, noNumbers, allUsable));
     const byId = new Map(columns.map((column) => [column.column.id, column]));
     return {
       shape: first.shape,
       sheet: first.sheet,
       headerRow: first.headerRow,
       rowCount: count,
-      sheetRow: (index) => sheetRows[index],
-      indexOfSheetRow: (sheetRow) => {
-        const index = lowerBound(sheetRows, sheetRow);
-        return sheetRows[index] === sheetRow ? index : undefined;
-      },
+      ...rowNumbers(this.sheetRows.whole()),
       columns,
       column: (id) => byId.get(id),
       totals: this.totals,
@@ -81,18 +78,21 @@ export class GrowingTable {
   }
 }
 
-const INITIAL_ROWS = 4096;
-const GROWTH = 1.5;
-
-type Typed = Float64Array | Int32Array | Uint16Array | Uint8Array;
-
-function grown<A extends Typed>(array: A, length: number): A {
-  if (length <= array.length) return array;
-  const larger = new (array.constructor as new (size: number) => A)(
-    Math.max(length, Math.ceil(array.length * GROWTH)),
-  );
-  larger.set(array);
-  return larger;
+/** Sheet rows of the table's rows: a first row and no more where they follow each other without a gap. */
+function rowNumbers(sheetRows: Int32Array): Pick<SurveyTable, "sheetRow" | "indexOfSheetRow"> {
+  const first = sheetRows[0] ?? 0;
+  if (sheetRows.every((row, i) => row === first + i))
+    return {
+      sheetRow: (index) => first + index,
+      indexOfSheetRow: (row) => (row >= first && row < first + sheetRows.length ? row - first : undefined),
+    };
+  return {
+    sheetRow: (index) => sheetRows[index],
+    indexOfSheetRow: (row) => {
+      const index = lowerBound(sheetRows, row);
+      return sheetRows[index] === row ? index : undefined;
+    },
+  };
 }
 
 function lowerBound(sorted: Int32Array, wanted: number): number {
@@ -110,107 +110,95 @@ function lowerBound(sorted: Int32Array, wanted: number): number {
 class GrowingColumn {
   readonly id: string;
   private readonly isNumeric: boolean;
-  private numbers = new Float64Array(0);
-  private states = new Uint8Array(INITIAL_ROWS);
-  private codes = new Int32Array(0);
-  /** Numbers as they stand in the sheet, where the unit makes them differ. */
-  private written = new Float64Array(0);
-  /** Cells of a numeric column that hold no number. */
-  private readonly others = new Map<number, CellValue>();
-  /** Different cells of a column of words, and the number of each row's. */
-  private readonly known = new Map<CellValue, number>();
-  private readonly cells: CellValue[] = [];
-  private cellNumbers: Uint16Array | Int32Array = new Uint16Array(0);
+  private readonly numbers = new GrowingNumbers();
+  private readonly codes = new GrowingCodes();
+  private readonly states = new GrowingStates();
+  private readonly cells: CellPieces;
 
   constructor(private readonly like: SurveyColumn) {
-    this.id = like.column.id;
     const { kind, id } = like.column;
+    this.id = id;
     this.isNumeric = kind !== "text" && kind !== "choice" && id !== "note";
+    this.cells = this.isNumeric && like.perUnit === 1 ? new CellsBesideNumbers() : new DifferentCells();
   }
 
-  add(piece: SurveyColumn, from: number, at: number): void {
-    const rows = piece.states.length - from;
-    this.states = grown(this.states, at + rows);
-    this.states.set(piece.states.subarray(from), at);
-    if (this.isNumeric) this.addNumbers(piece, from, at, rows);
-    else this.addWords(piece, from, at, rows);
+  add(piece: SurveyColumn, from: number): void {
+    this.states.add(piece.states.subarray(from));
+    if (this.isNumeric) this.numbers.add(piece.numbers.subarray(from));
+    this.codes.add(piece.codes.subarray(from));
+    this.cells.add(piece, from);
   }
 
-  /** The column cut to its length, so that nothing is held that is not used. */
-  whole(count: number, noNumbers: Float64Array): SurveyColumn {
-    this.numbers = this.numbers.slice(0, count);
-    this.states = this.states.slice(0, count);
-    this.codes = this.codes.slice(0, count);
-    this.written = this.written.slice(0, count);
-    this.cellNumbers = this.cellNumbers.slice(0, count);
+  /** The column in one; nothing can be added after it. */
+  whole(count: number, noNumbers: Float32Array, allUsable: Uint8Array): SurveyColumn {
+    const numbers = this.isNumeric ? this.numbers.whole() : noNumbers;
+    const { cells } = this;
+    let states = this.states.whole();
+    if (this.like.column.kind === "date" && cells instanceof CellsBesideNumbers && cells.others.size > 0)
+      readTextDates(cells.others, numbers, (states ??= new Uint8Array(count)));
     return {
       ...this.like,
-      numbers: this.isNumeric ? this.numbers : noNumbers,
-      states: this.states,
-      codes: this.codes,
-      raw: cellList(count, this.isNumeric ? (index) => this.number(index) : (index) => this.word(index)),
+      numbers,
+      states: states ?? allUsable,
+      codes: this.codes.whole(),
+      raw: cells.whole(count, numbers),
     };
-  }
-
-  private addNumbers(piece: SurveyColumn, from: number, at: number, rows: number): void {
-    this.numbers = grown(this.numbers, at + rows);
-    this.numbers.set(piece.numbers.subarray(from), at);
-    const converts = this.like.perUnit !== 1;
-    if (converts) this.written = grown(this.written, at + rows);
-    for (let i = 0; i < rows; i++) {
-      const cell = piece.raw[from + i];
-      if (typeof cell === "number") {
-        if (converts) this.written[at + i] = cell;
-      } else if (cell !== null) this.others.set(at + i, cell);
-    }
-  }
-
-  private addWords(piece: SurveyColumn, from: number, at: number, rows: number): void {
-    if (piece.codes.length > 0) {
-      this.codes = grown(this.codes, at + rows);
-      this.codes.set(piece.codes.subarray(from), at);
-    }
-    this.cellNumbers = grown(this.cellNumbers, at + rows);
-    for (let i = 0; i < rows; i++) this.cellNumbers[at + i] = this.cellNumber(piece.raw[from + i]);
-  }
-
-  private cellNumber(cell: CellValue): number {
-    const key = typeof cell === "object" && cell !== null ? cell.error : cell;
-    let number = this.known.get(key);
-    if (number === undefined) {
-      number = this.cells.push(cell) - 1;
-      this.known.set(key, number);
-      if (number > 0xffff && this.cellNumbers instanceof Uint16Array)
-        this.cellNumbers = Int32Array.from(this.cellNumbers);
-    }
-    return number;
-  }
-
-  private number(index: number): CellValue {
-    const other = this.others.get(index);
-    if (other !== undefined) return other;
-    const value = this.like.perUnit === 1 ? this.numbers[index] : this.written[index];
-    return Number.isNaN(this.numbers[index]) ? null : value;
-  }
-
-  private word(index: number): CellValue {
-    return this.cells[this.cellNumbers[index]] ?? null;
   }
 }
 
-/** A list of cells that are made when they are asked for. */
-function cellList(length: number, cellAt: (index: number) => CellValue): readonly CellValue[] {
-  const indexOf = (key: string | symbol) => (typeof key === "string" && /^\d+$/.test(key) ? Number(key) : -1);
-  return new Proxy<CellValue[]>([], {
-    get: (list, key, receiver) => {
-      if (key === "length") return length;
-      const index = indexOf(key);
-      if (index >= 0) return index < length ? cellAt(index) : undefined;
-      return Reflect.get(list, key, receiver) as unknown;
-    },
-    has: (list, key) => {
-      const index = indexOf(key);
-      return index >= 0 ? index < length : Reflect.has(list, key);
-    },
-  });
+/** Cells of a column as they stand in the sheet. */
+interface CellPieces {
+  add(piece: SurveyColumn, from: number): void;
+  whole(count: number, numbers: Numbers): CellList;
+}
+
+/** Cells of a column whose numbers are those of the sheet: only what is no such number is kept. */
+class CellsBesideNumbers implements CellPieces {
+  /** By index of the row. */
+  readonly others = new Map<number, CellValue>();
+  private count = 0;
+
+  add({ raw, numbers }: SurveyColumn, from: number): void {
+    for (let i = from; i < numbers.length; i++) {
+      const cell = raw.at(i) ?? null;
+      if (cell !== null && cell !== numbers[i]) this.others.set(this.count + i - from, cell);
+    }
+    this.count += numbers.length - from;
+  }
+
+  whole(length: number, numbers: Numbers): CellList {
+    const { others } = this;
+    const numberAt = (index: number) => (Number.isNaN(numbers[index]) ? null : numbers[index]);
+    return { length, at: (index) => others.get(index) ?? numberAt(index) };
+  }
+}
+
+/** Cells of any column: each different one once, and its number for every row. */
+class DifferentCells implements CellPieces {
+  private readonly cells: CellValue[] = [];
+  private readonly known = new Map<CellValue, number>();
+  private readonly errors = new Map<CellValue, number>();
+  private readonly cellNumbers = new GrowingCodes();
+
+  add({ raw }: SurveyColumn, from: number): void {
+    const numbers = new Int32Array(raw.length - from);
+    for (let i = 0; i < numbers.length; i++) numbers[i] = this.cellNumber(raw.at(from + i) ?? null);
+    this.cellNumbers.add(numbers);
+  }
+
+  whole(length: number): CellList {
+    const { cells } = this;
+    const cellNumbers = this.cellNumbers.whole();
+    return { length, at: (index) => cells[cellNumbers[index]] };
+  }
+
+  private cellNumber(cell: CellValue): number {
+    const [known, key] = isCellError(cell) ? [this.errors, cell.error] : [this.known, cell];
+    let number = known.get(key);
+    if (number === undefined) {
+      number = this.cells.push(cell) - 1;
+      known.set(key, number);
+    }
+    return number;
+  }
 }

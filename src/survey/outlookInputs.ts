@@ -242,7 +242,7 @@ function inputsOfBlock(
   const rowSpacing = figure("rowSpacing");
   const vineSpacing = figure("vineSpacing");
   const trainingColumn = entry?.table.column("training");
-  const cultivar = entry?.table.column("cultivar")?.raw[entry.index];
+  const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);
   return {
     block: survey.words.wordOf(code),
     cultivar: typeof cultivar === "string" && cultivar.trim() !== "" ? cultivar.trim() : undefined,

@@ -29,7 +29,7 @@ export function readSettings(tables: readonly SurveyTable[]): {
     if (!names || !values) continue;
     const units = table.column("unit");
     for (let i = 0; i < table.rowCount; i++) {
-      const name = names.raw[i];
+      const name = names.raw.at(i);
       if (isBlank(name) || typeof name === "object") continue;
       const setting = BY_NAME.get(wordKey(name));
       const place = { sheet: table.sheet, sheetRow: table.sheetRow(i), setting: String(name).trim() };
@@ -38,14 +38,14 @@ export function readSettings(tables: readonly SurveyTable[]): {
         problems.push({ ...place, ...at(names), reason: "unknown", value: name, expected: "" });
         continue;
       }
-      const value = values.raw[i];
+      const value = values.raw.at(i);
       if (isBlank(value)) continue;
-      const taken = takeValue(setting, value, units?.raw[i] ?? null);
+      const taken = takeValue(setting, value, units?.raw.at(i) ?? null);
       if ("reason" in taken) {
         problems.push({ ...place, ...at(values), value, ...taken });
         continue;
       }
-      const unit = isBlank(units?.raw[i]) ? setting.unit : String(units!.raw[i]).trim();
+      const unit = isBlank(units?.raw.at(i)) ? setting.unit : String(units!.raw.at(i)).trim();
       const first = inForce.get(setting.id);
       if (!first) {
         inForce.set(setting.id, { sheet: table.sheet, sheetRow: table.sheetRow(i), value, unit });

@@ -5,7 +5,14 @@ import { findTable, type FoundTable, type HeaderMapping } from "./findTable";
 import { readSettings } from "./readSettings";
 import { isPlausibleDay, seasonOf, textDate, type DayOrder } from "./serialDate";
 import type { SheetArea } from "./sheetArea";
-import { CELL, type Survey, type SurveyColumn, type SurveyTable, type TotalRow } from "./survey";
+import {
+  CELL,
+  type Numbers,
+  type Survey,
+  type SurveyColumn,
+  type SurveyTable,
+  type TotalRow,
+} from "./survey";
 import { textNumber } from "./textNumber";
 import { columnUnit, headerUnit } from "./unit";
 import { NO_WORD, UNKNOWN_WORD, wordKey, Words } from "./words";
@@ -178,11 +185,11 @@ export function readRow(
 
 /** The season of most dates; without dates the last year in the sheet's name. */
 export function seasonOfTable(sheet: string, columns: readonly SurveyColumn[]): number | undefined {
-  const dates = columns
-    .find((column) => column.column.id === "countedOn")
-    ?.numbers.filter(isPlausibleDay)
-    .sort();
-  if (dates && dates.length > 0) return seasonOf(dates[dates.length >> 1]);
+  const written = columns.find((column) => column.column.id === "countedOn")?.numbers ?? [];
+  const dates = new Float64Array(written.length);
+  let count = 0;
+  for (const date of written) if (isPlausibleDay(date)) dates[count++] = date;
+  if (count > 0) return seasonOf(dates.subarray(0, count).sort()[count >> 1]);
   const years = [...sheet.matchAll(/(?<!\d)(?:(20\d\d)(?:\s*[-–/]\s*(\d\d(?:\d\d)?))?)(?!\d)/g)].at(-1);
   if (!years) return undefined;
   return years[2] === undefined ? Number(years[1]) : 2000 + (Number(years[2]) % 100);
@@ -395,34 +402,51 @@ function choiceKey(word: string): string {
 function readDates(raw: readonly CellValue[]): Cells {
   const numbers = new Float64Array(raw.length);
   const states = new Uint8Array(raw.length);
-  const unclear: { index: number; dayFirst: number; monthFirst: number }[] = [];
-  const orders = new Set<DayOrder>();
   for (let i = 0; i < raw.length; i++) {
     const value = raw[i];
     if (typeof value === "number") {
       numbers[i] = isPlausibleDay(value) ? value : NaN;
       if (!isPlausibleDay(value)) states[i] = CELL.unreadable;
-      continue;
-    }
-    numbers[i] = NaN;
-    const date = typeof value === "string" && !isBlank(value) ? textDate(value) : undefined;
-    if (date === undefined) states[i] = dateState(value);
-    else if ("unclear" in date) {
-      states[i] = CELL.unclearDate;
-      unclear.push({ index: i, dayFirst: date.dayFirst, monthFirst: date.monthFirst });
     } else {
-      numbers[i] = date.serial;
+      numbers[i] = NaN;
+      states[i] = dateState(value);
+    }
+  }
+  readTextDates(raw.entries(), numbers, states);
+  return { numbers, states, codes: NO_CODES };
+}
+
+/**
+ * Reads the dates of a column that are written as text. Where day and month of one could change places, it takes the
+ * order of the dates that leave no choice, as long as those agree.
+ *
+ * @param cells cells of the column by their index; those that hold no text are passed over
+ * @param numbers takes the serials
+ * @param states takes what was made of each
+ */
+export function readTextDates(
+  cells: Iterable<readonly [index: number, cell: CellValue]>,
+  numbers: Numbers,
+  states: Uint8Array,
+): void {
+  const unclear: { index: number; dayFirst: number; monthFirst: number }[] = [];
+  const orders = new Set<DayOrder>();
+  for (const [index, cell] of cells) {
+    const date = typeof cell === "string" && !isBlank(cell) ? textDate(cell) : undefined;
+    if (date === undefined) continue;
+    if ("unclear" in date) unclear.push({ index, ...date });
+    else {
+      numbers[index] = date.serial;
+      states[index] = CELL.usable;
       if (date.order) orders.add(date.order);
     }
   }
-  if (orders.size === 1) {
-    const [order] = orders;
-    for (const date of unclear) {
-      numbers[date.index] = date[order];
-      states[date.index] = CELL.usable;
-    }
+  const [order] = orders;
+  const isKnown = orders.size === 1;
+  for (const date of unclear) {
+    numbers[date.index] = isKnown ? date[order] : NaN;
+    states[date.index] = isKnown ? CELL.usable : CELL.unclearDate;
   }
-  return { numbers, states, codes: NO_CODES };
 }
 
 function dateState(value: CellValue): number {

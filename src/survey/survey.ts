@@ -18,6 +18,18 @@ export const CELL = {
   unclearDate: 5,
 } as const;
 
+/** Cells as they stand in the sheet; an array is one. */
+export interface CellList {
+  readonly length: number;
+  at(index: number): CellValue | undefined;
+}
+
+/** Numbers of a column: single precision only where every one of them is exact in it. */
+export type Numbers = Float64Array | Float32Array;
+
+/** Small whole numbers of a column, no wider than they need to be. */
+export type Codes = Int32Array | Int16Array | Int8Array;
+
 /** One recognised column of a table, row by row. */
 export interface SurveyColumn {
   readonly column: Column;
@@ -29,13 +41,13 @@ export interface SurveyColumn {
   readonly unit: Unit | undefined;
   /** metric value = cell value x perUnit. */
   readonly perUnit: number;
-  readonly raw: readonly CellValue[];
+  readonly raw: CellList;
   /** Metres, kilograms, shares, counts, date serials; NaN where blank or not a usable number. */
-  readonly numbers: Float64Array;
+  readonly numbers: Numbers;
   /** One of CELL for each row. */
   readonly states: Uint8Array;
   /** Text: number of the word in `survey.words`. Choice: index in column.choices. NO_WORD, UNKNOWN_WORD else. */
-  readonly codes: Int32Array;
+  readonly codes: Codes;
 }
 
 /** One table found in a sheet. Rows without any entry, totals, repeated headers and remarks below it are left out. */

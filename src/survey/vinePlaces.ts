@@ -1,4 +1,4 @@
-import type { Survey, SurveyTable } from "./survey";
+import type { Codes, Survey, SurveyTable } from "./survey";
 import { NO_WORD } from "./words";
 
 /** A row that names no usable block, row and vine. */
@@ -22,6 +22,16 @@ export function placeOf(key: number): { block: number; row: number; vine: number
   const rest = (key - vine) / VINES;
   const row = rest % ROWS;
   return { block: (rest - row) / ROWS, row, vine };
+}
+
+/** One number for block and row of a place. */
+export function rowKey(key: number): number {
+  return Math.floor(key / VINES);
+}
+
+/** Block of a row's number. */
+export function blockOfRow(row: number): number {
+  return Math.floor(row / ROWS);
 }
 
 /** The neighbour `steps` vines further along the same row. */
@@ -131,7 +141,7 @@ export interface RegisterEntry {
 export function choiceId(
   column: {
     readonly column: { readonly choices?: readonly { readonly id: string }[] };
-    readonly codes: Int32Array;
+    readonly codes: Codes;
   },
   index: number,
 ): string | undefined {

@@ -145,7 +145,7 @@ export function candidateReader(
   const blankIsSound = settings.get("Blank condition") === "sound";
   return (index) => {
     const word = (column: SurveyColumn | undefined) => column && choiceId(column, index);
-    const letter = columns.cordon?.raw[index];
+    const letter = columns.cordon?.raw.at(index);
     const condition = word(columns.condition) ?? (blankIsSound ? "sound" : undefined);
     const trunkCondition = word(columns.trunkCondition);
     const fixedChoice = word(columns.fixedChoice);

@@ -51,7 +51,7 @@ function everythingOf(survey: Survey) {
         words: [...column.codes].map((code) =>
           column.column.kind === "text" ? survey.words.wordOf(code) : code,
         ),
-        raw: [...column.raw],
+        raw: Array.from({ length: column.raw.length }, (_, i) => column.raw.at(i)),
         formulas: Array.from({ length: table.rowCount }, (_, i) => table.formulaAt(i, column)),
       })),
     })),
@@ -107,13 +107,24 @@ const ODD = areaOf("Counts", [
   ],
   [7, 2, 1, "uphill", "A", 1, null, 8, 9, null, "soon", null],
   ["Total", null, null, null, null, null, null, 24, 22, null, null, null],
-  ["North", 2, 2, "left", "A", 1, 3, 8, { error: "#N/A" }, "last", 46035, null],
+  ["North", 2, 2, "left", "A", 1, 3, 8, { error: "#N/A" }, "#N/A", 46035, null],
+  ["North", 2, 3, "left", "A", 1, 3, 8, 8, { error: "#N/A" }, "03/02/2026", null],
+  ["North", 2, 4, "left", "A", 1, 3, 8, 8, null, "04/02/2026", null],
+  ["North", 2, 5, "left", "A", 1, 3, 8, 8, null, "25/01/2026", null],
+  ["North", 2, 6, "left", "A", 1, 3, 8, 8, null, 5, null],
+]);
+const BOTH_ORDERS = areaOf("Both", [
+  ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs", "Date"],
+  ["North", 3, 1, "left", "A", 1, 3.1, 8, 7, "25/01/2026"],
+  ["North", 3, 2, "left", "A", 1, 3.1, 8, 7, "03/02/2026"],
+  ["North", 3, 3, "left", "A", 1, 3.1, 8, 7, "01/26/2026"],
 ]);
 
 describe("a survey read in pieces is the survey", () => {
   test.each([1, 2, 3, 5, 8192])("with odd rows, in pieces of %d", async (pieceRows) => {
     const areas = [
       ODD,
+      BOTH_ORDERS,
       areaOf("Blocks", [
         ["Block", "Cultivar", "Vine spacing"],
         ["North", "Marquette", 6],

@@ -79,7 +79,7 @@ export function crewCards(survey: Survey, decided: Iterable<DecidedVine>): CrewC
     if (key === NO_PLACE) continue;
     const { block, row, vine } = placeOf(key);
     const name = survey.words.wordOf(block);
-    const note = table.column("note")?.raw[index];
+    const note = table.column("note")?.raw.at(index);
     const entry = {
       prunedOn: table.column("prunedOn")?.numbers[index] ?? NaN,
       liveTrunks: table.column("liveTrunks")?.numbers[index] ?? NaN,
@@ -193,7 +193,7 @@ function spursOn({ toDecide }: DecidedVine, keeps: readonly CardKeep[]): number 
 
 function remarksOf({ rows, toDecide }: DecidedVine): string[] {
   return rows.flatMap(({ table, index }, at) => {
-    const note = table.column("note")?.raw[index];
+    const note = table.column("note")?.raw.at(index);
     return typeof note === "string" && note.trim() !== ""
       ? [`${toDecide.candidates[at].cordon}: ${note.trim()}`]
       : [];

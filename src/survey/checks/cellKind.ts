@@ -25,7 +25,7 @@ export const CELL_KIND: Check = {
 };
 
 function tell(column: SurveyColumn, index: number, report: Report): void {
-  const value = column.raw[index];
+  const value = column.raw.at(index);
   if (isCellError(value)) return report(errorCell, index, column, { value: value.error });
   const facts = { value: String(value).trim() };
   if (column.states[index] === CELL.error) return report(errorCell, index, column, facts);

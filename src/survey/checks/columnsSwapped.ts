@@ -44,11 +44,19 @@ export const COLUMNS_SWAPPED: Check = {
     }
     const leastSpacing = (context.setting("Least distance between spurs") * METRES_PER_FOOT) / 12;
     const least = context.setting("Swapped columns: least rows");
-    const figuresOf = (index: number) => {
-      const figures = {} as Figures;
-      for (const id of FIGURES) figures[id] = columns.get(id)?.numbers[index] ?? NaN;
-      return figures;
-    };
+    const [length, positions, liveSpurs, longestGap, spursDown, spursLevel, spursUp, diameter] = FIGURES.map(
+      (id) => columns.get(id)?.numbers,
+    );
+    const figuresOf = (index: number): Figures => ({
+      length: length?.[index] ?? NaN,
+      positions: positions?.[index] ?? NaN,
+      liveSpurs: liveSpurs?.[index] ?? NaN,
+      longestGap: longestGap?.[index] ?? NaN,
+      spursDown: spursDown?.[index] ?? NaN,
+      spursLevel: spursLevel?.[index] ?? NaN,
+      spursUp: spursUp?.[index] ?? NaN,
+      diameter: diameter?.[index] ?? NaN,
+    });
     const pairs = PAIRS.flatMap(([a, b]) => {
       const one = columns.get(a as keyof Figures);
       const other = columns.get(b as keyof Figures);
@@ -102,14 +110,18 @@ function swap(figures: Figures, one: SurveyColumn, other: SurveyColumn): Figures
 /** True when the figures of a cordon can all be right together; blanks contradict nothing. */
 function agree(figures: Figures, leastSpacing: number): boolean {
   const { length, positions, liveSpurs, longestGap, spursDown, spursLevel, spursUp, diameter } = figures;
-  if ([positions, liveSpurs, longestGap, spursDown, spursLevel, spursUp].some((count) => count % 1 > 1e-9))
-    return false;
+  if (isFraction(positions) || isFraction(liveSpurs) || isFraction(longestGap)) return false;
+  if (isFraction(spursDown) || isFraction(spursLevel) || isFraction(spursUp)) return false;
   const missing = positions - liveSpurs;
   if (missing < 0 || longestGap > missing || longestGap * (liveSpurs + 1) < missing) return false;
   const sum = spursDown + spursLevel + spursUp;
   if (sum - liveSpurs > 0 || sum - liveSpurs < 0) return false;
   if ((positions - 1) * leastSpacing > length || length > 6 || length > (positions + 1) * 0.5) return false;
   return !(diameter > 0.15 || diameter * 3 > length);
+}
+
+function isFraction(count: number): boolean {
+  return count % 1 > 1e-9;
 }
 
 interface Pair {

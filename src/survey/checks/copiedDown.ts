@@ -1,6 +1,6 @@
 import type { Check, FindingKind } from "../check";
 import { NO_PLACE, placeOf } from "../vinePlaces";
-import type { SurveyColumn, SurveyTable } from "../survey";
+import type { SurveyColumn } from "../survey";
 
 const copiedDown: FindingKind = { code: "copiedDown", severity: "ask", action: "askCounter" };
 
@@ -20,8 +20,6 @@ const COUNTED = [
 /** Consecutive rows of one vine. */
 interface Vine {
   readonly key: number;
-  readonly first: number;
-  /** Numbers of its rows' counts; equal counts have equal numbers. */
   readonly rows: readonly number[];
 }
 
@@ -37,14 +35,15 @@ export const COPIED_DOWN: Check = {
   prepare(table, context) {
     const columns = COUNTED.flatMap((id) => table.column(id) ?? []);
     if (columns.length < 4) return undefined;
-    const vines = vinesOf(table, context.places.keysOf(table), countsAlike(table, columns));
-    const frequency = new Map<number, number>();
-    for (const { rows } of vines) for (const row of rows) frequency.set(row, (frequency.get(row) ?? 0) + 1);
+    const keys = context.places.keysOf(table);
     const most = 10 ** -context.setting("Copied down: unlikelihood");
-    const runs = runsOf(vines).filter((run) => chanceOf(run, frequency, table.rowCount) < most);
+    const alike = [...runsOf(vinesOf(keys), columns)];
+    const counts = new CountedRows(columns, alike);
+    if (alike.length > 0) keys.forEach((key, i) => key !== NO_PLACE && counts.add(i));
+    const runs = alike.filter((run) => chanceOf(run, counts, table.rowCount) < most);
     return (from, to, report) => {
       for (const run of runs) {
-        const copy = run[1].first;
+        const [copy] = run[1].rows;
         if (copy < from || copy >= to) continue;
         report(copiedDown, copy, undefined, {
           from: placeOf(run[0].key).vine,
@@ -56,66 +55,103 @@ export const COPIED_DOWN: Check = {
   },
 };
 
-/** More than the rows of any sheet. */
-const MOST_VALUES = 2 ** 21;
-
-/** For each row a number that it shares with exactly the rows whose cells in these columns are all alike. */
-function countsAlike(table: SurveyTable, columns: readonly SurveyColumn[]): Int32Array {
-  let alike = new Int32Array(table.rowCount);
-  for (const { numbers, raw } of columns) {
-    const values = new Map<unknown, number>();
-    const combined = new Map<number, number>();
-    const next = new Int32Array(table.rowCount);
-    for (let i = 0; i < next.length; i++) {
-      const value = Number.isNaN(numbers[i]) ? String(raw[i] ?? "") : numbers[i];
-      const pair = alike[i] * MOST_VALUES + numberOf(values, value);
-      next[i] = numberOf(combined, pair);
-    }
-    alike = next;
-  }
-  return alike;
-}
-
-function numberOf<K>(known: Map<K, number>, key: K): number {
-  let number = known.get(key);
-  if (number === undefined) known.set(key, (number = known.size));
-  return number;
-}
-
-function vinesOf(table: SurveyTable, keys: Float64Array, alike: Int32Array): Vine[] {
-  const vines: { key: number; first: number; rows: number[] }[] = [];
-  for (let i = 0; i < table.rowCount; i++) {
+function* vinesOf(keys: Float64Array): Generator<Vine, void, void> {
+  let key = NO_PLACE;
+  let rows: number[] = [];
+  for (let i = 0; i < keys.length; i++) {
     if (keys[i] === NO_PLACE) continue;
-    const last = vines.at(-1);
-    if (last?.key === keys[i]) last.rows.push(alike[i]);
-    else vines.push({ key: keys[i], first: i, rows: [alike[i]] });
+    if (keys[i] !== key) {
+      if (rows.length > 0) yield { key, rows };
+      key = keys[i];
+      rows = [];
+    }
+    rows.push(i);
   }
-  return vines;
+  if (rows.length > 0) yield { key, rows };
 }
 
 /** Runs of two or more vines with equal rows. */
-function runsOf(vines: readonly Vine[]): Vine[][] {
-  const runs: Vine[][] = [];
+function* runsOf(
+  vines: Iterable<Vine>,
+  columns: readonly SurveyColumn[],
+): Generator<readonly Vine[], void, void> {
+  let run: Vine[] = [];
   for (const vine of vines) {
-    const run = runs.at(-1);
-    if (run && sameRows(run[0].rows, vine.rows)) run.push(vine);
-    else runs.push([vine]);
+    if (run.length > 0 && sameRows(columns, run[0].rows, vine.rows)) run.push(vine);
+    else {
+      if (run.length >= 2) yield run;
+      run = [vine];
+    }
   }
-  return runs.filter((run) => run.length >= 2);
+  if (run.length >= 2) yield run;
 }
 
-function sameRows(one: readonly number[], other: readonly number[]): boolean {
-  return one.length === other.length && one.every((row, at) => row === other[at]);
+function sameRows(
+  columns: readonly SurveyColumn[],
+  one: readonly number[],
+  other: readonly number[],
+): boolean {
+  return one.length === other.length && one.every((row, at) => sameCounts(columns, row, other[at]));
+}
+
+/** True when the cells of both rows are alike in all of these columns. */
+function sameCounts(columns: readonly SurveyColumn[], one: number, other: number): boolean {
+  for (const { numbers, raw } of columns) {
+    if (numbers[one] === numbers[other]) continue;
+    if (!Number.isNaN(numbers[one]) || !Number.isNaN(numbers[other])) return false;
+    if (String(raw.at(one) ?? "") !== String(raw.at(other) ?? "")) return false;
+  }
+  return true;
+}
+
+/** How often the rows of some runs stand in the table. */
+class CountedRows {
+  private readonly counts = new Map<number, { readonly row: number; count: number }[]>();
+
+  constructor(
+    private readonly columns: readonly SurveyColumn[],
+    runs: readonly (readonly Vine[])[],
+  ) {
+    for (const [{ rows }] of runs)
+      for (const row of rows) {
+        const sum = this.sumOf(row);
+        if (!this.find(sum, row)) this.counts.set(sum, [...(this.counts.get(sum) ?? []), { row, count: 0 }]);
+      }
+  }
+
+  /** Counts a row of the table, where it is one of the wanted. */
+  add(row: number): void {
+    const entry = this.find(this.sumOf(row), row);
+    if (entry) entry.count++;
+  }
+
+  countOf(row: number): number {
+    return this.find(this.sumOf(row), row)?.count ?? 0;
+  }
+
+  /** The row as the runs have it, so that equal rows are told by one number. */
+  sameAs(row: number): number {
+    return this.find(this.sumOf(row), row)?.row ?? row;
+  }
+
+  private find(sum: number, row: number) {
+    return this.counts.get(sum)?.find((entry) => sameCounts(this.columns, entry.row, row));
+  }
+
+  /** Equal for equal rows, and seldom for others. */
+  private sumOf(row: number): number {
+    let sum = 0;
+    for (const { numbers } of this.columns) sum = sum * 61 + (numbers[row] || 0);
+    return sum;
+  }
 }
 
 /** Chance that the vines after the first carry its numbers, if rows were drawn as often as they stand elsewhere. */
-function chanceOf(run: readonly Vine[], frequency: ReadonlyMap<number, number>, rows: number): number {
-  const { rows: own } = run[0];
-  const within = new Map<number, number>();
-  for (const row of own) within.set(row, (within.get(row) ?? 0) + run.length);
-  const once = own.reduce(
-    (chance, row) => chance * Math.min(1, (frequency.get(row)! - within.get(row)! + 1) / rows),
-    1,
-  );
+function chanceOf(run: readonly Vine[], counts: CountedRows, rows: number): number {
+  const own = run[0].rows.map((row) => counts.sameAs(row));
+  const once = own.reduce((chance, row) => {
+    const within = own.filter((other) => other === row).length * run.length;
+    return chance * Math.min(1, (counts.countOf(row) - within + 1) / rows);
+  }, 1);
   return once ** (run.length - 1);
 }

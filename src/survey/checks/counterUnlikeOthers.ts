@@ -1,6 +1,6 @@
 import type { Check, FindingKind } from "../check";
-import { placeOf, NO_PLACE } from "../vinePlaces";
-import type { SurveyTable } from "../survey";
+import { NO_PLACE, placeOf, rowKey } from "../vinePlaces";
+import type { Codes, SurveyTable } from "../survey";
 import { NO_WORD } from "../words";
 
 const counterUnlikeOthers: FindingKind = {
@@ -74,27 +74,41 @@ interface RowMean {
   readonly mean: number;
 }
 
+/** More than the words of any survey. */
+const MOST_COUNTERS = 2 ** 21;
+
 /** Mean of the habit over each vineyard row that one person counted. */
-function rowMeans(table: SurveyTable, habit: Habit, counters: Int32Array, keys: Float64Array): RowMean[] {
-  const sums = new Map<
-    string,
-    { block: number; counter: number; first: number; sum: number; count: number }
-  >();
-  for (let i = 0; i < table.rowCount; i++) {
-    if (keys[i] === NO_PLACE || counters[i] === NO_WORD) continue;
-    const value = habit.of((id) => table.column(id)?.numbers[i] ?? NaN);
+function rowMeans(table: SurveyTable, habit: Habit, counters: Codes, keys: Float64Array): RowMean[] {
+  const sums = new Map<number, RowSum>();
+  let last = NaN;
+  let sum: RowSum | undefined;
+  let index = 0;
+  const figure = (id: string) => table.column(id)?.numbers[index] ?? NaN;
+  for (; index < table.rowCount; index++) {
+    if (keys[index] === NO_PLACE || counters[index] === NO_WORD) continue;
+    const value = habit.of(figure);
     if (!Number.isFinite(value)) continue;
-    const { block, row } = placeOf(keys[i]);
-    const key = `${block} ${row} ${counters[i]}`;
-    const sum = sums.get(key);
-    if (sum) {
-      sum.sum += value;
-      sum.count++;
-    } else sums.set(key, { block, counter: counters[i], first: i, sum: value, count: 1 });
+    const key = rowKey(keys[index]) * MOST_COUNTERS + counters[index];
+    if (key !== last) sum = sums.get(key);
+    if (!sum) {
+      const { block } = placeOf(keys[index]);
+      sums.set(key, (sum = { block, counter: counters[index], first: index, sum: 0, count: 0 }));
+    }
+    last = key;
+    sum.sum += value;
+    sum.count++;
   }
   return [...sums.values()]
     .filter((row) => row.count >= 8)
     .map((row) => ({ ...row, mean: row.sum / row.count }));
+}
+
+interface RowSum {
+  readonly block: number;
+  readonly counter: number;
+  readonly first: number;
+  sum: number;
+  count: number;
 }
 
 interface OddCounter {

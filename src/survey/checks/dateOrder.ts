@@ -1,7 +1,8 @@
 import type { Check, FindingKind } from "../check";
 import { isoDay } from "../serialDate";
 import { positionsOutOfOrder } from "../inOrder";
-import { NO_PLACE, placeOf } from "../vinePlaces";
+import type { Numbers } from "../survey";
+import { NO_PLACE, rowKey } from "../vinePlaces";
 
 const dateOutOfWalkOrder: FindingKind = { code: "dateOutOfWalkOrder", severity: "ask", action: "correct" };
 
@@ -32,7 +33,7 @@ export const DATE_ORDER: Check = {
     };
     for (let i = 0; i < table.rowCount; i++) {
       if (keys[i] === NO_PLACE || Number.isNaN(column.numbers[i])) continue;
-      if (walk.length > 0 && rowOf(keys[i]) !== rowOf(keys[walk[0]])) close();
+      if (walk.length > 0 && rowKey(keys[i]) !== rowKey(keys[walk[0]])) close();
       walk.push(i);
     }
     close();
@@ -46,13 +47,8 @@ export const DATE_ORDER: Check = {
   },
 };
 
-function rowOf(key: number): number {
-  const { block, row } = placeOf(key);
-  return block * 4096 + row;
-}
-
 /** The middle one of the days that fit. */
-function usualDay(walk: readonly number[], straying: readonly number[], days: Float64Array): number {
+function usualDay(walk: readonly number[], straying: readonly number[], days: Numbers): number {
   const out = new Set(straying);
   const kept = walk.filter((_, at) => !out.has(at)).map((i) => days[i]);
   return kept[kept.length >> 1];

@@ -1,5 +1,6 @@
 import { COUNT_SHEETS, type Check, type FindingKind } from "../check";
 import { isoDay, monthOf, seasonOf } from "../serialDate";
+import { stretch } from "../stretch";
 
 const dateInFuture: FindingKind = { code: "dateInFuture", severity: "wrong", action: "correct" };
 const dateOutOfSeason: FindingKind = { code: "dateOutOfSeason", severity: "ask", action: "correct" };
@@ -39,10 +40,3 @@ export const DATES: Check = {
     };
   },
 };
-
-/** Rows from here on with the same day. */
-function stretch(days: Float64Array, index: number): number {
-  let end = index + 1;
-  while (end < days.length && days[end] === days[index]) end++;
-  return end - index;
-}

@@ -1,5 +1,5 @@
 import type { Check, FindingKind } from "../check";
-import type { SurveyColumn, SurveyTable } from "../survey";
+import type { Codes, SurveyColumn, SurveyTable } from "../survey";
 import { NO_WORD } from "../words";
 
 const digitPreference: FindingKind = { code: "digitPreference", severity: "ask", action: "askCounter" };
@@ -59,7 +59,7 @@ interface Tally {
 function preferencesOf(
   table: SurveyTable,
   column: SurveyColumn,
-  counters: Int32Array,
+  counters: Codes,
   least: { rows: number; more: number; errors: number },
 ): Preference[] {
   const decimals = finestDecimals(column);
@@ -67,7 +67,7 @@ function preferencesOf(
   const tallies = new Map<number, Map<number, Tally>>();
   const firsts = new Map<number, number>();
   for (let i = 0; i < table.rowCount; i++) {
-    const value = column.raw[i];
+    const value = column.raw.at(i);
     const counter = counters[i];
     if (typeof value !== "number" || counter === NO_WORD || !(value > 0)) continue;
     if (!firsts.has(counter)) firsts.set(counter, i);
@@ -109,7 +109,8 @@ function preferencesOf(
 function finestDecimals(column: SurveyColumn): number {
   let decimals = 0;
   let seen = 0;
-  for (const value of column.raw) {
+  for (let i = 0; i < column.raw.length; i++) {
+    const value = column.raw.at(i);
     if (typeof value !== "number") continue;
     const own =
       [0, 1].find((places) => Math.abs(value * 10 ** places - Math.round(value * 10 ** places)) < 1e-6) ?? 2;

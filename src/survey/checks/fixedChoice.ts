@@ -21,7 +21,7 @@ export const FIXED_CHOICE: Check = {
     const side = table.column("side");
     const doubled = new Map<number, number>();
     if (side)
-      for (const rows of rowsByVine(table, context).values()) {
+      for (const [, rows] of rowsByVine(table, context)) {
         const first = new Map<number, number>();
         for (const i of rows) {
           if (choiceId(decided, i) !== "stays" || side.codes[i] < 0) continue;

@@ -31,14 +31,14 @@ function judgeColumn(column: SurveyColumn, from: number, to: number, report: Rep
     const value = numbers[i];
     if (value < least - ROUNDING || value > most + ROUNDING) tellOutside(column, i, report);
     else if (whole && value % 1 !== 0 && value === value)
-      report(notWhole, i, column, { value: column.raw[i] as number });
+      report(notWhole, i, column, { value: column.raw.at(i) as number });
   }
 }
 
 function tellOutside(column: SurveyColumn, index: number, report: Report): void {
   const { least, most } = column.column;
   report(outsideLimits, index, column, {
-    value: column.raw[index] as number,
+    value: column.raw.at(index) as number,
     least: least === undefined ? null : written(least / column.perUnit),
     most: most === undefined ? null : written(most / column.perUnit),
     unit: column.unit?.id ?? "",

@@ -1,5 +1,5 @@
 import type { Check, FindingKind } from "../check";
-import { choiceId, NO_PLACE, placeOf } from "../vinePlaces";
+import { blockOfRow, choiceId, NO_PLACE, placeOf, rowKey } from "../vinePlaces";
 
 const vineNeverCounted: FindingKind = { code: "vineNeverCounted", severity: "ask", action: "askCounter" };
 const rowNeverCounted: FindingKind = { code: "rowNeverCounted", severity: "ask", action: "askCounter" };
@@ -16,36 +16,38 @@ export const NEVER_COUNTED: Check = {
     const vineColumn = table.column("vine");
     if (cordons.length === 0 || !status || !vineColumn) return undefined;
     const { places } = context;
-    const counted = new Set(cordons.flatMap((other) => [...places.keysOf(other)]));
+    const counted = countedVines(cordons.map((other) => places.keysOf(other)));
     const least = context.setting("Counted row: least share of its vines");
     const keys = places.keysOf(table);
     const rows = new Map<number, { bearing: number; counted: number; first: number }>();
     const bearing = (i: number) => keys[i] !== NO_PLACE && choiceId(status, i) === "bearing";
     for (let i = 0; i < keys.length; i++) {
       if (!bearing(i)) continue;
-      const row = rows.get(rowOf(keys[i])) ?? { bearing: 0, counted: 0, first: i };
+      const row = rows.get(rowKey(keys[i])) ?? { bearing: 0, counted: 0, first: i };
       row.bearing++;
       if (counted.has(keys[i])) row.counted++;
-      rows.set(rowOf(keys[i]), row);
+      rows.set(rowKey(keys[i]), row);
     }
     const underWay = lastBlock(cordons.map((other) => places.keysOf(other)));
     const skipped = skippedRows(rows, least, underWay);
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
         if (!bearing(i) || counted.has(keys[i])) continue;
-        const row = rows.get(rowOf(keys[i]))!;
+        const row = rows.get(rowKey(keys[i]))!;
         if (row.counted >= least * row.bearing)
           report(vineNeverCounted, i, vineColumn, { vines: row.bearing, counted: row.counted });
-        else if (row.first === i && skipped.has(rowOf(keys[i])))
+        else if (row.first === i && skipped.has(rowKey(keys[i])))
           report(rowNeverCounted, i, table.column("row"), { vines: row.bearing });
       }
     };
   },
 };
 
-function rowOf(key: number): number {
-  const { block, row } = placeOf(key);
-  return block * 4096 + row;
+function countedVines(sheets: readonly Float64Array[]): Set<number> {
+  const counted = new Set<number>();
+  for (const keys of sheets)
+    for (let i = 0; i < keys.length; i++) if (keys[i] !== keys[i - 1]) counted.add(keys[i]);
+  return counted;
 }
 
 interface BlockProgress {
@@ -66,7 +68,7 @@ function skippedRows(
 ): Set<number> {
   const blocks = new Map<number, BlockProgress>();
   for (const [row, { counted }] of rows) {
-    const block = blocks.get(row >> 12) ?? {
+    const block = blocks.get(blockOfRow(row)) ?? {
       rows: 0,
       counted: 0,
       firstCounted: Infinity,
@@ -78,14 +80,14 @@ function skippedRows(
       block.firstCounted = Math.min(block.firstCounted, row);
       block.lastCounted = Math.max(block.lastCounted, row);
     }
-    blocks.set(row >> 12, block);
+    blocks.set(blockOfRow(row), block);
   }
   const skipped = new Set<number>();
   for (const [row, { counted }] of rows) {
-    const block = blocks.get(row >> 12)!;
+    const block = blocks.get(blockOfRow(row))!;
     if (counted > 0 || block.counted < least * block.rows) continue;
     const between = row > block.firstCounted && row < block.lastCounted;
-    if (between || (blockUnderWay !== undefined && row >> 12 !== blockUnderWay)) skipped.add(row);
+    if (between || (blockUnderWay !== undefined && blockOfRow(row) !== blockUnderWay)) skipped.add(row);
   }
   return skipped;
 }

@@ -1,7 +1,7 @@
 import type { Check, FindingKind } from "../check";
 import { middleAndSpread, type MiddleAndSpread } from "../middleAndSpread";
 import { comparedColumns } from "../unitSlips";
-import { NO_WORD } from "../words";
+import { valuesByBlock } from "../valuesByBlock";
 
 const positionsUnlikeLength: FindingKind = {
   code: "positionsUnlikeLength",
@@ -32,27 +32,18 @@ export const POSITIONS_FOR_LENGTH: Check = {
     const { grown, columns } = comparedColumns(table, context);
     const slips = columns.find((compared) => compared.column.column.id === "length")?.slips ?? [];
     const otherUnit = new Set(slips.flatMap((slip) => slip.indexes));
-    const byBlock = new Map<number, number[]>();
-    const countsByBlock = new Map<number, number[]>();
-    for (let i = 0; i < blocks.length; i++) {
-      if (blocks[i] === NO_WORD || !grown[i] || !(positions[i] >= 1 && lengths[i] > 0)) continue;
-      const values = byBlock.get(blocks[i]);
-      const distance = Math.log(lengths[i] / positions[i]);
-      if (values) values.push(distance);
-      else byBlock.set(blocks[i], [distance]);
-      const counts = countsByBlock.get(blocks[i]);
-      if (counts) counts.push(positions[i]);
-      else countsByBlock.set(blocks[i], [positions[i]]);
-    }
+    const isMeant = (i: number) => grown[i] && positions[i] >= 1 && lengths[i] > 0;
+    const distances = valuesByBlock(table, (i) => (isMeant(i) ? Math.log(lengths[i] / positions[i]) : NaN));
+    const counts = valuesByBlock(table, (i) => (isMeant(i) ? positions[i] : NaN));
     const times = context.setting("Unlike its block: spread");
     const usual = new Map(
-      [...byBlock]
+      [...distances]
         .filter(([, values]) => values.length >= context.setting("Unlike its block: least values"))
         .map(([block, values]) => [
           block,
           {
-            ...middleAndSpread(Float64Array.from(values)),
-            positions: middleAndSpread(Float64Array.from(countsByBlock.get(block)!)),
+            ...middleAndSpread(values),
+            positions: middleAndSpread(counts.get(block)!),
           },
         ]),
     );
@@ -67,7 +58,7 @@ export const POSITIONS_FOR_LENGTH: Check = {
         if (positions[i] > (column.column.most ?? Infinity)) continue;
         report(positionsUnlikeLength, i, column, {
           value: positions[i],
-          length: table.column("length")!.raw[i] as number,
+          length: table.column("length")!.raw.at(i) as number,
           unit: table.column("length")!.unit?.id ?? "",
           expected: Math.round(expected),
           values: block.count,

@@ -1,6 +1,7 @@
 import { COUNT_SHEETS, type Check, type CheckContext, type FindingKind } from "../check";
 import { nearestWord } from "../nearestWord";
 import { NO_PLACE } from "../vinePlaces";
+import { stretch } from "../stretch";
 import { NO_WORD } from "../words";
 
 const unknownBlock: FindingKind = { code: "unknownBlock", severity: "wrong", action: "correct" };
@@ -72,11 +73,4 @@ function rowsOfBlocks(context: CheckContext): Map<number, number> {
 
 function sameVineBefore(keys: Float64Array, index: number): boolean {
   return index > 0 && keys[index] !== NO_PLACE && keys[index - 1] === keys[index];
-}
-
-/** Rows from here on with the same value. */
-function stretch(values: Float64Array | Int32Array, index: number): number {
-  let end = index + 1;
-  while (end < values.length && values[end] === values[index]) end++;
-  return end - index;
 }

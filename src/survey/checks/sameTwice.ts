@@ -60,18 +60,9 @@ export const SAME_TWICE: Check = {
     const rule = RULES[table.shape.id];
     const column = rule && table.column(rule.at);
     if (!rule || !column) return undefined;
-    const seen = new Map<number, FirstRow>();
-    for (const other of context.survey.tables(table.shape.id)) {
-      if (other === table) break;
-      const keyOf = rule.keyOf(other, context);
-      for (let index = 0; index < other.rowCount; index++) {
-        const key = keyOf(index);
-        if (key === undefined || seen.has(key) || isSameRow(other, index, table)) continue;
-        seen.set(key, { table: other, index });
-      }
-    }
-    const keyOf = rule.keyOf(table, context);
-    const firsts = firstRows(table, keyOf, seen);
+    const all = context.survey.tables(table.shape.id);
+    const tables = all.includes(table) ? all.slice(0, all.indexOf(table) + 1) : [...all, table];
+    const firsts = firstRows(table, tables, (other) => rule.keyOf(other, context));
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
         const first = firsts.get(i);
@@ -91,24 +82,50 @@ interface FirstRow {
   readonly index: number;
 }
 
-/** For each repeated row the row that came first, in another table or in this one. */
+type KeyOf = (index: number) => number | undefined;
+
+/**
+ * For each row of the table that repeats an earlier one the row that came first, in a table before it or in this one.
+ *
+ * @param tables those that come before the table, and the table itself as the last
+ */
 function firstRows(
   table: SurveyTable,
-  keyOf: (index: number) => number | undefined,
-  elsewhere: ReadonlyMap<number, FirstRow>,
+  tables: readonly SurveyTable[],
+  keysOf: (table: SurveyTable) => KeyOf,
 ): Map<number, FirstRow> {
+  const repeated = table.rowCount === 1 ? new Set([keysOf(table)(0)]) : repeatedKeys(tables, keysOf);
+  const seen = new Map<number, FirstRow>();
   const firsts = new Map<number, FirstRow>();
-  const here = new Map<number, number>();
-  for (let index = 0; index < table.rowCount; index++) {
-    const key = keyOf(index);
-    if (key === undefined) continue;
-    const first = elsewhere.get(key);
-    const before = here.get(key);
-    if (first) firsts.set(index, first);
-    else if (before !== undefined) firsts.set(index, { table, index: before });
-    else here.set(key, index);
+  if (repeated.size === 0) return firsts;
+  for (const other of tables) {
+    const keyOf = keysOf(other);
+    for (let index = 0; index < other.rowCount; index++) {
+      const key = keyOf(index);
+      if (key === undefined || !repeated.has(key)) continue;
+      const first = seen.get(key);
+      if (first && other === table) firsts.set(index, first);
+      else if (!first && !isSameRow(other, index, table)) seen.set(key, { table: other, index });
+    }
   }
   return firsts;
+}
+
+/** Keys that more than one row carries. */
+function repeatedKeys(
+  tables: readonly SurveyTable[],
+  keysOf: (table: SurveyTable) => KeyOf,
+): Set<number | undefined> {
+  const keys = new Float64Array(tables.reduce((rows, { rowCount }) => rows + rowCount, 0)).fill(NaN);
+  let at = 0;
+  for (const table of tables) {
+    const keyOf = keysOf(table);
+    for (let index = 0; index < table.rowCount; index++) keys[at++] = keyOf(index) ?? NaN;
+  }
+  keys.sort();
+  const repeated = new Set<number | undefined>();
+  for (let i = 1; i < keys.length; i++) if (keys[i] === keys[i - 1]) repeated.add(keys[i]);
+  return repeated;
 }
 
 function tell(
@@ -130,6 +147,6 @@ function tell(
 function sameNumbers(a: SurveyTable, i: number, b: SurveyTable, j: number): boolean {
   return a.columns.every((column) => {
     const other = b.column(column.column.id);
-    return column.column.kind === "text" || !other || Object.is(column.raw[i], other.raw[j]);
+    return column.column.kind === "text" || !other || Object.is(column.raw.at(i), other.raw.at(j));
   });
 }

@@ -22,7 +22,7 @@ export const SPURS_TOO_CLOSE: Check = {
         if ((places[i] - 1) * least > lengths[i])
           report(spursTooClose, i, placesColumn, {
             places: places[i],
-            length: lengthColumn.raw[i] as number,
+            length: lengthColumn.raw.at(i) as number,
             unit: lengthColumn.unit?.id ?? "",
             fit: Math.floor(Math.max(0, lengths[i]) / least) + 1,
             distance: inUnit(

@@ -55,7 +55,12 @@ function partsOf(column: SurveyColumn, total: TotalRow, before: number): number[
 }
 
 function cellsBetween(column: SurveyColumn, from: number, to: number): number[] {
-  return column.raw.slice(from, to).filter((value): value is number => typeof value === "number");
+  const cells: number[] = [];
+  for (let i = from; i < to; i++) {
+    const cell = column.raw.at(i);
+    if (typeof cell === "number") cells.push(cell);
+  }
+  return cells;
 }
 
 function sum(values: readonly number[]): number {

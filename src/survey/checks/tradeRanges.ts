@@ -68,7 +68,7 @@ export const TRADE_RANGES: Check = {
           const value = column.numbers[i];
           if (!(value < least - 1e-9 || value > most + 1e-9) || value < bottom || value > top) continue;
           report(kind, i, column, {
-            value: column.raw[i] as number,
+            value: column.raw.at(i) as number,
             least: Number((least / column.perUnit).toPrecision(3)),
             most: Number((most / column.perUnit).toPrecision(3)),
             unit: column.unit?.id ?? "",

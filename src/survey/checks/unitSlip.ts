@@ -17,7 +17,7 @@ export const UNIT_SLIP: Check = {
       for (const { column, indexes, meant } of slips) {
         const [first] = indexes;
         if (first < from || first >= to) continue;
-        const value = column.raw[first] as number;
+        const value = column.raw.at(first) as number;
         report(unitSlip, first, column, {
           value,
           unit: column.unit!.id,

@@ -32,7 +32,7 @@ export const UNLIKE_ITS_BLOCK: Check = {
             continue;
           if (slips.has(i) || (column.column.id === "length" && spaced(blocks[i]))) continue;
           report(unlikeItsBlock, i, column, {
-            value: column.raw[i] as number,
+            value: column.raw.at(i) as number,
             unit: column.unit?.id ?? "",
             median: Number((limit.median / column.perUnit).toPrecision(3)),
             values: limit.count,

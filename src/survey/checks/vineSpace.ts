@@ -1,5 +1,6 @@
 import type { Check, CheckContext, FindingKind } from "../check";
-import type { SurveyTable } from "../survey";
+import type { Codes, SurveyTable } from "../survey";
+import { valuesByBlock } from "../valuesByBlock";
 import { choiceId, neighbourKey, NO_PLACE, placeOf } from "../vinePlaces";
 
 const cordonTooLong: FindingKind = { code: "cordonTooLong", severity: "ask", action: "lookAtVine" };
@@ -44,7 +45,7 @@ export const VINE_SPACE: Check = {
         if (length > share * long) {
           if (length > (column.column.most ?? Infinity)) continue;
           const facts = {
-            value: column.raw[i] as number,
+            value: column.raw.at(i) as number,
             share: written(share / column.perUnit),
             unit: column.unit?.id ?? "",
           };
@@ -53,7 +54,7 @@ export const VINE_SPACE: Check = {
           else report(cordonTooLong, i, column, facts);
         } else if (length < share * short && isGrown(keys[i], context) && isAlive(table, i))
           report(cordonTooShort, i, column, {
-            value: column.raw[i] as number,
+            value: column.raw.at(i) as number,
             share: written(share / column.perUnit),
             unit: column.unit?.id ?? "",
           });
@@ -63,7 +64,7 @@ export const VINE_SPACE: Check = {
 };
 
 /** Metres of the wire that one side of a vine has to fill, by block: half the spacing, all of it in a divided canopy. */
-function sharesOf(blocks: Int32Array, context: CheckContext): Map<number, number> {
+function sharesOf(blocks: Codes, context: CheckContext): Map<number, number> {
   const shares = new Map<number, number>();
   for (const block of new Set(blocks)) {
     const spacing = context.places.blockNumber(block, "vineSpacing");
@@ -77,20 +78,12 @@ function sharesOf(blocks: Int32Array, context: CheckContext): Map<number, number
 
 /** Blocks whose middle length is nowhere near the share of the spacing, with that length. */
 function oddBlocks(table: SurveyTable, shares: ReadonlyMap<number, number>): Map<number, number> {
-  const blocks = table.column("block")!.codes;
   const lengths = table.column("length")!.numbers;
-  const byBlock = new Map<number, number[]>();
-  for (let i = 0; i < blocks.length; i++)
-    if (lengths[i] >= 0) {
-      const values = byBlock.get(blocks[i]);
-      if (values) values.push(lengths[i]);
-      else byBlock.set(blocks[i], [lengths[i]]);
-    }
   const odd = new Map<number, number>();
-  for (const [block, values] of byBlock) {
+  for (const [block, values] of valuesByBlock(table, (i) => (lengths[i] >= 0 ? lengths[i] : NaN))) {
     const share = shares.get(block);
     if (share === undefined || values.length < 10) continue;
-    const median = Float64Array.from(values).sort()[values.length >> 1];
+    const median = values.sort()[values.length >> 1];
     if (median > share * 1.6 || median < share * 0.4) odd.set(block, median);
   }
   return odd;

@@ -1,16 +1,8 @@
 import type { Check, FindingKind } from "../check";
 import { positionsOutOfOrder } from "../inOrder";
-import { NO_PLACE, placeOf } from "../vinePlaces";
+import { NO_PLACE, placeOf, rowKey } from "../vinePlaces";
 
 const outOfWalkOrder: FindingKind = { code: "outOfWalkOrder", severity: "ask", action: "askCounter" };
-
-/** One vine of a walk: its rows follow each other in the sheet. */
-interface Stop {
-  readonly index: number;
-  readonly key: number;
-  readonly row: number;
-  readonly vine: number;
-}
 
 /**
  * Vines that stand elsewhere in the sheet than where the crew passed them. A row may be walked from either end; rows
@@ -25,59 +17,62 @@ export const WALK_ORDER: Check = {
     const vineColumn = table.column("vine");
     if (!vineColumn) return undefined;
     const most = context.setting("Walk order: most vines out of order");
-    const stops = stopsOf(context.places.keysOf(table));
-    const strays = new Set(strayRows(stops).map((stop) => stop.index));
-    for (const walk of walksOf(stops)) {
+    const keys = context.places.keysOf(table);
+    const stops = stopsOf(keys);
+    const strays = new Set(strayRows(keys, stops));
+    for (const walk of walksOf(keys, stops)) {
       const straying = positionsOutOfOrder(
-        walk.map((stop) => stop.vine),
+        walk.map((stop) => placeOf(keys[stops[stop]]).vine),
         true,
       );
-      if (straying.length <= Math.max(1, most * walk.length))
-        for (const at of straying) strays.add(walk[at].index);
+      if (straying.length <= Math.max(1, most * walk.length)) for (const at of straying) strays.add(walk[at]);
     }
-    const positions = new Map(stops.map((stop, at) => [stop.index, at]));
+    const found = [...strays].sort((a, b) => a - b);
     return (from, to, report) => {
-      for (let i = from; i < to; i++) {
-        if (!strays.has(i)) continue;
-        const at = positions.get(i)!;
-        const neighbours = [stops[at - 1], stops[at + 1]].flatMap((stop) =>
-          stop ? [`${placeOf(stop.key).row}/${stop.vine}`] : [],
-        );
-        report(outOfWalkOrder, i, vineColumn, { neighbours });
+      for (const stop of found) {
+        if (stops[stop] < from || stops[stop] >= to) continue;
+        const neighbours = [stop - 1, stop + 1]
+          .filter((other) => other >= 0 && other < stops.length)
+          .map((other) => placeOf(keys[stops[other]]))
+          .map(({ row, vine }) => `${row}/${vine}`);
+        report(outOfWalkOrder, stops[stop], vineColumn, { neighbours });
       }
     };
   },
 };
 
-/** Stops of the sheet in its order, one for each stretch of rows with the same vine. */
-function stopsOf(keys: Float64Array): Stop[] {
-  const stops: Stop[] = [];
-  for (let index = 0; index < keys.length; index++) {
-    if (keys[index] === NO_PLACE || (index > 0 && keys[index] === keys[index - 1])) continue;
-    const { row, vine, block } = placeOf(keys[index]);
-    stops.push({ index, key: keys[index], row: block * 4096 + row, vine });
-  }
-  return stops;
+/** First rows of the stretches of rows with the same vine: a stop of the walk each. */
+function stopsOf(keys: Float64Array): Int32Array {
+  let count = 0;
+  const stops = new Int32Array(keys.length);
+  for (let i = 0; i < keys.length; i++)
+    if (keys[i] !== NO_PLACE && (i === 0 || keys[i] !== keys[i - 1])) stops[count++] = i;
+  return stops.slice(0, count);
 }
 
 /** Stretches of stops in one vineyard row; a single stop of another row in between does not end a stretch. */
-function walksOf(stops: readonly Stop[]): Stop[][] {
-  const walks: Stop[][] = [];
-  stops.forEach((stop, at) => {
-    const walk = walks.at(-1);
-    if (!walk) walks.push([stop]);
-    else if (walk[0].row === stop.row) walk.push(stop);
-    else if (stops[at + 1]?.row !== walk[0].row || stops[at + 2]?.row !== walk[0].row) walks.push([stop]);
-  });
-  return walks;
+function* walksOf(keys: Float64Array, stops: Int32Array): Generator<number[], void, void> {
+  let walk: number[] = [];
+  const rowAt = (stop: number) => rowKey(keys[stops[stop]]);
+  for (let stop = 0; stop < stops.length; stop++) {
+    const row = walk.length === 0 ? rowAt(stop) : rowAt(walk[0]);
+    if (rowAt(stop) === row) walk.push(stop);
+    else if (rowAt(stop + 1) !== row || rowAt(stop + 2) !== row) {
+      yield walk;
+      walk = [stop];
+    }
+  }
+  if (walk.length > 0) yield walk;
 }
 
 /** Stops of another row in the middle of a row's walk. */
-function strayRows(stops: readonly Stop[]): Stop[] {
-  return stops.filter((stop, at) => {
-    const around = [stops[at - 2], stops[at - 1], stops[at + 1], stops[at + 2]];
-    return around.every(
-      (other) => other !== undefined && other.row === around[0]?.row && other.row !== stop.row,
-    );
-  });
+function strayRows(keys: Float64Array, stops: Int32Array): number[] {
+  const strays: number[] = [];
+  const rowAt = (stop: number) => rowKey(keys[stops[stop]]);
+  for (let stop = 2; stop < stops.length - 2; stop++) {
+    const row = rowAt(stop - 1);
+    if (rowAt(stop) === row || rowAt(stop + 1) !== row) continue;
+    if (rowAt(stop - 2) === row && rowAt(stop + 2) === row) strays.push(stop);
+  }
+  return strays;
 }

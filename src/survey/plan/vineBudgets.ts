@@ -40,7 +40,7 @@ export function vineBudgets(survey: Survey): (block: string, row: number, vine: 
     const block = survey.words.codeOf(blockName);
     const entry = places.blockRows().get(block);
     const written = (id: string) => {
-      const cell = entry?.table.column(id)?.raw[entry.index];
+      const cell = entry?.table.column(id)?.raw.at(entry.index);
       return typeof cell === "string" || typeof cell === "number" ? String(cell).trim() : "";
     };
     const rule = written("nodeRule") || String(settings.get("Node rule"));

@@ -94,7 +94,7 @@ function blocksOfWork(survey: Survey): BlockOfWork[] {
   const twice = named("Double pruning");
   return [...counts].map(([block, { vines, done }]) => {
     const entry = places.blockRows().get(block);
-    const cultivar = entry?.table.column("cultivar")?.raw[entry.index];
+    const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);
     const name = survey.words.wordOf(block);
     const names = [wordKey(name), wordKey(typeof cultivar === "string" ? cultivar : "")];
     const share = dead.get(name);

@@ -95,7 +95,7 @@ function wholeRow(vine: DecidedVine, place: number): HeldRow {
     fixed !== undefined && fixedChoice !== undefined && fixedChoice !== choiceId(fixed, index);
   const cells = table.columns.flatMap((one) => {
     if (fixedSince && one.column.id === "note") return [];
-    const value = fixedSince && one === fixed ? choiceWord(one, fixedChoice) : one.raw[index];
+    const value = fixedSince && one === fixed ? choiceWord(one, fixedChoice) : (one.raw.at(index) ?? null);
     return [{ column: one.sheetColumn, value }];
   });
   return { table, index, cells };

@@ -72,5 +72,5 @@ export function acceptPlan(vines: readonly DecidedVine[], block: string): Accept
 /** True where the cell for a fixed choice holds a word that is none, or a formula. */
 function isTaken(vine: DecidedVine, place: number, column: SurveyColumn): boolean {
   const { table, index } = vine.rows[place];
-  return !isBlank(column.raw[index]) || table.formulaAt(index, column) !== null;
+  return !isBlank(column.raw.at(index)) || table.formulaAt(index, column) !== null;
 }

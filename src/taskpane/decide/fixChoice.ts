@@ -81,7 +81,7 @@ export async function takeBackChoice(pane: Pane): Promise<void> {
 function namedRow({ table, index }: DecidedVine["rows"][number]): HeldRow {
   const cells = ["block", "row", "vine", "side", "cordon"].flatMap((id) => {
     const column = table.column(id);
-    return column === undefined ? [] : [{ column: column.sheetColumn, value: column.raw[index] }];
+    return column === undefined ? [] : [{ column: column.sheetColumn, value: column.raw.at(index) ?? null }];
   });
   return { table, index, cells };
 }

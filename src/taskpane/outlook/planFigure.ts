@@ -91,7 +91,7 @@ function inBlocks(
         formula: table.formulaAt(index, column),
         row: table.sheetRow(index),
         column: column.sheetColumn,
-        before: column.raw[index],
+        before: column.raw.at(index) ?? null,
         value: threeDigitsOf(proposed.value / column.perUnit),
       }));
   });

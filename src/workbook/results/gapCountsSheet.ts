@@ -22,7 +22,7 @@ export function gapCountsSheet(
       const counted = gapsOfCordon(table, index);
       if (keys[index] === NO_PLACE || counted === undefined || !counts(table, index)) continue;
       const { block, row, vine } = placeOf(keys[index]);
-      const as = (id: string) => plain(table.column(id)?.raw[index]);
+      const as = (id: string) => plain(table.column(id)?.raw.at(index));
       const gaps = counted.positions - counted.liveSpurs;
       rows.push([
         survey.words.wordOf(block),
