@@ -3,59 +3,58 @@ import type { Text } from "./language";
 /** What each ability of Excel is for, by its id in src/workbook/excel/selfTest.ts. */
 export const ABILITY_TEXTS: Readonly<Record<string, Text>> = {
   pane: {
-    en: "Pane and functions run together",
-    es: "El panel y las funciones trabajan juntos",
-    fr: "Le volet et les fonctions marchent ensemble",
+    en: "Pane and functions run together.",
+    es: "El panel y las funciones trabajan juntos.",
+    fr: "Le volet et les fonctions marchent ensemble.",
   },
   functions: {
-    en: "CORDON functions in cells",
-    es: "Funciones CORDON en las celdas",
-    fr: "Fonctions CORDON dans les cellules",
+    en: "CORDON functions in cells.",
+    es: "Funciones CORDON en las celdas.",
+    fr: "Fonctions CORDON dans les cellules.",
   },
   tables: {
-    en: "Reading count sheets and writing sheets of our own",
-    es: "Leer hojas de conteo y escribir hojas propias",
-    fr: "Lire les feuilles de relevé et écrire nos propres feuilles",
+    en: "Reading count sheets and writing sheets of our own.",
+    es: "Leer hojas de conteo y escribir hojas propias.",
+    fr: "Lire les feuilles de relevé et écrire nos propres feuilles.",
   },
   marks: {
-    en: "Marks on cells that can be taken off again",
-    es: "Marcas en celdas que se pueden quitar",
-    fr: "Marques sur les cellules, qui peuvent être ôtées",
+    en: "Marks on cells that can be taken off again.",
+    es: "Marcas en celdas que se pueden quitar.",
+    fr: "Marques sur les cellules, qui peuvent être ôtées.",
   },
   whileTyping: {
-    en: "Judging rows while they are typed",
-    es: "Revisar filas mientras se escriben",
-    fr: "Juger les lignes pendant la saisie",
+    en: "Judging rows while they are typed.",
+    es: "Revisar filas mientras se escriben.",
+    fr: "Juger les lignes pendant la saisie.",
   },
   pivot: {
-    en: "PivotTable of gaps",
-    es: "Tabla dinámica de huecos",
-    fr: "Tableau croisé des vides",
+    en: "PivotTable of gaps.",
+    es: "Tabla dinámica de huecos.",
+    fr: "Tableau croisé des vides.",
   },
   spill: {
-    en: "Functions that fill a block of cells",
-    es: "Funciones que llenan un bloque de celdas",
-    fr: "Fonctions qui remplissent un bloc de cellules",
+    en: "Functions that fill a block of cells.",
+    es: "Funciones que llenan un bloque de celdas.",
+    fr: "Fonctions qui remplissent un bloc de cellules.",
   },
   keepsTables: {
-    en: "Rewriting a sheet keeps its table (without it, formulas with table names become plain addresses)",
-    es: "Al reescribir una hoja se conserva su tabla (sin ello, las fórmulas con nombres de tabla pasan a direcciones simples)",
-    fr: "Réécrire une feuille garde son tableau (sans cela, les formules avec noms de tableau deviennent de simples adresses)",
+    en: "Rewriting a sheet keeps its table (without it, formulas with table names become plain addresses).",
+    es: "Al reescribir una hoja se conserva su tabla (sin ello, las fórmulas con nombres de tabla pasan a direcciones simples).",
+    fr: "Réécrire une feuille garde son tableau (sans cela, les formules avec noms de tableau deviennent de simples adresses).",
   },
 };
 
-/** How a line of the self-test ends, and what a cell said that asked for our functions. */
+/** What the self-test adds where Excel lacks an ability, and what a cell said that asked for our functions. */
 export const SELF_TEST = {
-  yes: { en: "{what}: yes", es: "{what}: sí", fr: "{what} : oui" },
   missing: {
-    en: "{what}: not in this Excel ({set}); everything else works",
-    es: "{what}: no en este Excel ({set}); lo demás funciona",
-    fr: "{what} : pas dans cet Excel ({set}) ; tout le reste marche",
+    en: "Not in this Excel ({set}); everything else works.",
+    es: "No está en este Excel ({set}); lo demás funciona.",
+    fr: "Pas dans cet Excel ({set}) ; tout le reste marche.",
   },
   tooOld: {
-    en: "{what}: missing ({set}); this Excel is too old for Cordonbook",
-    es: "{what}: falta ({set}); este Excel es demasiado antiguo para Cordonbook",
-    fr: "{what} : absent ({set}) ; cet Excel est trop ancien pour Cordonbook",
+    en: "Not in this Excel ({set}), which is too old for Cordonbook.",
+    es: "No está en este Excel ({set}), que es demasiado antiguo para Cordonbook.",
+    fr: "Pas dans cet Excel ({set}), trop ancien pour Cordonbook.",
   },
   answers: {
     en: "A cell asked for =CORDON.VERSION() and got {shows}: the functions calculate.",

@@ -31,8 +31,6 @@ export const UPKEEP_TEXTS = {
     "Iniciar Cordonbook con este libro",
     "Démarrer Cordonbook avec ce classeur",
   ),
-  testTitle: t("What this Excel can do", "Lo que puede este Excel", "Ce que sait faire cet Excel"),
-  test: t("Ask this Excel", "Preguntar a este Excel", "Interroger cet Excel"),
   pivot: t("Pivot of gaps", "Tabla dinámica de huecos", "Tableau croisé des vides"),
   pivotMade: t(
     "The PivotTable is on the sheet {sheet}.",

@@ -15,6 +15,9 @@ import { selfTest, type SelfTestLine } from "./selfTest";
 /** Repairs that are listed at most; all of them are made. */
 const LISTED = 50;
 
+/** Lines of the self-test without those of Excel. */
+const LINES = 7;
+
 /** The page for the care of the workbook: formulas that no longer calculate, a self-test, the log of runs. */
 export function carePage(pane: Pane): TemplateResult {
   const page = pane.state.care;
@@ -163,14 +166,15 @@ async function undo(pane: Pane): Promise<void> {
 
 async function test(pane: Pane, signal: AbortSignal): Promise<void> {
   const lines: SelfTestLine[] = [];
+  const all = LINES + (pane.excel?.abilities().length ?? 0);
   const wait = (milliseconds: number) => new Promise<void>((done) => setTimeout(done, milliseconds));
   changeCare(pane, { selfTest: [], progress: { text: pane.say(CARE_TEXTS.testing), done: 0 } });
   try {
-    for await (const line of selfTest(pane.workbook, wait)) {
+    for await (const line of selfTest(pane.workbook, wait, pane.excel)) {
       lines.push(line);
       changeCare(pane, {
         selfTest: [...lines],
-        progress: { text: pane.say(CARE_TEXTS.testing), done: lines.length / 7 },
+        progress: { text: pane.say(CARE_TEXTS.testing), done: lines.length / all },
       });
       signal.throwIfAborted();
     }
@@ -179,12 +183,12 @@ async function test(pane: Pane, signal: AbortSignal): Promise<void> {
   }
 }
 
-function testLine(pane: Pane, { text, facts, outcome, failure }: SelfTestLine): TemplateResult {
-  const colour = { works: "success", fails: "danger", unsure: "warning" }[outcome];
+function testLine(pane: Pane, { text, note, facts, outcome, failure }: SelfTestLine): TemplateResult {
+  const colour = { works: "success", fails: "danger", unsure: "warning", missing: "informative" }[outcome];
   return html`<li class="beside">
     <fluent-badge appearance="tint" color=${colour}>${pane.say(CARE_TEXTS[outcome])}</fluent-badge>
     <span class="wide"
-      >${pane.say(text, facts)}
+      >${pane.say(text, facts)} ${note === undefined ? nothing : pane.say(note, facts)}
       ${failure === undefined ? nothing : (failureSentence(failure, pane.state.language) ?? nothing)}</span
     >
   </li>`;

@@ -1,6 +1,5 @@
 import type { RepairPlan } from "../../functions/repairFormula";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
-import type { ExcelAbility, FunctionsAnswer } from "../../workbook/excel/selfTest";
 import type { Progress } from "../progress";
 import type { SelfTestLine } from "./selfTest";
 
@@ -13,8 +12,6 @@ export interface CareState {
   readonly selfTest?: readonly SelfTestLine[];
   /** Whether this workbook starts the add-in when it is opened; undefined until asked. */
   readonly atOpening?: boolean;
-  /** What this copy of Excel supports, and what a cell answered that asked for our functions. */
-  readonly excel?: { readonly lines: readonly ExcelAbility[]; readonly functions: FunctionsAnswer };
   /** Whether runs are written down; undefined until asked. */
   readonly logs?: boolean;
 }

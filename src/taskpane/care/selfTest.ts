@@ -1,14 +1,20 @@
 import { evaluateFormula } from "../../functions/evaluateFormula";
 import { PROJECT_VERSION } from "../../functions/version";
-import { CARE_TEXTS } from "../../texts/pane";
 import type { Text, TextFacts } from "../../texts/language";
+import { CARE_TEXTS } from "../../texts/pane";
+import { ABILITY_TEXTS, SELF_TEST } from "../../texts/selfTest";
+import type { ExcelExtras } from "../../workbook/excel/excelExtras";
+import type { ExcelAbility, FunctionsAnswer } from "../../workbook/excel/selfTest";
 import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
 
 /** One thing that was tried. */
 export interface SelfTestLine {
   readonly text: Text;
+  /** What follows from it, where it does not work. */
+  readonly note?: Text;
   readonly facts: TextFacts;
-  readonly outcome: "works" | "fails" | "unsure";
+  /** "missing" where the add-in does without it. */
+  readonly outcome: "works" | "fails" | "unsure" | "missing";
   /** What it failed with. */
   readonly failure?: unknown;
 }
@@ -16,18 +22,28 @@ export interface SelfTestLine {
 /** A formula with a published answer: 3 lb at 30+10 leave 50 nodes. */
 const FORMULA = '=CORDON.NODEBUDGET(3,"30+10")';
 const ANSWER = 50;
+const OUTCOMES: Readonly<Record<FunctionsAnswer["state"], SelfTestLine["outcome"]>> = {
+  answers: "works",
+  otherVersion: "fails",
+  unknown: "fails",
+  waiting: "unsure",
+  error: "fails",
+};
 /** How long the workbook may take to calculate a formula, in milliseconds. */
 const PATIENCE = 5000;
 
 /**
- * Tries what the add-in needs of this workbook, on a sheet of its own that is taken away again: reading, writing,
- * facts kept in the workbook, and whether our functions calculate in cells.
+ * Tries what the add-in needs of this workbook, on sheets of its own that are taken away again: reading, writing,
+ * facts kept in the workbook, and whether our functions calculate in cells. In Excel it then says what this copy
+ * supports.
  *
  * @param wait lets time pass, in milliseconds
+ * @param excel what only Excel has; undefined elsewhere
  */
 export async function* selfTest(
   workbook: SurveyWorkbook,
   wait: (milliseconds: number) => Promise<void>,
+  excel?: Pick<ExcelExtras, "abilities" | "askFunctions">,
 ): AsyncGenerator<SelfTestLine, void, void> {
   yield {
     text: CARE_TEXTS.version,
@@ -56,9 +72,12 @@ export async function* selfTest(
   });
   yield written;
   if (written.outcome === "works") {
-    yield await tried(CARE_TEXTS.inCells, () => inCells(workbook, sheet, wait));
+    yield excel === undefined
+      ? await tried(CARE_TEXTS.inCells, () => inCells(workbook, sheet, wait))
+      : await inExcelCells(excel);
     yield await tried(CARE_TEXTS.takesAway, () => workbook.deleteOwnSheet(sheet));
   }
+  for (const ability of excel?.abilities() ?? []) yield abilityLine(ability);
 }
 
 /** Whether a formula of ours comes to its value in a cell; a host that does not calculate leaves it open. */
@@ -75,6 +94,23 @@ async function inCells(
     await wait(250);
   }
   return "unsure";
+}
+
+/** Whether our functions calculate in Excel, with the next step where they do not. */
+async function inExcelCells(excel: Pick<ExcelExtras, "askFunctions">): Promise<SelfTestLine> {
+  try {
+    const { state, shows } = await excel.askFunctions();
+    return { text: SELF_TEST[state], facts: { shows, version: PROJECT_VERSION }, outcome: OUTCOMES[state] };
+  } catch (failure) {
+    return { text: CARE_TEXTS.inCells, facts: {}, outcome: "fails", failure };
+  }
+}
+
+function abilityLine({ id, outcome, set }: ExcelAbility): SelfTestLine {
+  const text = ABILITY_TEXTS[id];
+  if (outcome === "yes") return { text, facts: {}, outcome: "works" };
+  const failed = outcome === "tooOld";
+  return { text, note: SELF_TEST[outcome], facts: { set }, outcome: failed ? "fails" : outcome };
 }
 
 async function tried(text: Text, action: () => Promise<"unsure" | void>): Promise<SelfTestLine> {

@@ -6,7 +6,10 @@ import { askFunctions, supportedAbilities, type FunctionsAnswer, type ExcelAbili
 
 /** What the pane can do in Excel only. */
 export interface ExcelExtras {
-  selfTest(): Promise<{ readonly lines: readonly ExcelAbility[]; readonly functions: FunctionsAnswer }>;
+  /** What this copy of Excel supports of what the add-in uses. */
+  abilities(): readonly ExcelAbility[];
+  /** What a cell shows that asks for a function of ours. */
+  askFunctions(): Promise<FunctionsAnswer>;
   startsAtOpening(): Promise<boolean>;
   setStartsAtOpening(on: boolean): Promise<void>;
   /** Opens a copy of the workbook with values in place of our functions. */
@@ -16,10 +19,9 @@ export interface ExcelExtras {
 /** The extras of the Excel that this page runs in. */
 export function excelExtras(): ExcelExtras {
   return {
-    selfTest: async () => ({
-      lines: supportedAbilities((set, version) => Office.context.requirements.isSetSupported(set, version)),
-      functions: await askFunctions((batch) => Excel.run(batch), PROJECT_VERSION),
-    }),
+    abilities: () =>
+      supportedAbilities((set, version) => Office.context.requirements.isSetSupported(set, version)),
+    askFunctions: () => askFunctions((batch) => Excel.run(batch), PROJECT_VERSION),
     startsAtOpening: () => startsAtOpening(Office.addin),
     setStartsAtOpening: (on) => setStartsAtOpening(Office.addin, on),
     async openValuesOnlyCopy() {

@@ -16,7 +16,7 @@ export const ABILITIES: readonly { readonly id: string; readonly set: string; re
   { id: "keepsTables", set: "ExcelApi", version: "1.13" },
 ];
 
-/** One line of the self-test. */
+/** One ability of Excel in the self-test. */
 export interface ExcelAbility {
   readonly id: string;
   /** "missing" where the add-in works without it, "tooOld" where it does not. */

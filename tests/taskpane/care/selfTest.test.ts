@@ -1,5 +1,7 @@
 import { selfTest, type SelfTestLine } from "../../../src/taskpane/care/selfTest";
 import { CARE_TEXTS } from "../../../src/texts/pane";
+import { ABILITY_TEXTS, SELF_TEST } from "../../../src/texts/selfTest";
+import type { FunctionsAnswer } from "../../../src/workbook/excel/selfTest";
 import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
 import { WorkbookProblem } from "../../../src/workbook/surveyWorkbook";
 
@@ -49,4 +51,61 @@ test("a host that turns text into a formula fails", async () => {
     return name === "Plan" ? area : { ...area, formulaAt: () => "=1+1" };
   };
   expect((await lines(workbook)).find(({ text }) => text === CARE_TEXTS.writes)?.outcome).toBe("fails");
+});
+
+describe("in Excel", () => {
+  const abilities = () => [
+    { id: "pane", outcome: "yes", set: "SharedRuntime 1.1" } as const,
+    { id: "keepsTables", outcome: "missing", set: "ExcelApi 1.13" } as const,
+    { id: "spill", outcome: "tooOld", set: "ExcelApi 1.12" } as const,
+  ];
+
+  async function inExcel(askFunctions: () => Promise<FunctionsAnswer>): Promise<SelfTestLine[]> {
+    const seen: SelfTestLine[] = [];
+    const workbook = new MemoryWorkbook({ Plan: [["x"]] });
+    for await (const line of selfTest(workbook, noWait, { abilities, askFunctions })) seen.push(line);
+    expect(await workbook.sheetNames()).toEqual(["Plan"]);
+    return seen;
+  }
+
+  test("what this copy supports follows in the same list", async () => {
+    const seen = await inExcel(async () => ({ state: "answers", shows: "0.1.0" }));
+    expect(seen.slice(-3)).toEqual([
+      { text: ABILITY_TEXTS.pane, facts: {}, outcome: "works" },
+      {
+        text: ABILITY_TEXTS.keepsTables,
+        note: SELF_TEST.missing,
+        facts: { set: "ExcelApi 1.13" },
+        outcome: "missing",
+      },
+      {
+        text: ABILITY_TEXTS.spill,
+        note: SELF_TEST.tooOld,
+        facts: { set: "ExcelApi 1.12" },
+        outcome: "fails",
+      },
+    ]);
+  });
+
+  test.each([
+    ["answers", "works"],
+    ["otherVersion", "fails"],
+    ["unknown", "fails"],
+    ["waiting", "unsure"],
+    ["error", "fails"],
+  ] as const)("a cell that gives %s says so in one line: %s", async (state, outcome) => {
+    const seen = await inExcel(async () => ({ state, shows: "as seen" }));
+    expect(seen.filter(({ text }) => text === CARE_TEXTS.inCells)).toEqual([]);
+    expect(seen.find(({ text }) => text === SELF_TEST[state])).toMatchObject({
+      outcome,
+      facts: { shows: "as seen" },
+    });
+  });
+
+  test("a question that Excel refuses fails, and the rest is tried all the same", async () => {
+    const failure = new WorkbookProblem("protectedWorkbook");
+    const seen = await inExcel(() => Promise.reject(failure));
+    expect(seen.find(({ text }) => text === CARE_TEXTS.inCells)).toMatchObject({ outcome: "fails", failure });
+    expect(seen).toHaveLength(10);
+  });
 });
