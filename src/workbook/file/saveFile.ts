@@ -1,12 +1,14 @@
+import { createHash } from "node:crypto";
 import { constants } from "node:fs";
 import * as nodeDisk from "node:fs/promises";
+import { hostname } from "node:os";
 import { basename, dirname, extname, join } from "node:path";
 import { WorkbookProblem } from "../surveyWorkbook";
 
 /** The calls to the disk that saving needs; tests give one that fails. */
 export type Disk = Pick<
   typeof nodeDisk,
-  "access" | "copyFile" | "link" | "open" | "readFile" | "realpath" | "rename" | "stat" | "unlink"
+  "access" | "copyFile" | "link" | "open" | "readdir" | "readFile" | "realpath" | "rename" | "stat" | "unlink"
 >;
 
 /** A file as it was when it was read, to notice that somebody else saved it meanwhile. */
@@ -45,8 +47,10 @@ export async function saveInPlace(
   const { path } = state;
   await mustNotBeOpen(path, disk);
   await mustBeUnchanged(state, disk);
+  await clearLeftovers(dirname(path), disk);
   const backup = await backUp(path, now, disk);
   const waiting = waitingName(path);
+  inUse.add(waiting);
   try {
     const { mode } = await disk.stat(path);
     await writeThrough(waiting, bytes, mode, disk);
@@ -57,6 +61,8 @@ export async function saveInPlace(
     await disk.unlink(waiting).catch(() => undefined);
     await disk.unlink(backup).catch(() => undefined);
     return refusal(path)(error);
+  } finally {
+    inUse.delete(waiting);
   }
   await flushFolder(dirname(path), disk);
   return backup;
@@ -73,7 +79,9 @@ export async function saveNew(path: string, bytes: Uint8Array, disk: Disk = node
     () => false,
   );
   if (there) throw new WorkbookProblem("fileExists", { file: basename(path) });
+  await clearLeftovers(dirname(path), disk);
   const waiting = waitingName(path);
+  inUse.add(waiting);
   try {
     await writeThrough(waiting, bytes, 0o644, disk);
     await disk.link(waiting, path).catch(async (error: NodeJS.ErrnoException) => {
@@ -81,10 +89,11 @@ export async function saveNew(path: string, bytes: Uint8Array, disk: Disk = node
       await disk.copyFile(waiting, path, constants.COPYFILE_EXCL);
     });
   } catch (error) {
-    await disk.unlink(waiting).catch(() => undefined);
     return refusal(path)(error);
+  } finally {
+    await disk.unlink(waiting).catch(() => undefined);
+    inUse.delete(waiting);
   }
-  await disk.unlink(waiting).catch(() => undefined);
   await flushFolder(dirname(path), disk);
 }
 
@@ -136,8 +145,39 @@ async function writeThrough(path: string, bytes: Uint8Array, mode: number, disk:
   }
 }
 
+/** Names of new content that this process is writing now. */
+const inUse = new Set<string>();
+
+/** Tells this machine from others that save in the same shared folder. */
+const MACHINE = createHash("sha256").update(hostname()).digest("hex").slice(0, 12);
+const WAITING = new RegExp(`^\\..+\\.(\\d+)-${MACHINE}\\.waiting$`);
+
 function waitingName(path: string): string {
-  return join(dirname(path), `.${basename(path)}.${process.pid}.waiting`);
+  return join(dirname(path), `.${basename(path)}.${process.pid}-${MACHINE}.waiting`);
+}
+
+/**
+ * Removes new content that a process of this machine left behind when it was killed before the rename. What belongs to
+ * a process that runs, or to another machine, stays; a folder that cannot be cleaned is no reason not to save.
+ */
+async function clearLeftovers(folder: string, disk: Disk): Promise<void> {
+  const entries = await disk.readdir(folder, { withFileTypes: true }).catch(() => []);
+  for (const entry of entries) {
+    const owner = WAITING.exec(entry.name)?.[1];
+    if (owner === undefined || !entry.isFile()) continue;
+    const path = join(folder, entry.name);
+    if (!isRunning(Number(owner), path)) await disk.unlink(path).catch(() => undefined);
+  }
+}
+
+function isRunning(id: number, waiting: string): boolean {
+  if (id === process.pid) return inUse.has(waiting);
+  try {
+    process.kill(id, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code !== "ESRCH";
+  }
 }
 
 /** Spreadsheets leave a file beside one that they have open. */

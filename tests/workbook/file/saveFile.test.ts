@@ -1,7 +1,8 @@
-import { spawn } from "node:child_process";
+import { spawn, type ChildProcess } from "node:child_process";
 import { createHash } from "node:crypto";
 import {
   chmodSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -153,6 +154,111 @@ test("a result stands beside its source", () => {
   expect(besideSource("/a/counts.csv", "findings", ".xlsx")).toBe("/a/counts-findings.xlsx");
 });
 
+describe("what a killed process left behind", () => {
+  const children: ChildProcess[] = [];
+  afterEach(() => {
+    for (const child of children.splice(0)) child.kill("SIGKILL");
+  });
+
+  /** Starts a process that saves and, just before the rename, runs a statement; gives the name of its new content. */
+  async function stoppedBeforeRename(path: string, statement: string): Promise<string> {
+    const before = readdirSync(folder);
+    const script = join(folder, "save.mts");
+    writeFileSync(
+      script,
+      `import { readForChange, saveInPlace } from ${JSON.stringify(join(__dirname, "../../../src/workbook/file/saveFile.ts"))};
+       import * as disk from "node:fs/promises";
+       const rename = () => { process.stdout.write("written\\n"); ${statement} };
+       const state = await readForChange(${JSON.stringify(path)});
+       await saveInPlace(state, new TextEncoder().encode("new"), new Date(0), { ...disk, rename });`,
+    );
+    const child = spawn(process.execPath, ["--import", "tsx", script], {
+      cwd: join(__dirname, "../../.."),
+      stdio: ["ignore", "pipe", "inherit"],
+    });
+    children.push(child);
+    await new Promise((resolve) => child.stdout.once("data", resolve));
+    if (statement.includes("SIGKILL"))
+      await new Promise((resolve) =>
+        (child.exitCode ?? child.signalCode) ? resolve(0) : child.once("exit", resolve),
+      );
+    rmSync(script);
+    const made = readdirSync(folder).filter((name) => !before.includes(name) && name.endsWith(".waiting"));
+    expect(made).toHaveLength(1);
+    return made[0];
+  }
+
+  const KILLED =
+    'process.kill(process.pid, "SIGKILL"); return new Promise(() => setInterval(() => 0, 1000));';
+  const SLOW = "return new Promise(() => setInterval(() => 0, 1000));";
+  const hidden = () => readdirSync(folder).filter((name) => name.startsWith("."));
+
+  test.each([
+    ["in place", async (path: string) => saveInPlace(await readForChange(path), bytes("newer"), NOW)],
+    ["as a new file", async () => saveNew(join(folder, "result.xlsx"), bytes("newer"))],
+  ])("goes with the next save %s", async (_how, save) => {
+    const path = start();
+    expect(await stoppedBeforeRename(path, KILLED)).toMatch(/^\.season\.xlsx\.\d+-/);
+    expect(readFileSync(path, "utf8")).toBe("old");
+    await save(path);
+    expect(hidden()).toEqual([]);
+  });
+
+  test("stays while its process runs, and where it is another machine's or no file of ours", async () => {
+    const path = start();
+    const slow = await stoppedBeforeRename(path, SLOW);
+    const left = await stoppedBeforeRename(path, KILLED);
+    const own = /^(\.season\.xlsx\.)(\d+)-([0-9a-f]+)(\.waiting)$/.exec(left)!;
+    const [, name, dead, machine, ending] = own;
+    const others = [
+      `${name}${dead}-${"0".repeat(machine.length)}${ending}`,
+      `${name}${dead}${ending}`,
+      `${name}${dead}-${machine}${ending}.xlsx`,
+      `season.xlsx.${dead}-${machine}${ending}`,
+      `${name}${process.ppid}-${machine}${ending}`,
+    ];
+    for (const other of others) writeFileSync(join(folder, other), "somebody's");
+    mkdirSync(join(folder, `.folder.${dead}-${machine}${ending}`));
+    const state = await readForChange(path);
+    await saveInPlace(state, bytes("newer"), NOW);
+    const names = readdirSync(folder);
+    expect(names).not.toContain(left);
+    expect(names).toEqual(expect.arrayContaining([slow, ...others, `.folder.${dead}-${machine}${ending}`]));
+    for (const other of others) expect(readFileSync(join(folder, other), "utf8")).toBe("somebody's");
+  });
+
+  test("under this process's own number goes too, but not what it is writing", async () => {
+    const path = start();
+    const [, name, , machine] = /^(.*\.)(\d+)-([0-9a-f]+)\.waiting$/.exec(
+      await stoppedBeforeRename(path, KILLED),
+    )!;
+    const mine = `${name}${process.pid}-${machine}.waiting`;
+    writeFileSync(join(folder, mine), "of a process that had this number before");
+    let during: string[] = [];
+    const disk: Disk = {
+      ...realDisk,
+      rename: async (from, to) => {
+        await saveNew(join(folder, "other.xlsx"), bytes("other"));
+        during = hidden();
+        await realDisk.rename(from, to);
+      },
+    };
+    await saveInPlace(await readForChange(path), bytes("newer"), NOW, disk);
+    expect(during).toEqual([mine]);
+    expect(readFileSync(path, "utf8")).toBe("newer");
+    expect(hidden()).toEqual([]);
+  });
+
+  test("is no reason not to save where the folder cannot be listed", async () => {
+    const path = start();
+    const left = await stoppedBeforeRename(path, KILLED);
+    const readdir = (() => Promise.reject(failure("EACCES"))) as unknown as Disk["readdir"];
+    await saveInPlace(await readForChange(path), bytes("newer"), NOW, { ...realDisk, readdir });
+    expect(readFileSync(path, "utf8")).toBe("newer");
+    expect(hidden()).toEqual([left]);
+  });
+});
+
 test("a file is whole whenever the program is killed", async () => {
   const versions = ["a", "b"].map((letter) => letter.repeat(3_000_000));
   const path = start(versions[0]);
@@ -186,4 +292,6 @@ test("a file is whole whenever the program is killed", async () => {
       expect(readFileSync(join(folder, left)).length).toBe(3_000_000);
   }
   expect(seen.size).toBeGreaterThan(0);
+  await saveInPlace(await readForChange(path), bytes("last"), NOW);
+  expect(readdirSync(folder).filter((name) => name.startsWith("."))).toEqual([]);
 }, 120000);
