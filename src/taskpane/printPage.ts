@@ -1,4 +1,5 @@
 import { html, render, type TemplateResult } from "lit";
+import { printAndRemove, printFrame } from "./printFrame";
 
 const STYLE = `
   body { font: 10pt/1.35 system-ui, sans-serif; color: #000; background: #fff; margin: 0; }
@@ -19,10 +20,8 @@ const STYLE = `
  * @param title name of the printed document
  */
 export async function printPage(title: string, lang: string, content: TemplateResult): Promise<void> {
-  const frame = document.createElement("iframe");
+  const frame = printFrame();
   frame.title = title;
-  frame.style.cssText = "position:fixed;inset:auto 0 0 auto;inline-size:0;block-size:0;border:0";
-  frame.setAttribute("aria-hidden", "true");
   document.body.append(frame);
   const paper = frame.contentDocument as Document;
   paper.title = title;
@@ -31,13 +30,5 @@ export async function printPage(title: string, lang: string, content: TemplateRe
   style.textContent = STYLE;
   paper.head.append(style);
   render(html`${content}`, paper.body);
-  const view = frame.contentWindow as Window;
-  const titleBefore = document.title;
-  view.addEventListener("afterprint", () => {
-    document.title = titleBefore;
-    setTimeout(() => frame.remove(), 0);
-  });
-  document.title = title;
-  view.focus();
-  view.print();
+  printAndRemove(frame, title);
 }
