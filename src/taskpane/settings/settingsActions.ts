@@ -5,8 +5,8 @@ import { readTables } from "../check/readTables";
 import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
 import type { Pane } from "../pane";
-import { freshSettings, planChange, surveyOf } from "./changeSetting";
-import { movedResults } from "./movedResults";
+import { freshSettings, planChange, surveyOf, type PlannedChange } from "./changeSetting";
+import { movedResults, type MovedResults } from "./movedResults";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
 
 /** Changes a part of the page's state. */
@@ -40,13 +40,23 @@ export async function showMoved(pane: Pane, edit: SettingEdit, signal: AbortSign
     changePage(pane, { edit: { ...edit, problem: plan, moved: undefined } });
     return;
   }
+  const moved = await movedBy(pane, read, plan, signal);
+  changePage(pane, { edit: { ...edit, problem: undefined, moved } });
+}
+
+/** Works out what planned figures would move, and shows how far that has come. */
+export async function movedBy(
+  pane: Pane,
+  read: ReadSettings,
+  plan: PlannedChange,
+  signal: AbortSignal,
+): Promise<MovedResults> {
   try {
-    const moved = await inSlices(
+    return await inSlices(
       movedResults(read.survey, surveyOf(plan, read), pane.today),
       (done) => changePage(pane, { progress: { text: pane.say(SETTINGS_TEXTS.comparing), done } }),
       signal,
     );
-    changePage(pane, { edit: { ...edit, problem: undefined, moved } });
   } finally {
     changePage(pane, { progress: undefined });
   }

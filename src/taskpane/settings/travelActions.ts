@@ -5,12 +5,10 @@ import { upgradeSettings, withCells } from "../../survey/upgradeSettings";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import { SETTINGS_TRAVEL } from "../../texts/settingsTravel";
 import { changeCells, undoChange } from "../../workbook/actions/changeCells";
-import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
 import type { Pane } from "../pane";
-import { freshArea, freshSettings, surveyOf } from "./changeSetting";
-import { movedResults } from "./movedResults";
-import { changePage, readSettingsOf } from "./settingsActions";
+import { freshArea, freshSettings } from "./changeSetting";
+import { changePage, movedBy, readSettingsOf } from "./settingsActions";
 import { settingsOfFile } from "./settingsOfFile";
 import type { OtherWorkbook, ReadSettings } from "./settingsState";
 
@@ -48,16 +46,8 @@ export async function showCopyMoves(pane: Pane, other: OtherWorkbook, signal: Ab
   const cells = cellsToCopy(pane, table, other, "");
   const others = read.areas.filter(({ sheet }) => sheet !== table.area.sheet);
   const plan = { table, cells, areas: [...others, withCells(table.area, cells)] };
-  try {
-    const moved = await inSlices(
-      movedResults(read.survey, surveyOf(plan, read), pane.today),
-      (done) => changePage(pane, { progress: { text: pane.say(SETTINGS_TEXTS.comparing), done } }),
-      signal,
-    );
-    changePage(pane, { other: { ...other, moved, problem: undefined } });
-  } finally {
-    changePage(pane, { progress: undefined });
-  }
+  const moved = await movedBy(pane, read, plan, signal);
+  changePage(pane, { other: { ...other, moved, problem: undefined } });
 }
 
 /** Writes the ticked figures of the other workbook into this one's table, with who copied them and when. */
