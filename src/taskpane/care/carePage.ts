@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { RepairPlan } from "../../functions/repairFormula";
-import { cellName } from "../../survey/cellName";
-import { CARE_TEXTS, CHECK_TEXTS } from "../../texts/pane";
+import { CARE_TEXTS } from "../../texts/pane";
 import { undoChange } from "../../workbook/actions/changeCells";
 import { applyRepairs, lookForRepairs } from "../../workbook/actions/repairFormulas";
 import { logsRuns, setLogsRuns } from "../../workbook/actions/runLog";
 import { failureSentence } from "../failureSentence";
+import { jumpButton } from "../jumpButton";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import type { CareState } from "./careState";
@@ -23,15 +23,7 @@ export function carePage(pane: Pane): TemplateResult {
   const page = pane.state.care;
   const busy = page.progress !== undefined;
   return html`<h1>${pane.say(CARE_TEXTS.title)}</h1>
-    ${
-      page.progress === undefined
-        ? nothing
-        : progressBar(pane, {
-            name: pane.say(CARE_TEXTS.progress),
-            step: page.progress.text,
-            done: page.progress.done,
-          })
-    }
+    ${page.progress === undefined ? nothing : progressBar(pane, pane.say(CARE_TEXTS.progress), page.progress)}
     <h2>${pane.say(CARE_TEXTS.repairTitle)}</h2>
     <p class="quiet">${pane.say(CARE_TEXTS.repairIntro)}</p>
     ${
@@ -101,7 +93,7 @@ function planView(pane: Pane, plan: RepairPlan): TemplateResult {
               ${repairs.slice(0, LISTED).map(
                 ({ sheet, row, column, before, after, why }) =>
                   html`<li class="finding">
-                    ${jump(pane, sheet, row, column)}
+                    ${jumpButton(pane, { sheet, row, column })}
                     ${
                       why === "enterAgain"
                         ? html`<p>${pane.say(CARE_TEXTS.enterAgain)}</p>
@@ -126,24 +118,10 @@ function planView(pane: Pane, plan: RepairPlan): TemplateResult {
     ${unknown.slice(0, LISTED).map(
       ({ sheet, row, column, name }) =>
         html`<div class="finding">
-          ${jump(pane, sheet, row, column)}
+          ${jumpButton(pane, { sheet, row, column })}
           <p>${pane.say(CARE_TEXTS.unknown, { name })}</p>
         </div>`,
     )}`;
-}
-
-function jump(pane: Pane, sheet: string, row: number, column: number): TemplateResult {
-  const cell = cellName(row, column);
-  return html`<fluent-button
-    class="jump"
-    size="small"
-    @click=${() =>
-      void pane.attempt(async () => {
-        await pane.workbook.selectCell(sheet, row, column);
-        pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell, sheet }));
-      })}
-    >${pane.say(CHECK_TEXTS.cell, { sheet, cell })}</fluent-button
-  >`;
 }
 
 async function repair(pane: Pane, plan: RepairPlan): Promise<void> {

@@ -6,13 +6,12 @@ import { ASIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered, remember } from "../ownView";
 import type { Pane } from "../pane";
+import { showOnce } from "../showOnce";
 import { isoDate } from "../writtenDate";
 import type { AsideQuestion } from "./checkState";
 import { foldedList } from "./findingList";
 import { sentenceOf } from "./findingTexts";
 import { dropAside, keepAside } from "../../workbook/actions/setAside";
-
-type DialogElement = HTMLElement & { show(): void; hide(): void };
 
 /** The button that asks why a finding may stand. */
 export function asideButton(pane: Pane, finding: Finding): TemplateResult {
@@ -70,13 +69,6 @@ export function asideDialog(pane: Pane, question: AsideQuestion): TemplateResult
       >
     </fluent-dialog-body>
   </fluent-dialog>`;
-}
-
-function showOnce(element: Element | undefined): void {
-  if (element === undefined) return;
-  requestAnimationFrame(() => {
-    if (element.isConnected) (element as DialogElement).show();
-  });
 }
 
 async function setAside(pane: Pane, question: AsideQuestion): Promise<void> {

@@ -72,11 +72,8 @@ function startButtons(pane: Pane, { findings }: CheckState): TemplateResult {
 }
 
 function progressOf(pane: Pane, { step, sheet, done }: NonNullable<CheckState["progress"]>): TemplateResult {
-  return progressBar(pane, {
-    step: step === "reading" ? pane.say(CHECK_TEXTS.reading, { sheet }) : pane.say(CHECK_TEXTS.checking),
-    name: pane.say(CHECK_TEXTS.progress),
-    done,
-  });
+  const text = step === "reading" ? pane.say(CHECK_TEXTS.reading, { sheet }) : pane.say(CHECK_TEXTS.checking);
+  return progressBar(pane, pane.say(CHECK_TEXTS.progress), { text, done });
 }
 
 function foundSheets(pane: Pane, check: CheckState, tables: readonly FoundTable[]): TemplateResult {

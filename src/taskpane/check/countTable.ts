@@ -3,6 +3,7 @@ import type { SeverityCounts } from "../../survey/counts";
 import { SEVERITY_TEXTS } from "../../texts/findings";
 import type { Text } from "../../texts/language";
 import { CHECK_TEXTS } from "../../texts/pane";
+import { moreButton } from "../moreButton";
 import type { Pane } from "../pane";
 import { LISTED_AT_ONCE, SEVERITIES, listMore } from "./checkState";
 
@@ -46,18 +47,19 @@ export function countTable(
                 )}
               </tbody>
             </table>
-            ${counts.length > listed ? moreButton(pane, key, counts.length, listed) : nothing}`
+            ${moreOf(pane, key, counts.length, listed)}`
     }
   </fluent-accordion-item>`;
 }
 
-/** The button that lists a further stretch. */
-export function moreButton(pane: Pane, key: string, all: number, listed: number): TemplateResult {
-  return html`<div class="buttons">
-    <fluent-button
-      size="small"
-      @click=${() => pane.change((state) => ({ ...state, check: listMore(state.check, key) }))}
-      >${pane.say(CHECK_TEXTS.more, { more: Math.min(LISTED_AT_ONCE, all - listed), all })}</fluent-button
-    >
-  </div>`;
+/** The button that lists a further stretch of a folded list. */
+export function moreOf(
+  pane: Pane,
+  key: string,
+  all: number,
+  listed: number,
+): TemplateResult | typeof nothing {
+  return moreButton(pane, { all, listed, stretch: LISTED_AT_ONCE }, () =>
+    pane.change((state) => ({ ...state, check: listMore(state.check, key) })),
+  );
 }

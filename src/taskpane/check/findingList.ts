@@ -1,10 +1,10 @@
 import { ACTION_TEXTS } from "../../texts/findings";
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import { cellName } from "../../survey/cellName";
 import type { Finding } from "../../survey/finding";
 import { CHECK_TEXTS } from "../../texts/pane";
 import { foldsOf } from "../folds";
+import { jumpButton } from "../jumpButton";
 import type { Pane } from "../pane";
 import { severityBadge } from "../severityBadge";
 import {
@@ -15,7 +15,7 @@ import {
   type ActionGroup,
   type FindingGroup,
 } from "./checkState";
-import { moreButton } from "./countTable";
+import { moreOf } from "./countTable";
 import { actionOf, remedyOf, sentenceOf, titleOf, whyOf } from "./findingTexts";
 
 /** What may stand beside a finding in a list: buttons. */
@@ -108,7 +108,7 @@ function findingItems(
   return html`<ul class="plain" @keydown=${walkList}>
       ${repeat(findings.slice(0, listed), findingKey, (finding) => findingItem(pane, finding, buttons, below))}
     </ul>
-    ${findings.length > listed ? moreButton(pane, key, findings.length, listed) : nothing}`;
+    ${moreOf(pane, key, findings.length, listed)}`;
 }
 
 /** One finding with the button that goes to its cell. */
@@ -118,16 +118,10 @@ export function findingItem(
   buttons: FindingButtons,
   below?: FindingButtons,
 ): TemplateResult {
-  const cell = cellName(finding.row, finding.columnNumber || 1);
+  const { sheet, row, columnNumber } = finding;
   return html`<li class="finding">
     <div class="beside">
-      <fluent-button
-        class="jump"
-        size="small"
-        @click=${() => void pane.attempt(() => goTo(pane, finding, cell))}
-        >${pane.say(CHECK_TEXTS.cell, { sheet: finding.sheet, cell })}</fluent-button
-      >
-      ${buttons(finding)}
+      ${jumpButton(pane, { sheet, row, column: columnNumber || 1 })} ${buttons(finding)}
     </div>
     <p>${sentenceOf(finding, pane.state.language)}</p>
     ${
@@ -137,11 +131,6 @@ export function findingItem(
     }
     ${below?.(finding) ?? nothing}
   </li>`;
-}
-
-async function goTo(pane: Pane, finding: Finding, cell: string): Promise<void> {
-  await pane.workbook.selectCell(finding.sheet, finding.row, finding.columnNumber || 1);
-  pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell, sheet: finding.sheet }));
 }
 
 /** Arrow keys, Home and End go from finding to finding within a list. */

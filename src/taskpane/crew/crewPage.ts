@@ -13,6 +13,7 @@ import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
 import { cardsHtml, type Paper } from "../../workbook/results/cardsHtml";
 import { cardsSheet } from "../../workbook/results/cardsSheet";
 import { choiceField } from "../fields";
+import { moreButton } from "../moreButton";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
@@ -39,11 +40,7 @@ export function crewPage(pane: Pane): TemplateResult {
               >${pane.say(page.result === undefined ? CREW_TEXTS.make : CREW_TEXTS.again)}</fluent-button
             >
           </div>`
-        : progressBar(pane, {
-            name: pane.say(CREW_TEXTS.progress),
-            step: page.progress.text,
-            done: page.progress.done,
-          })
+        : progressBar(pane, pane.say(CREW_TEXTS.progress), page.progress)
     }
     ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
 }
@@ -278,20 +275,9 @@ function renewal(pane: Pane, page: CrewState, { survey, renewal: found }: CrewRe
             </li>`,
         )}
     </ol>
-    ${
-      found.vines.length > page.listed
-        ? html`<div class="buttons">
-            <fluent-button
-              size="small"
-              @click=${() => changeCrew(pane, { listed: page.listed + RENEWALS_LISTED })}
-              >${pane.say(CHECK_TEXTS.more, {
-                more: Math.min(RENEWALS_LISTED, found.vines.length - page.listed),
-                all: found.vines.length,
-              })}</fluent-button
-            >
-          </div>`
-        : nothing
-    }
+    ${moreButton(pane, { all: found.vines.length, listed: page.listed, stretch: RENEWALS_LISTED }, () =>
+      changeCrew(pane, { listed: page.listed + RENEWALS_LISTED }),
+    )}
     ${found.byLiveTrunks.length === 0 ? nothing : forecast(pane, found.byLiveTrunks, rules)}
   </section>`;
 }

@@ -6,6 +6,7 @@ import { DECIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
 import type { Pane } from "../pane";
+import { showOnce } from "../showOnce";
 import { acceptBlock, takeBackBlock } from "./acceptBlock";
 import { acceptPlan, type AcceptPlan } from "./acceptPlan";
 import type { AcceptQuestion, DecideState } from "./decideState";
@@ -111,11 +112,4 @@ function acceptDialog(pane: Pane, question: AcceptQuestion, plan: AcceptPlan): T
       >
     </fluent-dialog-body>
   </fluent-dialog>`;
-}
-
-function showOnce(element: Element | undefined): void {
-  if (element === undefined) return;
-  requestAnimationFrame(() => {
-    if (element.isConnected) (element as HTMLElement & { show(): void }).show();
-  });
 }

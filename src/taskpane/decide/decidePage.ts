@@ -2,7 +2,6 @@ import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import { caneToLay } from "../../domain/renewal/caneToLay";
 import { cordonRenewal } from "../../domain/renewal/cordonRenewal";
-import { cellName } from "../../survey/cellName";
 import { renewalRules } from "../../survey/renewal/renewalRules";
 import { caneSentence, cordonRenewalSentence } from "../../survey/renewal/renewalSentence";
 import type { Language } from "../../texts/language";
@@ -17,6 +16,8 @@ import { choiceSheet } from "../../workbook/results/choiceSheet";
 import { OVERRULE_TEXTS } from "../../texts/overrule";
 import { choiceField, textField } from "../fields";
 import { foldsOf } from "../folds";
+import { jumpButton } from "../jumpButton";
+import { moreButton } from "../moreButton";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
@@ -54,11 +55,7 @@ export function decidePage(pane: Pane): TemplateResult {
               >${pane.say(page.result === undefined ? DECIDE_TEXTS.decide : DECIDE_TEXTS.again)}</fluent-button
             >
           </div>`
-        : progressBar(pane, {
-            name: pane.say(DECIDE_TEXTS.progress),
-            step: page.progress.text,
-            done: page.progress.done,
-          })
+        : progressBar(pane, pane.say(DECIDE_TEXTS.progress), page.progress)
     }
     ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
 }
@@ -157,20 +154,9 @@ function result(
     >
       ${repeat(shown.slice(0, page.listed), vineKey, (vine) => vineItem(pane, page, survey, vine))}
     </fluent-accordion>
-    ${
-      shown.length > page.listed
-        ? html`<div class="buttons">
-            <fluent-button
-              size="small"
-              @click=${() => changeDecide(pane, { listed: page.listed + VINES_LISTED })}
-              >${pane.say(CHECK_TEXTS.more, {
-                more: Math.min(VINES_LISTED, shown.length - page.listed),
-                all: shown.length,
-              })}</fluent-button
-            >
-          </div>`
-        : nothing
-    }`;
+    ${moreButton(pane, { all: shown.length, listed: page.listed, stretch: VINES_LISTED }, () =>
+      changeDecide(pane, { listed: page.listed + VINES_LISTED }),
+    )}`;
 }
 
 async function writeChoice(pane: Pane, survey: Survey, vines: readonly DecidedVine[]): Promise<void> {
@@ -283,16 +269,7 @@ function cordonLine(pane: Pane, survey: Survey, vine: DecidedVine, place: number
   );
   return html`<li class="finding">
     <div class="beside">
-      <fluent-button
-        class="jump"
-        size="small"
-        @click=${() =>
-          void pane.attempt(async () => {
-            await pane.workbook.selectCell(table.sheet, row, column);
-            pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell: cellName(row, column), sheet: table.sheet }));
-          })}
-        >${pane.say(CHECK_TEXTS.cell, { sheet: table.sheet, cell: cellName(row, column) })}</fluent-button
-      >
+      ${jumpButton(pane, { sheet: table.sheet, row, column })}
       <span>${pane.say(VERDICT_WORDS[cordon.verdict])}</span>
     </div>
     <p>${reasonSentence(cordon, language, survey.unitSystem)}</p>

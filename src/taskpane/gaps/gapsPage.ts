@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { cellName } from "../../survey/cellName";
 import type { SurveyGaps, SurveyRowGaps } from "../../survey/gapsOfSurvey";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
+import { jumpButton } from "../jumpButton";
+import { moreButton } from "../moreButton";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
@@ -12,7 +13,7 @@ import { countGaps } from "./countGaps";
 import { pivotOfGaps } from "./pivotOfGaps";
 import { UPKEEP_TEXTS } from "../../texts/upkeep";
 import { gapMapSheet, rowGapsSheet, shareOf } from "../../workbook/results/gapSheets";
-import type { GapsOf, GapsState } from "./gapsState";
+import { ROWS_LISTED, type GapsOf, type GapsState } from "./gapsState";
 
 /** The page that shows where spurs are missing. */
 export function gapsPage(pane: Pane): TemplateResult {
@@ -22,11 +23,7 @@ export function gapsPage(pane: Pane): TemplateResult {
     ${
       page.progress === undefined
         ? start(pane, page)
-        : progressBar(pane, {
-            name: pane.say(GAPS_TEXTS.progress),
-            step: page.progress.text,
-            done: page.progress.done,
-          })
+        : progressBar(pane, pane.say(GAPS_TEXTS.progress), page.progress)
     }
     ${page.gaps === undefined || page.progress !== undefined ? nothing : result(pane, page, page.gaps)}`;
 }
@@ -122,35 +119,15 @@ function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: Sur
         ${rows.slice(0, listed).map((row) => rowLine(pane, row, seasonBefore !== undefined))}
       </tbody>
     </table>
-    ${
-      rows.length > listed
-        ? html`<div class="buttons">
-            <fluent-button size="small" @click=${() => changeGaps(pane, { listed: listed + 50 })}
-              >${pane.say(CHECK_TEXTS.more, {
-                more: Math.min(50, rows.length - listed),
-                all: rows.length,
-              })}</fluent-button
-            >
-          </div>`
-        : nothing
-    }`;
+    ${moreButton(pane, { all: rows.length, listed, stretch: ROWS_LISTED }, () =>
+      changeGaps(pane, { listed: listed + ROWS_LISTED }),
+    )}`;
 }
 
 function rowLine(pane: Pane, row: SurveyRowGaps, compared: boolean): TemplateResult {
   const { sheet, row: sheetRow } = row.firstCell;
   return html`<tr>
-    <th scope="row">
-      <fluent-button
-        class="jump"
-        size="small"
-        @click=${() =>
-          void pane.attempt(async () => {
-            await pane.workbook.selectCell(sheet, sheetRow, 1);
-            pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell: cellName(sheetRow, 1), sheet }));
-          })}
-        >${row.block}, ${row.row}</fluent-button
-      >
-    </th>
+    <th scope="row">${jumpButton(pane, { sheet, row: sheetRow, column: 1 }, `${row.block}, ${row.row}`)}</th>
     <td class="number">${pane.say(GAPS_TEXTS.ofPositions, { gaps: row.gaps, positions: row.positions })}</td>
     <td class="number">${row.share === undefined ? "" : percent(pane, row.share)}</td>
     ${compared ? html`<td class="number">${changeWords(pane, row)}</td>` : nothing}

@@ -15,4 +15,7 @@ export interface GapsState {
   readonly listed: number;
 }
 
-export const FIRST_GAPS_STATE: GapsState = { of: "staying", block: "", listed: 50 };
+/** Rows that are listed at first, and with each click more. */
+export const ROWS_LISTED = 50;
+
+export const FIRST_GAPS_STATE: GapsState = { of: "staying", block: "", listed: ROWS_LISTED };

@@ -41,11 +41,7 @@ export function outlookPage(pane: Pane): TemplateResult {
               >${pane.say(OUTLOOK_TEXTS.work)}</fluent-button
             >
           </div>`
-        : progressBar(pane, {
-            name: pane.say(OUTLOOK_TEXTS.progress),
-            step: page.progress.text,
-            done: page.progress.done,
-          })
+        : progressBar(pane, pane.say(OUTLOOK_TEXTS.progress), page.progress)
     }
     ${page.blocks === undefined || page.progress !== undefined ? nothing : result(pane, page, page.blocks)}`;
 }

@@ -26,11 +26,7 @@ export function settingsPage(pane: Pane): TemplateResult {
     ${
       page.progress === undefined
         ? nothing
-        : progressBar(pane, {
-            name: pane.say(SETTINGS_TEXTS.progress),
-            step: page.progress.text,
-            done: page.progress.done,
-          })
+        : progressBar(pane, pane.say(SETTINGS_TEXTS.progress), page.progress)
     }
     ${
       page.read === undefined
