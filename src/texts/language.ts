@@ -35,8 +35,14 @@ function written(fact: TextFacts[string], language: Language): string {
   return String(fact);
 }
 
-/** The nearest of our languages to a tag like "es-MX"; English when none fits. */
+/**
+ * The nearest of our languages to a tag of the web like "es-MX" or of a terminal like "es_MX.UTF-8"; English when none
+ * fits.
+ *
+ * @example
+ * languageOf("es_MX.UTF-8") // "es"
+ */
 export function languageOf(tag: string | undefined): Language {
-  const primary = (tag ?? "").toLowerCase().split("-")[0];
+  const primary = (tag ?? "").toLowerCase().split(/[-_.@]/)[0];
   return LANGUAGES.find((language) => language === primary) ?? "en";
 }

@@ -17,6 +17,16 @@ describe("texts in three languages", () => {
     expect(languageOf("es-MX")).toBe("es");
     expect(languageOf("FR")).toBe("fr");
     expect(languageOf("de-DE")).toBe("en");
+    expect(languageOf("estonian")).toBe("en");
     expect(languageOf(undefined)).toBe("en");
+  });
+
+  test("locales as POSIX writes them for a terminal are understood", () => {
+    expect(languageOf("es_MX.UTF-8")).toBe("es");
+    expect(languageOf("fr_CA")).toBe("fr");
+    expect(languageOf("fr.ISO8859-1")).toBe("fr");
+    expect(languageOf("fr_FR@euro")).toBe("fr");
+    expect(languageOf("C.UTF-8")).toBe("en");
+    expect(languageOf("POSIX")).toBe("en");
   });
 });

@@ -9,7 +9,7 @@ import { buildPage } from "./buildPage";
 import { servePage } from "./servePage";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../../..");
-const language = languageOf(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG?.split("_")[0]);
+const language = languageOf(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG);
 const DEFAULT_PORT = 8740;
 
 function tell(text: Text, facts: TextFacts = {}): void {

@@ -12,7 +12,7 @@ import { serveAddin, type Certificate } from "./serveAddin";
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../../..");
 const dist = path.join(root, "dist");
 const manifest = path.join(dist, "manifest.xml");
-const language = languageOf(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG?.split("_")[0]);
+const language = languageOf(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG);
 const DEFAULT_PORT = 3000;
 const CERTIFICATES = "office-addin-dev-certs";
 const SIDELOADING = "office-addin-dev-settings";
