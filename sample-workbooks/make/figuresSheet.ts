@@ -2,12 +2,13 @@ import type { Cell, CellStyle, WriteSheet } from "hucre";
 import { callFunction, isRefused, type ResultCell } from "../../src/functions/callFunction";
 import type { RawArgument } from "../../src/functions/readArgument";
 import { functionNamed } from "../../src/functions/registry";
+import { cellName, columnLetters } from "../../src/survey/cellName";
 import type { SheetId } from "../../src/survey/column";
 import { SHEETS } from "../../src/survey/sheets";
 import { storedFormula } from "../../src/workbook/storedFormula";
 import type { Farm, FarmRow } from "./farm";
 import { settingName } from "./settingsSheet";
-import { columnLetters, headerWithUnit, type SurveySheetOptions } from "./surveySheet";
+import { headerWithUnit, type SurveySheetOptions } from "./surveySheet";
 
 /** An argument of a formula: how it is written, and the value that stands there. */
 interface Argument {
@@ -252,7 +253,7 @@ class BlockFigures {
   }
 
   private address(header: string): string {
-    return columnLetters(COLUMNS.findIndex((column) => column.header === header)) + (this.index + 2);
+    return cellName(this.index + 2, COLUMNS.findIndex((column) => column.header === header) + 1);
   }
 
   private numbers(sheet: SheetId, columnId: string): number[] {
@@ -270,7 +271,7 @@ class BlockFigures {
 /** GAPSBYROW over the whole Cordons sheet, its headers included. */
 function gapsFormula(farm: Farm): Formula {
   const { columns, name } = SHEETS.cordons;
-  const last = columnLetters(columns.length - 1);
+  const last = columnLetters(columns.length);
   return call("GAPSBYROW", {
     text: `${name.en}!$A$1:$${last}$${farm.cordons.length + 1}`,
     value: [
@@ -303,7 +304,7 @@ function place(
 ): void {
   const width = values[0].length;
   const spills = values.length > 1 || width > 1;
-  const ref = `${columnLetters(column)}${row + 1}:${columnLetters(column + width - 1)}${row + values.length}`;
+  const ref = `${cellName(row + 1, column + 1)}:${cellName(row + values.length, column + width)}`;
   values.forEach((line, i) =>
     line.forEach((value, j) => {
       const shown = typeof value === "object" ? value.error : value;
@@ -320,7 +321,7 @@ function place(
 }
 
 function letterOf(sheet: SheetId, columnId: string): string {
-  return columnLetters(SHEETS[sheet].columns.findIndex((column) => column.id === columnId));
+  return columnLetters(SHEETS[sheet].columns.findIndex((column) => column.id === columnId) + 1);
 }
 
 function range(farm: Farm, sheet: SheetId, columnId: string): string {

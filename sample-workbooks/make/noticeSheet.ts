@@ -1,7 +1,8 @@
 import type { WriteSheet } from "hucre";
+import { cellName } from "../../src/survey/cellName";
 import { SHEETS } from "../../src/survey/sheets";
 import type { PlantedMistake } from "./plantedMistakes";
-import { columnLetters, headerWithUnit } from "./surveySheet";
+import { headerWithUnit } from "./surveySheet";
 
 /** The first sheet of a sample workbook: that its data are invented, what is in it, and the planted mistakes. */
 export function noticeSheet(
@@ -22,7 +23,7 @@ export function noticeSheet(
   const rows = mistakes.map((mistake) => {
     const shape = SHEETS[mistake.sheet];
     const index = shape.columns.findIndex((column) => column.id === mistake.column);
-    const cell = index < 0 ? `row ${mistake.sheetRow}` : `${columnLetters(index)}${mistake.sheetRow}`;
+    const cell = index < 0 ? `row ${mistake.sheetRow}` : cellName(mistake.sheetRow, index + 1);
     const header = index < 0 ? "whole row" : headerWithUnit(shape.columns[index]);
     return [shape.name.en, cell, header, mistake.what, mistake.code];
   });

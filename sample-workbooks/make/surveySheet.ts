@@ -1,6 +1,7 @@
 import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
 import { isCellError } from "../../src/survey/cell";
+import { columnLetters } from "../../src/survey/cellName";
 import type { Column, SheetShape } from "../../src/survey/column";
 import type { FarmRow } from "./farm";
 
@@ -55,13 +56,6 @@ export function tableName(shape: SheetShape): string {
   return shape.name.en.replace(/\s+/g, "");
 }
 
-/** Column letters: 0 is A, 26 is AA. */
-export function columnLetters(index: number): string {
-  return index < 26
-    ? String.fromCharCode(65 + index)
-    : columnLetters(Math.floor(index / 26) - 1) + columnLetters(index % 26);
-}
-
 /** One sheet of the survey as a real table with its headers, formats, accepted words and print set-up. */
 export function surveySheet(
   shape: SheetShape,
@@ -70,7 +64,7 @@ export function surveySheet(
 ): WriteSheet {
   const blank = options.blankLines ?? 0;
   const rowCount = Math.max(1, rows.length + blank);
-  const last = columnLetters(shape.columns.length - 1);
+  const last = columnLetters(shape.columns.length);
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
   shape.columns.forEach((column, index) => {
     cells.set(`0,${index}`, { value: headerWithUnit(column, options.units), style: HEADER_STYLE });
@@ -131,7 +125,7 @@ function bodyStyle(column: Column, ruled: boolean): CellStyle {
 
 /** The list or limits that the sheet itself holds a cell against; it warns and never blocks, so counts are not lost. */
 function validation(column: Column, index: number): DataValidation[] {
-  const letters = columnLetters(index);
+  const letters = columnLetters(index + 1);
   const shared = {
     range: `${letters}2:${letters}${ROWS_PER_VALIDATION}`,
     allowBlank: true,

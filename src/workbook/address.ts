@@ -1,24 +1,4 @@
-/**
- * The A1 address of a cell, rows and columns counted from 1.
- *
- * @example
- * cellAddress(12, 28) // "AB12"
- */
-export function cellAddress(row: number, column: number): string {
-  return `${columnLetters(column)}${row}`;
-}
-
-/**
- * The letters of a column, 1 is A.
- *
- * @example
- * columnLetters(703) // "AAA"
- */
-export function columnLetters(column: number): string {
-  return column < 1
-    ? ""
-    : columnLetters(Math.floor((column - 1) / 26)) + String.fromCharCode(65 + ((column - 1) % 26));
-}
+export { cellName as cellAddress, columnLetters } from "../survey/cellName";
 
 /** A rectangle of cells, rows and columns counted from 1, both ends included. */
 export interface CellArea {
