@@ -1,9 +1,11 @@
 import { WorkbookProblem, type CellWrite } from "../surveyWorkbook";
 import { inputOf, inputToRestore } from "./cellContent";
+import { messageBatches } from "./messageBatches";
 
-/** Ranges and characters that go into one message. */
+/** Ranges that go into one message. */
 const RUNS_A_BATCH = 1_000;
-const CHARACTERS_A_BATCH = 500_000;
+/** About what a cell takes in a message beside its value. */
+const FRAME_OF_A_CELL = 8;
 /** Cells of one column that are written as one range. */
 const LONGEST_RUN = 2_000;
 
@@ -35,7 +37,7 @@ export async function writeExcelCells(
 
   const before: { run: Run; inputs: (string | number | boolean)[][] }[] = [];
   try {
-    for (const runs of batchesOf(runsOf(cells))) {
+    for (const runs of messageBatches(runsOf(cells), charactersOf, RUNS_A_BATCH)) {
       const batch = runs.map((run) => {
         const range = worksheet.getRangeByIndexes(run.row - 1, run.column - 1, run.inputs.length, 1);
         range.load("values,formulas,valueTypes");
@@ -102,17 +104,6 @@ function runsOf(cells: readonly CellWrite[]): Run[] {
   return runs;
 }
 
-function batchesOf(runs: readonly Run[]): Run[][] {
-  const batches: Run[][] = [];
-  let characters = Infinity;
-  for (const run of runs) {
-    const size = run.inputs.reduce<number>((sum, input) => sum + String(input).length + 8, 0);
-    if (characters + size > CHARACTERS_A_BATCH || batches[batches.length - 1].length >= RUNS_A_BATCH) {
-      batches.push([]);
-      characters = 0;
-    }
-    batches[batches.length - 1].push(run);
-    characters += size;
-  }
-  return batches;
+function charactersOf({ inputs }: Run): number {
+  return inputs.reduce<number>((sum, input) => sum + String(input).length + FRAME_OF_A_CELL, 0);
 }

@@ -4,11 +4,12 @@ import { asExcelInput } from "./cellContent";
 import { drawExcelCharts } from "./drawExcelCharts";
 import { shadeExcelColumns } from "./shadeExcelColumns";
 import { replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
+import { messageBatches } from "./messageBatches";
 import { addTable, tableNameOf } from "./ownTable";
 import { addWorkingSheet, removeWorkingSheet, WORKING_SHEET_NAME } from "./workingSheet";
 
-/** Characters of cell contents that go into one message; the web's limit for a whole message is 5 MB. */
-const CHARACTERS_A_SLICE = 500_000;
+/** About what a cell takes in a message beside its value. */
+const FRAME_OF_A_CELL = 6;
 /** How often a sheet that colleagues rewrite at the same moment is tried. */
 const ATTEMPTS = 5;
 const POINTS_A_CHARACTER = 5.25;
@@ -131,7 +132,7 @@ async function writeSlices(
   layout: OwnSheetLayout,
 ): Promise<void> {
   let first = 0;
-  for (const rows of slicesOf(layout.values)) {
+  for (const rows of messageBatches(layout.values, charactersOf)) {
     const range = working.getRangeByIndexes(first, 0, rows.length, layout.columnCount);
     range.values = rows.map((row) => row.map(asExcelInput));
     // eslint-disable-next-line office-addins/no-context-sync-in-loop -- one round trip a slice, by size of message
@@ -141,19 +142,8 @@ async function writeSlices(
   }
 }
 
-function slicesOf(rows: readonly OwnValue[][]): OwnValue[][][] {
-  const slices: OwnValue[][][] = [];
-  let characters = Infinity;
-  for (const row of rows) {
-    const size = row.reduce<number>((sum, value) => sum + String(value ?? "").length + 6, 0);
-    if (characters + size > CHARACTERS_A_SLICE) {
-      slices.push([]);
-      characters = 0;
-    }
-    slices[slices.length - 1].push(row);
-    characters += size;
-  }
-  return slices;
+function charactersOf(row: readonly OwnValue[]): number {
+  return row.reduce<number>((sum, value) => sum + String(value ?? "").length + FRAME_OF_A_CELL, 0);
 }
 
 function dressUp(working: Excel.Worksheet, content: OwnSheet, layout: OwnSheetLayout): void {
