@@ -4,6 +4,7 @@ import { layOutOwnSheet, type OwnSheetLayout, type OwnValue } from "../ownSheet"
 import type { OwnSheet } from "../surveyWorkbook";
 import type { WorkbookNamespaces } from "./editWorkbook";
 import type { CellLook } from "./styleEditor";
+import { wrappedLines } from "../wrappedLines";
 import { xmlAttribute, xmlText } from "./xmlSpans";
 
 const DECLARATION = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
@@ -22,22 +23,27 @@ export function ownSheetXml(
   const layout = layOutOwnSheet(content);
   const { headerRow, columnCount, values } = layout;
   const titleLook = look({ bold: true });
+  const top = content.columns?.some(({ wrap }) => wrap);
   const columnLooks = Array.from({ length: columnCount }, (_, c) =>
-    look({ format: content.columns?.[c]?.format, wrap: content.columns?.[c]?.wrap }),
+    look({ format: content.columns?.[c]?.format, wrap: content.columns?.[c]?.wrap, top }),
   );
   const headerLook = look({ wrap: true });
   const styleOf = (row: number, column: number) =>
     row > headerRow ? columnLooks[column] : row === headerRow ? headerLook : row === 1 ? titleLook : 0;
+  const widths = Array.from(
+    { length: columnCount },
+    (_, c) => content.columns?.[c]?.width ?? widthOf(content, c),
+  );
   const rows = values.map((row, r) => {
     const cells = row
       .map((value, c) => cellXml(cellAddress(r + 1, c + 1), value, styleOf(r + 1, c)))
       .join("");
-    return cells === "" ? "" : `<row r="${r + 1}">${cells}</row>`;
+    return cells === ""
+      ? ""
+      : `<row r="${r + 1}"${heightOf(row, r + 1, headerRow, content, widths)}>${cells}</row>`;
   });
-  const columns = Array.from(
-    { length: columnCount },
-    (_, c) =>
-      `<col min="${c + 1}" max="${c + 1}" width="${content.columns?.[c]?.width ?? widthOf(content, c)}" customWidth="1"/>`,
+  const columns = widths.map(
+    (width, c) => `<col min="${c + 1}" max="${c + 1}" width="${width}" customWidth="1"/>`,
   );
   return (
     `${DECLARATION}<worksheet xmlns="${namespaces.main}" xmlns:r="${namespaces.relations}">` +
@@ -116,6 +122,31 @@ export function cellXml(address: string, value: OwnValue, style: number, prefix 
 
 function dimension(layout: OwnSheetLayout): string {
   return `A1:${cellAddress(Math.max(1, layout.values.length), layout.columnCount)}`;
+}
+
+/** Points of a line in the usual font of workbooks, and the highest row that a spreadsheet takes. */
+const LINE_POINTS = 15;
+const HIGHEST = 409;
+
+/**
+ * The height of a row in which texts wrap, as attributes; a letter is taken to be as wide as a digit, by which widths are
+ * told, and most are narrower. Excel fits a row that has no height when it opens the file;
+ * LibreOffice shows the first line alone. The header keeps its height; other rows are fitted anew once they are edited.
+ */
+function heightOf(
+  row: readonly OwnValue[],
+  number: number,
+  headerRow: number,
+  content: OwnSheet,
+  widths: readonly number[],
+): string {
+  if (number < headerRow) return "";
+  const isHeader = number === headerRow;
+  const lines = wrappedLines(
+    row.flatMap((text, c) => (isHeader || content.columns?.[c]?.wrap ? [{ text, letters: widths[c] }] : [])),
+  );
+  if (lines === 1) return "";
+  return ` ht="${Math.min(HIGHEST, lines * LINE_POINTS)}"${isHeader ? ' customHeight="1"' : ""}`;
 }
 
 const NARROWEST = 8;

@@ -6,6 +6,8 @@ export interface CellLook {
   readonly format?: string;
   readonly wrap?: boolean;
   readonly bold?: boolean;
+  /** Text stands at the top of its cell; text that wraps always does. */
+  readonly top?: boolean;
 }
 
 const FIRST_OWN_FORMAT = 164;
@@ -41,19 +43,19 @@ export class StyleEditor {
   }
 
   /** Number of the cell style with this look; 0 for the workbook's own plain cells. */
-  look({ format, wrap, bold }: CellLook): number {
-    if (format === undefined && !wrap && !bold) return 0;
-    const key = JSON.stringify([format ?? "", wrap ?? false, bold ?? false]);
+  look({ format, wrap, bold, top = wrap }: CellLook): number {
+    if (format === undefined && !wrap && !bold && !top) return 0;
+    const key = JSON.stringify([format ?? "", wrap ?? false, bold ?? false, top ?? false]);
     let index = this.looks.get(key);
     if (index === undefined) {
       const { prefix: p } = this.shape;
-      const alignment = wrap ? `<${p}alignment vertical="top" wrapText="1"/>` : "";
+      const alignment = top ? `<${p}alignment vertical="top"${wrap ? ' wrapText="1"' : ""}/>` : "";
       const attributes =
         `numFmtId="${format === undefined ? 0 : this.format(format)}" fontId="${bold ? this.boldFont() : 0}" fillId="0" borderId="0" xfId="0"` +
         (format === undefined ? "" : ' applyNumberFormat="1"') +
         (bold ? ' applyFont="1"' : "") +
-        (wrap ? ' applyAlignment="1"' : "");
-      index = this.add("cellXfs", `<${p}xf ${attributes}${wrap ? `>${alignment}</${p}xf>` : "/>"}`);
+        (top ? ' applyAlignment="1"' : "");
+      index = this.add("cellXfs", `<${p}xf ${attributes}${top ? `>${alignment}</${p}xf>` : "/>"}`);
       this.looks.set(key, index);
     }
     return index;

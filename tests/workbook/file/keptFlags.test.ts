@@ -120,6 +120,7 @@ describe("facts that Excel kept in a web extension part", () => {
         rmSync(folder, { recursive: true });
       }
     },
+    60_000,
   );
 });
 
