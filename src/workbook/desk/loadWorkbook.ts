@@ -24,6 +24,8 @@ export interface LoadedWorkbook {
   readonly sheets: readonly LoadedSheet[];
   readonly names: readonly DefinedName[];
   readonly styles: readonly IStyleData[];
+  /** The small facts that the file keeps for the add-in, by key. */
+  readonly flags: ReadonlyMap<string, string>;
 }
 
 /**
@@ -43,12 +45,12 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
         tables: [],
       })),
     );
-    return { file, sheets, names: [], styles: [] };
+    return { file, sheets, names: [], styles: [], flags: new Map() };
   }
   const source = breathing(bytesPackage(file, bytes, READ_LIMITS));
   const open = await openPackage(source, READ_LIMITS);
   const { outline } = open;
-  if (!outline) return { file, sheets: [], names: [], styles: [] };
+  if (!outline) return { file, sheets: [], names: [], styles: [], flags: new Map() };
   const sheets: LoadedSheet[] = [];
   for (const sheet of outline.sheets.filter(({ kind }) => kind === "worksheet"))
     sheets.push({
@@ -58,7 +60,13 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
       look: await sheetLook(source, sheet.part, READ_LIMITS),
       tables: await sheetTables(source, sheet, READ_LIMITS),
     });
-  return { file, sheets, names: outline.names, styles: await stylesOf(source, outline.stylesPart) };
+  return {
+    file,
+    sheets,
+    names: outline.names,
+    styles: await stylesOf(source, outline.stylesPart),
+    flags: await open.readFlags(),
+  };
 }
 
 /** How long reading may hold the page, in milliseconds. */

@@ -46,11 +46,13 @@ export class OpenDesk {
 
   /** Opens a file in place of the one before; a file that cannot be read leaves that one as it is. */
   async open(file: string, bytes: Uint8Array): Promise<DeskWorkbook> {
-    const data = workbookData(await loadWorkbook(file, bytes));
+    const loaded = await loadWorkbook(file, bytes);
+    const data = workbookData(loaded);
     const isFirst = this.opened === undefined;
     if (this.opened) this.engine.disposeUnit(this.opened.id);
     const workbook = this.engine.createWorkbook(data);
     const desk = new DeskWorkbook(this.engine, workbook);
+    for (const [key, value] of loaded.flags) await desk.writeFlag(key, value);
     this.opened = { id: workbook.getId(), file, bytes, workbook: desk };
     if (isFirst) this.begin(workbook.getActiveSheet().getInject());
     return desk;

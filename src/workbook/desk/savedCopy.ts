@@ -37,7 +37,10 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
       typeAnew.push(...spilling.map((cell) => `${name}!${cell}`));
     }
   }
-  for (const [key, value] of await desk.readFlags("")) await copy.writeFlag(key, value);
+  const flags = await desk.readFlags("");
+  for (const key of (await copy.readFlags("")).keys())
+    if (!flags.has(key)) await copy.writeFlag(key, undefined);
+  for (const [key, value] of flags) await copy.writeFlag(key, value);
   return { bytes: copy.bytes(), sheetsLeftOut, typeAnew };
 }
 

@@ -39,6 +39,7 @@ async function timeSheet(
       file: name,
       names: [],
       styles: [],
+      flags: new Map(),
       sheets: [
         {
           name,

@@ -18,6 +18,7 @@ const cases = surveyWorkbookContract(async (sheets) => {
       file: "Contract",
       names: [],
       styles: [],
+      flags: new Map(),
       sheets: Object.entries(sheets).map(([name, rows]) => ({
         name,
         hidden: false,
