@@ -93,7 +93,7 @@ function moveBehind(sheet: Mistake["sheet"], where: Where, places: number) {
 }
 
 /** The mistakes of the season that is meant to be checked, at least one for each kind of finding. */
-export const MISTAKES: readonly Mistake[] = [
+const MISTAKES: readonly Mistake[] = [
   {
     code: "missingValue",
     sheet: "cordons",

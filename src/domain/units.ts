@@ -36,7 +36,6 @@ export const HECTARES_PER_ACRE =
 
 export const kilograms = (value: number) => value as Kilograms;
 export const metres = (value: number) => value as Metres;
-export const share = (value: number) => value as Share;
 export const vinesPerHectare = (value: number) => value as VinesPerHectare;
 export const kilogramsPerHectare = (value: number) => value as KilogramsPerHectare;
 

@@ -23,8 +23,8 @@ export function functionTable(): string {
 }
 
 /** Lines of the README between which the table of functions stands. */
-export const TABLE_BEGINS = "<!-- functions: written by npm run functions:write -->";
-export const TABLE_ENDS = "<!-- end of functions -->";
+const TABLE_BEGINS = "<!-- functions: written by npm run functions:write -->";
+const TABLE_ENDS = "<!-- end of functions -->";
 
 /** A README with this version's table of functions between its markers; without markers the table comes last. */
 export function withFunctionTable(readme: string): string {

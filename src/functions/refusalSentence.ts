@@ -23,7 +23,7 @@ export function refusalSentence(refusal: Refusal, called: CordonFunction, langua
 }
 
 /** The name of a parameter as the formula bar shows it. */
-export function parameterLabel(called: CordonFunction, id: string, language: Language): string {
+function parameterLabel(called: CordonFunction, id: string, language: Language): string {
   return called.texts.parameters[id]?.label[language] ?? id;
 }
 

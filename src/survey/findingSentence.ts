@@ -25,10 +25,6 @@ export function findingSentence(finding: Finding, language: Language): string {
 }
 
 /** The place of a finding in words: vine and cordon, else row, block, or the row of the sheet. */
-export function findingPlace(finding: Finding, language: Language): string {
-  return placeInWords(finding, language, shownFacts(finding, language));
-}
-
 function placeInWords(finding: Finding, language: Language, facts: TextFacts): string {
   const { block, row, vine, side, cordon } = finding.facts;
   const known = (...values: unknown[]) => values.every((value) => value !== undefined && value !== null);

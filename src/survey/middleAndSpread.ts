@@ -7,9 +7,9 @@ export interface MiddleAndSpread {
 }
 
 /** Makes the median absolute deviation comparable with a standard deviation: 1 / the 0.75 quantile of the normal. */
-export const DEVIATIONS_TO_SIGMA = 1.482602218505602;
+const DEVIATIONS_TO_SIGMA = 1.482602218505602;
 /** The same for the mean absolute deviation: the square root of pi / 2. */
-export const MEAN_DEVIATION_TO_SIGMA = 1.2533141373155001;
+const MEAN_DEVIATION_TO_SIGMA = 1.2533141373155001;
 
 /**
  * Middle and usual spread of values, hardly moved by single wild ones. Where more than half of the values are equal

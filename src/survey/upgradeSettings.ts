@@ -25,7 +25,7 @@ export interface UpgradedSettings {
 }
 
 /** Settings that were called otherwise in an earlier version, by their old name. */
-export const RENAMED_SETTINGS: Readonly<Record<string, string>> = {};
+const RENAMED_SETTINGS: Readonly<Record<string, string>> = {};
 
 /**
  * Brings a Settings table to the present shape, step by step: renamed settings get their present names; a table of

@@ -67,7 +67,7 @@ export function vinePicture(vine: DecidedVine, language: Language, unitSystem: U
 }
 
 /** The picture in words. */
-export function pictureWords(vine: DecidedVine, language: Language, unitSystem: UnitSystem): string {
+function pictureWords(vine: DecidedVine, language: Language, unitSystem: UnitSystem): string {
   const unknown = PICTURE_TEXTS.unknown[language];
   const cordons = vine.toDecide.candidates.map((candidate, index) =>
     say(PICTURE_TEXTS.cordon, language, {

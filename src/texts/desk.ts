@@ -39,7 +39,6 @@ export const DESK_TEXTS = {
   },
   gridLabel: { en: "Spreadsheet", es: "Hoja de cálculo", fr: "Feuille de calcul" },
   paneLabel: { en: "Cordonbook pane", es: "Panel de Cordonbook", fr: "Volet Cordonbook" },
-  statusLabel: { en: "Selected cell", es: "Celda seleccionada", fr: "Cellule sélectionnée" },
   loading: { en: "Opening {name}…", es: "Abriendo {name}…", fr: "Ouverture de {name}…" },
   dropHere: {
     en: "Drop a workbook or CSV file to open it",

@@ -7,7 +7,6 @@ import { PLACE_FINDINGS } from "./findings/places";
 import { SPUR_FINDINGS } from "./findings/spurs";
 import { VINE_FINDINGS } from "./findings/vines";
 
-export type { FindingText } from "./findings/findingText";
 export { HABIT_TEXTS, MADE_TEXTS } from "./findings/crews";
 
 /** Title, sentence, reason and remedy of every kind of finding, by its code. */

@@ -121,7 +121,6 @@ export const CHECK_TEXTS = {
   print: t("Print list", "Imprimir lista", "Imprimer la liste"),
   printTitle: t("Findings in the counts", "Hallazgos en los conteos", "Constats sur les comptages"),
   printDone: t("Done", "Hecho", "Fait"),
-  printWhere: t("Where", "Dónde", "Où"),
   printCell: t("Cell", "Celda", "Cellule"),
   printWhat: t("What was found", "Qué se encontró", "Ce qui a été trouvé"),
 } as const satisfies Record<string, Text>;

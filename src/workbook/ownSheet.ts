@@ -7,7 +7,7 @@ export const OWN_SHEET_NAME = "_Cordonbook_own";
 export const OWN_CHART_NAME = "Cordonbook chart";
 
 /** Longest sheet name that a spreadsheet takes. */
-export const LONGEST_SHEET_NAME = 31;
+const LONGEST_SHEET_NAME = 31;
 
 export type OwnValue = string | number | boolean | null;
 
@@ -100,7 +100,7 @@ export const CHART_LINE = "262626";
 export const CHART_GAP = 60;
 
 /** Refuses a sheet name that a spreadsheet would not take. */
-export function checkSheetName(sheet: string): void {
+function checkSheetName(sheet: string): void {
   const bad =
     sheet.trim() === "" ||
     sheet.length > LONGEST_SHEET_NAME ||

@@ -5,7 +5,6 @@ import { Zip, ZipDeflate } from "fflate";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { serialDay } from "../../sample-workbooks/make/inventedFarm";
 import { cellAddress } from "../../src/workbook/address";
-import { csvLine } from "../../src/workbook/csvText";
 import { workbookParts } from "../workbook/file/buildWorkbook";
 
 const HEADERS = [
@@ -35,7 +34,7 @@ const BATCH = 2000;
 type Cell = string | number;
 
 /** Cordon rows of an invented estate of any size, in walking order. */
-export function* largeSeason(cordons: number): Generator<Cell[]> {
+function* largeSeason(cordons: number): Generator<Cell[]> {
   const random = randomSource(cordons);
   const firstDay = serialDay(2026, 1, 5);
   for (let i = 0; i < cordons; i++) {
@@ -123,21 +122,5 @@ export async function writeLargeWorkbook(path: string, cordons: number): Promise
   );
   zip.end();
   out.end();
-  await finished(out);
-}
-
-/** The same season as csv. */
-export async function writeLargeCsv(path: string, cordons: number): Promise<void> {
-  const out = createWriteStream(path);
-  let batch = `${csvLine(HEADERS)}\n`;
-  let rows = 0;
-  for (const cells of largeSeason(cordons)) {
-    batch += `${csvLine(cells)}\n`;
-    if (++rows % BATCH === 0) {
-      if (!out.write(batch)) await once(out, "drain");
-      batch = "";
-    }
-  }
-  out.end(batch);
   await finished(out);
 }

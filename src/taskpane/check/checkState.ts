@@ -182,7 +182,7 @@ export function counterOf(finding: Finding): string {
 }
 
 /** Block and row of the vineyard that a finding is about, "North Bench, 7"; "" where the sheet does not tell. */
-export function rowName(finding: Finding): string {
+function rowName(finding: Finding): string {
   const { block, row } = finding.facts;
   return block === undefined || row === undefined ? "" : `${String(block)}, ${String(row)}`;
 }

@@ -6,7 +6,7 @@ import { readHeads } from "../../workbook/actions/ownHeads";
 import { readTables } from "./readTables";
 
 /** Rows of one change that are judged at once; a larger one (a paste, a fill) is left to the full check. */
-export const ROWS_JUDGED = 50;
+const ROWS_JUDGED = 50;
 
 /** What was found in a row that somebody changed. */
 export interface TypedRow {

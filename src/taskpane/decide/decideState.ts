@@ -60,14 +60,14 @@ export function isAsked({ decision }: DecidedVine): boolean {
 }
 
 /** True for a vine with a side where a cane is to be laid. */
-export function laysCane({ decision }: DecidedVine): boolean {
+function laysCane({ decision }: DecidedVine): boolean {
   return decision.sides.some(({ layCaneFrom }) => layCaneFrom !== undefined);
 }
 
 const TRUNK_NOTES = ["oneTrunk", "bothOnOneTrunk", "everyTrunkHurt", "noLiveTrunk"];
 
 /** True for a vine whose trunks call for something. */
-export function hasTrunkNote({ decision }: DecidedVine): boolean {
+function hasTrunkNote({ decision }: DecidedVine): boolean {
   return decision.notes.some(({ code }) => TRUNK_NOTES.includes(code));
 }
 

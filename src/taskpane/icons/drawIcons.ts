@@ -88,7 +88,7 @@ function covers({ from, to, width }: Stroke, x: number, y: number): boolean {
 }
 
 /** A PNG file of 8-bit red, green, blue and opacity (PNG specification, third edition, section 5). */
-export function pngOf(size: number, pixels: Uint8Array): Buffer {
+function pngOf(size: number, pixels: Uint8Array): Buffer {
   const lines = Buffer.alloc(size * (size * 4 + 1));
   for (let y = 0; y < size; y++)
     lines.set(pixels.subarray(y * size * 4, (y + 1) * size * 4), y * (size * 4 + 1) + 1);

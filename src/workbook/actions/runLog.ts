@@ -54,10 +54,6 @@ export async function logRun(
 }
 
 /** The lines that the workbook keeps, newest first. */
-export async function readLog(workbook: SurveyWorkbook): Promise<readonly LogLine[]> {
-  return (await readLines(workbook)).map(({ line }) => line);
-}
-
 async function readLines(workbook: SurveyWorkbook): Promise<{ key: string; line: LogLine }[]> {
   const flags = await workbook.readFlags(PREFIX);
   return [...flags]

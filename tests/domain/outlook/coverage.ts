@@ -98,7 +98,7 @@ export interface Look {
 }
 
 /** Simulates blocks whose year is drawn as the settings say it varies, and looks at each as a crew would. */
-export function look(scenario: Scenario, random: Random, confidence: number): Look {
+function look(scenario: Scenario, random: Random, confidence: number): Look {
   const normal = () => drawNormal(random);
   const lognormal = ({ middle, spread }: { middle: number; spread: number }) =>
     middle * exp(spread * normal());

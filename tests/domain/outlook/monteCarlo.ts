@@ -32,7 +32,7 @@ export function drawBeta(a: number, b: number, random: Random): number {
 }
 
 /** Draw from an estimate's law; shares no code with the convolution. */
-export function draw({ law, value, standardError, degrees, shape }: Estimate, random: Random): number {
+function draw({ law, value, standardError, degrees, shape }: Estimate, random: Random): number {
   const score = () =>
     degrees === Infinity
       ? drawNormal(random)

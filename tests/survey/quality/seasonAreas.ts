@@ -7,7 +7,7 @@ import type { Season, SeasonSheet } from "./plausibleSeason";
 const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
 
 /** All sheets of a season. */
-export function sheetsOf(season: Season): SeasonSheet[] {
+function sheetsOf(season: Season): SeasonSheet[] {
   const { blocks, cordons, vines, budCuts, harvest, past } = season;
   return [blocks, cordons, vines, budCuts, harvest, ...(past ? [past.cordons, past.vines] : [])];
 }

@@ -226,7 +226,7 @@ function wholeSheet(sheet: HostSheet): HostArea {
   };
 }
 
-export function parseArea(sheet: HostSheet, address: string): HostArea {
+function parseArea(sheet: HostSheet, address: string): HostArea {
   const match = /^(?:.*!)?\$?([A-Z]{1,3})\$?(\d+)(?::\$?([A-Z]{1,3})\$?(\d+))?$/.exec(address.trim());
   if (!match) return invalid();
   const [, left, top, right = left, bottom = top] = match;
@@ -234,11 +234,11 @@ export function parseArea(sheet: HostSheet, address: string): HostArea {
   return { sheet, row, column, rows: Number(bottom) - row, columns: columnIndex(right) - column + 1 };
 }
 
-export function columnIndex(letters: string): number {
+function columnIndex(letters: string): number {
   return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 }
 
-export function columnLetters(index: number): string {
+function columnLetters(index: number): string {
   return index < 0 ? "" : columnLetters(Math.floor(index / 26) - 1) + String.fromCharCode(65 + (index % 26));
 }
 
@@ -252,7 +252,7 @@ export function areaAddress(area: HostArea, withSheet = true): string {
   return `${withSheet ? `${name}!` : ""}${from === to ? from : `${from}:${to}`}`;
 }
 
-export class RangeObject {
+class RangeObject {
   readonly keepsReference = true;
   constructor(
     private readonly person: Person,
@@ -681,7 +681,7 @@ class TableCollectionObject extends Collection<TableObject> {
   }
 }
 
-export class TableObject {
+class TableObject {
   constructor(
     private readonly person: Person,
     readonly table: HostTable,
