@@ -80,6 +80,13 @@ export function gapsOfSurvey(
   };
 }
 
+/** The highest number of a vine in these rows, 0 without any. */
+export function lastVine(rows: readonly Pick<SurveyRowGaps, "byVine">[]): number {
+  let last = 0;
+  for (const { byVine } of rows) for (const { vine } of byVine) last = Math.max(last, vine);
+  return last;
+}
+
 /** Counts of one cordon. */
 export interface Counted {
   readonly positions: number;

@@ -218,7 +218,7 @@ describe("help", () => {
 
 describe("the program itself", () => {
   const cordonbook = (...words: string[]) =>
-    promisify(execFile)(process.execPath, ["--import", "tsx", "src/cli/main.ts", ...words], {
+    promisify(execFile)(process.execPath, ["src/cli/start.mjs", ...words], {
       cwd: PROJECT,
     }).then(
       ({ stdout, stderr }) => ({ code: 0, stdout, stderr }),

@@ -68,13 +68,13 @@ export async function changeCells(
         sheet,
         chosen.map((k) => writeOf(cells[k], cells[k].content)),
       );
-      written.push(...former);
+      for (const cell of former) written.push(cell);
       const after = await contentsOf(
         workbook,
         sheet,
         chosen.map((k) => cells[k]),
       );
-      changed.push(...chosen.map((k, n) => ({ ...placeOf(cells[k]), before: before[k], after: after[n] })));
+      chosen.forEach((k, n) => changed.push({ ...placeOf(cells[k]), before: before[k], after: after[n] }));
     }
   } catch (error) {
     for (const [sheet, indexes] of bySheet(written))

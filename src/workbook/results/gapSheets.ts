@@ -1,4 +1,4 @@
-import type { SurveyGaps } from "../../survey/gapsOfSurvey";
+import { lastVine, type SurveyGaps } from "../../survey/gapsOfSurvey";
 import { say, type Language } from "../../texts/language";
 import { GAP_SHEET_TEXTS as TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../surveyWorkbook";
@@ -60,7 +60,7 @@ export function rowGapsSheet(gaps: SurveyGaps, language: Language, date: string)
 /** The map: a line for each row of vines, a column for each vine, in each cell the share of positions without a spur. */
 export function gapMapSheet(gaps: SurveyGaps, language: Language, date: string): OwnSheet {
   const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
-  const last = Math.max(0, ...gaps.rows.flatMap(({ byVine }) => byVine.map(({ vine }) => vine)));
+  const last = lastVine(gaps.rows);
   const vines = Array.from({ length: last }, (_, index) => index + 1);
   return {
     sheet: text("gapMap"),

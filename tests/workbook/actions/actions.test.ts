@@ -249,3 +249,19 @@ describe("a run that meets a colleague's edit", () => {
     expect(runs).toBe(3);
   });
 });
+
+test("a change of 200,000 cells at once is written and taken back", async () => {
+  const rows = 200_000;
+  const workbook = new MemoryWorkbook({ Cordons: [["Stays"], ...Array.from({ length: rows }, () => [1])] });
+  const wanted = Array.from({ length: rows }, (_, i) => ({
+    sheet: "Cordons",
+    row: i + 2,
+    column: 1,
+    content: { value: 2 },
+  }));
+  const { changed } = await changeCells(workbook, wanted);
+  expect(changed).toHaveLength(rows);
+  expect((await workbook.readSheet("Cordons")).values[rows]).toEqual([2]);
+  await undoChange(workbook, changed);
+  expect((await workbook.readSheet("Cordons")).values[rows]).toEqual([1]);
+});

@@ -53,3 +53,11 @@ test("the map has a column for each vine of the longest row and blanks where no 
     ["North Bench", 2, null, null, null],
   ]);
 });
+
+test("the map of an estate of 200,000 vines is made", () => {
+  const byVine = Array.from({ length: 200 }, (_, i) => ({ vine: i + 1, positions: 8, gaps: 2 }));
+  const rows = Array.from({ length: 1000 }, (_, i) => row({ row: i + 1, byVine }));
+  const map = gapMapSheet({ leftOut: 0, rows }, "en", "day");
+  expect(map.headers).toHaveLength(202);
+  expect(map.rows).toHaveLength(1000);
+});
