@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { SurveyGaps, SurveyRowGaps } from "../../survey/gapsOfSurvey";
+import { lastVine, type SurveyGaps, type SurveyRowGaps } from "../../survey/gapsOfSurvey";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
@@ -148,7 +148,7 @@ function map(pane: Pane, { block: chosen }: GapsState, gaps: SurveyGaps): Templa
   const blocks = [...new Set(gaps.rows.map(({ block }) => block))];
   const block = blocks.includes(chosen) ? chosen : blocks[0];
   const rows = gaps.rows.filter((row) => row.block === block);
-  const last = Math.max(...rows.flatMap(({ byVine }) => byVine.map(({ vine }) => vine)));
+  const last = lastVine(rows);
   return html`<section class="stack">
     <h2 id="gap-map">${pane.say(GAPS_TEXTS.map)}</h2>
     <p class="small quiet">${pane.say(GAPS_TEXTS.mapKey)}</p>

@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import { html, nothing, type TemplateResult } from "lit";
 import type { HandbookSample } from "../../domain/outlook/handbookSampleSizes";
 import type { PlannedVine } from "../../domain/outlook/samplingPlan";
@@ -111,7 +112,8 @@ function fromTo(range: readonly [number, number] | undefined): string {
 
 /** The drawn vines of each row, in the order in which they are met. */
 function rowsOfWalk(walk: readonly PlannedVine[]): { row: number; vines: number[] }[] {
-  const rows = new Map<number, number[]>();
-  for (const { row, vine } of walk) rows.set(row, [...(rows.get(row) ?? []), vine]);
-  return [...rows].map(([row, vines]) => ({ row, vines }));
+  return [...grouped(walk, ({ row }) => row)].map(([row, vines]) => ({
+    row,
+    vines: vines.map(({ vine }) => vine),
+  }));
 }

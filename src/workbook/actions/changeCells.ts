@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import { isCellError, type CellValue } from "../../survey/cell";
 import { WorkbookProblem, type CellWrite, type SurveyWorkbook } from "../surveyWorkbook";
 
@@ -119,10 +120,9 @@ function placeOf({ sheet, row, column }: Place): Place {
   return { sheet, row, column };
 }
 
+/** Indexes of the cells of each sheet. */
 function bySheet(cells: readonly Place[]): Map<string, number[]> {
-  const sheets = new Map<string, number[]>();
-  cells.forEach(({ sheet }, i) => sheets.set(sheet, [...(sheets.get(sheet) ?? []), i]));
-  return sheets;
+  return grouped(cells.keys(), (i) => cells[i].sheet);
 }
 
 function writeOf({ sheet, row, column }: Place, content: CellContent): CellWrite {

@@ -1,5 +1,7 @@
+import { grouped } from "../../domain/grouped";
 import { cellAddress } from "../address";
 import { WorkbookProblem, type CellMark } from "../surveyWorkbook";
+import { worstMarks } from "../worstMarks";
 
 /** Excel takes 8192 characters in one address; far less keeps a refused one cheap. */
 const LONGEST_ADDRESS = 2_000;
@@ -124,18 +126,7 @@ function addMark(worksheet: Excel.Worksheet, severity: CellMark["severity"], add
 function addressesOf(
   marks: readonly CellMark[],
 ): Map<string, { severity: CellMark["severity"]; address: string }[]> {
-  const worst = new Map<string, CellMark>();
-  const rank = { note: 0, ask: 1, wrong: 2 };
-  for (const mark of marks) {
-    const place = `${mark.sheet.toLowerCase()}!${mark.row}!${mark.column}`;
-    const other = worst.get(place);
-    if (!other || rank[mark.severity] > rank[other.severity]) worst.set(place, mark);
-  }
-  const groups = new Map<string, CellMark[]>();
-  for (const mark of worst.values()) {
-    const group = `${mark.sheet.toLowerCase()}!${mark.severity}`;
-    groups.set(group, [...(groups.get(group) ?? []), mark]);
-  }
+  const groups = grouped(worstMarks(marks), ({ sheet, severity }) => `${sheet.toLowerCase()}!${severity}`);
   const bySheet = new Map<string, { severity: CellMark["severity"]; address: string }[]>();
   for (const group of groups.values()) {
     const [{ sheet, severity }] = group;

@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import type { SheetArea } from "../../survey/sheetArea";
 import { layOutOwnSheet, OWN_SHEET_NAME } from "../ownSheet";
 import {
@@ -33,9 +34,8 @@ import { ownSheetXml, ownTableXml } from "./ownSheetXml";
 import { PackageEditor } from "./packageEditor";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
 import { StyleEditor, type CellLook } from "./styleEditor";
+import { worstMarks } from "../worstMarks";
 import { sheetTables, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
-
-const WORST_FIRST = ["wrong", "ask", "note"] as const;
 
 /**
  * A workbook file held in memory. Every change adds parts or splices into the parts that it concerns; all other parts
@@ -168,7 +168,7 @@ export class FileWorkbook implements SurveyWorkbook {
 
   async markCells(marks: readonly CellMark[]): Promise<void> {
     for (const { sheet } of marks) this.mustFind(sheet);
-    const bySheet = worstMarks(marks);
+    const bySheet = grouped(worstMarks(marks), ({ sheet }) => sheet.toLowerCase());
     const { editor } = await this.edit();
     const sheets: { sheet: OutlineSheet; xml: string; marks: readonly CellMark[] }[] = [];
     for (const sheet of this.worksheets()) {
@@ -289,21 +289,4 @@ export class FileWorkbook implements SurveyWorkbook {
   private tell(change: CellChange): void {
     for (const watcher of [...this.watchers]) watcher(change);
   }
-}
-
-/** Marks by sheet; where a cell has several, the worst. */
-function worstMarks(marks: readonly CellMark[]): Map<string, CellMark[]> {
-  const worst = new Map<string, CellMark>();
-  for (const mark of marks) {
-    const place = `${mark.row} ${mark.column} ${mark.sheet.toLowerCase()}`;
-    const other = worst.get(place);
-    if (!other || WORST_FIRST.indexOf(mark.severity) < WORST_FIRST.indexOf(other.severity))
-      worst.set(place, mark);
-  }
-  const bySheet = new Map<string, CellMark[]>();
-  for (const mark of worst.values()) {
-    const sheet = mark.sheet.toLowerCase();
-    bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), mark]);
-  }
-  return bySheet;
 }
