@@ -2,7 +2,9 @@ import type { WriteSheet } from "hucre";
 import { cellName } from "../../src/survey/cellName";
 import { SHEETS } from "../../src/survey/sheets";
 import type { PlantedMistake } from "./plantedMistakes";
-import { headerWithUnit } from "./surveySheet";
+import { headerWithUnit, wrappedRowHeight } from "./surveySheet";
+
+const WIDTHS = [18, 12, 22, 64, 26];
 
 /** The first sheet of a sample workbook: that its data are invented, what is in it, and the planted mistakes. */
 export function noticeSheet(
@@ -38,7 +40,13 @@ export function noticeSheet(
     name,
     rows: Array.from({ length: rowCount }, () => []),
     cells,
-    columns: [18, 12, 22, 64, 26].map((width) => ({ width })),
+    columns: WIDTHS.map((width) => ({ width })),
+    rowDefs: new Map(
+      rows.flatMap((row, i) => {
+        const height = wrappedRowHeight(row.map((text, j) => ({ text, letters: WIDTHS[j] })));
+        return height === undefined ? [] : [[headerRow + i + 1, { height }] as const];
+      }),
+    ),
     ...(rows.length > 0
       ? {
           tables: [

@@ -3,6 +3,7 @@ import type { UnitSystem } from "../../src/domain/units";
 import { isCellError } from "../../src/survey/cell";
 import { columnLetters } from "../../src/survey/cellName";
 import type { Column, SheetShape } from "../../src/survey/column";
+import { wrappedLines, type WrappingCell } from "../../src/workbook/wrappedLines";
 import type { FarmRow } from "./farm";
 
 /** Units that a farm writes into the headers, by column kind. */
@@ -34,6 +35,7 @@ const HEADER_STYLE: CellStyle = {
 };
 const HEADER_HEIGHT = 32;
 const WRITING_HEIGHT = 20;
+const LINE_HEIGHT = 15;
 const ROWS_PER_VALIDATION = 1048576;
 
 export interface SurveySheetOptions {
@@ -56,6 +58,12 @@ export function tableName(shape: SheetShape): string {
   return shape.name.en.replace(/\s+/g, "");
 }
 
+/** Points that a row needs for texts that wrap in it, of fifteen a line; undefined where one line is enough. */
+export function wrappedRowHeight(cells: readonly WrappingCell[]): number | undefined {
+  const lines = wrappedLines(cells);
+  return lines > 1 ? lines * LINE_HEIGHT : undefined;
+}
+
 /** One sheet of the survey as a real table with its headers, formats, accepted words and print set-up. */
 export function surveySheet(
   shape: SheetShape,
@@ -68,7 +76,7 @@ export function surveySheet(
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
   shape.columns.forEach((column, index) => {
     cells.set(`0,${index}`, { value: headerWithUnit(column, options.units), style: HEADER_STYLE });
-    const style = bodyStyle(column, blank > 0);
+    const style = bodyStyle(column, blank > 0, shape.columns.some(wraps));
     for (let i = 0; i < rowCount; i++) {
       const value = rows[i]?.[column.id] ?? null;
       if (value === null && blank === 0) continue;
@@ -82,6 +90,12 @@ export function surveySheet(
     columns: shape.columns.map((column) => ({ width: column.width + 2 })),
     rowDefs: new Map([
       [0, { height: HEADER_HEIGHT }],
+      ...rows.flatMap((row, i) => {
+        const height = wrappedRowHeight(
+          shape.columns.filter(wraps).map(({ id, width }) => ({ text: row[id], letters: width + 2 })),
+        );
+        return height === undefined ? [] : [[i + 1, { height }] as const];
+      }),
       ...Array.from({ length: blank }, (_, i) => [i + 1, { height: WRITING_HEIGHT }] as const),
     ]),
     freezePane: { rows: 1 },
@@ -114,12 +128,19 @@ function errorCell(error: string, style: CellStyle): Partial<Cell> {
   return { formula: "1/0", formulaResult: error, type: "error", style };
 }
 
-function bodyStyle(column: Column, ruled: boolean): CellStyle {
+const WIDEST_LINE = 40;
+
+/** True for a column of sentences, which wrap. */
+function wraps({ width }: Column): boolean {
+  return width > WIDEST_LINE;
+}
+
+function bodyStyle(column: Column, ruled: boolean, top: boolean): CellStyle {
   const numFmt = NUMBER_FORMAT_OF_COLUMN[column.id] ?? NUMBER_FORMAT[column.kind];
   return {
     ...(numFmt ? { numFmt } : {}),
     ...(ruled ? { border: { top: RULE, bottom: RULE, left: RULE, right: RULE } } : {}),
-    ...(column.width > 40 ? { alignment: { wrapText: true, vertical: "top" as const } } : {}),
+    ...(top ? { alignment: { vertical: "top" as const, ...(wraps(column) ? { wrapText: true } : {}) } } : {}),
   };
 }
 
