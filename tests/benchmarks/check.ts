@@ -5,6 +5,7 @@ import { checkSurvey } from "../../src/survey/checkSurvey";
 import { readSurvey } from "../../src/survey/readSurvey";
 import type { SheetArea } from "../../src/survey/sheetArea";
 import { CELL, type Survey, type SurveyTable } from "../../src/survey/survey";
+import { median, timed } from "./timed";
 
 const ROWS = 100_000;
 const ROUNDS = 9;
@@ -84,16 +85,6 @@ export function run(): void {
   console.log(`zod / ours:       ${(median(zod) / median(ours)).toFixed(1)} x  (goal: at least 10)`);
   console.log(`ours / bare loop: ${(median(ours) / median(bare)).toFixed(2)} x  (goal: at most 3)`);
   console.log(`peak memory with the row objects of zod: ${peak()} MB`);
-}
-
-function timed(work: () => unknown): number {
-  const start = performance.now();
-  work();
-  return performance.now() - start;
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[values.length >> 1];
 }
 
 function show(what: string, times: readonly number[]): void {

@@ -5,6 +5,7 @@ import { metres } from "../../src/domain/units";
 import { choiceRules } from "../../src/survey/choice/choiceRules";
 import { reasonSentence } from "../../src/survey/choice/reasonSentence";
 import { defaultSettings } from "../../src/survey/settings";
+import { median, timed } from "./timed";
 
 const VINES = 100_000;
 const RUNS = 5;
@@ -41,16 +42,6 @@ export function run(): void {
     `chooseCordons:                      ${decided.toFixed(0)} ms, ${(decided / loop).toFixed(1)} x`,
   );
   console.log(`chooseCordons with every sentence:  ${told.toFixed(0)} ms, ${(told / loop).toFixed(1)} x`);
-}
-
-function timed(work: () => void): number {
-  const start = performance.now();
-  work();
-  return performance.now() - start;
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((first, second) => first - second)[values.length >> 1];
 }
 
 function makeVines(): VineToDecide[] {

@@ -3,6 +3,7 @@ import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { startChromium } from "../browser/chromium";
 import type { BenchmarkSheet, BenchmarkTimes } from "../browser/pages/deskBenchmark";
 import { scriptFor } from "../browser/scriptFor";
+import { median } from "./timed";
 
 const ROWS = 2000;
 const ROUNDS = 5;
@@ -63,8 +64,4 @@ export async function run(): Promise<void> {
   } finally {
     await browser.close();
   }
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((first, second) => first - second)[values.length >> 1];
 }

@@ -4,6 +4,7 @@ import { exactly, fromYears } from "../../src/domain/outlook/estimate";
 import { vinesAtRandom } from "../../src/domain/outlook/vinesCounted";
 import { callFunction, isRefused } from "../../src/functions/callFunction";
 import { functionNamed } from "../../src/functions/registry";
+import { median, timed } from "./timed";
 
 const VINES = 100_000;
 const RUNS = 25;
@@ -88,12 +89,3 @@ function bareLoopOverCells(cells: readonly (readonly (string | number)[])[]): nu
   }
   return [...rows.values()].reduce((total, { n, sum, squares }) => total + sum / n + squares, 0);
 }
-
-function timed(work: () => void): number {
-  const start = performance.now();
-  work();
-  return performance.now() - start;
-}
-
-const median = (values: readonly number[]) =>
-  [...values].sort((one, other) => one - other)[values.length >> 1];
