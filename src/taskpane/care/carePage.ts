@@ -6,6 +6,7 @@ import { applyRepairs, lookForRepairs } from "../../workbook/actions/repairFormu
 import { logsRuns, setLogsRuns } from "../../workbook/actions/runLog";
 import { failureSentence } from "../failureSentence";
 import { jumpButton } from "../jumpButton";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import type { CareState } from "./careState";
@@ -65,19 +66,16 @@ export function carePage(pane: Pane): TemplateResult {
     ${logView(pane, page)} ${pane.excel === undefined ? nothing : excelPart(pane, pane.excel)}`;
 }
 
-function changeCare(pane: Pane, part: Partial<CareState>): void {
-  pane.change((state) => ({ ...state, care: { ...state.care, ...part } }));
-}
-
 async function look(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
     const plan = await lookForRepairs(pane.workbook, {
       signal,
-      onProgress: (done) => changeCare(pane, { progress: { text: pane.say(CARE_TEXTS.looking), done } }),
+      onProgress: (done) =>
+        changePage(pane, "care", { progress: { text: pane.say(CARE_TEXTS.looking), done } }),
     });
-    changeCare(pane, { plan });
+    changePage(pane, "care", { plan });
   } finally {
-    changeCare(pane, { progress: undefined });
+    changePage(pane, "care", { progress: undefined });
   }
 }
 
@@ -126,7 +124,7 @@ function planView(pane: Pane, plan: RepairPlan): TemplateResult {
 
 async function repair(pane: Pane, plan: RepairPlan): Promise<void> {
   const { changed, left } = await applyRepairs(pane.workbook, plan);
-  changeCare(pane, { plan: undefined, repaired: changed });
+  changePage(pane, "care", { plan: undefined, repaired: changed });
   pane.tell(left.length === 0 ? "success" : "warning", CARE_TEXTS.repaired, {
     cells: changed.length,
     left: left.length,
@@ -135,7 +133,7 @@ async function repair(pane: Pane, plan: RepairPlan): Promise<void> {
 
 async function undo(pane: Pane): Promise<void> {
   const { changed, left } = await undoChange(pane.workbook, pane.state.care.repaired ?? []);
-  changeCare(pane, { repaired: undefined });
+  changePage(pane, "care", { repaired: undefined });
   pane.tell(left.length === 0 ? "success" : "warning", CARE_TEXTS.undone, {
     cells: changed.length,
     left: left.length,
@@ -146,18 +144,18 @@ async function test(pane: Pane, signal: AbortSignal): Promise<void> {
   const lines: SelfTestLine[] = [];
   const all = LINES + (pane.excel?.abilities().length ?? 0);
   const wait = (milliseconds: number) => new Promise<void>((done) => setTimeout(done, milliseconds));
-  changeCare(pane, { selfTest: [], progress: { text: pane.say(CARE_TEXTS.testing), done: 0 } });
+  changePage(pane, "care", { selfTest: [], progress: { text: pane.say(CARE_TEXTS.testing), done: 0 } });
   try {
     for await (const line of selfTest(pane.workbook, wait, pane.excel)) {
       lines.push(line);
-      changeCare(pane, {
+      changePage(pane, "care", {
         selfTest: [...lines],
         progress: { text: pane.say(CARE_TEXTS.testing), done: lines.length / all },
       });
       signal.throwIfAborted();
     }
   } finally {
-    changeCare(pane, { progress: undefined });
+    changePage(pane, "care", { progress: undefined });
   }
 }
 
@@ -180,7 +178,7 @@ function logView(pane: Pane, { logs }: CareState): TemplateResult {
           id="ask-log"
           size="small"
           @click=${() =>
-            void pane.attempt(async () => changeCare(pane, { logs: await logsRuns(pane.workbook) }))}
+            void pane.attempt(async () => changePage(pane, "care", { logs: await logsRuns(pane.workbook) }))}
           >${pane.say(CARE_TEXTS.logAsk)}</fluent-button
         >
       </div>`;
@@ -192,7 +190,7 @@ function logView(pane: Pane, { logs }: CareState): TemplateResult {
       @change=${() =>
         void pane.attempt(async () => {
           await setLogsRuns(pane.workbook, !logs);
-          changeCare(pane, { logs: !logs });
+          changePage(pane, "care", { logs: !logs });
         })}
     ></fluent-switch>
     <label for="log" class="wide">${pane.say(CARE_TEXTS.logSwitch)}</label>

@@ -1,8 +1,8 @@
 import { html, type TemplateResult } from "lit";
 import { UPKEEP_TEXTS as TEXTS } from "../../texts/upkeep";
 import type { ExcelExtras } from "../../workbook/excel/excelExtras";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import type { CareState } from "./careState";
 
 /** What the care of a workbook has in Excel only: a copy of values, starting at opening. */
 export function excelPart(pane: Pane, excel: ExcelExtras): TemplateResult {
@@ -24,10 +24,6 @@ export function excelPart(pane: Pane, excel: ExcelExtras): TemplateResult {
     ${opening(pane, excel, pane.state.care.atOpening)}`;
 }
 
-function change(pane: Pane, part: Partial<CareState>): void {
-  pane.change((state) => ({ ...state, care: { ...state.care, ...part } }));
-}
-
 function opening(pane: Pane, excel: ExcelExtras, on: boolean | undefined): TemplateResult {
   if (on === undefined)
     return html`<div class="buttons">
@@ -35,7 +31,9 @@ function opening(pane: Pane, excel: ExcelExtras, on: boolean | undefined): Templ
         id="ask-opening"
         size="small"
         @click=${() =>
-          void pane.attempt(async () => change(pane, { atOpening: await excel.startsAtOpening() }))}
+          void pane.attempt(async () =>
+            changePage(pane, "care", { atOpening: await excel.startsAtOpening() }),
+          )}
         >${pane.say(TEXTS.openingAsk)}</fluent-button
       >
     </div>`;
@@ -47,7 +45,7 @@ function opening(pane: Pane, excel: ExcelExtras, on: boolean | undefined): Templ
       @change=${() =>
         void pane.attempt(async () => {
           await excel.setStartsAtOpening(!on);
-          change(pane, { atOpening: !on });
+          changePage(pane, "care", { atOpening: !on });
         })}
     ></fluent-switch>
     <label for="at-opening" class="wide">${pane.say(TEXTS.openingSwitch)}</label>

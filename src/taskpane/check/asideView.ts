@@ -5,6 +5,7 @@ import type { SetAside } from "../../survey/setAside";
 import { ASIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered, remember } from "../ownView";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { showOnce } from "../showOnce";
 import { isoDate } from "../writtenDate";
@@ -25,7 +26,7 @@ export function asideButton(pane: Pane, finding: Finding): TemplateResult {
 }
 
 function ask(pane: Pane, settingAside: AsideQuestion | undefined): void {
-  pane.change((state) => ({ ...state, check: { ...state.check, settingAside } }));
+  changePage(pane, "check", { settingAside });
 }
 
 /** The dialog in which a person says why a finding may stand, and who says so. */
@@ -79,7 +80,7 @@ async function setAside(pane: Pane, question: AsideQuestion): Promise<void> {
     return;
   }
   remember("name", by.trim());
-  pane.change((state) => ({ ...state, check: { ...state.check, entries, settingAside: undefined } }));
+  changePage(pane, "check", { entries, settingAside: undefined });
   pane.tell("success", ASIDE_TEXTS.done);
 }
 
@@ -110,6 +111,6 @@ export function asideItem(
 
 async function back(pane: Pane, finding: Finding): Promise<void> {
   const entries = await dropAside(pane.workbook, finding);
-  pane.change((state) => ({ ...state, check: { ...state.check, entries } }));
+  changePage(pane, "check", { entries });
   pane.tell("success", ASIDE_TEXTS.takenBack);
 }

@@ -6,6 +6,7 @@ import { sortFindings } from "../../survey/setAside";
 import { SHEETS } from "../../survey/sheets";
 import { CHECK_TEXTS, HEADS_TEXTS } from "../../texts/pane";
 import { choiceField, textField, tickField } from "../fields";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { asideButton, asideDialog, asideItem } from "./asideView";
@@ -63,7 +64,7 @@ function startButtons(pane: Pane, { findings }: CheckState): TemplateResult {
     <fluent-button
       id="choose-sheets"
       @click=${() => {
-        pane.change((state) => ({ ...state, check: { ...state.check, choosing: !state.check.choosing } }));
+        changePage(pane, "check", { choosing: !pane.state.check.choosing });
         if (pane.state.check.choosing) pane.start((signal) => lookForTables(pane, signal));
       }}
       >${pane.say(CHECK_TEXTS.chooseSheets)}</fluent-button

@@ -4,6 +4,7 @@ import { SHEETS } from "../../survey/sheets";
 import { HEADS_TEXTS } from "../../texts/pane";
 import { PANE_TEXTS } from "../../texts/pane";
 import { choiceField } from "../fields";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { CheckState, HeadsStep } from "./checkState";
 import { lookForTables } from "./lookForTables";
@@ -22,7 +23,7 @@ export function openHeads(pane: Pane, sheet: string): void {
 }
 
 function changeStep(pane: Pane, heads: HeadsStep | undefined): void {
-  pane.change((state) => ({ ...state, check: { ...state.check, heads } }));
+  changePage(pane, "check", { heads });
 }
 
 /** The step in which a person says what their own column heads mean. */

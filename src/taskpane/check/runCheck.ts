@@ -2,6 +2,7 @@ import { checkSurvey, inSheetOrder } from "../../survey/checkSurvey";
 import type { Finding } from "../../survey/finding";
 import { CARE_TEXTS, CHECK_TEXTS } from "../../texts/pane";
 import { inSlices } from "../inSlices";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { tellOfColleagues } from "../readDecisions";
 import { writeLog } from "../writeLog";
@@ -19,8 +20,7 @@ const READING = 0.6;
  * are held against them, but nothing is said about them. A run that is stopped or fails changes nothing.
  */
 export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
-  const show = (progress: CheckProgress) =>
-    pane.change((state) => ({ ...state, check: { ...state.check, progress } }));
+  const show = (progress: CheckProgress) => changePage(pane, "check", { progress });
   try {
     const { survey, metOnTheWay } = await readTables(pane.workbook, {
       mapping: await readHeads(pane.workbook),

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { TYPING_TEXTS } from "../../texts/pane";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { findingItem } from "./findingList";
 import { TYPING_OFF, takeLargeChange, takeRow, type TypingState } from "./typingState";
@@ -60,6 +61,6 @@ async function startTyping(pane: Pane): Promise<void> {
 }
 
 async function stopTyping(pane: Pane): Promise<void> {
-  pane.change((state) => ({ ...state, check: { ...state.check, typing: TYPING_OFF } }));
+  changePage(pane, "check", { typing: TYPING_OFF });
   await pane.endWatch("typing");
 }

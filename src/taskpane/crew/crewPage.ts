@@ -14,6 +14,7 @@ import { cardsHtml, type Paper } from "../../workbook/results/cardsHtml";
 import { cardsSheet } from "../../workbook/results/cardsSheet";
 import { choiceField } from "../fields";
 import { moreButton } from "../moreButton";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
@@ -45,14 +46,12 @@ export function crewPage(pane: Pane): TemplateResult {
     ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
 }
 
-function changeCrew(pane: Pane, part: Partial<CrewState>): void {
-  pane.change((state) => ({ ...state, crew: { ...state.crew, ...part } }));
-}
-
 async function makeCards(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const { survey, vines } = await readDecisions(pane, signal, (progress) => changeCrew(pane, { progress }));
-    changeCrew(pane, {
+    const { survey, vines } = await readDecisions(pane, signal, (progress) =>
+      changePage(pane, "crew", { progress }),
+    );
+    changePage(pane, "crew", {
       result: {
         survey,
         cards: crewCards(survey, vines),
@@ -64,7 +63,7 @@ async function makeCards(pane: Pane, signal: AbortSignal): Promise<void> {
       listed: RENEWALS_LISTED,
     });
   } finally {
-    changeCrew(pane, { progress: undefined });
+    changePage(pane, "crew", { progress: undefined });
   }
 }
 
@@ -97,7 +96,7 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
       label: pane.say(DECIDE_TEXTS.block),
       value: page.block,
       options: [all, ...blocks.map(option)],
-      onChoose: (block) => changeCrew(pane, { block, row: "" }),
+      onChoose: (block) => changePage(pane, "crew", { block, row: "" }),
     })}
     ${
       page.block === ""
@@ -107,7 +106,7 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
             label: pane.say(CREW_TEXTS.row),
             value: page.row,
             options: [all, ...rows.map(option)],
-            onChoose: (row) => changeCrew(pane, { row }),
+            onChoose: (row) => changePage(pane, "crew", { row }),
           })
     }
     ${choiceField({
@@ -115,14 +114,14 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
       label: pane.say(CREW_TEXTS.paper),
       value: page.paper,
       options: ["Letter", "A4"].map(option),
-      onChoose: (paper) => changeCrew(pane, { paper: paper as Paper }),
+      onChoose: (paper) => changePage(pane, "crew", { paper: paper as Paper }),
     })}
     ${choiceField({
       id: "cards-language",
       label: pane.say(CREW_TEXTS.cardLanguage),
       value: page.language ?? pane.state.language,
       options: LANGUAGES.map((value) => ({ value, label: LANGUAGE_NAMES[value] })),
-      onChoose: (language) => changeCrew(pane, { language: language as Language }),
+      onChoose: (language) => changePage(pane, "crew", { language: language as Language }),
     })}
     <div class="buttons">
       <fluent-button id="print-cards" size="small" @click=${() => void pane.attempt(() => printCards(pane))}
@@ -276,7 +275,7 @@ function renewal(pane: Pane, page: CrewState, { survey, renewal: found }: CrewRe
         )}
     </ol>
     ${moreButton(pane, { all: found.vines.length, listed: page.listed, stretch: RENEWALS_LISTED }, () =>
-      changeCrew(pane, { listed: page.listed + RENEWALS_LISTED }),
+      changePage(pane, "crew", { listed: page.listed + RENEWALS_LISTED }),
     )}
     ${found.byLiveTrunks.length === 0 ? nothing : forecast(pane, found.byLiveTrunks, rules)}
   </section>`;

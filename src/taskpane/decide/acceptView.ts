@@ -5,6 +5,7 @@ import { ACCEPT_TEXTS } from "../../texts/accept";
 import { DECIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { showOnce } from "../showOnce";
 import { acceptBlock, takeBackBlock } from "./acceptBlock";
@@ -65,7 +66,7 @@ function ofBlock(pane: Pane, block: string, vines: readonly DecidedVine[]): Temp
 }
 
 function ask(pane: Pane, accepting: AcceptQuestion | undefined): void {
-  pane.change((state) => ({ ...state, decide: { ...state.decide, accepting } }));
+  changePage(pane, "decide", { accepting });
 }
 
 /** Says what would be written and asks for a yes with a name. */

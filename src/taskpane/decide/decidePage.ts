@@ -18,6 +18,7 @@ import { choiceField, textField } from "../fields";
 import { foldsOf } from "../folds";
 import { jumpButton } from "../jumpButton";
 import { moreButton } from "../moreButton";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
@@ -60,15 +61,11 @@ export function decidePage(pane: Pane): TemplateResult {
     ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
 }
 
-function changeDecide(pane: Pane, part: Partial<DecideState>): void {
-  pane.change((state) => ({ ...state, decide: { ...state.decide, ...part } }));
-}
-
 async function decide(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const found = await readDecisions(pane, signal, (progress) => changeDecide(pane, { progress }));
+    const found = await readDecisions(pane, signal, (progress) => changePage(pane, "decide", { progress }));
     const shown = found.vines.some(isAsked) ? "ask" : "all";
-    changeDecide(pane, {
+    changePage(pane, "decide", {
       result: found,
       shown,
       block: "",
@@ -81,7 +78,7 @@ async function decide(pane: Pane, signal: AbortSignal): Promise<void> {
       turns: new Map(),
     });
   } finally {
-    changeDecide(pane, { progress: undefined });
+    changePage(pane, "decide", { progress: undefined });
   }
 }
 
@@ -135,7 +132,7 @@ function result(
         value,
         label: pane.say(DECIDE_TEXTS[value], { count: counts[value] }),
       })),
-      onChoose: (value) => changeDecide(pane, { shown: value as VinesShown, listed: VINES_LISTED }),
+      onChoose: (value) => changePage(pane, "decide", { shown: value as VinesShown, listed: VINES_LISTED }),
     })}
     ${choiceField({
       id: "decide-block",
@@ -145,17 +142,19 @@ function result(
         { value: "", label: pane.say(CHECK_TEXTS.all) },
         ...blocks.map((name) => ({ value: name, label: name })),
       ],
-      onChoose: (block) => changeDecide(pane, { block, listed: VINES_LISTED }),
+      onChoose: (block) => changePage(pane, "decide", { block, listed: VINES_LISTED }),
     })}
     ${acceptView(pane, page, vines)} ${riskView(pane, page, survey, vines)}
     <fluent-accordion
       @change=${(event: Event) =>
-        changeDecide(pane, { open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))) })}
+        changePage(pane, "decide", {
+          open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))),
+        })}
     >
       ${repeat(shown.slice(0, page.listed), vineKey, (vine) => vineItem(pane, page, survey, vine))}
     </fluent-accordion>
     ${moreButton(pane, { all: shown.length, listed: page.listed, stretch: VINES_LISTED }, () =>
-      changeDecide(pane, { listed: page.listed + VINES_LISTED }),
+      changePage(pane, "decide", { listed: page.listed + VINES_LISTED }),
     )}`;
 }
 
@@ -240,7 +239,7 @@ function overruleView(pane: Pane, vine: DecidedVine): TemplateResult | typeof no
       id: `reason-${vineKey(vine)}`,
       label: pane.say(OVERRULE_TEXTS.reason),
       value: reason,
-      onInput: (words) => changeDecide(pane, { reason: words }),
+      onInput: (words) => changePage(pane, "decide", { reason: words }),
     })}
     <div class="buttons">
       ${places.map(

@@ -2,6 +2,7 @@ import type { DecidedVine } from "../../survey/decideSurvey";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { OVERRULE_TEXTS } from "../../texts/overrule";
 import { changeCells, undoChange, type CellChangeWanted } from "../../workbook/actions/changeCells";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { cellChangedSince, type HeldRow } from "./cellChangedSince";
 import { choiceWord } from "./choiceWord";
@@ -70,7 +71,7 @@ export async function takeBackChoice(pane: Pane): Promise<void> {
   const { changed, left } = await undoChange(pane.workbook, last.changed);
   if (left.length > 0) {
     pane.tell("warning", OVERRULE_TEXTS.partlyBack, { cells: changed.length, left: left.length });
-    pane.change((state) => ({ ...state, decide: { ...state.decide, last: undefined } }));
+    changePage(pane, "decide", { last: undefined });
     return;
   }
   showVines(pane, [last.vine], { last: undefined });

@@ -3,9 +3,9 @@ import { repeat } from "lit/directives/repeat.js";
 import { FUNCTIONS_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { foldsOf } from "../folds";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { functionHelp, searchHelp, shownValues, type FunctionHelp } from "./functionHelp";
-import type { FunctionsState } from "./functionsState";
 import { insertFormula } from "./insertFormula";
 
 /** The page that explains the functions and puts them into cells. */
@@ -19,7 +19,7 @@ export function functionsPage(pane: Pane): TemplateResult {
       id: "function-search",
       label: pane.say(FUNCTIONS_TEXTS.search),
       value: functions.search,
-      onInput: (search) => changeFunctions(pane, { search }),
+      onInput: (search) => changePage(pane, "functions", { search }),
     })}
     <p class="small" role="status">
       ${
@@ -30,7 +30,7 @@ export function functionsPage(pane: Pane): TemplateResult {
     </p>
     <fluent-accordion
       @change=${(event: Event) =>
-        changeFunctions(pane, {
+        changePage(pane, "functions", {
           open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))),
         })}
     >
@@ -40,10 +40,6 @@ export function functionsPage(pane: Pane): TemplateResult {
         (help) => functionItem(pane, help),
       )}
     </fluent-accordion>`;
-}
-
-function changeFunctions(pane: Pane, part: Partial<FunctionsState>): void {
-  pane.change((state) => ({ ...state, functions: { ...state.functions, ...part } }));
 }
 
 function functionItem(pane: Pane, help: FunctionHelp): TemplateResult {
@@ -94,7 +90,7 @@ function functionItem(pane: Pane, help: FunctionHelp): TemplateResult {
               label: pane.say(FUNCTIONS_TEXTS.formula),
               value: formula,
               onInput: (typed) =>
-                changeFunctions(pane, { formulas: new Map(functions.formulas).set(help.id, typed) }),
+                changePage(pane, "functions", { formulas: new Map(functions.formulas).set(help.id, typed) }),
             })}
             <div class="buttons">
               <fluent-button

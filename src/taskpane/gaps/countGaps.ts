@@ -1,23 +1,21 @@
 import { gapsOfSurvey } from "../../survey/gapsOfSurvey";
 import { stayingCordons } from "../../survey/stayingCordons";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { Progress } from "../progress";
 import { readDecisions, readSurveyOf } from "../readDecisions";
-import type { GapsState } from "./gapsState";
 
 /** Reads the survey and counts the gaps, on the cordons that stay or on all candidates. */
 export async function countGaps(pane: Pane, signal: AbortSignal): Promise<void> {
-  const change = (part: Partial<GapsState>) =>
-    pane.change((state) => ({ ...state, gaps: { ...state.gaps, ...part } }));
-  const show = (progress: Progress) => change({ progress });
+  const show = (progress: Progress) => changePage(pane, "gaps", { progress });
   try {
     const source =
       pane.state.gaps.of === "all"
         ? { survey: await readSurveyOf(pane, signal, show), counts: () => true }
         : await decided(pane, signal, show);
-    change({ gaps: gapsOfSurvey(source.survey, source.counts), block: "" });
+    changePage(pane, "gaps", { gaps: gapsOfSurvey(source.survey, source.counts), block: "" });
   } finally {
-    change({ progress: undefined });
+    changePage(pane, "gaps", { progress: undefined });
   }
 }
 

@@ -5,6 +5,7 @@ import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
 import { jumpButton } from "../jumpButton";
 import { moreButton } from "../moreButton";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
@@ -28,10 +29,6 @@ export function gapsPage(pane: Pane): TemplateResult {
     ${page.gaps === undefined || page.progress !== undefined ? nothing : result(pane, page, page.gaps)}`;
 }
 
-function changeGaps(pane: Pane, part: Partial<GapsState>): void {
-  pane.change((state) => ({ ...state, gaps: { ...state.gaps, ...part } }));
-}
-
 function start(pane: Pane, { of }: GapsState): TemplateResult {
   return html`${choiceField({
       id: "gaps-of",
@@ -41,7 +38,7 @@ function start(pane: Pane, { of }: GapsState): TemplateResult {
         { value: "staying", label: pane.say(GAPS_TEXTS.staying) },
         { value: "all", label: pane.say(GAPS_TEXTS.all) },
       ],
-      onChoose: (chosen) => changeGaps(pane, { of: chosen as GapsOf, gaps: undefined }),
+      onChoose: (chosen) => changePage(pane, "gaps", { of: chosen as GapsOf, gaps: undefined }),
     })}
     <div class="buttons">
       <fluent-button
@@ -120,7 +117,7 @@ function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: Sur
       </tbody>
     </table>
     ${moreButton(pane, { all: rows.length, listed, stretch: ROWS_LISTED }, () =>
-      changeGaps(pane, { listed: listed + ROWS_LISTED }),
+      changePage(pane, "gaps", { listed: listed + ROWS_LISTED }),
     )}`;
 }
 
@@ -157,7 +154,7 @@ function map(pane: Pane, { block: chosen }: GapsState, gaps: SurveyGaps): Templa
       label: pane.say(GAP_SHEET_TEXTS.block),
       value: block,
       options: blocks.map((name) => ({ value: name, label: name })),
-      onChoose: (name) => changeGaps(pane, { block: name }),
+      onChoose: (name) => changePage(pane, "gaps", { block: name }),
     })}
     <div class="scroll" role="region" aria-labelledby="gap-map" tabindex="0">
       <table class="map">

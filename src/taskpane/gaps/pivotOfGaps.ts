@@ -1,6 +1,7 @@
 import { stayingCordons } from "../../survey/stayingCordons";
 import { UPKEEP_TEXTS } from "../../texts/upkeep";
 import { writeGapsPivot } from "../../workbook/actions/writeGapsPivot";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { readDecisions, readSurveyOf } from "../readDecisions";
 import { writeLog } from "../writeLog";
@@ -9,7 +10,7 @@ import { writtenDate } from "../writtenDate";
 /** Makes or refreshes the PivotTable of gaps; where the host has none, the same figures as a plain table. */
 export async function pivotOfGaps(pane: Pane, signal: AbortSignal): Promise<void> {
   const show = (progress: Parameters<Parameters<typeof readSurveyOf>[2]>[0] | undefined) =>
-    pane.change((state) => ({ ...state, gaps: { ...state.gaps, progress } }));
+    changePage(pane, "gaps", { progress });
   try {
     const { language, gaps } = pane.state;
     const date = writtenDate(pane.today, language);

@@ -6,9 +6,9 @@ import { FARM_FIGURE_WEIGHT, FARM_FIGURES } from "../../texts/outlook";
 import { OUTLOOK_TEXTS, PANE_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { movedSummary } from "../settings/movedSummary";
-import { changePage } from "../settings/settingsActions";
 import { figureDigits, figureWords } from "./figureWords";
 import type { FigureToTake, OutlookState } from "./outlookState";
 import { planFigure } from "./planFigure";
@@ -68,7 +68,7 @@ function figureView(pane: Pane, page: OutlookState, figure: FarmFigure): Templat
                 size="small"
                 aria-label=${pane.say(FARM_FIGURE_TEXTS.takeName, { value, figure: figureWords(pane, figure) })}
                 @click=${() => {
-                  changePage(pane, { by: pane.state.settings.by || remembered("name") });
+                  changePage(pane, "settings", { by: pane.state.settings.by || remembered("name") });
                   pane.start((signal) => showFigureMoves(pane, key, signal));
                 }}
                 >${pane.say(FARM_FIGURE_TEXTS.take, { value })}</fluent-button
@@ -83,7 +83,7 @@ function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: str
   const leave = html`<fluent-button
     id="leave-figure"
     size="small"
-    @click=${() => pane.change((state) => ({ ...state, outlook: { ...state.outlook, take: undefined } }))}
+    @click=${() => changePage(pane, "outlook", { take: undefined })}
     >${pane.say(PANE_TEXTS.cancel)}</fluent-button
   >`;
   if (typeof plan === "string")
@@ -98,7 +98,7 @@ function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: str
       id: "figure-by",
       label: pane.say(SETTINGS_TEXTS.by),
       value: pane.state.settings.by,
-      onInput: (by) => changePage(pane, { by }),
+      onInput: (by) => changePage(pane, "settings", { by }),
     })}
     <p role="alert">${take.problem ?? nothing}</p>
     <div class="buttons">

@@ -11,6 +11,7 @@ import { SETTINGS_TEXTS } from "../../texts/pane";
 import { changeCells, undoChange } from "../../workbook/actions/changeCells";
 import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { freshSettings } from "../settings/changeSetting";
 import { movedResults } from "../settings/movedResults";
@@ -18,7 +19,7 @@ import { readSettingsOf } from "../settings/settingsActions";
 import { writeLog } from "../writeLog";
 import { isoDate } from "../writtenDate";
 import { figureDigits, figureWords } from "./figureWords";
-import type { OutlookState, TakenFigure } from "./outlookState";
+import type { TakenFigure } from "./outlookState";
 import { planFigure } from "./planFigure";
 import { workOutlook } from "./workOutlook";
 
@@ -27,28 +28,24 @@ export function figureKey({ figure, cultivar }: Pick<FarmFigure, "figure" | "cul
   return `${figure} ${cultivar}`.trim();
 }
 
-function changeOutlook(pane: Pane, part: Partial<OutlookState>): void {
-  pane.change((state) => ({ ...state, outlook: { ...state.outlook, ...part } }));
-}
-
 /** Works out and shows what a proposed figure would move, in the workbook as it stands now; nothing is written. */
 export async function showFigureMoves(pane: Pane, key: string, signal: AbortSignal): Promise<void> {
-  const show = (text: string, done: number) => changeOutlook(pane, { progress: { text, done } });
-  changeOutlook(pane, { take: undefined, taken: undefined });
+  const show = (text: string, done: number) => changePage(pane, "outlook", { progress: { text, done } });
+  changePage(pane, "outlook", { take: undefined, taken: undefined });
   show(pane.say(SETTINGS_TEXTS.comparing), 0);
   try {
     await readSettingsOf(pane, signal);
     const read = pane.state.settings.read!;
     const figures = farmFigures(read.survey);
     const figure = figures.find((one) => figureKey(one) === key);
-    changeOutlook(pane, { figures });
+    changePage(pane, "outlook", { figures });
     if (figure === undefined) {
       pane.tell("warning", FARM_FIGURE_TEXTS.gone);
       return;
     }
     const plan = planFigure(read, figure, "", pane.today, pane.state.language);
     if (typeof plan === "string") {
-      changeOutlook(pane, { take: { key, figure, read, problem: plan } });
+      changePage(pane, "outlook", { take: { key, figure, read, problem: plan } });
       return;
     }
     const after = readSurvey(plan.areas, { mapping: read.mapping });
@@ -56,9 +53,9 @@ export async function showFigureMoves(pane: Pane, key: string, signal: AbortSign
     const moved = await inSlices(movedResults(read.survey, after, pane.today), comparing, signal);
     const before = await outlooksOf(pane, read.survey, signal);
     const then = await outlooksOf(pane, after, signal);
-    changeOutlook(pane, { take: { key, figure, read, moved, crops: movedCrops(before, then) } });
+    changePage(pane, "outlook", { take: { key, figure, read, moved, crops: movedCrops(before, then) } });
   } finally {
-    changeOutlook(pane, { progress: undefined });
+    changePage(pane, "outlook", { progress: undefined });
   }
 }
 
@@ -68,7 +65,7 @@ export async function takeFigure(pane: Pane, signal: AbortSignal): Promise<void>
   const by = pane.state.settings.by.trim();
   if (take === undefined) return;
   if (by === "") {
-    changeOutlook(pane, { take: { ...take, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
+    changePage(pane, "outlook", { take: { ...take, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
     return;
   }
   remember("name", by);
@@ -76,7 +73,7 @@ export async function takeFigure(pane: Pane, signal: AbortSignal): Promise<void>
   const { figure, read } = take;
   const plan = planFigure(read, figure, by, pane.today, language);
   if (typeof plan === "string") {
-    changeOutlook(pane, { take: { ...take, problem: plan } });
+    changePage(pane, "outlook", { take: { ...take, problem: plan } });
     return;
   }
   if (plan.needsTable) await pane.workbook.writeOwnSheet(freshSettings(language));
@@ -84,12 +81,12 @@ export async function takeFigure(pane: Pane, signal: AbortSignal): Promise<void>
   const taken = { figure, where: plan.where, by, cells: changed };
   if (left.length > 0) {
     await undoChange(pane.workbook, changed);
-    changeOutlook(pane, { take: undefined });
+    changePage(pane, "outlook", { take: undefined });
     await workOutlook(pane, signal);
     pane.tell("warning", FARM_FIGURE_TEXTS.meanwhile, { where: plan.where });
     return;
   }
-  changeOutlook(pane, { take: undefined, taken });
+  changePage(pane, "outlook", { take: undefined, taken });
   await workAgain(pane, signal);
   const words = takenWords(pane, taken);
   pane.tell("success", FARM_FIGURE_TEXTS.taken, words);
@@ -99,7 +96,7 @@ export async function takeFigure(pane: Pane, signal: AbortSignal): Promise<void>
 /** Brings the cells of the figure that was taken last back to exactly what they held. */
 export async function undoFigure(pane: Pane, taken: TakenFigure, signal: AbortSignal): Promise<void> {
   const { left } = await undoChange(pane.workbook, taken.cells);
-  changeOutlook(pane, { taken: undefined });
+  changePage(pane, "outlook", { taken: undefined });
   await workAgain(pane, signal);
   const { where } = taken;
   if (left.length > 0) pane.tell("warning", FARM_FIGURE_TEXTS.meanwhile, { where });
@@ -114,9 +111,9 @@ function takenWords(pane: Pane, { figure, where, by }: TakenFigure) {
 /** Works the outlook out anew and keeps the block that is shown; the Settings page reads anew when it is opened. */
 async function workAgain(pane: Pane, signal: AbortSignal): Promise<void> {
   const { block } = pane.state.outlook;
-  pane.change((state) => ({ ...state, settings: { ...state.settings, read: undefined, edit: undefined } }));
+  changePage(pane, "settings", { read: undefined, edit: undefined });
   await workOutlook(pane, signal);
-  changeOutlook(pane, { block });
+  changePage(pane, "outlook", { block });
 }
 
 async function outlooksOf(pane: Pane, survey: Survey, signal: AbortSignal): Promise<BlockOutlook[]> {

@@ -4,15 +4,11 @@ import { readHeads } from "../../workbook/actions/ownHeads";
 import { readTables } from "../check/readTables";
 import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { freshSettings, planChange, surveyOf, type PlannedChange } from "./changeSetting";
 import { movedResults, type MovedResults } from "./movedResults";
-import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
-
-/** Changes a part of the page's state. */
-export function changePage(pane: Pane, part: Partial<SettingsState>): void {
-  pane.change((state) => ({ ...state, settings: { ...state.settings, ...part } }));
-}
+import type { ReadSettings, SettingEdit } from "./settingsState";
 
 /** Reads the workbook and its table of settings. */
 export async function readSettingsOf(pane: Pane, signal: AbortSignal): Promise<void> {
@@ -22,12 +18,12 @@ export async function readSettingsOf(pane: Pane, signal: AbortSignal): Promise<v
       mapping,
       signal,
       onProgress: (sheet, done) =>
-        changePage(pane, { progress: { text: pane.say(CHECK_TEXTS.reading, { sheet }), done } }),
+        changePage(pane, "settings", { progress: { text: pane.say(CHECK_TEXTS.reading, { sheet }), done } }),
     });
     const table = areas.map(settingsTable).find((found) => found !== undefined);
-    changePage(pane, { read: { areas, mapping, survey, table } });
+    changePage(pane, "settings", { read: { areas, mapping, survey, table } });
   } finally {
-    changePage(pane, { progress: undefined });
+    changePage(pane, "settings", { progress: undefined });
   }
 }
 
@@ -37,11 +33,11 @@ export async function showMoved(pane: Pane, edit: SettingEdit, signal: AbortSign
   if (read === undefined) return;
   const plan = planChange(read, edit.id, edit.typed, "", pane.today, pane.state.language);
   if (typeof plan === "string") {
-    changePage(pane, { edit: { ...edit, problem: plan, moved: undefined } });
+    changePage(pane, "settings", { edit: { ...edit, problem: plan, moved: undefined } });
     return;
   }
   const moved = await movedBy(pane, read, plan, signal);
-  changePage(pane, { edit: { ...edit, problem: undefined, moved } });
+  changePage(pane, "settings", { edit: { ...edit, problem: undefined, moved } });
 }
 
 /** Works out what planned figures would move, and shows how far that has come. */
@@ -54,11 +50,12 @@ export async function movedBy(
   try {
     return await inSlices(
       movedResults(read.survey, surveyOf(plan, read), pane.today),
-      (done) => changePage(pane, { progress: { text: pane.say(SETTINGS_TEXTS.comparing), done } }),
+      (done) =>
+        changePage(pane, "settings", { progress: { text: pane.say(SETTINGS_TEXTS.comparing), done } }),
       signal,
     );
   } finally {
-    changePage(pane, { progress: undefined });
+    changePage(pane, "settings", { progress: undefined });
   }
 }
 
@@ -70,18 +67,18 @@ export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> 
   const { read, by } = pane.state.settings;
   if (read === undefined) return;
   if (by.trim() === "") {
-    changePage(pane, { edit: { ...edit, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
+    changePage(pane, "settings", { edit: { ...edit, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
     return;
   }
   remember("name", by.trim());
   const now = await asItIsNow(pane, read);
   const plan = planChange(now, edit.id, edit.typed, by.trim(), pane.today, pane.state.language);
   if (typeof plan === "string") {
-    changePage(pane, { edit: { ...edit, problem: plan } });
+    changePage(pane, "settings", { edit: { ...edit, problem: plan } });
     return;
   }
   if (valueIn(now, edit.id) !== valueIn(read, edit.id)) {
-    changePage(pane, { edit: undefined });
+    changePage(pane, "settings", { edit: undefined });
     await readSettingsOf(pane, new AbortController().signal);
     pane.tell("warning", SETTINGS_TEXTS.meanwhile, { setting: edit.id });
     return;
@@ -91,7 +88,7 @@ export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> 
     plan.table.area.sheet,
     plan.cells.map(({ row, column, value }) => ({ row, column, value })),
   );
-  changePage(pane, { edit: undefined });
+  changePage(pane, "settings", { edit: undefined });
   await readSettingsOf(pane, new AbortController().signal);
   pane.tell("success", SETTINGS_TEXTS.kept, { setting: edit.id, value: edit.typed });
 }

@@ -8,11 +8,12 @@ import { PANE_TEXTS, SETTING_GROUPS, SETTINGS_TEXTS } from "../../texts/pane";
 import { choiceField, textField } from "../fields";
 import { foldsOf } from "../folds";
 import { remembered } from "../ownView";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { isoDate } from "../writtenDate";
 import { movedSummary } from "./movedSummary";
-import { changePage, keepSetting, readSettingsOf, showMoved } from "./settingsActions";
+import { keepSetting, readSettingsOf, showMoved } from "./settingsActions";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
 import { olderTable, travelSection } from "./travelSection";
 
@@ -36,7 +37,7 @@ export function settingsPage(pane: Pane): TemplateResult {
                 id="read-settings"
                 appearance="primary"
                 @click=${() => {
-                  changePage(pane, { by: page.by || remembered("name") });
+                  changePage(pane, "settings", { by: page.by || remembered("name") });
                   pane.start((signal) => readSettingsOf(pane, signal));
                 }}
                 >${pane.say(SETTINGS_TEXTS.read)}</fluent-button
@@ -64,12 +65,14 @@ function figures(pane: Pane, page: SettingsState, read: ReadSettings): TemplateR
       id: "setting-search",
       label: pane.say(SETTINGS_TEXTS.search),
       value: page.search,
-      onInput: (search) => changePage(pane, { search }),
+      onInput: (search) => changePage(pane, "settings", { search }),
     })}
     <p class="small" role="status">${groups.length === 0 ? pane.say(SETTINGS_TEXTS.none) : nothing}</p>
     <fluent-accordion
       @change=${(event: Event) =>
-        changePage(pane, { open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))) })}
+        changePage(pane, "settings", {
+          open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))),
+        })}
     >
       ${repeat(
         groups,
@@ -121,7 +124,7 @@ function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Se
               class="change"
               size="small"
               aria-label=${`${pane.say(SETTINGS_TEXTS.change)}: ${setting.id}`}
-              @click=${() => changePage(pane, { edit: { id: setting.id, typed: written(pane, value) } })}
+              @click=${() => changePage(pane, "settings", { edit: { id: setting.id, typed: written(pane, value) } })}
               >${pane.say(SETTINGS_TEXTS.change)}</fluent-button
             >`
           : nothing
@@ -166,7 +169,7 @@ function editor(
   edit: SettingEdit,
   canReset: boolean,
 ): TemplateResult {
-  const type = (typed: string) => changePage(pane, { edit: { id: edit.id, typed } });
+  const type = (typed: string) => changePage(pane, "settings", { edit: { id: edit.id, typed } });
   const id = "setting-value";
   return html`<div class="stack editor">
     ${
@@ -192,7 +195,7 @@ function editor(
       id: "setting-by",
       label: pane.say(SETTINGS_TEXTS.by),
       value: by,
-      onInput: (name) => changePage(pane, { by: name }),
+      onInput: (name) => changePage(pane, "settings", { by: name }),
     })}
     <p role="alert">${edit.problem ?? nothing}</p>
     ${edit.moved === undefined ? nothing : movedSummary(pane, edit.moved)}
@@ -227,7 +230,10 @@ function editor(
             >`
           : nothing
       }
-      <fluent-button id="leave-setting" size="small" @click=${() => changePage(pane, { edit: undefined })}
+      <fluent-button
+        id="leave-setting"
+        size="small"
+        @click=${() => changePage(pane, "settings", { edit: undefined })}
         >${pane.say(PANE_TEXTS.cancel)}</fluent-button
       >
     </div>

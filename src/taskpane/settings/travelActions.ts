@@ -6,9 +6,10 @@ import { SETTINGS_TEXTS } from "../../texts/pane";
 import { SETTINGS_TRAVEL } from "../../texts/settingsTravel";
 import { changeCells, undoChange } from "../../workbook/actions/changeCells";
 import { remember } from "../ownView";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { freshArea, freshSettings } from "./changeSetting";
-import { changePage, movedBy, readSettingsOf } from "./settingsActions";
+import { movedBy, readSettingsOf } from "./settingsActions";
 import { settingsOfFile } from "./settingsOfFile";
 import type { OtherWorkbook, ReadSettings } from "./settingsState";
 
@@ -18,20 +19,20 @@ export async function compareWith(pane: Pane, file: File): Promise<void> {
   if (read === undefined) return;
   const table = await settingsOfFile(file);
   if (table === undefined) {
-    changePage(pane, { other: undefined });
+    changePage(pane, "settings", { other: undefined });
     pane.tell("warning", SETTINGS_TRAVEL.noTable, { file: file.name });
     return;
   }
   const differences = settingDifferences(read.table, table);
   const ticked = new Set(differences.map(({ id }) => id));
-  changePage(pane, { other: { file: file.name, differences, ticked } });
+  changePage(pane, "settings", { other: { file: file.name, differences, ticked } });
 }
 
 /** Ticks a figure, or takes the tick off; what was shown to move then no longer holds. */
 export function tickDifference(pane: Pane, other: OtherWorkbook, id: string): void {
   const ticked = new Set(other.ticked);
   if (!ticked.delete(id)) ticked.add(id);
-  changePage(pane, { other: { ...other, ticked, moved: undefined, problem: undefined } });
+  changePage(pane, "settings", { other: { ...other, ticked, moved: undefined, problem: undefined } });
 }
 
 /** Works out and shows what the ticked figures would move; nothing is written. */
@@ -39,7 +40,7 @@ export async function showCopyMoves(pane: Pane, other: OtherWorkbook, signal: Ab
   const { read } = pane.state.settings;
   if (read === undefined) return;
   if (other.ticked.size === 0) {
-    changePage(pane, { other: { ...other, problem: pane.say(SETTINGS_TRAVEL.nothingTicked) } });
+    changePage(pane, "settings", { other: { ...other, problem: pane.say(SETTINGS_TRAVEL.nothingTicked) } });
     return;
   }
   const table = tableOf(pane, read);
@@ -47,7 +48,7 @@ export async function showCopyMoves(pane: Pane, other: OtherWorkbook, signal: Ab
   const others = read.areas.filter(({ sheet }) => sheet !== table.area.sheet);
   const plan = { table, cells, areas: [...others, withCells(table.area, cells)] };
   const moved = await movedBy(pane, read, plan, signal);
-  changePage(pane, { other: { ...other, moved, problem: undefined } });
+  changePage(pane, "settings", { other: { ...other, moved, problem: undefined } });
 }
 
 /** Writes the ticked figures of the other workbook into this one's table, with who copied them and when. */
@@ -55,14 +56,14 @@ export async function copyTicked(pane: Pane, other: OtherWorkbook): Promise<void
   const { read, by } = pane.state.settings;
   if (read === undefined) return;
   if (by.trim() === "") {
-    changePage(pane, { other: { ...other, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
+    changePage(pane, "settings", { other: { ...other, problem: pane.say(SETTINGS_TEXTS.byNeeded) } });
     return;
   }
   remember("name", by.trim());
   if (read.table === undefined) await pane.workbook.writeOwnSheet(freshSettings(pane.state.language));
   const table = tableOf(pane, read);
   const left = await write(pane, table, cellsToCopy(pane, table, other, by.trim()));
-  changePage(pane, { other: undefined });
+  changePage(pane, "settings", { other: undefined });
   await readSettingsOf(pane, new AbortController().signal);
   if (left > 0) pane.tell("warning", SETTINGS_TRAVEL.left, { count: left });
   else pane.tell("success", SETTINGS_TRAVEL.copied, { count: other.ticked.size, file: other.file });
@@ -83,7 +84,7 @@ export async function bringUpToDate(pane: Pane): Promise<void> {
 /** Brings the Settings table back to exactly what it was before the last copy or upgrade. */
 export async function undoTravel(pane: Pane): Promise<void> {
   const { left } = await undoChange(pane.workbook, pane.state.settings.undo ?? []);
-  changePage(pane, { undo: undefined });
+  changePage(pane, "settings", { undo: undefined });
   await readSettingsOf(pane, new AbortController().signal);
   if (left.length > 0) pane.tell("warning", SETTINGS_TRAVEL.left, { count: left.length });
   else pane.tell("success", SETTINGS_TRAVEL.undone);
@@ -118,6 +119,6 @@ async function write(
       return formula === null ? { value: before } : { formula };
     }),
   );
-  changePage(pane, { undo: changed });
+  changePage(pane, "settings", { undo: changed });
   return left.length;
 }

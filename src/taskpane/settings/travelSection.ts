@@ -6,10 +6,10 @@ import { SETTINGS_TEXTS } from "../../texts/pane";
 import { SETTINGS_STEPS } from "../../texts/settings";
 import { SETTINGS_TRAVEL } from "../../texts/settingsTravel";
 import { textField, tickField } from "../fields";
+import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { isoDate } from "../writtenDate";
 import { movedSummary } from "./movedSummary";
-import { changePage } from "./settingsActions";
 import type { OtherWorkbook, ReadSettings, SettingsState } from "./settingsState";
 import {
   bringUpToDate,
@@ -109,7 +109,7 @@ function differences(pane: Pane, { by }: SettingsState, other: OtherWorkbook): T
       id: "copy-by",
       label: pane.say(SETTINGS_TEXTS.by),
       value: by,
-      onInput: (name) => changePage(pane, { by: name }),
+      onInput: (name) => changePage(pane, "settings", { by: name }),
     })}
     <p role="alert">${problem ?? nothing}</p>
     ${moved === undefined ? nothing : movedSummary(pane, moved)}
