@@ -62,35 +62,34 @@ export async function readLargeSurvey(
 
 const HEAD_ROWS = HEADER_SEARCH_ROWS + 30;
 
-/** The first rows of a sheet; all of them for Settings, whose figures are needed before anything else is read. */
+/** The top of a sheet; all of it for Settings, whose figures are needed before anything else is read. */
 async function headOf(sheet: StreamedSheet, options: SurveyOptions): Promise<SheetArea> {
+  const mapping = options.mapping?.find((own) => own.sheet === sheet.sheet);
   const rows: StreamedRow[] = [];
-  let isSettings = false;
-  for await (const batch of sheet.rows()) {
+  let isSettings: boolean | undefined;
+  for await (const batch of sheet.rows())
     for (const row of batch) {
-      rows.push(row);
-      if (rows.length === HEAD_ROWS) {
-        const mapping = options.mapping?.find((own) => own.sheet === sheet.sheet);
-        isSettings = findTable(areaOf(sheet.sheet, rows), mapping)?.shape.id === "settings";
+      if (row.number - (rows[0] ?? row).number >= HEAD_ROWS) {
+        isSettings ??= findTable(areaOf(sheet.sheet, rows), mapping)?.shape.id === "settings";
+        if (!isSettings) return areaOf(sheet.sheet, rows);
       }
-      if (rows.length >= HEAD_ROWS && !isSettings) break;
+      rows.push(row);
     }
-    if (rows.length >= HEAD_ROWS && !isSettings) break;
-  }
   return areaOf(sheet.sheet, rows);
 }
 
-/** Rows as an area that begins with the first of them; blank rows in between are kept. */
+/**
+ * Rows as an area that begins with the first of them; blank rows in between are kept. Each row ends with its own last
+ * cell, so that a stray cell far to the right costs nothing in the others.
+ */
 function areaOf(sheet: string, rows: readonly StreamedRow[]): SheetArea {
-  if (rows.length === 0) return { sheet, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
-  const firstRow = rows[0].number;
-  const width = rows.reduce((most, { values }) => Math.max(most, values.length), 0);
-  const values: CellValue[][] = [];
+  const firstRow = rows[0]?.number ?? 1;
+  const values: (readonly CellValue[])[] = [];
   const formulas = new Map<number, ReadonlyMap<number, string>>();
   for (const row of rows) {
-    while (values.length < row.number - firstRow) values.push(blankRow(width));
+    while (values.length < row.number - firstRow) values.push(BLANK_ROW);
     if (row.formulas) formulas.set(values.length, row.formulas);
-    values.push(padded(row.values, width));
+    values.push(row.values);
   }
   return {
     sheet,
@@ -101,15 +100,7 @@ function areaOf(sheet: string, rows: readonly StreamedRow[]): SheetArea {
   };
 }
 
-function blankRow(width: number): CellValue[] {
-  return new Array<CellValue>(width).fill(null);
-}
-
-function padded(values: readonly CellValue[], width: number): CellValue[] {
-  const row = [...values];
-  while (row.length < width) row.push(null);
-  return row;
-}
+const BLANK_ROW: readonly CellValue[] = [];
 
 const PIECE_ROWS = 1024;
 
@@ -147,21 +138,20 @@ async function wholeTable(
   let last: readonly CellValue[] | undefined;
   let lastNumber = table.headerRow;
   for await (const rows of piecesOf(sheet, table.headerRow, options.pieceRows ?? PIECE_ROWS)) {
-    const width = rows.reduce((most, { values }) => Math.max(most, values.length), headers.length);
     const numbers: number[] = [table.headerRow];
-    const values: CellValue[][] = [padded(headers, width)];
+    const values: (readonly CellValue[])[] = [headers];
     const formulas = new Map<number, ReadonlyMap<number, string>>();
     if (last) {
-      values.push(padded(last, width));
+      values.push(last);
       numbers.push(lastNumber);
     }
     for (const row of rows) {
       if (row.number > lastNumber + 1) {
-        values.push(blankRow(width));
+        values.push(BLANK_ROW);
         numbers.push(row.number - 1);
       }
       if (row.formulas) formulas.set(values.length, row.formulas);
-      values.push(padded(row.values, width));
+      values.push(row.values);
       numbers.push(row.number);
       lastNumber = row.number;
     }

@@ -5,6 +5,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<
   desk: () => import("./desk"),
   outlook: () => import("./outlook"),
   reading: () => import("./reading"),
+  refusing: () => import("./refusing"),
 };
 
 const wanted = process.argv[2] ?? "";

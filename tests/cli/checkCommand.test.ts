@@ -111,6 +111,19 @@ describe("check", () => {
     );
   });
 
+  test("reads a sheet with a stray cell in its last corner", async () => {
+    const text = (cell: string, value: string) => `<c r="${cell}" t="inlineStr"><is><t>${value}</t></is></c>`;
+    const headers = ["Block", "Cultivar", "Vine spacing (ft)", "Rows", "Vines"];
+    const rows = [
+      `<row r="1">${headers.map((header, i) => text(`${"ABCDE"[i]}1`, header)).join("")}</row>`,
+      `<row r="2">${text("A2", "North")}${text("B2", "Marquette")}<c r="C2"><v>6</v></c></row>`,
+      '<row r="1048576"><c r="XFD1048576"><v>1</v></c></row>',
+    ];
+    const path = file("stray.xlsx", buildWorkbook({ sheets: { Blocks: rows.join("") } }));
+    const { out } = await run(["check", path, "--format", "json"]);
+    expect(JSON.parse(out)).toMatchObject({ tables: [{ sheet: "Blocks", kind: "blocks", rows: 1 }] });
+  });
+
   test("reads a folder of files as one farm", async () => {
     const farm = join(folder, "farm");
     mkdirSync(farm);
@@ -197,7 +210,10 @@ describe("what cannot be done is told in one sentence with exit code 2", () => {
   });
 
   test("a limit can be widened", async () => {
-    const wide = file("wide.xlsx", buildWorkbook({ sheets: { Sheet1: " ".repeat(50_000_000) } }));
+    const wide = file(
+      "wide.xlsx",
+      buildWorkbook({ sheets: { Sheet1: `${" ".repeat(1000)}<x/>`.repeat(50_000) } }),
+    );
     expect((await run(["check", wide])).told).toMatch(/--expansion/);
     expect((await run(["check", wide, "--expansion", "2000"])).told).toMatch(/No count sheet/);
   });

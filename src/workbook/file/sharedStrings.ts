@@ -14,6 +14,9 @@ export async function sharedStrings(
   let inText = false;
   let inGuide = false;
   let characters = 0;
+  const refuse = (most: number): never => {
+    throw new WorkbookProblem("tooMuchText", { file: source.file, part, most });
+  };
   await parseXml(
     source.file,
     part,
@@ -25,19 +28,16 @@ export async function sharedStrings(
         else if (name === "t") inText = !inGuide;
       },
       text: (text) => {
-        if (inText) current += text;
+        if (!inText) return;
+        current += text;
+        if (current.length > limits.cellCharacters) refuse(limits.cellCharacters);
       },
       close: (name) => {
         if (name === "t") inText = false;
         else if (name === "rPh") inGuide = false;
         else if (name === "si") {
           characters += current.length;
-          if (current.length > limits.cellCharacters || characters > limits.sharedCharacters)
-            throw new WorkbookProblem("tooMuchText", {
-              file: source.file,
-              part,
-              most: current.length > limits.cellCharacters ? limits.cellCharacters : limits.sharedCharacters,
-            });
+          if (characters > limits.sharedCharacters) refuse(limits.sharedCharacters);
           strings.push(unescapeText(current));
         }
       },

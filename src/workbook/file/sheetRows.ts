@@ -121,9 +121,14 @@ class RowCollector implements XmlListener {
 
   text(text: string): void {
     if (this.collecting === undefined) return;
-    if (this.collecting === "v") this.value += text;
-    else if (this.collecting === "f") this.formula += text;
-    else this.inlineText += text;
+    const so = (
+      this.collecting === "v" ? this.value : this.collecting === "f" ? this.formula : this.inlineText
+    )!;
+    if (so.length + text.length > this.limits.cellCharacters)
+      this.refuse("tooMuchText", { part: this.sheet, most: this.limits.cellCharacters });
+    if (this.collecting === "v") this.value = so + text;
+    else if (this.collecting === "f") this.formula = so + text;
+    else this.inlineText = so + text;
   }
 
   close(name: string): void {
@@ -208,7 +213,7 @@ class RowCollector implements XmlListener {
 
   private cellValue(): CellValue {
     const { type, value } = this;
-    if (type === "inlineStr") return this.inlineText === undefined ? null : this.checked(this.inlineText);
+    if (type === "inlineStr") return this.inlineText === undefined ? null : unescapeText(this.inlineText);
     if (value === undefined || (value === "" && type !== "str")) return null;
     switch (type) {
       case "s": {
@@ -217,7 +222,7 @@ class RowCollector implements XmlListener {
         return text;
       }
       case "str":
-        return this.checked(value);
+        return unescapeText(value);
       case "b":
         return value === "1" || value === "true";
       case "e":
@@ -240,12 +245,6 @@ class RowCollector implements XmlListener {
   private day(written: string): CellValue {
     const time = Date.parse(/T/.test(written) && !/Z|[+-]\d\d:\d\d$/.test(written) ? `${written}Z` : written);
     return Number.isNaN(time) ? written : (time - EPOCH) / MILLISECONDS_A_DAY;
-  }
-
-  private checked(text: string): string {
-    if (text.length > this.limits.cellCharacters)
-      this.refuse("tooMuchText", { part: this.sheet, most: this.limits.cellCharacters });
-    return unescapeText(text);
   }
 
   private refuse(code: string, facts: Record<string, string | number>): never {

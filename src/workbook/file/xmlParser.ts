@@ -9,6 +9,9 @@ export interface XmlListener {
   close(name: string): void;
 }
 
+/** More than one character of a text takes, written as &#x10FFFF; or _xHHHH_ in two bytes a letter. */
+const BYTES_A_CHARACTER = 40;
+
 /**
  * Parses the XML of one part as its bytes come in. Document types are refused, because nothing but an attack needs one
  * in a workbook; so is XML that is not well formed.
@@ -17,12 +20,14 @@ export class XmlParser {
   private readonly saxes = new SaxesParser({ position: false });
   private decoder: TextDecoder | undefined;
   private depth = 0;
+  /** Bytes since an element or text last came to its end. */
+  private waiting = 0;
 
   constructor(
     private readonly file: string,
     private readonly part: string,
     listener: XmlListener,
-    limits: ReadLimits,
+    private readonly limits: ReadLimits,
   ) {
     const facts = { file, part };
     this.saxes.on("doctype", () => {
@@ -32,10 +37,12 @@ export class XmlParser {
       throw new WorkbookProblem("badXml", facts, { cause: error });
     });
     this.saxes.on("opentag", (tag) => {
+      this.waiting = 0;
       if (++this.depth > limits.depth) throw new WorkbookProblem("tooDeep", { ...facts, most: limits.depth });
       listener.open(local(tag.name), tag.attributes as Record<string, string>);
     });
     this.saxes.on("closetag", (tag) => {
+      this.waiting = 0;
       this.depth--;
       listener.close(local(tag.name));
     });
@@ -46,7 +53,11 @@ export class XmlParser {
 
   push(chunk: Uint8Array): void {
     this.decoder ??= new TextDecoder(encodingOf(chunk), { fatal: true });
+    this.waiting += chunk.length;
     this.saxes.write(this.decode(chunk, true));
+    const most = this.limits.cellCharacters;
+    if (this.waiting > most * BYTES_A_CHARACTER)
+      throw new WorkbookProblem("tooMuchText", { file: this.file, part: this.part, most });
   }
 
   end(): void {
