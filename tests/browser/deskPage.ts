@@ -4,6 +4,7 @@ import path from "node:path";
 import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
 import { startChromium } from "./chromium";
+import { problemsOf } from "./problemsOf";
 
 jest.setTimeout(60_000);
 
@@ -80,7 +81,7 @@ function catchPrints(): void {
 /** The page as a person uses it: by typing, clicking and reading, never by calling into its code. */
 export class DeskPage {
   /** What the page complained of in its console. */
-  readonly problems: string[] = [];
+  readonly problems: readonly string[];
   /** Addresses outside this machine that the page asked for. */
   readonly foreign: string[] = [];
 
@@ -90,10 +91,7 @@ export class DeskPage {
     address: string,
   ) {
     const { host } = new URL(address);
-    page.on("pageerror", (problem) => this.problems.push(String(problem.stack ?? problem)));
-    page.on("console", (message) => {
-      if (message.type() === "error") this.problems.push(message.text());
-    });
+    this.problems = problemsOf(page);
     context.on("request", (request) => {
       const url = new URL(request.url());
       if (/^https?:|^wss?:/.test(url.protocol) && url.host !== host) this.foreign.push(request.url());

@@ -3,6 +3,7 @@ import path from "node:path";
 import type { Browser, Page } from "playwright-core";
 import type { ExcelHost } from "../workbook/office/excelHost";
 import type { HostBridge } from "../workbook/office/excelProxies";
+import { problemsOf } from "./problemsOf";
 import { scriptFor } from "./scriptFor";
 
 const root = process.cwd();
@@ -31,11 +32,7 @@ export async function openExcelPage(
   const context = await browser.newContext({ viewport: { width: 350, height: 600 } });
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
-  const problems: string[] = [];
-  page.on("pageerror", (problem) => problems.push(String(problem)));
-  page.on("console", (message) => {
-    if (message.type() === "error") problems.push(message.text());
-  });
+  const problems = problemsOf(page);
 
   const bridge: HostBridge = { sendMessageToHost: () => undefined };
   host.join("me", bridge);

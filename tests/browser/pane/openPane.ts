@@ -3,6 +3,7 @@ import { build } from "esbuild";
 import type { Browser } from "playwright-core";
 import type { PaneOptions } from "../../../src/taskpane/mountPane";
 import { startChromium } from "../chromium";
+import { problemsOf } from "../problemsOf";
 import type { Sheets } from "./harness";
 import { PanePage } from "./panePage";
 
@@ -28,12 +29,7 @@ export async function openPane(
   });
   const page = await context.newPage();
   page.setDefaultTimeout(8000);
-  const problems: string[] = [];
-  page.on("pageerror", (problem) => problems.push(String(problem)));
-  page.on("console", (message) => {
-    if (message.type() === "error") problems.push(message.text());
-  });
-  const pane = new PanePage(page, problems);
+  const pane = new PanePage(page, problemsOf(page));
   opened.push(pane);
   await page.addInitScript(() => {
     window.print = () => {
