@@ -1,6 +1,6 @@
 import type { Text } from "./language";
 
-/** What each ability of Excel is for, by its id in src/workbook/excel/selfTest.ts. */
+/** What each ability of Excel is for, by its id in src/workbook/excel/excelAbilities.ts. */
 export const ABILITY_TEXTS: Readonly<Record<string, Text>> = {
   pane: {
     en: "Pane and functions run together.",

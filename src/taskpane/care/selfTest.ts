@@ -4,7 +4,7 @@ import type { Text, TextFacts } from "../../texts/language";
 import { CARE_TEXTS } from "../../texts/pane";
 import { ABILITY_TEXTS, SELF_TEST } from "../../texts/selfTest";
 import type { ExcelExtras } from "../../workbook/excel/excelExtras";
-import type { ExcelAbility, FunctionsAnswer } from "../../workbook/excel/selfTest";
+import type { ExcelAbility, FunctionsAnswer } from "../../workbook/excel/excelAbilities";
 import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
 
 /** One thing that was tried. */

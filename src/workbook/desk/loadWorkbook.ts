@@ -72,7 +72,7 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
 /** How long reading may hold the page, in milliseconds. */
 const SLICE = 12;
 
-/** Unpacks as before, but lets the page draw and take input in between. */
+/** The same package, but its unpacking lets the page draw and take input in between. */
 function breathing(source: WorkbookPackage): WorkbookPackage {
   let end = performance.now() + SLICE;
   return {

@@ -2,7 +2,7 @@ import { PROJECT_VERSION } from "../../functions/version";
 import type { ValuesOnlyCopy } from "../actions/valuesOnlyCopy";
 import { excelFile } from "./excelFile";
 import { setStartsAtOpening, startsAtOpening } from "./openingWithAddin";
-import { askFunctions, supportedAbilities, type FunctionsAnswer, type ExcelAbility } from "./selfTest";
+import { askFunctions, supportedAbilities, type FunctionsAnswer, type ExcelAbility } from "./excelAbilities";
 
 /** What the pane can do in Excel only. */
 export interface ExcelExtras {

@@ -6,7 +6,7 @@ import {
   startsAtOpening,
   type StartupBehavior,
 } from "../../../src/workbook/excel/openingWithAddin";
-import { ABILITIES, askFunctions, supportedAbilities } from "../../../src/workbook/excel/selfTest";
+import { ABILITIES, askFunctions, supportedAbilities } from "../../../src/workbook/excel/excelAbilities";
 import type { HostValue } from "../office/hostBook";
 import { hostWith } from "../office/excelWorkbookOn";
 
