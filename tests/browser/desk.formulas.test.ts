@@ -1,14 +1,12 @@
-import { Desk, type DeskPage } from "./deskPage";
+import type { DeskPage } from "./deskPage";
+import { desk } from "./openDesk";
 
 describe("CORDON functions typed into the desk page", () => {
-  let desk: Desk;
   let page: DeskPage;
 
   beforeAll(async () => {
-    desk = await Desk.start();
-    page = await desk.open("clean");
+    page = await desk().open("clean");
   }, 120_000);
-  afterAll(() => desk?.stop());
 
   test("a node budget typed into an empty cell", async () => {
     await page.type("H3", '=CORDON.NODEBUDGET(3,"30+10")');
