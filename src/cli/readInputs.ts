@@ -6,7 +6,7 @@ import type { StreamedSheet } from "../survey/readLargeSurvey";
 import type { SetAside } from "../survey/setAside";
 import { headsOfFlags } from "../workbook/actions/ownHeads";
 import { asideOfFlags } from "../workbook/actions/setAside";
-import type { CsvReading } from "../workbook/file/csvArea";
+import type { CsvReading } from "../workbook/file/csvReading";
 import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
 import { openWorkbookFile } from "../workbook/file/openWorkbookFile";
 import type { ReadLimits } from "../workbook/file/readLimits";

@@ -1,6 +1,5 @@
 import * as fc from "fast-check";
-import { csvCell, csvArea } from "../../src/workbook/file/csvArea";
-import { READ_LIMITS } from "../../src/workbook/file/readLimits";
+import { csvCell } from "../../src/workbook/file/csvArea";
 import { csvLine, type CsvValue } from "../../src/workbook/csvText";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { openWorkbookBytes } from "../../src/workbook/file/openWorkbook";
@@ -195,7 +194,7 @@ export const PROPERTIES: readonly Property[] = [
   ),
   property("any bytes as csv are read or refused", 0.15, fc.uint8Array({ maxLength: 120 }), (bytes) =>
     readOrRefused(async () => {
-      const { area } = csvArea("a.csv", "a", bytes, READ_LIMITS);
+      const area = await (await openWorkbookBytes("a.csv", bytes)).readSheet("a");
       must(
         area.values.every((row) => row.length === area.values[0].length),
         "ragged",
@@ -209,10 +208,11 @@ export const PROPERTIES: readonly Property[] = [
       minLength: 1,
       maxLength: 4,
     }),
-    (rows) => {
+    async (rows) => {
       const written = rows.map((row) => csvLine(row as CsvValue[])).join("\n");
       for (const line of written.split("\n")) must(!/^[=@]/.test(line), line);
-      const { area } = csvArea("a.csv", "a", new TextEncoder().encode(`sep=,\n${written}\n`), READ_LIMITS);
+      const bytes = new TextEncoder().encode(`sep=,\n${written}\n`);
+      const area = await (await openWorkbookBytes("a.csv", bytes)).readSheet("a");
       rows.forEach((row, r) =>
         row.forEach((value, c) => {
           if (typeof value === "number")

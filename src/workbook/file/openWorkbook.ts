@@ -1,7 +1,9 @@
 import type { SheetArea } from "../../survey/sheetArea";
 import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
 import { bytesPackage } from "./bytesPackage";
-import { csvArea, type CsvReading } from "./csvArea";
+import { csvArea, csvRows } from "./csvArea";
+import { decideCsv, type CsvReading } from "./csvReading";
+import { bytesSource, type CsvSource } from "./csvSource";
 import { dateStyles } from "./dateStyles";
 import { flagsOf, keptFlags } from "./keptFlags";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
@@ -37,7 +39,7 @@ export async function openWorkbookBytes(
   limits: ReadLimits = READ_LIMITS,
 ): Promise<OpenWorkbook> {
   return isCsvName(file)
-    ? openCsv(file, bytes, limits)
+    ? openCsv(bytesSource(file, bytes), limits)
     : openPackage(bytesPackage(file, bytes, limits), limits);
 }
 
@@ -106,14 +108,19 @@ async function readContext(
   };
 }
 
-/** Opens a csv file held in memory. */
-export function openCsv(file: string, bytes: Uint8Array, limits: ReadLimits): OpenWorkbook {
-  if (bytes.length === 0) throw new WorkbookProblem("emptyFile", { file });
+/** Opens a csv file: looks through it once, and reads its rows whenever they are asked for. */
+export async function openCsv(source: CsvSource, limits: ReadLimits): Promise<OpenWorkbook> {
+  const { file } = source;
   const sheet = sheetNameOfFile(file);
-  const { area, reading } = csvArea(file, sheet, bytes, limits);
+  const { layout, reading } = await decideCsv(source, limits);
+  const whole = { ...layout, ...reading };
   const mustBe = (name: string) => {
     if (name.toLowerCase() !== sheet.toLowerCase()) throw new WorkbookProblem("noSheet", { sheet: name });
   };
+  async function* rows(name: string): AsyncGenerator<SheetRow[]> {
+    mustBe(name);
+    yield* csvRows(source, whole, sheet, limits);
+  }
   return {
     file,
     sheetNames: [sheet],
@@ -122,28 +129,17 @@ export function openCsv(file: string, bytes: Uint8Array, limits: ReadLimits): Op
     readSheet: async (name, options = {}) => {
       mustBe(name);
       options.signal?.throwIfAborted();
+      if (!options.rows) {
+        const area = await csvArea(source, whole, sheet, limits);
+        options.onProgress?.(1);
+        return area;
+      }
+      const collected: SheetRow[] = [];
+      for await (const batch of rows(name)) collected.push(...batch.filter((row) => isWanted(row, options)));
       options.onProgress?.(1);
-      if (!options.rows) return area;
-      const all = area.values.map((values, index) => ({
-        number: index + 1,
-        values: [...values],
-        formulas: undefined,
-      }));
-      return sheetAreaOfRows(
-        file,
-        sheet,
-        all.filter((row) => isWanted(row, options)),
-        limits,
-      );
+      return sheetAreaOfRows(file, sheet, collected, limits);
     },
-    async *rows(name) {
-      mustBe(name);
-      yield area.values.map((values, index) => ({
-        number: index + 1,
-        values: [...values],
-        formulas: undefined,
-      }));
-    },
+    rows,
     readFlags: async () => new Map(),
     close: async () => undefined,
   };

@@ -1,4 +1,5 @@
-import { readFile } from "node:fs/promises";
+import { createReadStream } from "node:fs";
+import { stat } from "node:fs/promises";
 import { basename } from "node:path";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { nodePackage } from "./nodePackage";
@@ -16,9 +17,20 @@ export async function openWorkbookFile(
 ): Promise<OpenWorkbook> {
   if (!isCsvName(path)) return openPackage(await nodePackage(path, limits), limits);
   const file = basename(path);
-  const bytes = await readFile(path).catch((error: NodeJS.ErrnoException) => {
-    const code = error.code === "ENOENT" ? "noFile" : "unreadableFile";
-    throw new WorkbookProblem(code, { file, reason: error.code ?? error.message }, { cause: error });
-  });
-  return openCsv(file, bytes, limits);
+  const status = await stat(path).catch((error: NodeJS.ErrnoException) => unreadable(file, error));
+  if (!status.isFile()) throw new WorkbookProblem("unreadableFile", { file, reason: "EISDIR" });
+  return openCsv({ file, chunks: () => fileChunks(path, file) }, limits);
+}
+
+async function* fileChunks(path: string, file: string): AsyncGenerator<Uint8Array, void, void> {
+  try {
+    yield* createReadStream(path) as AsyncIterable<Uint8Array>;
+  } catch (error) {
+    unreadable(file, error as NodeJS.ErrnoException);
+  }
+}
+
+function unreadable(file: string, error: NodeJS.ErrnoException): never {
+  const code = error.code === "ENOENT" ? "noFile" : "unreadableFile";
+  throw new WorkbookProblem(code, { file, reason: error.code ?? error.message }, { cause: error });
 }

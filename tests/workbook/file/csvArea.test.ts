@@ -1,15 +1,13 @@
 import { FILE_PROBLEMS } from "../../../src/texts/fileProblems";
-import { csvArea, csvCell, decimalSign, likelyDelimiter } from "../../../src/workbook/file/csvArea";
+import { csvCell } from "../../../src/workbook/file/csvArea";
+import { decimalSignOf, likelyDelimiter } from "../../../src/workbook/file/csvReading";
 import { openWorkbookBytes } from "../../../src/workbook/file/openWorkbook";
-import { READ_LIMITS } from "../../../src/workbook/file/readLimits";
 
-const read = (text: string | Uint8Array) =>
-  csvArea(
-    "counts.csv",
-    "counts",
-    typeof text === "string" ? new TextEncoder().encode(text) : text,
-    READ_LIMITS,
-  );
+async function read(text: string | Uint8Array) {
+  const bytes = typeof text === "string" ? new TextEncoder().encode(text) : text;
+  const book = await openWorkbookBytes("counts.csv", bytes);
+  return { area: await book.readSheet("counts"), reading: book.csv };
+}
 
 test.each([
   ["commas and points", "Block,Row,Length\nNorth,1,2.5\n", ",", ".", [["North", 1, 2.5]]],
@@ -53,15 +51,15 @@ test.each([
       [3, 4],
     ],
   ],
-] as const)("reads %s", (_what, text, delimiter, decimal, rows) => {
-  const { area, reading } = read(text);
+] as const)("reads %s", async (_what, text, delimiter, decimal, rows) => {
+  const { area, reading } = await read(text);
   expect(reading).toMatchObject({ delimiter, decimal });
   expect(area.values.slice(1)).toEqual(rows);
   expect(area).toMatchObject({ sheet: "counts", firstRow: 1, firstColumn: 1 });
 });
 
-test("blank lines in between keep the row numbers, at the end they are left out", () => {
-  const { area } = read("A,B\n1,2\n\n3,4\n\n\n");
+test("blank lines in between keep the row numbers, at the end they are left out", async () => {
+  const { area } = await read("A,B\n1,2\n\n3,4\n\n\n");
   expect(area.values).toEqual([
     ["A", "B"],
     [1, 2],
@@ -70,17 +68,17 @@ test("blank lines in between keep the row numbers, at the end they are left out"
   ]);
 });
 
-test("takes words from any usual encoding", () => {
+test("takes words from any usual encoding", async () => {
   const words = "Block;Note\nViñedo;éçü\n";
   const utf16 = Buffer.from("\ufeff" + words, "utf16le");
   const expected = ["Viñedo", "éçü"];
-  expect(read(words).area.values[1]).toEqual(expected);
-  expect(read(Buffer.from("\ufeff" + words)).area.values).toEqual([["Block", "Note"], expected]);
-  expect(read(utf16)).toMatchObject({ reading: { encoding: "utf-16le" } });
-  expect(read(utf16).area.values[1]).toEqual(expected);
+  expect((await read(words)).area.values[1]).toEqual(expected);
+  expect((await read(Buffer.from("\ufeff" + words))).area.values).toEqual([["Block", "Note"], expected]);
+  expect(await read(utf16)).toMatchObject({ reading: { encoding: "utf-16le" } });
+  expect((await read(utf16)).area.values[1]).toEqual(expected);
   const windows = Buffer.from(words, "latin1");
-  expect(read(windows)).toMatchObject({ reading: { encoding: "windows-1252" } });
-  expect(read(windows).area.values[1]).toEqual(expected);
+  expect(await read(windows)).toMatchObject({ reading: { encoding: "windows-1252" } });
+  expect((await read(windows)).area.values[1]).toEqual(expected);
 });
 
 test.each([
@@ -91,8 +89,8 @@ test.each([
   ["thousands with decimal points beside them", [["1,234"], ["2.5"]], "."],
   ["both signs as decimals", [["2,5"], ["2.5"]], "undecided"],
   ["no sign at all", [["2"], ["x, y"]], "."],
-])("decides on %s", (_what, records, expected) => {
-  expect(decimalSign(records)).toBe(expected);
+])("decides on %s", async (_what, records, expected) => {
+  expect(await decimalSignOf([records])).toBe(expected);
 });
 
 test("leaves numbers as text where the decimal sign cannot be told", () => {
@@ -107,10 +105,11 @@ test("finds the delimiter below a title line and in a file of one column", () =>
 });
 
 test("refuses binary files, quotes that never close and empty files", async () => {
-  expect(() => read(Uint8Array.from([0x41, 0, 0x42]))).toThrow(expect.objectContaining({ code: "notText" }));
-  expect(() => read('A,B\n1,"open\n2,3\n')).toThrow(
-    expect.objectContaining({ code: "openQuote", facts: { file: "counts.csv", row: 2 } }),
-  );
+  await expect(read(Uint8Array.from([0x41, 0, 0x42]))).rejects.toMatchObject({ code: "notText" });
+  await expect(read('A,B\n1,"open\n2,3\n')).rejects.toMatchObject({
+    code: "openQuote",
+    facts: { file: "counts.csv", row: 2 },
+  });
   await expect(openWorkbookBytes("a.csv", new Uint8Array())).rejects.toMatchObject({ code: "emptyFile" });
   expect(Object.keys(FILE_PROBLEMS)).toEqual(expect.arrayContaining(["notText", "openQuote", "emptyFile"]));
 });

@@ -1,0 +1,133 @@
+import Papa from "papaparse";
+import { WorkbookProblem } from "../surveyWorkbook";
+import { BytesDoNotFit, decoded, oneLineEnd, type CsvEncoding, type CsvLayout } from "./csvLines";
+import { csvRecords } from "./csvRecords";
+import type { CsvSource } from "./csvSource";
+import type { ReadLimits } from "./readLimits";
+
+/** How the numbers of a file are written. "undecided": commas that may be decimals or thousands; they stay text. */
+export type DecimalSign = "." | "," | "undecided";
+
+/** What was decided about a csv file as a whole, to be told to whoever reads the result. */
+export interface CsvReading {
+  readonly encoding: CsvEncoding;
+  readonly delimiter: string;
+  readonly decimal: DecimalSign;
+  /** Lines before the first record that spreadsheets do not show ("sep=;"). */
+  readonly hiddenLines: number;
+}
+
+const DELIMITERS = [";", "\t", ",", "|"] as const;
+const PREVIEW_RECORDS = 40;
+/** Characters among which the delimiter is looked for. */
+const PREVIEW_CHARACTERS = 1_000_000;
+
+/**
+ * Looks through a csv file and decides how it is to be read.
+ *
+ * @throws WorkbookProblem "emptyFile", "notText" for a binary file, "openQuote" where a quote never closes.
+ */
+export async function decideCsv(
+  source: CsvSource,
+  limits: ReadLimits,
+): Promise<{ readonly layout: CsvLayout; readonly reading: CsvReading }> {
+  const marked = await markedEncoding(source);
+  const look = (await lookThrough(source, marked ?? "utf-8")) ?? (await lookThrough(source, "windows-1252"));
+  const { encoding, start, hasLineFeeds } = look!;
+  const announced = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i.exec(start);
+  const hiddenCharacters = announced?.[0].length ?? 0;
+  const preview = oneLineEnd(start.slice(hiddenCharacters), hasLineFeeds);
+  const delimiter = announced?.[1] ?? likelyDelimiter(preview);
+  const hiddenLines = announced ? 1 : 0;
+  const layout = { encoding, delimiter, hiddenCharacters, hasLineFeeds };
+  const noCommaInCells = !look!.hasCommas || (delimiter === "," && !look!.hasQuotes);
+  const decimal = noCommaInCells ? "." : await decimalSignOf(csvRecords(source, layout, limits));
+  return { layout, reading: { encoding, delimiter, decimal, hiddenLines } };
+}
+
+/** The encoding that a byte-order mark names. */
+async function markedEncoding(source: CsvSource): Promise<CsvEncoding | undefined> {
+  const start: number[] = [];
+  for await (const chunk of source.chunks()) {
+    start.push(...chunk.subarray(0, 2));
+    if (start.length >= 2) break;
+  }
+  if (start.length === 0) throw new WorkbookProblem("emptyFile", { file: source.file });
+  const [first, second] = start;
+  if (first === 0xff && second === 0xfe) return "utf-16le";
+  return first === 0xfe && second === 0xff ? "utf-16be" : undefined;
+}
+
+interface Look {
+  readonly encoding: CsvEncoding;
+  /** The first characters of the file. */
+  readonly start: string;
+  readonly hasLineFeeds: boolean;
+  readonly hasCommas: boolean;
+  readonly hasQuotes: boolean;
+}
+
+/** Undefined where the bytes are no UTF-8. */
+async function lookThrough(source: CsvSource, encoding: CsvEncoding): Promise<Look | undefined> {
+  let start = "";
+  const has = { hasLineFeeds: false, hasCommas: false, hasQuotes: false };
+  try {
+    for await (const text of decoded(source, encoding)) {
+      if (text.includes("\0")) throw new WorkbookProblem("notText", { file: source.file });
+      if (start.length < PREVIEW_CHARACTERS) start += text;
+      has.hasLineFeeds ||= text.includes("\n");
+      has.hasCommas ||= text.includes(",");
+      has.hasQuotes ||= text.includes('"');
+    }
+  } catch (error) {
+    if (error instanceof BytesDoNotFit) return undefined;
+    throw error;
+  }
+  return { encoding, start, ...has };
+}
+
+/** The delimiter that splits the first record and then the most records alike; among equals the one with more columns. */
+export function likelyDelimiter(text: string): string {
+  let best = { delimiter: ",", score: 0 };
+  for (const delimiter of DELIMITERS) {
+    const { data } = Papa.parse<string[]>(text, {
+      delimiter,
+      newline: "\n",
+      preview: PREVIEW_RECORDS,
+      skipEmptyLines: true,
+    });
+    if (data.length === 0) continue;
+    const columns = data[0].length;
+    const alike = data.filter((record) => record.length === columns).length / data.length;
+    const score =
+      columns < 2 ? (Math.max(...data.map((record) => record.length)) - 1) / 1000 : alike + columns / 1000;
+    if (score > best.score) best = { delimiter, score };
+  }
+  return best.delimiter;
+}
+
+/**
+ * The decimal sign of a whole file. A comma counts as decimal sign only where nothing speaks for the point, and where at
+ * least one number cannot be read as thousands.
+ */
+export async function decimalSignOf(
+  batches: AsyncIterable<Iterable<readonly string[]>> | Iterable<Iterable<readonly string[]>>,
+): Promise<DecimalSign> {
+  let points = false;
+  let commas = false;
+  let surelyDecimal = false;
+  for await (const records of batches)
+    for (const record of records)
+      for (const cell of record) {
+        if (!cell.includes(",") && !cell.includes(".")) continue;
+        const trimmed = cell.trim();
+        if (/^-?\d+\.\d+$/.test(trimmed)) points = true;
+        else if (/^-?\d+,\d+$/.test(trimmed)) {
+          commas = true;
+          if (!/^-?[1-9]\d{0,2},\d{3}$/.test(trimmed)) surelyDecimal = true;
+        }
+      }
+  if (!commas) return ".";
+  if (points) return surelyDecimal ? "undecided" : ".";
+  return surelyDecimal ? "," : "undecided";
+}
