@@ -8,6 +8,9 @@ import type { CsvSource } from "./csvSource";
 import type { ReadLimits } from "./readLimits";
 import type { SheetRow } from "./sheetRows";
 
+/** What a csv file's records and cells are read by. */
+type CsvWay = CsvLayout & { readonly decimal: DecimalSign };
+
 /**
  * The rows of a csv file in batches, no more of it held than one batch. Every cell stays as it was typed, except
  * numbers: digits with the file's decimal sign become numbers, 007 and anything longer than fifteen digits stay text.
@@ -15,23 +18,41 @@ import type { SheetRow } from "./sheetRows";
  */
 export async function* csvRows(
   source: CsvSource,
-  layout: CsvLayout & { readonly decimal: DecimalSign },
+  layout: CsvWay,
   sheet: string,
   limits: ReadLimits,
 ): AsyncGenerator<SheetRow[], void, void> {
+  for await (const { rows } of filledRows(source, layout, sheet, limits)) yield rows;
+}
+
+/** Rows that hold anything, and the most cells of any record so far, blank ones between the rows too. */
+async function* filledRows(
+  source: CsvSource,
+  layout: CsvWay,
+  sheet: string,
+  limits: ReadLimits,
+): AsyncGenerator<{ readonly rows: SheetRow[]; readonly width: number }, void, void> {
   let number = 0;
   let cells = 0;
+  let width = 0;
+  let blankCells = 0;
+  let blankWidth = 0;
   for await (const records of csvRecords(source, layout, limits)) {
     const rows: SheetRow[] = [];
     for (const record of records) {
       number++;
-      cells += record.length;
+      blankCells += record.length;
+      blankWidth = Math.max(blankWidth, record.length);
       const values = record.map((cell) => csvCell(cell, layout.decimal));
-      if (!values.every(isBlank)) rows.push({ number, values, formulas: undefined });
+      if (values.every(isBlank)) continue;
+      rows.push({ number, values, formulas: undefined });
+      cells += blankCells;
+      width = Math.max(width, blankWidth);
+      blankCells = blankWidth = 0;
     }
     if (cells > limits.cells)
       throw new WorkbookProblem("tooManyCells", { file: source.file, sheet, most: limits.cells });
-    if (rows.length > 0) yield rows;
+    if (rows.length > 0) yield { rows, width };
   }
 }
 
@@ -42,17 +63,16 @@ export async function* csvRows(
  */
 export async function csvArea(
   source: CsvSource,
-  layout: CsvLayout & { readonly decimal: DecimalSign },
+  layout: CsvWay,
   sheet: string,
   limits: ReadLimits,
 ): Promise<SheetArea> {
   const filled: SheetRow[] = [];
   let width = 0;
-  for await (const rows of csvRows(source, layout, sheet, limits))
-    for (const row of rows) {
-      filled.push(row);
-      width = Math.max(width, row.values.length);
-    }
+  for await (const batch of filledRows(source, layout, sheet, limits)) {
+    for (const row of batch.rows) filled.push(row);
+    width = batch.width;
+  }
   const count = filled.at(-1)?.number ?? 0;
   if (count * width > limits.cells)
     throw new WorkbookProblem("tooManyCells", { file: source.file, sheet, most: limits.cells });

@@ -1,3 +1,4 @@
+import { WorkbookProblem } from "../surveyWorkbook";
 import type { CsvSource } from "./csvSource";
 
 export type CsvEncoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
@@ -12,19 +13,28 @@ export interface CsvLayout {
   readonly hasLineFeeds: boolean;
 }
 
-/** The text of the file below its hidden lines, with one kind of line end. */
+/**
+ * The text of the file below its hidden lines, with one kind of line end.
+ *
+ * @throws WorkbookProblem "changedMeanwhile" where the bytes no longer fit the encoding that was decided on.
+ */
 export async function* csvLines(source: CsvSource, layout: CsvLayout): AsyncGenerator<string, void, void> {
   let hidden = layout.hiddenCharacters;
   let isStart = true;
   let held = "";
-  for await (const piece of decoded(source, layout.encoding)) {
-    let text = held + piece.slice(hidden);
-    hidden = Math.max(0, hidden - piece.length);
-    held = layout.hasLineFeeds && text.endsWith("\r") ? "\r" : "";
-    text = oneLineEnd(text.slice(0, text.length - held.length), layout.hasLineFeeds);
-    if (text === "") continue;
-    yield isStart && text.startsWith("\ufeff") ? text.slice(1) : text;
-    isStart = false;
+  try {
+    for await (const piece of decoded(source, layout.encoding)) {
+      let text = held + piece.slice(hidden);
+      hidden = Math.max(0, hidden - piece.length);
+      held = layout.hasLineFeeds && text.endsWith("\r") ? "\r" : "";
+      text = oneLineEnd(text.slice(0, text.length - held.length), layout.hasLineFeeds);
+      if (text === "") continue;
+      yield isStart && text.startsWith("\ufeff") ? text.slice(1) : text;
+      isStart = false;
+    }
+  } catch (error) {
+    if (!(error instanceof BytesDoNotFit)) throw error;
+    throw new WorkbookProblem("changedMeanwhile", { file: source.file }, { cause: error });
   }
   if (held !== "") yield held;
 }

@@ -21,6 +21,8 @@ const DELIMITERS = [";", "\t", ",", "|"] as const;
 const PREVIEW_RECORDS = 40;
 /** Characters among which the delimiter is looked for. */
 const PREVIEW_CHARACTERS = 1_000_000;
+/** Characters from which on an unfinished number is taken for one with a comma, so that it need not be held. */
+const LONG_SEAM = 1000;
 
 /**
  * Looks through a csv file and decides how it is to be read.
@@ -33,16 +35,25 @@ export async function decideCsv(
 ): Promise<{ readonly layout: CsvLayout; readonly reading: CsvReading }> {
   const marked = await markedEncoding(source);
   const look = (await lookThrough(source, marked ?? "utf-8")) ?? (await lookThrough(source, "windows-1252"));
-  const { encoding, start, hasLineFeeds } = look!;
+  const { encoding, start, lastLineFeed, has } = look!;
   const announced = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i.exec(start);
   const hiddenCharacters = announced?.[0].length ?? 0;
+  const hasLineFeeds = lastLineFeed >= hiddenCharacters;
   const preview = oneLineEnd(start.slice(hiddenCharacters), hasLineFeeds);
-  const delimiter = announced?.[1] ?? likelyDelimiter(preview);
+  const delimiter = announced?.[1] ?? likelyDelimiter(wholeLines(preview));
   const hiddenLines = announced ? 1 : 0;
   const layout = { encoding, delimiter, hiddenCharacters, hasLineFeeds };
-  const noCommaInCells = !look!.hasCommas || (delimiter === "," && !look!.hasQuotes);
-  const decimal = noCommaInCells ? "." : await decimalSignOf(csvRecords(source, layout, limits));
+  const mayHaveDecimalCommas = delimiter === "," ? has.quotedCommas : has.commas;
+  const decimal = mayHaveDecimalCommas
+    ? await decimalSignOf(csvRecords(source, layout, limits), has.points)
+    : ".";
   return { layout, reading: { encoding, delimiter, decimal, hiddenLines } };
+}
+
+/** The start of a long text without its last line, which may go on. */
+function wholeLines(start: string): string {
+  const end = start.length < PREVIEW_CHARACTERS ? -1 : start.lastIndexOf("\n");
+  return end < 0 ? start : start.slice(0, end);
 }
 
 /** The encoding that a byte-order mark names. */
@@ -62,28 +73,48 @@ interface Look {
   readonly encoding: CsvEncoding;
   /** The first characters of the file. */
   readonly start: string;
-  readonly hasLineFeeds: boolean;
-  readonly hasCommas: boolean;
-  readonly hasQuotes: boolean;
+  /** Where the last \n stands; -1 for none. */
+  readonly lastLineFeed: number;
+  readonly has: {
+    readonly commas: boolean;
+    readonly points: boolean;
+    /** Numbers with commas right behind quotes: the only ones in a cell where commas part the cells. */
+    readonly quotedCommas: boolean;
+  };
 }
 
 /** Undefined where the bytes are no UTF-8. */
 async function lookThrough(source: CsvSource, encoding: CsvEncoding): Promise<Look | undefined> {
+  const has = { commas: false, points: false, quotedCommas: false };
   let start = "";
-  const has = { hasLineFeeds: false, hasCommas: false, hasQuotes: false };
+  let lastLineFeed = -1;
+  let characters = 0;
+  let seam = "";
   try {
     for await (const text of decoded(source, encoding)) {
       if (text.includes("\0")) throw new WorkbookProblem("notText", { file: source.file });
       if (start.length < PREVIEW_CHARACTERS) start += text;
-      has.hasLineFeeds ||= text.includes("\n");
-      has.hasCommas ||= text.includes(",");
-      has.hasQuotes ||= text.includes('"');
+      const lineFeed = text.lastIndexOf("\n");
+      if (lineFeed >= 0) lastLineFeed = characters + lineFeed;
+      characters += text.length;
+      has.commas ||= text.includes(",");
+      has.points ||= text.includes(".");
+      if (has.quotedCommas) continue;
+      const joined = seam + text;
+      seam = unfinishedNumber(joined);
+      has.quotedCommas = /"\s*-?\d+,\d/.test(joined) || seam.length > LONG_SEAM;
     }
   } catch (error) {
     if (error instanceof BytesDoNotFit) return undefined;
     throw error;
   }
-  return { encoding, start, ...has };
+  return { encoding, start, lastLineFeed, has };
+}
+
+/** The end of a text that may be the start of a quoted number. */
+function unfinishedNumber(text: string): string {
+  const quote = text.lastIndexOf('"');
+  return quote >= 0 && /^"[\s\d,-]*$/.test(text.slice(quote)) ? text.slice(quote) : "";
 }
 
 /** The delimiter that splits the first record and then the most records alike; among equals the one with more columns. */
@@ -109,14 +140,17 @@ export function likelyDelimiter(text: string): string {
 /**
  * The decimal sign of a whole file. A comma counts as decimal sign only where nothing speaks for the point, and where at
  * least one number cannot be read as thousands.
+ *
+ * @param mayHavePoints false where the file is known to have no point, so that it need not be read to its end
  */
 export async function decimalSignOf(
   batches: AsyncIterable<Iterable<readonly string[]>> | Iterable<Iterable<readonly string[]>>,
+  mayHavePoints = true,
 ): Promise<DecimalSign> {
   let points = false;
   let commas = false;
   let surelyDecimal = false;
-  for await (const records of batches)
+  for await (const records of batches) {
     for (const record of records)
       for (const cell of record) {
         if (!cell.includes(",") && !cell.includes(".")) continue;
@@ -127,6 +161,8 @@ export async function decimalSignOf(
           if (!/^-?[1-9]\d{0,2},\d{3}$/.test(trimmed)) surelyDecimal = true;
         }
       }
+    if (surelyDecimal && (points || !mayHavePoints)) break;
+  }
   if (!commas) return ".";
   if (points) return surelyDecimal ? "undecided" : ".";
   return surelyDecimal ? "," : "undecided";

@@ -1,7 +1,8 @@
 import { createReadStream } from "node:fs";
-import { stat } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import { basename } from "node:path";
 import { WorkbookProblem } from "../surveyWorkbook";
+import { bytesSource } from "./csvSource";
 import { nodePackage } from "./nodePackage";
 import { isCsvName, openCsv, openPackage, type OpenWorkbook } from "./openWorkbook";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
@@ -18,8 +19,9 @@ export async function openWorkbookFile(
   if (!isCsvName(path)) return openPackage(await nodePackage(path, limits), limits);
   const file = basename(path);
   const status = await stat(path).catch((error: NodeJS.ErrnoException) => unreadable(file, error));
-  if (!status.isFile()) throw new WorkbookProblem("unreadableFile", { file, reason: "EISDIR" });
-  return openCsv({ file, chunks: () => fileChunks(path, file) }, limits);
+  if (status.isFile()) return openCsv({ file, chunks: () => fileChunks(path, file) }, limits);
+  const onceOnly = await readFile(path).catch((error: NodeJS.ErrnoException) => unreadable(file, error));
+  return openCsv(bytesSource(file, onceOnly), limits);
 }
 
 async function* fileChunks(path: string, file: string): AsyncGenerator<Uint8Array, void, void> {

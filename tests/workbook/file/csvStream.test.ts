@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import Papa from "papaparse";
 import { csvArea, csvCell, csvRows } from "../../../src/workbook/file/csvArea";
-import { decideCsv } from "../../../src/workbook/file/csvReading";
+import { decideCsv, likelyDelimiter } from "../../../src/workbook/file/csvReading";
 import { csvRecords } from "../../../src/workbook/file/csvRecords";
 import { bytesSource, type CsvSource } from "../../../src/workbook/file/csvSource";
+import { openCsv } from "../../../src/workbook/file/openWorkbook";
 import { READ_LIMITS } from "../../../src/workbook/file/readLimits";
 import type { SheetRow } from "../../../src/workbook/file/sheetRows";
+import { WorkbookProblem } from "../../../src/workbook/surveyWorkbook";
 
 /** A file whose bytes come in chunks of these lengths, over and over. */
 function cut(bytes: Uint8Array, lengths: readonly number[]): CsvSource {
@@ -67,6 +69,135 @@ test("in chunks cut anywhere a file gives the records that Papa Parse reads from
     ),
     { numRuns: 400, seed: 7 },
   );
+});
+
+/** Pieces of csv that mean something together: signs, quotes in good and bad places, line ends of every kind. */
+const piece = fc.constantFrom(
+  ...[",", ";", "\t", '"', '""', '",', '"\n', '\n"', "\r", "\n", "\r\n", " ", ",,,", "\n\n", "\ufeff"],
+  ...["1", "0", "-", "2,5", "1,234", "2.5", '"2,5"', '" 1,234 "', "007", "12345678901234567"],
+  ...["é", "\u00a0", "a", "North", "sep=;\n", "€", "🍇"],
+);
+const top = fc.constantFrom("", "", "\ufeff", "sep=;\n", "sep=,\r\n", "SEP=|\r", "sep=1\n", "sep=;");
+const csvText = fc.tuple(top, fc.array(piece, { maxLength: 30 })).map((parts) => parts.flat().join(""));
+const utf16 = (text: string) => Buffer.from(`\ufeff${text}`, "utf16le");
+const csvBytes: fc.Arbitrary<Uint8Array> = fc
+  .tuple(
+    csvText,
+    fc.constantFrom<(text: string) => Uint8Array>(
+      (text) => new TextEncoder().encode(text),
+      (text) => Buffer.from(text, "latin1"),
+      utf16,
+      (text) => utf16(text).swap16(),
+    ),
+    fc.constantFrom(0, 0, 0, 1),
+  )
+  .map(([text, encode, missing]) => {
+    const bytes = encode(text);
+    return bytes.subarray(0, bytes.length - missing);
+  });
+
+/** Every decision and cell of a file by reading its text as a whole, with Papa Parse. */
+function readWhole(bytes: Uint8Array) {
+  const fits = (encoding: string) => {
+    try {
+      return new TextDecoder(encoding, { fatal: true }).decode(bytes).length >= 0;
+    } catch {
+      return false;
+    }
+  };
+  const encoding =
+    bytes[0] === 0xff && bytes[1] === 0xfe
+      ? "utf-16le"
+      : bytes[0] === 0xfe && bytes[1] === 0xff
+        ? "utf-16be"
+        : fits("utf-8")
+          ? "utf-8"
+          : "windows-1252";
+  const decoder = new TextDecoder(encoding);
+  const decoded = decoder.decode(bytes, { stream: true }) + decoder.decode();
+  const announced = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i.exec(decoded);
+  const below = announced ? decoded.slice(announced[0].length) : decoded;
+  const text = below.includes("\n") ? below.replace(/\r\n/g, "\n") : below.replace(/\r/g, "\n");
+  const delimiter = announced?.[1] ?? likelyDelimiter(text);
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline: "\n" });
+  const quote = errors.find(({ type }) => type === "Quotes");
+  if (quote) return { code: "openQuote", facts: { file: "counts.csv", row: quote.row! + 1 } };
+  const last = data.map((record) => record.some((each) => each.trim() !== "")).lastIndexOf(true);
+  const records = data.slice(0, last + 1);
+  const numbers = records.flat().map((each) => each.trim());
+  const commas = numbers.filter((each) => /^-?\d+,\d+$/.test(each));
+  const decimals = commas.some((each) => !/^-?[1-9]\d{0,2},\d{3}$/.test(each));
+  const points = numbers.some((each) => /^-?\d+\.\d+$/.test(each));
+  const decimal =
+    commas.length === 0 || (points && !decimals) ? "." : decimals && !points ? "," : "undecided";
+  const width = Math.max(0, ...records.map((record) => record.length));
+  const values = records.map((record) =>
+    Array.from({ length: width }, (_, index) => csvCell(record[index] ?? "", decimal)),
+  );
+  return { reading: { encoding, delimiter, decimal, hiddenLines: announced ? 1 : 0 }, values };
+}
+
+test("any text in any encoding, cut anywhere, is decided on and read as in one piece", async () => {
+  let refused = 0;
+  let read = 0;
+  await fc.assert(
+    fc.asyncProperty(
+      csvBytes.filter((bytes) => bytes.length > 0),
+      fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 5 }),
+      async (bytes, lengths) => {
+        const outcome = await openCsv(cut(bytes, lengths), READ_LIMITS)
+          .then(async (book) => ({
+            reading: book.csv,
+            values: (await book.readSheet("counts")).values,
+          }))
+          .catch((error: unknown) => {
+            if (!(error instanceof WorkbookProblem)) throw error;
+            return { code: error.code, facts: error.facts };
+          });
+        expect(outcome).toEqual(readWhole(bytes));
+        if ("code" in outcome) refused++;
+        else read++;
+      },
+    ),
+    { numRuns: 4000, seed: 11 },
+  );
+  expect(Math.min(refused, read)).toBeGreaterThan(500);
+});
+
+test("the signs between 128 and 159 are those of windows-1252", async () => {
+  const bytes = Uint8Array.from([0x4e, 0x2c, 0x80, 0x92, 0x96, 0x9f, 0x0a]);
+  const book = await openCsv(bytesSource("counts.csv", bytes), READ_LIMITS);
+  expect(book.csv).toMatchObject({ encoding: "windows-1252" });
+  expect((await book.readSheet("counts")).values).toEqual([["N", "\u20ac\u2019\u2013\u0178"]]);
+});
+
+test("a file that no longer fits what was decided on is refused", async () => {
+  let opened = 0;
+  const book = await openCsv(
+    {
+      file: "counts.csv",
+      async *chunks() {
+        yield Uint8Array.from([0x41, 0x0a, opened++ < 2 ? 0x42 : 0xff]);
+      },
+    },
+    READ_LIMITS,
+  );
+  await expect(book.readSheet("counts")).rejects.toMatchObject({ code: "changedMeanwhile" });
+});
+
+test("trailing blank records do not count as cells, blank ones in between do", async () => {
+  const limits = { ...READ_LIMITS, cells: 12 };
+  const read = async (text: string) =>
+    (await openCsv(bytesSource("counts.csv", new TextEncoder().encode(text)), limits)).readSheet("counts");
+  expect((await read("A,B\n1,2\n,,,,,,,\n,,,,,,,\n")).values).toHaveLength(2);
+  expect((await read("A,B\n,,,\n1,2\n")).values[0]).toEqual(["A", "B", null, null]);
+  await expect(read("A,B\n,,,,\n1,2\n")).rejects.toMatchObject({ code: "tooManyCells" });
+});
+
+test("the delimiter of a file with a long start is told from whole lines", async () => {
+  const text = `A,B;C\n1,2;3\n4,${"x".repeat(1_200_000)};5\n`;
+  const book = await openCsv(bytesSource("counts.csv", new TextEncoder().encode(text)), READ_LIMITS);
+  expect(book.csv).toMatchObject({ delimiter: ";" });
 });
 
 test.each([
