@@ -1,10 +1,11 @@
 import { createWriteStream } from "node:fs";
 import { once } from "node:events";
-import { finished } from "node:stream/promises";
+import { finished, pipeline } from "node:stream/promises";
 import { Zip, ZipDeflate } from "fflate";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { serialDay } from "../../sample-workbooks/make/inventedFarm";
 import { cellAddress } from "../../src/workbook/address";
+import { csvLine } from "../../src/workbook/csvText";
 import { workbookParts } from "../workbook/file/buildWorkbook";
 
 const HEADERS = [
@@ -65,6 +66,15 @@ function* largeSeason(cordons: number): Generator<Cell[]> {
       firstDay + (Math.floor(row / 40) % 40),
     ];
   }
+}
+
+/** Writes such a season as csv without ever holding it. */
+export async function writeLargeCsv(path: string, cordons: number): Promise<void> {
+  function* lines() {
+    yield `${csvLine(HEADERS)}\n`;
+    for (const cells of largeSeason(cordons)) yield `${csvLine(cells)}\n`;
+  }
+  await pipeline(lines, createWriteStream(path));
 }
 
 /** Writes such a season as a workbook without ever holding it, with inline numbers and shared texts. */

@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, statSync } from "node:fs";
 import { cpus, tmpdir, totalmem } from "node:os";
 import { join } from "node:path";
-import { writeLargeWorkbook } from "./largeSeason";
+import { writeLargeCsv, writeLargeWorkbook } from "./largeSeason";
 
 const ROWS = Number(process.env.ROWS ?? 100_000);
 const RUNS = Number(process.env.RUNS ?? 3);
@@ -15,36 +15,47 @@ interface Measured {
 }
 
 /**
- * Reads one workbook with our reader and with exceljs, @e965/xlsx and hucre, each in a process of its own, in turns, so
- * that all of them meet the same machine; prints medians, spread and ratios. Then the cost of a row, read and checked,
- * from 10,000 rows up (MILLION=1 goes to a million).
+ * Reads one workbook, and the same season as csv, with our reader and with those of libraries, each in a process of its
+ * own, in turns, so that all of them meet the same machine; prints medians, spread and ratios. Then the cost of a row,
+ * read, and read with checks and gaps, from 10,000 rows up (MILLION=1 goes to a million): in a fresh process, and in one
+ * that has read 10,000 rows before.
  */
 export async function run(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), "cordonbook-bench-"));
+  const sized = (rows: number) => join(folder, `${rows}.xlsx`);
   try {
     console.log(
       `${cpus().length} x ${cpus()[0].model}, ${Math.round(totalmem() / 2 ** 30)} GB, Node ${process.version}`,
     );
-    const path = join(folder, "season.xlsx");
-    await writeLargeWorkbook(path, ROWS);
-    console.log(`${ROWS} rows x 16 columns, ${(statSync(path).size / 1e6).toFixed(1)} MB, ${RUNS} runs`);
-    compare(path);
-    for (const rows of CURVE) {
-      const large = rows === ROWS ? path : join(folder, `${rows}.xlsx`);
-      if (large !== path) await writeLargeWorkbook(large, rows);
-      const read = measured("ours", large);
-      const checked = measured("check", large);
-      console.log(
-        `${String(rows).padStart(9)} rows: read ${perRow(read, rows)}, read and checked ${perRow(checked, rows)} (${(checked.seconds / read.seconds).toFixed(2)} x), peak ${megabytes(read)} and ${megabytes(checked)}`,
-      );
+    for (const rows of new Set([ROWS, ...CURVE])) await writeLargeWorkbook(sized(rows), rows);
+    const csv = join(folder, "season.csv");
+    await writeLargeCsv(csv, ROWS);
+    console.log(
+      `${ROWS} rows x 16 columns, ${(statSync(sized(ROWS)).size / 1e6).toFixed(1)} MB, ${RUNS} runs`,
+    );
+    compare(sized(ROWS), ["ours", "hucre", "@e965/xlsx", "exceljs", "exceljs streaming"]);
+    console.log(`the same as csv, ${(statSync(csv).size / 1e6).toFixed(1)} MB`);
+    compare(csv, ["ours", "Papa Parse", "@e965/xlsx", "exceljs csv"]);
+    for (const first of [undefined, sized(CURVE[0])]) {
+      console.log(first ? "after 10,000 rows in the same process" : "in a fresh process");
+      for (const rows of CURVE) {
+        const read = median(repeated(() => measured("ours", sized(rows), first)));
+        const checked = median(repeated(() => measured("ours, checked", sized(rows), first)));
+        console.log(
+          `${String(rows).padStart(9)} rows: read ${perRow(read, rows)}, with checks and gaps ${perRow(checked, rows)} (${(checked.seconds / read.seconds).toFixed(2)} x), peak ${megabytes(read)} and ${megabytes(checked)}`,
+        );
+      }
     }
   } finally {
     rmSync(folder, { recursive: true });
   }
 }
 
-function compare(path: string): void {
-  const readers = ["ours", "hucre", "@e965/xlsx", "exceljs", "exceljs streaming"];
+function repeated<T>(run: () => T): T[] {
+  return Array.from({ length: RUNS }, run);
+}
+
+function compare(path: string, readers: readonly string[]): void {
   const all = new Map(readers.map((reader) => [reader, [] as Measured[]]));
   for (let round = 0; round < RUNS; round++)
     for (const reader of readers) all.get(reader)!.push(measured(reader, path));
@@ -58,10 +69,17 @@ function compare(path: string): void {
   }
 }
 
-function measured(reader: string, path: string): Measured {
+function measured(reader: string, path: string, first?: string): Measured {
   const output = execFileSync(
     process.execPath,
-    ["--import", "tsx", join(process.cwd(), "tests/benchmarks/readOnce.ts"), reader, path],
+    [
+      "--import",
+      "tsx",
+      join(process.cwd(), "tests/benchmarks/readOnce.ts"),
+      reader,
+      path,
+      ...(first ? [first] : []),
+    ],
     { encoding: "utf8" },
   );
   return JSON.parse(output.trim().split("\n").pop()!) as Measured;
