@@ -41,7 +41,8 @@ export interface RowGaps {
  * gapsByRow([{ block: "A", row: 1, vine: 1, positions: 8, liveSpurs: 6, longestGap: 2 }, { block: "A", row: 1, vine: 1, positions: 8, liveSpurs: 7, longestGap: 1 }]) // [{ block: "A", row: 1, vines: 1, cordons: 2, positions: 16, liveSpurs: 13, gaps: 3, share: 0.1875, longestGap: 2 }]
  */
 export function gapsByRow(cordons: readonly CordonPositions[]): readonly RowGaps[] {
-  const rows = new Map<string, Open>();
+  const blocks = new Map<string, Map<number, Open>>();
+  const rows: Open[] = [];
   for (const { block, row, vine, positions, liveSpurs, longestGap } of cordons) {
     mustBeWhole("positions", positions, 0, 1000);
     mustBeWhole("live_spurs", liveSpurs, 0, 1000);
@@ -55,24 +56,21 @@ export function gapsByRow(cordons: readonly CordonPositions[]): readonly RowGaps
         value: liveSpurs,
         most: positions,
       });
-    const key = JSON.stringify([block, row]);
-    const open: Open = rows.get(key) ?? {
-      block,
-      row,
-      vines: new Set(),
-      cordons: 0,
-      positions: 0,
-      liveSpurs: 0,
-      longestGap: undefined,
-    };
-    rows.set(key, open);
+    let ofBlock = blocks.get(block);
+    if (!ofBlock) blocks.set(block, (ofBlock = new Map()));
+    let open = ofBlock.get(row);
+    if (!open) {
+      open = { block, row, vines: new Set(), cordons: 0, positions: 0, liveSpurs: 0, longestGap: undefined };
+      ofBlock.set(row, open);
+      rows.push(open);
+    }
     open.vines.add(vine);
     open.cordons += 1;
     open.positions += positions;
     open.liveSpurs += liveSpurs;
     if (longestGap !== undefined) open.longestGap = Math.max(open.longestGap ?? 0, longestGap);
   }
-  return [...rows.values()].map(({ vines, ...row }) => {
+  return rows.map(({ vines, ...row }) => {
     const gaps = row.positions - row.liveSpurs;
     return {
       ...row,

@@ -66,7 +66,9 @@ export function limitsByBlock(
   const byBlock = valuesByBlock(table, (i) => (grown[i] && isMeant(numbers[i]) ? numbers[i] : NaN));
   const least = context.setting("Unlike its block: least values");
   const times = context.setting("Unlike its block: spread");
-  const all = measure.byRatio ? [...byBlock.values()].flatMap((values) => [...values]) : [];
+  const all = Float64Array.from(
+    measure.byRatio ? [...byBlock.values()].flatMap((values) => [...values]) : [],
+  );
   const ofAll = all.length >= least ? limitsOf(all, measure, times) : undefined;
   const limits = new Map<number, BlockLimits>();
   for (const [block, values] of byBlock) {
@@ -76,16 +78,17 @@ export function limitsByBlock(
   return limits;
 }
 
-function limitsOf(values: readonly number[] | Float64Array, measure: Measure, times: number): BlockLimits {
+/** @param values the list is used up */
+function limitsOf(values: Float64Array, measure: Measure, times: number): BlockLimits {
   const count = values.length;
   if (measure.byRatio) {
-    const middle = middleAndSpread(Float64Array.from(values, Math.log));
+    const middle = middleAndSpread(values.map(Math.log));
     const spread = Math.max(middle.spread, measure.leastShare);
     const reach = Math.min(times * spread, Math.log(measure.mostTimes));
     const [low, high] = [-1, 1].map((side) => Math.exp(middle.median + side * reach));
     return { low, high, median: Math.exp(middle.median), spread, count };
   }
-  const { median, spread: own } = middleAndSpread(Float64Array.from(values));
+  const { median, spread: own } = middleAndSpread(values);
   const spread = Math.max(own, measure.least, measure.leastShare * median);
   return { low: median - times * spread, high: median + times * spread, median, spread, count };
 }

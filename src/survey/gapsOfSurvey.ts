@@ -1,6 +1,6 @@
 import { gapsByRow, type CordonPositions, type RowGaps } from "../domain/gapsByRow";
 import type { Survey, SurveyTable } from "./survey";
-import { NO_PLACE, placeOf, VinePlaces } from "./vinePlaces";
+import { NO_PLACE, placeOf, rowKey, VinePlaces } from "./vinePlaces";
 
 /** Gaps of one vine; a vine of which no cordon counts has no positions. */
 export interface VineGaps {
@@ -49,32 +49,30 @@ export function gapsOfSurvey(
 ): SurveyGaps {
   const places = new VinePlaces(survey);
   const before = lastWinter(survey, places);
-  const rows = new Map<string, OpenRow>();
+  const rows = new Map<number, OpenRow>();
   let leftOut = 0;
   for (const table of survey.tables("cordons")) {
     const vineKeys = places.keysOf(table);
     const cordonKey = places.cordonKeys(table);
     for (let index = 0; index < table.rowCount; index += 1) {
       if (vineKeys[index] === NO_PLACE) continue;
-      const place = placeOf(vineKeys[index]);
       const counted = gapsOfCordon(table, index);
       if (counted === undefined) {
         leftOut += counts(table, index) ? 1 : 0;
         continue;
       }
-      const open = openRow(rows, survey, place, table, index);
-      open.vines.add(place.vine);
-      if (!counts(table, index)) continue;
+      const open = openRow(rows, survey, vineKeys[index], table, index);
       const indexes = open.cordons.get(table);
       if (indexes) indexes.push(index);
       else open.cordons.set(table, [index]);
+      if (!counts(table, index)) continue;
       const key = cordonKey(index);
       const then = key === undefined ? undefined : before.counts.get(key);
       if (then !== undefined) open.both.push({ now: counted, then });
     }
   }
   return {
-    rows: [...rows.values()].map(closeRow),
+    rows: [...rows.values()].map((row) => closeRow(row, counts)),
     leftOut,
     ...(before.season === undefined ? {} : { seasonBefore: before.season }),
   };
@@ -98,28 +96,26 @@ interface OpenRow {
   readonly block: string;
   readonly row: number;
   readonly firstCell: SurveyRowGaps["firstCell"];
-  /** Every vine of the row with a usable count. */
-  readonly vines: Set<number>;
-  /** Indexes of the cordons that count; their figures are read when the row is added up. */
+  /** Indexes of every cordon of the row with a usable count; their figures are read when the row is added up. */
   readonly cordons: Map<SurveyTable, number[]>;
   readonly both: { readonly now: Counted; readonly then: Counted }[];
 }
 
 function openRow(
-  rows: Map<string, OpenRow>,
+  rows: Map<number, OpenRow>,
   survey: Survey,
-  place: { readonly block: number; readonly row: number },
+  vineKey: number,
   table: SurveyTable,
   index: number,
 ): OpenRow {
-  const key = `${place.block} ${place.row}`;
+  const key = rowKey(vineKey);
   let open = rows.get(key);
   if (open === undefined) {
+    const { block, row } = placeOf(vineKey);
     open = {
-      block: survey.words.wordOf(place.block),
-      row: place.row,
+      block: survey.words.wordOf(block),
+      row,
       firstCell: { sheet: table.sheet, row: table.sheetRow(index) },
-      vines: new Set(),
       cordons: new Map(),
       both: [],
     };
@@ -128,13 +124,18 @@ function openRow(
   return open;
 }
 
-function closeRow({ block, row, firstCell, vines, cordons: indexes, both }: OpenRow): SurveyRowGaps {
-  const cordons = [...indexes].flatMap(([table, rows]) =>
-    rows.map((index): CordonPositions => {
+function closeRow(
+  { block, row, firstCell, cordons: indexes, both }: OpenRow,
+  counts: (table: SurveyTable, index: number) => boolean,
+): SurveyRowGaps {
+  const vines = new Set<number>();
+  const cordons: CordonPositions[] = [];
+  for (const [table, rows] of indexes)
+    for (const index of rows) {
       const vine = table.column("vine")!.numbers[index];
-      return { block, row, vine, ...gapsOfCordon(table, index)! };
-    }),
-  );
+      vines.add(vine);
+      if (counts(table, index)) cordons.push({ block, row, vine, ...gapsOfCordon(table, index)! });
+    }
   const [sums = noCordons(block, row)] = gapsByRow(cordons);
   const byVine = vinesOf(vines, cordons);
   return { ...sums, firstCell, byVine, vinesWithout: vines.size - sums.vines, ...sinceOf(both) };

@@ -1,7 +1,14 @@
 import { isCellError, type CellValue } from "./cell";
 import { GrowingCodes, GrowingNumbers, GrowingRows, GrowingStates } from "./growingLists";
 import { readTextDates, seasonOfTable } from "./readSurvey";
-import type { CellList, Numbers, SurveyColumn, SurveyTable, TotalRow } from "./survey";
+import {
+  CELL,
+  type CellList,
+  type Numbers,
+  type SurveyColumn,
+  type SurveyTable,
+  type TotalRow,
+} from "./survey";
 
 /**
  * A table that is read in pieces and held in typed arrays no wider than its numbers need, so that a million rows take
@@ -158,8 +165,10 @@ class CellsBesideNumbers implements CellPieces {
   readonly others = new Map<number, CellValue>();
   private count = 0;
 
-  add({ raw, numbers }: SurveyColumn, from: number): void {
+  add({ raw, numbers, states, column }: SurveyColumn, from: number): void {
+    const mayBeText = column.kind === "date";
     for (let i = from; i < numbers.length; i++) {
+      if (states[i] === CELL.usable && !mayBeText) continue;
       const cell = raw.at(i) ?? null;
       if (cell !== null && cell !== numbers[i]) this.others.set(this.count + i - from, cell);
     }

@@ -16,11 +16,12 @@ const MEAN_DEVIATION_TO_SIGMA = 1.2533141373155001;
  * the median deviation is zero and says nothing; then the mean deviation about the median is taken
  * (B. Iglewicz and D. C. Hoaglin 1993, How to Detect and Handle Outliers; from memory, unverified).
  *
- * @param values finite numbers; they are sorted in place
+ * @param values finite numbers; the list is used up
  */
 export function middleAndSpread(values: Float64Array): MiddleAndSpread {
   const median = middleOf(values.sort());
-  const deviations = values.map((value) => Math.abs(value - median)).sort();
+  for (let i = 0; i < values.length; i++) values[i] = Math.abs(values[i] - median);
+  const deviations = values.sort();
   const mad = middleOf(deviations);
   const spread =
     mad > 0

@@ -1,10 +1,9 @@
 import type { CellValue } from "./cell";
 import { findTable, HEADER_SEARCH_ROWS } from "./findTable";
 import { GrowingTable } from "./growingTable";
-import { partBySeason, readSurvey, type SurveyOptions } from "./readSurvey";
+import { partBySeason, readSurvey, readTable, type SurveyOptions } from "./readSurvey";
 import type { SheetArea } from "./sheetArea";
 import type { Survey, SurveyTable } from "./survey";
-import { Words } from "./words";
 
 /** A row of a sheet as a file gives it, cells from column A on. */
 export interface StreamedRow {
@@ -35,19 +34,21 @@ export async function readLargeSurvey(
   options: LargeSurveyOptions = {},
   onRows: (rows: number) => void = () => undefined,
 ): Promise<Survey> {
-  const words = new Words();
   const heads: SheetArea[] = [];
   for (const sheet of sheets) heads.push(await headOf(sheet, options));
-  const known = readSurvey(heads, { ...options, words });
-  const reading: LargeSurveyOptions = { ...options, unitSystem: known.unitSystem, words };
+  const known = readSurvey(heads, options);
   const tables: SurveyTable[] = [];
   let rows = 0;
   for (const [index, sheet] of sheets.entries()) {
     const table = known.allTables.find((candidate) => candidate.sheet === sheet.sheet);
     if (!table) continue;
     if (table.shape.id === "settings") tables.push(table);
-    else
-      tables.push(await wholeTable(sheet, heads[index], table, reading, (count) => onRows((rows += count))));
+    else {
+      const headers = heads[index].values[table.headerRow - heads[index].firstRow];
+      const read = pieceReader(sheet.sheet, headers, known, options);
+      const told = (count: number) => onRows((rows += count));
+      tables.push(await wholeTable(sheet, table, read, options.pieceRows ?? PIECE_ROWS, told));
+    }
   }
   const settingsFirst = (table: SurveyTable) => (table.shape.id === "settings" ? 0 : 1);
   const allTables = [...tables].sort((a, b) => settingsFirst(a) - settingsFirst(b));
@@ -122,24 +123,41 @@ async function* piecesOf(
   if (piece.length > 0) yield piece;
 }
 
+/** Reads rows of a sheet under its headers; the first of `values` stands for the headers' row. */
+type PieceReader = (values: (readonly CellValue[])[], formulaAt: SheetArea["formulaAt"]) => SurveyTable;
+
+function pieceReader(
+  sheet: string,
+  headers: readonly CellValue[],
+  { unitSystem, words }: Survey,
+  { mapping }: SurveyOptions,
+): PieceReader {
+  const area = { sheet, firstRow: 0, firstColumn: 1 };
+  const place = findTable(
+    { ...area, values: [headers], formulaAt: () => null },
+    mapping?.find((own) => own.sheet === sheet),
+  )!;
+  return (values, formulaAt) =>
+    readTable({ ...area, values: [headers, ...values.slice(1)], formulaAt }, place, unitSystem, words);
+}
+
 /**
  * A sheet's whole table, piece by piece. Each piece is read under the table's own headers and behind the last row of the
  * piece before, so that a remark or a total is told from counts at a seam as anywhere else.
  */
 async function wholeTable(
   sheet: StreamedSheet,
-  head: SheetArea,
   table: SurveyTable,
-  options: LargeSurveyOptions,
+  read: PieceReader,
+  pieceRows: number,
   onRows: (rows: number) => void,
 ): Promise<SurveyTable> {
-  const headers = head.values[table.headerRow - head.firstRow];
   const growing = new GrowingTable(table);
   let last: readonly CellValue[] | undefined;
   let lastNumber = table.headerRow;
-  for await (const rows of piecesOf(sheet, table.headerRow, options.pieceRows ?? PIECE_ROWS)) {
+  for await (const rows of piecesOf(sheet, table.headerRow, pieceRows)) {
     const numbers: number[] = [table.headerRow];
-    const values: (readonly CellValue[])[] = [headers];
+    const values: (readonly CellValue[])[] = [BLANK_ROW];
     const formulas = new Map<number, ReadonlyMap<number, string>>();
     if (last) {
       values.push(last);
@@ -155,14 +173,7 @@ async function wholeTable(
       numbers.push(row.number);
       lastNumber = row.number;
     }
-    const area: SheetArea = {
-      sheet: sheet.sheet,
-      firstRow: 0,
-      firstColumn: 1,
-      values,
-      formulaAt: (row, column) => formulas.get(row)?.get(column) ?? null,
-    };
-    const piece = readSurvey([area], options).allTables[0];
+    const piece = read(values, (row, column) => formulas.get(row)?.get(column) ?? null);
     const from = last ? 1 : 0;
     growing.add(
       { ...piece, totals: piece.totals.map((total) => ({ ...total, sheetRow: numbers[total.sheetRow] })) },

@@ -19,8 +19,6 @@ import { NO_WORD, UNKNOWN_WORD, wordKey, Words } from "./words";
 import { LANGUAGES } from "../texts/language";
 
 export interface SurveyOptions {
-  /** Numbers of words already given out, where a survey is read in pieces. */
-  readonly words?: Words;
   /** Unit of headers that name none; left out: the Settings sheet's, else that of the headers that do, else US. */
   readonly unitSystem?: UnitSystem;
   /** Own column heads, a sheet each. */
@@ -35,7 +33,7 @@ export interface SurveyOptions {
  * @param areas the filled part of each sheet; sheets that the add-in wrote itself are left out by the caller
  */
 export function readSurvey(areas: readonly SheetArea[], options: SurveyOptions = {}): Survey {
-  const words = options.words ?? new Words();
+  const words = new Words();
   const found: { area: SheetArea; place: FoundTable }[] = [];
   const otherSheets: string[] = [];
   for (const area of areas) {
@@ -104,7 +102,8 @@ function systemOf(
   return metric > us ? "metric" : "US";
 }
 
-function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): SurveyTable {
+/** The table that was found in a sheet. */
+export function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): SurveyTable {
   const { rows, totals } = dataRows(area, place);
   const sheetRows = Int32Array.from(rows, (index) => area.firstRow + index);
   const headers = area.values[place.headerIndex];

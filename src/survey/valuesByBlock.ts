@@ -11,19 +11,18 @@ export function valuesByBlock(
   valueOf: (index: number) => number,
 ): Map<number, Float64Array> {
   const blocks = table.column("block")?.codes ?? [];
-  const values = new Float64Array(table.rowCount);
   const counts = new Map<number, number>();
-  for (let i = 0; i < blocks.length; i++) {
-    values[i] = blocks[i] === NO_WORD ? NaN : valueOf(i);
-    if (!Number.isNaN(values[i])) counts.set(blocks[i], (counts.get(blocks[i]) ?? 0) + 1);
-  }
+  for (let i = 0; i < blocks.length; i++)
+    if (blocks[i] !== NO_WORD && !Number.isNaN(valueOf(i)))
+      counts.set(blocks[i], (counts.get(blocks[i]) ?? 0) + 1);
   const byBlock = new Map<number, Float64Array>();
   for (const [block, count] of counts) byBlock.set(block, new Float64Array(count));
   const filled = new Map<number, number>();
   for (let i = 0; i < blocks.length; i++) {
-    if (Number.isNaN(values[i])) continue;
+    const value = blocks[i] === NO_WORD ? NaN : valueOf(i);
+    if (Number.isNaN(value)) continue;
     const at = filled.get(blocks[i]) ?? 0;
-    byBlock.get(blocks[i])![at] = values[i];
+    byBlock.get(blocks[i])![at] = value;
     filled.set(blocks[i], at + 1);
   }
   return byBlock;

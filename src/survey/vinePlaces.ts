@@ -39,9 +39,10 @@ export function neighbourKey(key: number, steps: number): number {
   return key + steps;
 }
 
+const keysOfTables = new WeakMap<SurveyTable, Float64Array>();
+
 /** Where each row of the survey stands in the vineyard, and the register of vines, made once and kept. */
 export class VinePlaces {
-  private readonly keys = new Map<SurveyTable, Float64Array>();
   private registerRows: Map<number, RegisterEntry> | undefined;
   private blocks: Map<number, { table: SurveyTable; index: number }> | undefined;
   private registered: Set<number> | undefined;
@@ -73,7 +74,7 @@ export class VinePlaces {
 
   /** Key of the vine for each row of the table. */
   keysOf(table: SurveyTable): Float64Array {
-    const known = this.keys.get(table);
+    const known = keysOfTables.get(table);
     if (known) return known;
     const keys = new Float64Array(table.rowCount).fill(NO_PLACE);
     const block = table.column("block")?.codes;
@@ -81,7 +82,7 @@ export class VinePlaces {
     const vine = table.column("vine")?.numbers;
     if (block && row && vine)
       for (let i = 0; i < keys.length; i++) keys[i] = placeKey(block[i], row[i], vine[i]);
-    this.keys.set(table, keys);
+    keysOfTables.set(table, keys);
     return keys;
   }
 

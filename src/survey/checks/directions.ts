@@ -16,8 +16,8 @@ export const DIRECTIONS: Check = {
     const spursColumn = table.column("liveSpurs");
     const parts = ["spursDown", "spursLevel", "spursUp"].map((id) => table.column(id)?.numbers);
     if (!spursColumn || parts.every((part) => part === undefined)) return undefined;
-    const none = new Float64Array(table.rowCount).fill(NaN);
-    const [down, level, up] = parts.map((part) => part ?? none);
+    const none = parts.includes(undefined) ? new Float64Array(table.rowCount).fill(NaN) : undefined;
+    const [down, level, up] = parts.map((part) => part ?? none!);
     const spurs = spursColumn.numbers;
     return (from, to, report) => {
       for (let i = from; i < to; i++) {

@@ -1,13 +1,13 @@
 import { open as openFile } from "node:fs/promises";
 import { basename } from "node:path";
-import type { Readable } from "node:stream";
+import { pipeline, type Readable } from "node:stream";
 import { promisify } from "node:util";
 import * as zlib from "node:zlib";
 import yauzl, { type Entry, type ZipFile } from "yauzl";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { crc32 as ownCrc32 } from "./crc32";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
-import { mustLookLikePackage, PartLength, PartList, type WorkbookPackage } from "./workbookPackage";
+import { DEFLATED, mustLookLikePackage, PartLength, PartList, type WorkbookPackage } from "./workbookPackage";
 
 const crc32: (bytes: Uint8Array, earlier?: number) => number =
   "crc32" in zlib ? (zlib.crc32 as typeof ownCrc32) : ownCrc32;
@@ -93,6 +93,15 @@ function listed(zip: ZipFile, file: string, onEntry: (entry: Entry) => void): Pr
   });
 }
 
+/** How far another thread may unpack ahead of what is read. */
+const AHEAD: zlib.ZlibOptions & { readonly highWaterMark: number } = {
+  chunkSize: 2 ** 15,
+  highWaterMark: 2 ** 16,
+};
+
+/** Errors reach whoever reads the stream. */
+const ignored = () => undefined;
+
 async function* unpacked(
   zip: ZipFile,
   file: string,
@@ -102,11 +111,16 @@ async function* unpacked(
   const part = entry.fileName;
   const damaged = (error: unknown) => new WorkbookProblem("damagedPart", { file, part }, { cause: error });
   const length = new PartLength(file, list.parts.get(part)!);
-  const stream = await promisify<Entry, Readable>(zip.openReadStream.bind(zip))(entry).catch(
-    (error: unknown) => {
-      throw damaged(error);
+  const packed = await promisify<Entry, { decodeFileData: false }, Readable>(zip.openReadStream.bind(zip))(
+    entry,
+    {
+      decodeFileData: false,
     },
-  );
+  ).catch((error: unknown) => {
+    throw damaged(error);
+  });
+  const stream =
+    entry.compressionMethod === DEFLATED ? pipeline(packed, zlib.createInflateRaw(AHEAD), ignored) : packed;
   let crc = 0;
   try {
     for await (const chunk of stream as AsyncIterable<Uint8Array>) {
@@ -115,8 +129,6 @@ async function* unpacked(
       yield chunk;
     }
   } catch (error) {
-    if (error instanceof Error && /(too many|not enough) bytes/.test(error.message))
-      throw new WorkbookProblem("sizeLies", { file, part }, { cause: error });
     if (error instanceof Error && "code" in error && String(error.code).startsWith("Z_"))
       throw damaged(error);
     throw error;

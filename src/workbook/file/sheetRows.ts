@@ -3,7 +3,7 @@ import { shownFormula } from "../storedFormula";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "./readLimits";
 import { unescapeText } from "./sharedStrings";
-import { numberOf, shiftFormula } from "./shiftFormula";
+import { shiftFormula } from "./shiftFormula";
 import type { WorkbookPackage } from "./workbookPackage";
 import { XmlParser, type XmlListener } from "./xmlParser";
 
@@ -60,6 +60,7 @@ class RowCollector implements XmlListener {
   rows: SheetRow[] = [];
   private inData = false;
   private row = 0;
+  private rowText = "";
   private column = 0;
   private values: CellValue[] = [];
   private formulas: Map<number, string> | undefined;
@@ -160,6 +161,7 @@ class RowCollector implements XmlListener {
       this.refuse("rowPastLimit", { row: r ?? number, most: this.limits.rows });
     if (number <= this.row) this.refuse("rowTwice", { row: number });
     this.row = number;
+    this.rowText = String(number);
     this.column = 0;
     this.values = [];
     this.formulas = undefined;
@@ -167,9 +169,7 @@ class RowCollector implements XmlListener {
 
   private startCell(attributes: Readonly<Record<string, string>>): void {
     const column =
-      attributes.r === undefined
-        ? this.column + 1
-        : columnOf(attributes.r, this.row, (cell) => this.refuse("badCell", { cell, row: this.row }));
+      attributes.r === undefined ? this.column + 1 : columnOf(attributes.r, this.rowText, this.refuseCell);
     if (column > this.limits.columns)
       this.refuse("columnPastLimit", { cell: attributes.r ?? column, most: this.limits.columns });
     if (column <= this.column) this.refuse("cellTwice", { cell: attributes.r ?? column, row: this.row });
@@ -247,18 +247,22 @@ class RowCollector implements XmlListener {
     return Number.isNaN(time) ? written : (time - EPOCH) / MILLISECONDS_A_DAY;
   }
 
+  private readonly refuseCell = (cell: string) => this.refuse("badCell", { cell, row: this.row });
+
   private refuse(code: string, facts: Record<string, string | number>): never {
     throw new WorkbookProblem(code, { file: this.file, sheet: this.sheet, ...facts });
   }
 }
 
 /** The column of a cell's address, whose row must be the row that it stands in. */
-function columnOf(address: string, row: number, refuse: (address: string) => never): number {
-  const digits = address.search(/\d/);
-  if (digits < 1 || digits > 3 || Number(address.slice(digits)) !== row) refuse(address.slice(0, 40));
-  for (let i = 0; i < digits; i++) {
-    const code = address.charCodeAt(i) | 32;
-    if (code < 97 || code > 122) refuse(address.slice(0, 40));
+function columnOf(address: string, row: string, refuse: (address: string) => never): number {
+  const letters = address.length - row.length;
+  if (letters < 1 || letters > 3 || !address.endsWith(row)) refuse(address.slice(0, 40));
+  let column = 0;
+  for (let i = 0; i < letters; i++) {
+    const letter = (address.charCodeAt(i) | 32) - 96;
+    if (letter < 1 || letter > 26) refuse(address.slice(0, 40));
+    column = column * 26 + letter;
   }
-  return numberOf(address.slice(0, digits));
+  return column;
 }

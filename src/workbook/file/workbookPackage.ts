@@ -25,7 +25,7 @@ export interface ListedPart extends PackagePart {
 }
 
 const STORED = 0;
-const DEFLATED = 8;
+export const DEFLATED = 8;
 
 /**
  * Collects a package's parts and refuses, before a byte is unpacked, what no workbook does: too many parts, a name used
