@@ -2,7 +2,7 @@ import { checkSurvey, inSheetOrder } from "../survey/checkSurvey";
 import type { Finding, Severity } from "../survey/finding";
 import { findingSentence } from "../survey/findingSentence";
 import { isoDay } from "../survey/serialDate";
-import type { SetAside } from "../survey/setAside";
+import type { AsideFinding, SetAside } from "../survey/setAside";
 import type { Survey } from "../survey/survey";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
@@ -16,7 +16,7 @@ import type { Inputs } from "./readInputs";
 import { readSurveyInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult, type Result } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS, TODAY_OPTION, todayOf } from "./sharedOptions";
-import { sortInputFindings, type AsideFinding } from "./sortInputFindings";
+import { sortInputFindings } from "./sortInputFindings";
 import { printable, type Terminal } from "./terminal";
 
 const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];

@@ -49,28 +49,45 @@ export function findingIdentity(finding: Finding): string {
   return JSON.stringify([finding.code, finding.sheet, finding.column, ...place, row, ...judged]);
 }
 
-/** Findings still open, those set aside, and entries whose finding is gone. */
-export interface SortedFindings {
-  readonly open: readonly Finding[];
-  readonly aside: readonly { readonly finding: Finding; readonly entry: SetAside }[];
-  readonly gone: readonly SetAside[];
+/** A finding that somebody let stand, with the reason, the name and the day. */
+export interface AsideFinding {
+  readonly finding: Finding;
+  readonly entry: SetAside;
 }
 
-/** Parts the findings of a check into open ones and ones that somebody set aside before. */
-export function sortFindings(findings: readonly Finding[], entries: readonly SetAside[]): SortedFindings {
-  const byIdentity = new Map(entries.map((entry) => [entry.identity, entry]));
-  const met = new Set<string>();
+/** Findings still open, and those set aside. */
+export interface PartedFindings {
+  readonly open: readonly Finding[];
+  readonly aside: readonly AsideFinding[];
+}
+
+/** Parts findings into open ones and ones for which there is an entry. */
+export function partFindings(
+  findings: readonly Finding[],
+  entryOf: (finding: Finding) => SetAside | undefined,
+): PartedFindings {
   const open: Finding[] = [];
-  const aside: { finding: Finding; entry: SetAside }[] = [];
+  const aside: AsideFinding[] = [];
   for (const finding of findings) {
-    const identity = findingIdentity(finding);
-    const entry = byIdentity.get(identity);
-    if (entry) {
-      met.add(identity);
-      aside.push({ finding, entry });
-    } else open.push(finding);
+    const entry = entryOf(finding);
+    if (entry) aside.push({ finding, entry });
+    else open.push(finding);
   }
-  return { open, aside, gone: entries.filter((entry) => !met.has(entry.identity)) };
+  return { open, aside };
+}
+
+/**
+ * Parts the findings of a check into open ones and ones that somebody set aside before, and names the entries whose
+ * finding is gone.
+ */
+export function sortFindings(
+  findings: readonly Finding[],
+  entries: readonly SetAside[],
+): PartedFindings & { readonly gone: readonly SetAside[] } {
+  const byIdentity = new Map(entries.map((entry) => [entry.identity, entry]));
+  const { open, aside } = partFindings(findings, (finding) => byIdentity.get(findingIdentity(finding)));
+  const met = new Set(aside.map(({ entry }) => entry.identity));
+  return { open, aside, gone: entries.filter(({ identity }) => !met.has(identity)) };
 }
 
 /** The entries with one more; undefined when reason or name is blank, since both are what makes it trustworthy. */

@@ -5,8 +5,6 @@ import { strFromU8, unzipSync } from "fflate";
 import Papa from "papaparse";
 import type { CellValue } from "../../src/survey/cell";
 import { allFindings } from "../../src/survey/checkSurvey";
-import type { Finding } from "../../src/survey/finding";
-import { findingSentence } from "../../src/survey/findingSentence";
 import { serialOf } from "../../src/survey/serialDate";
 import { sortFindings } from "../../src/survey/setAside";
 import { readTables } from "../../src/taskpane/check/readTables";
@@ -16,6 +14,7 @@ import { emptyWorkbook } from "../../src/workbook/file/emptyWorkbook";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import type { SurveyWorkbook } from "../../src/workbook/surveyWorkbook";
 import { withExcelFlags } from "../workbook/file/withExcelFlags";
+import { shownFinding } from "./shownFinding";
 import { run } from "./testTerminal";
 
 jest.setTimeout(60000);
@@ -39,16 +38,6 @@ async function inPane(workbook: SurveyWorkbook) {
   const { survey } = await readTables(workbook, { mapping: await readHeads(workbook) });
   return sortFindings(allFindings(survey, { today: TODAY }), await readAside(workbook));
 }
-
-const shown = (finding: Finding) => ({
-  code: finding.code,
-  severity: finding.severity,
-  sheet: finding.sheet,
-  row: finding.row,
-  column: finding.column,
-  facts: JSON.parse(JSON.stringify(finding.facts)) as unknown,
-  sentence: findingSentence(finding, "en"),
-});
 
 interface Listed {
   readonly file: string;
@@ -103,9 +92,14 @@ describe("what a person set aside and mapped in the pane", () => {
       }
       const { exitCode, counts, findings, setAside } = await asJson(file("season.xlsx", bytes));
       expect(exitCode).toBe(1);
-      expect(findings.map(withoutPlace)).toEqual(pane.open.map(shown));
+      expect(findings.map(withoutPlace)).toEqual(pane.open.map(shownFinding));
       expect(setAside.map(withoutPlace)).toEqual(
-        pane.aside.map(({ finding, entry: { reason, by, on } }) => ({ ...shown(finding), reason, by, on })),
+        pane.aside.map(({ finding, entry: { reason, by, on } }) => ({
+          ...shownFinding(finding),
+          reason,
+          by,
+          on,
+        })),
       );
       expect(counts.wrong + counts.ask + counts.note).toBe(pane.open.length);
     },

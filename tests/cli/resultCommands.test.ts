@@ -5,7 +5,6 @@ import { unzipSync } from "fflate";
 import Papa from "papaparse";
 import { allFindings } from "../../src/survey/checkSurvey";
 import { decideSurvey } from "../../src/survey/decideSurvey";
-import { findingSentence } from "../../src/survey/findingSentence";
 import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
 import { blockOutlook } from "../../src/survey/blockOutlook";
 import { outlookInputs } from "../../src/survey/outlookInputs";
@@ -19,6 +18,7 @@ import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { MemoryWorkbook, type MemoryCell } from "../../src/workbook/memory/memoryWorkbook";
 import { packageFaults } from "../samples/packageFaults";
+import { shownFinding } from "./shownFinding";
 import { run } from "./testTerminal";
 
 const SAMPLES = join(__dirname, "../../sample-workbooks");
@@ -58,15 +58,7 @@ async function surveyOfPane(path: string): Promise<Survey> {
 describe("results are the same to the bit as in the pane", () => {
   test("findings", async () => {
     const survey = await surveyOfPane(MISTAKES);
-    const expected = allFindings(survey, { today: serialOf(2026, 3, 31) }).map((finding) => ({
-      code: finding.code,
-      severity: finding.severity,
-      sheet: finding.sheet,
-      row: finding.row,
-      column: finding.column,
-      facts: JSON.parse(JSON.stringify(finding.facts)) as unknown,
-      sentence: findingSentence(finding, "en"),
-    }));
+    const expected = allFindings(survey, { today: serialOf(2026, 3, 31) }).map(shownFinding);
     const { findings } = JSON.parse((await run(["check", MISTAKES, "--format", "json"])).out) as {
       findings: Record<string, unknown>[];
     };
