@@ -47,7 +47,7 @@ export async function readLargeSurvey(
       const headers = heads[index].values[table.headerRow - heads[index].firstRow];
       const read = pieceReader(sheet.sheet, headers, known, options);
       const told = (count: number) => onRows((rows += count));
-      tables.push(await wholeTable(sheet, table, read, options.pieceRows ?? PIECE_ROWS, told));
+      tables.push(await wholeTable(sheet, table, headers, read, options.pieceRows ?? PIECE_ROWS, told));
     }
   }
   const settingsFirst = (table: SurveyTable) => (table.shape.id === "settings" ? 0 : 1);
@@ -123,7 +123,7 @@ async function* piecesOf(
   if (piece.length > 0) yield piece;
 }
 
-/** Reads rows of a sheet under its headers; the first of `values` stands for the headers' row. */
+/** Reads rows of a sheet, the first of which are its headers. */
 type PieceReader = (values: (readonly CellValue[])[], formulaAt: SheetArea["formulaAt"]) => SurveyTable;
 
 function pieceReader(
@@ -137,8 +137,7 @@ function pieceReader(
     { ...area, values: [headers], formulaAt: () => null },
     mapping?.find((own) => own.sheet === sheet),
   )!;
-  return (values, formulaAt) =>
-    readTable({ ...area, values: [headers, ...values.slice(1)], formulaAt }, place, unitSystem, words);
+  return (values, formulaAt) => readTable({ ...area, values, formulaAt }, place, unitSystem, words);
 }
 
 /**
@@ -148,6 +147,7 @@ function pieceReader(
 async function wholeTable(
   sheet: StreamedSheet,
   table: SurveyTable,
+  headers: readonly CellValue[],
   read: PieceReader,
   pieceRows: number,
   onRows: (rows: number) => void,
@@ -157,7 +157,7 @@ async function wholeTable(
   let lastNumber = table.headerRow;
   for await (const rows of piecesOf(sheet, table.headerRow, pieceRows)) {
     const numbers: number[] = [table.headerRow];
-    const values: (readonly CellValue[])[] = [BLANK_ROW];
+    const values: (readonly CellValue[])[] = [headers];
     const formulas = new Map<number, ReadonlyMap<number, string>>();
     if (last) {
       values.push(last);

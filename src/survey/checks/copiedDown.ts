@@ -104,9 +104,14 @@ function sameCounts(columns: readonly SurveyColumn[], one: number, other: number
   return true;
 }
 
+interface CountedRow {
+  readonly row: number;
+  count: number;
+}
+
 /** How often the rows of some runs stand in the table. */
 class CountedRows {
-  private readonly counts = new Map<number, { readonly row: number; count: number }[]>();
+  private readonly counts = new Map<number, CountedRow[]>();
 
   constructor(
     private readonly columns: readonly SurveyColumn[],
@@ -125,16 +130,12 @@ class CountedRows {
     if (entry) entry.count++;
   }
 
-  countOf(row: number): number {
-    return this.find(this.sumOf(row), row)?.count ?? 0;
+  /** What was counted of a row of the runs: the same for all rows that equal it. */
+  of(row: number): CountedRow {
+    return this.find(this.sumOf(row), row)!;
   }
 
-  /** The row as the runs have it, so that equal rows are told by one number. */
-  sameAs(row: number): number {
-    return this.find(this.sumOf(row), row)?.row ?? row;
-  }
-
-  private find(sum: number, row: number) {
+  private find(sum: number, row: number): CountedRow | undefined {
     return this.counts.get(sum)?.find((entry) => sameCounts(this.columns, entry.row, row));
   }
 
@@ -148,10 +149,10 @@ class CountedRows {
 
 /** Chance that the vines after the first carry its numbers, if rows were drawn as often as they stand elsewhere. */
 function chanceOf(run: readonly Vine[], counts: CountedRows, rows: number): number {
-  const own = run[0].rows.map((row) => counts.sameAs(row));
+  const own = run[0].rows.map((row) => counts.of(row));
   const once = own.reduce((chance, row) => {
     const within = own.filter((other) => other === row).length * run.length;
-    return chance * Math.min(1, (counts.countOf(row) - within + 1) / rows);
+    return chance * Math.min(1, (row.count - within + 1) / rows);
   }, 1);
   return once ** (run.length - 1);
 }
