@@ -42,13 +42,23 @@ export class PanePage {
     });
   }
 
-  /** Presses Tab until the element of that id has the focus. */
-  async reach(id: string): Promise<void> {
+  /** Presses Tab until the element of that id or class has the focus. */
+  reach(name: string): Promise<void> {
+    return this.tabUntil(name, async () => (await this.focused()) === name);
+  }
+
+  /** Presses Tab until the focus is on or inside an element of that selector. */
+  reachInside(selector: string): Promise<void> {
+    const held = this.page.locator(`${selector}:focus-within`);
+    return this.tabUntil(selector, async () => (await held.count()) > 0);
+  }
+
+  private async tabUntil(name: string, reached: () => Promise<boolean>): Promise<void> {
     for (let step = 0; step < 60; step += 1) {
       await this.page.keyboard.press("Tab");
-      if ((await this.focused()) === id) return;
+      if (await reached()) return;
     }
-    throw new Error(`Tab never reached ${id}`);
+    throw new Error(`Tab never reached ${name}`);
   }
 
   /** Waits until the pane has drawn what was done last. */
