@@ -1,6 +1,7 @@
 import type { CellValue } from "../../survey/cell";
 import { shownFormula } from "../storedFormula";
 import { WorkbookProblem } from "../surveyWorkbook";
+import { PlainRows, type RowListener } from "./plainRows";
 import type { ReadLimits } from "./readLimits";
 import { unescapeText } from "./sharedStrings";
 import { shiftFormula } from "./shiftFormula";
@@ -42,11 +43,12 @@ export async function* sheetRows(
 ): AsyncGenerator<SheetRow[]> {
   const collector = new RowCollector(source.file, sheet, context, limits);
   const parser = new XmlParser(source.file, part, collector, limits);
+  const rows = new PlainRows(parser, collector);
   for await (const chunk of source.chunks(part)) {
-    parser.push(chunk);
+    rows.push(parser.textOf(chunk));
     if (collector.rows.length > 0) yield collector.take();
   }
-  parser.end();
+  rows.end();
   if (collector.rows.length > 0) yield collector.take();
 }
 
@@ -56,8 +58,9 @@ interface SharedFormula {
   readonly column: number;
 }
 
-class RowCollector implements XmlListener {
+class RowCollector implements XmlListener, RowListener {
   rows: SheetRow[] = [];
+  isBehindRow = false;
   private inData = false;
   private row = 0;
   private rowText = "";
@@ -89,6 +92,7 @@ class RowCollector implements XmlListener {
   }
 
   open(name: string, attributes: Readonly<Record<string, string>>): void {
+    this.isBehindRow = false;
     if (!this.inData) {
       if (name === "sheetData") this.inData = true;
       return;
@@ -98,7 +102,7 @@ class RowCollector implements XmlListener {
         this.startRow(attributes.r);
         break;
       case "c":
-        this.startCell(attributes);
+        this.startCell(attributes.r, attributes.s, attributes.t);
         break;
       case "v":
         this.collecting = "v";
@@ -148,6 +152,7 @@ class RowCollector implements XmlListener {
         break;
       case "row":
         this.endRow();
+        this.isBehindRow = true;
         break;
       case "sheetData":
         this.inData = false;
@@ -155,7 +160,18 @@ class RowCollector implements XmlListener {
     }
   }
 
-  private startRow(r: string | undefined): void {
+  cell(r: string | undefined, style: string | undefined, type: string | undefined, value?: string): void {
+    this.startCell(r, style, type);
+    if (value !== undefined) {
+      this.collecting = "v";
+      this.value = "";
+      this.text(value);
+      this.collecting = undefined;
+    }
+    this.endCell();
+  }
+
+  startRow(r: string | undefined): void {
     const number = r === undefined ? this.row + 1 : Number(r);
     if (!Number.isInteger(number) || number < 1 || number > this.limits.rows)
       this.refuse("rowPastLimit", { row: r ?? number, most: this.limits.rows });
@@ -167,15 +183,14 @@ class RowCollector implements XmlListener {
     this.formulas = undefined;
   }
 
-  private startCell(attributes: Readonly<Record<string, string>>): void {
-    const column =
-      attributes.r === undefined ? this.column + 1 : columnOf(attributes.r, this.rowText, this.refuseCell);
+  private startCell(r: string | undefined, style: string | undefined, type: string | undefined): void {
+    const column = r === undefined ? this.column + 1 : columnOf(r, this.rowText, this.refuseCell);
     if (column > this.limits.columns)
-      this.refuse("columnPastLimit", { cell: attributes.r ?? column, most: this.limits.columns });
-    if (column <= this.column) this.refuse("cellTwice", { cell: attributes.r ?? column, row: this.row });
+      this.refuse("columnPastLimit", { cell: r ?? column, most: this.limits.columns });
+    if (column <= this.column) this.refuse("cellTwice", { cell: r ?? column, row: this.row });
     this.column = column;
-    this.type = attributes.t ?? "n";
-    this.style = attributes.s ?? "";
+    this.type = type ?? "n";
+    this.style = style ?? "";
     this.value = this.formula = this.inlineText = undefined;
   }
 
@@ -191,7 +206,7 @@ class RowCollector implements XmlListener {
     if (formula !== undefined) (this.formulas ??= new Map()).set(index, formula);
   }
 
-  private endRow(): void {
+  endRow(): void {
     if (this.values.length > 0)
       this.rows.push({ number: this.row, values: this.values, formulas: this.formulas });
   }
