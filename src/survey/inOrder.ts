@@ -7,7 +7,7 @@
  * positionsOutOfOrder([1, 2, 9, 3, 4], true) // [2]
  */
 export function positionsOutOfOrder(numbers: readonly number[], strictly: boolean): number[] {
-  if (numbers.length < 3) return [];
+  if (numbers.length < 3 || isInOrder(numbers, strictly)) return [];
   const rising = longestRise(numbers, strictly);
   const falling = longestRise(
     numbers.map((number) => -number),
@@ -15,6 +15,18 @@ export function positionsOutOfOrder(numbers: readonly number[], strictly: boolea
   );
   const kept = new Set(rising.length >= falling.length ? rising : falling);
   return numbers.map((_, at) => at).filter((at) => !kept.has(at));
+}
+
+/** Whether the numbers only rise, or only fall. */
+function isInOrder(numbers: readonly number[], strictly: boolean): boolean {
+  let rises = true;
+  let falls = true;
+  for (let at = 1; at < numbers.length && (rises || falls); at++) {
+    const step = numbers[at] - numbers[at - 1];
+    rises &&= strictly ? step > 0 : step >= 0;
+    falls &&= strictly ? step < 0 : step <= 0;
+  }
+  return rises || falls;
 }
 
 /** Positions of the longest rising subsequence, by patience sorting (C. Schensted 1961). */

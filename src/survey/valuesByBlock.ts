@@ -1,3 +1,4 @@
+import { stretch } from "./stretch";
 import type { SurveyTable } from "./survey";
 import { NO_WORD } from "./words";
 
@@ -11,19 +12,28 @@ export function valuesByBlock(
   valueOf: (index: number) => number,
 ): Map<number, Float64Array> {
   const blocks = table.column("block")?.codes ?? [];
-  const counts = new Map<number, number>();
-  for (let i = 0; i < blocks.length; i++)
-    if (blocks[i] !== NO_WORD && !Number.isNaN(valueOf(i)))
-      counts.set(blocks[i], (counts.get(blocks[i]) ?? 0) + 1);
-  const byBlock = new Map<number, Float64Array>();
-  for (const [block, count] of counts) byBlock.set(block, new Float64Array(count));
-  const filled = new Map<number, number>();
-  for (let i = 0; i < blocks.length; i++) {
-    const value = blocks[i] === NO_WORD ? NaN : valueOf(i);
-    if (Number.isNaN(value)) continue;
-    const at = filled.get(blocks[i]) ?? 0;
-    byBlock.get(blocks[i])![at] = value;
-    filled.set(blocks[i], at + 1);
+  const rows = new Map<number, number>();
+  for (let first = 0, length = 0; first < blocks.length; first += length) {
+    length = stretch(blocks, first);
+    rows.set(blocks[first], (rows.get(blocks[first]) ?? 0) + length);
   }
+  const byBlock = new Map<number, Float64Array>();
+  const filled = new Map<number, number>();
+  for (let first = 0, end = 0; first < blocks.length; first = end) {
+    end = first + stretch(blocks, first);
+    const block = blocks[first];
+    if (block === NO_WORD) continue;
+    let values = byBlock.get(block);
+    if (!values) byBlock.set(block, (values = new Float64Array(rows.get(block)!)));
+    let at = filled.get(block) ?? 0;
+    for (let i = first; i < end; i++) {
+      const value = valueOf(i);
+      if (!Number.isNaN(value)) values[at++] = value;
+    }
+    filled.set(block, at);
+  }
+  for (const [block, count] of filled)
+    if (count === 0) byBlock.delete(block);
+    else byBlock.set(block, byBlock.get(block)!.subarray(0, count));
   return byBlock;
 }

@@ -25,7 +25,9 @@ export function* rowsByVine(
 }
 
 function rowsBetween(first: number, end: number): number[] {
-  return Array.from({ length: end - first }, (_, i) => first + i);
+  const rows: number[] = [];
+  for (let row = first; row < end; row++) rows.push(row);
+  return rows;
 }
 
 /** All rows of the vines that stand in more than one stretch. */

@@ -9,27 +9,23 @@ const counterUnlikeOthers: FindingKind = {
   action: "askCounter",
 };
 
-/** What is compared between counters: from one row of the sheet, NaN where it does not tell. */
+/** What is compared between counters: the figure of a column, or its share of another's. */
 interface Habit {
   readonly id: string;
   /** Column that the finding points to. */
   readonly at: string;
   /** Least spread of row means that counts as usual, in the habit's own unit. */
   readonly least: number;
-  readonly of: (figure: (id: string) => number) => number;
+  readonly figure: string;
+  readonly per?: string;
 }
 
 const HABITS: readonly Habit[] = [
-  { id: "spacing", at: "positions", least: 0.003, of: (figure) => figure("length") / figure("positions") },
-  {
-    id: "liveShare",
-    at: "liveSpurs",
-    least: 0.03,
-    of: (figure) => figure("liveSpurs") / figure("positions"),
-  },
-  { id: "length", at: "length", least: 0.02, of: (figure) => figure("length") },
-  { id: "diameter", at: "diameter", least: 0.0006, of: (figure) => figure("diameter") },
-  { id: "down", at: "spursDown", least: 0.04, of: (figure) => figure("spursDown") / figure("liveSpurs") },
+  { id: "spacing", at: "positions", least: 0.003, figure: "length", per: "positions" },
+  { id: "liveShare", at: "liveSpurs", least: 0.03, figure: "liveSpurs", per: "positions" },
+  { id: "length", at: "length", least: 0.02, figure: "length" },
+  { id: "diameter", at: "diameter", least: 0.0006, figure: "diameter" },
+  { id: "down", at: "spursDown", least: 0.04, figure: "spursDown", per: "liveSpurs" },
 ];
 
 /**
@@ -82,11 +78,12 @@ function rowMeans(table: SurveyTable, habit: Habit, counters: Codes, keys: Float
   const sums = new Map<number, RowSum>();
   let last = NaN;
   let sum: RowSum | undefined;
-  let index = 0;
-  const figure = (id: string) => table.column(id)?.numbers[index] ?? NaN;
-  for (; index < table.rowCount; index++) {
+  const figures = table.column(habit.figure)?.numbers;
+  const per = habit.per === undefined ? undefined : table.column(habit.per)?.numbers;
+  if (!figures || (habit.per !== undefined && !per)) return [];
+  for (let index = 0; index < table.rowCount; index++) {
     if (keys[index] === NO_PLACE || counters[index] === NO_WORD) continue;
-    const value = habit.of(figure);
+    const value = per ? figures[index] / per[index] : figures[index];
     if (!Number.isFinite(value)) continue;
     const key = rowKey(keys[index]) * MOST_COUNTERS + counters[index];
     if (key !== last) sum = sums.get(key);

@@ -31,9 +31,11 @@ export const DATE_ORDER: Check = {
         for (const at of straying) strays.set(walk[at], usualDay(walk, straying, column.numbers));
       walk = [];
     };
+    let row = NaN;
     for (let i = 0; i < table.rowCount; i++) {
       if (keys[i] === NO_PLACE || Number.isNaN(column.numbers[i])) continue;
-      if (walk.length > 0 && rowKey(keys[i]) !== rowKey(keys[walk[0]])) close();
+      if (walk.length > 0 && rowKey(keys[i]) !== row) close();
+      row = rowKey(keys[i]);
       walk.push(i);
     }
     close();

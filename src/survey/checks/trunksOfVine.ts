@@ -1,6 +1,6 @@
 import type { Check, FindingKind } from "../check";
+import type { Codes, Numbers } from "../survey";
 import { rowsByVine } from "../vineGroups";
-import { choiceId } from "../vinePlaces";
 
 const sideFromOneTrunk: FindingKind = { code: "sideFromOneTrunk", severity: "note", action: "lookAtVine" };
 const trunksAboveRegister: FindingKind = {
@@ -29,17 +29,20 @@ export const TRUNKS_OF_VINE: Check = {
       number,
       { side?: { id: string; trunk: number }; trunks?: number[]; register?: number }
     >();
+    const register = context.places.register();
     for (const [key, rows] of rowsByVine(table, context)) {
       const living = rows.filter((i) => isTrunk(trunks[i], most) && (!spurs || spurs[i] > 0));
-      const alive = [...new Set(living.map((i) => trunks[i]))].sort((a, b) => a - b);
-      const entry = context.places.register().get(key);
-      const register = entry?.table.column("liveTrunks")?.numbers[entry.index] ?? NaN;
-      if (register >= 0 && alive.length > register) found.set(living[0], { trunks: alive, register });
-      for (const id of new Set(living.map((i) => choiceId(side, i)))) {
-        const own = living.filter((i) => choiceId(side, i) === id);
-        const [trunk, ...others] = new Set(own.map((i) => trunks[i]));
-        if (id === undefined || own.length < 2 || others.length > 0 || alive.length < 2) continue;
-        found.set(own[0], { ...found.get(own[0]), side: { id, trunk } });
+      const alive = different(living, trunks);
+      const entry = register.get(key);
+      const registered = entry?.table.column("liveTrunks")?.numbers[entry.index] ?? NaN;
+      if (registered >= 0 && alive.length > registered)
+        found.set(living[0], { trunks: alive.sort((a, b) => a - b), register: registered });
+      if (alive.length < 2) continue;
+      for (const code of different(living, side.codes)) {
+        const id = side.column.choices?.[code]?.id;
+        const own = living.filter((i) => side.codes[i] === code);
+        if (id === undefined || own.length < 2 || different(own, trunks).length > 1) continue;
+        found.set(own[0], { ...found.get(own[0]), side: { id, trunk: trunks[own[0]] } });
       }
     }
     return (from, to, report) => {
@@ -53,6 +56,13 @@ export const TRUNKS_OF_VINE: Check = {
     };
   },
 };
+
+/** The different numbers of some rows, few of each vine, in the order in which they come. */
+function different(rows: readonly number[], numbers: Numbers | Codes): number[] {
+  const found: number[] = [];
+  for (const row of rows) if (!found.includes(numbers[row])) found.push(numbers[row]);
+  return found;
+}
 
 /** Other numbers are judged by themselves. */
 function isTrunk(number: number, most: number): boolean {
