@@ -51,7 +51,7 @@ export class GrowingNumbers {
   private readonly list = new GrowingList<Numbers>(Float32Array);
 
   add(piece: Numbers): void {
-    if (this.list.is(Float32Array) && !piece.every(isExactInSingle)) this.list.widen(Float64Array);
+    if (this.list.is(Float32Array) && !areExactInSingle(piece)) this.list.widen(Float64Array);
     this.list.add(piece);
   }
 
@@ -60,8 +60,10 @@ export class GrowingNumbers {
   }
 }
 
-function isExactInSingle(number: number): boolean {
-  return Math.fround(number) === number || Number.isNaN(number);
+function areExactInSingle(numbers: Numbers): boolean {
+  for (let i = 0; i < numbers.length; i++)
+    if (Math.fround(numbers[i]) !== numbers[i] && !Number.isNaN(numbers[i])) return false;
+  return true;
 }
 
 const CODE_KINDS = [
@@ -77,7 +79,7 @@ export class GrowingCodes {
 
   add(piece: Codes): void {
     let most = 0;
-    for (const code of piece) most = Math.max(most, code, -code);
+    for (let i = 0; i < piece.length; i++) most = Math.max(most, Math.abs(piece[i]));
     const width = CODE_KINDS.findIndex((fitting) => most <= fitting.most);
     if (width > this.width) this.list.widen(CODE_KINDS[(this.width = width)].kind);
     this.list.add(piece);
@@ -95,7 +97,7 @@ export class GrowingStates {
 
   add(piece: Uint8Array): void {
     if (this.list.length === 0) {
-      if (piece.every((state) => state === CELL.usable)) {
+      if (areUsable(piece)) {
         this.usableBefore += piece.length;
         return;
       }
@@ -108,6 +110,11 @@ export class GrowingStates {
   whole(): Uint8Array | undefined {
     return this.list.length === 0 ? undefined : this.list.whole();
   }
+}
+
+function areUsable(states: Uint8Array): boolean {
+  for (let i = 0; i < states.length; i++) if (states[i] !== CELL.usable) return false;
+  return true;
 }
 
 /** Numbers of rows. */

@@ -1,6 +1,6 @@
 import { isCellError, type CellValue } from "./cell";
 import { GrowingCodes, GrowingNumbers, GrowingRows, GrowingStates } from "./growingLists";
-import { readTextDates, seasonOfTable } from "./readSurvey";
+import { readTextDates, seasonOfTable, type TableRows } from "./readSurvey";
 import {
   CELL,
   type CellList,
@@ -33,7 +33,7 @@ export class GrowingTable {
    * @param mayHoldFormulas spares the look at rows that hold values only
    */
   add(
-    piece: SurveyTable,
+    piece: TableRows,
     from: number,
     sheetRowOf: (index: number) => number,
     mayHoldFormulas: (index: number) => boolean,
@@ -48,7 +48,7 @@ export class GrowingTable {
     this.count += rows;
   }
 
-  private keepFormulas(piece: SurveyTable, index: number, at: number): void {
+  private keepFormulas(piece: TableRows, index: number, at: number): void {
     const found = new Map(
       piece.columns.flatMap((column) => {
         const formula = piece.formulaAt(index, column);
@@ -65,7 +65,7 @@ export class GrowingTable {
     const allUsable = new Uint8Array(count);
     const columns = this.columns.map((column) => column.whole(count, noNumbers, allUsable));
     const byId = new Map(columns.map((column) => [column.column.id, column]));
-    return {
+    const rows: TableRows = {
       shape: first.shape,
       sheet: first.sheet,
       headerRow: first.headerRow,
@@ -77,11 +77,8 @@ export class GrowingTable {
       otherHeaders: first.otherHeaders,
       repeatedHeaders: first.repeatedHeaders,
       formulaAt: (index, column) => formulas.get(index)?.get(column.column.id) ?? null,
-      season:
-        first.shape.id === "cordons" || first.shape.id === "vines"
-          ? seasonOfTable(first.sheet, columns)
-          : undefined,
     };
+    return { ...rows, season: seasonOfTable(rows) };
   }
 }
 
@@ -191,7 +188,13 @@ class DifferentCells implements CellPieces {
 
   add({ raw }: SurveyColumn, from: number): void {
     const numbers = new Int32Array(raw.length - from);
-    for (let i = 0; i < numbers.length; i++) numbers[i] = this.cellNumber(raw.at(from + i) ?? null);
+    let last: CellValue | undefined;
+    let number = 0;
+    for (let i = 0; i < numbers.length; i++) {
+      const cell = raw.at(from + i) ?? null;
+      if (cell !== last) number = this.cellNumber((last = cell));
+      numbers[i] = number;
+    }
     this.cellNumbers.add(numbers);
   }
 
@@ -202,7 +205,12 @@ class DifferentCells implements CellPieces {
   }
 
   private cellNumber(cell: CellValue): number {
-    const [known, key] = isCellError(cell) ? [this.errors, cell.error] : [this.known, cell];
+    return isCellError(cell)
+      ? this.numberIn(this.errors, cell.error, cell)
+      : this.numberIn(this.known, cell, cell);
+  }
+
+  private numberIn(known: Map<CellValue, number>, key: CellValue, cell: CellValue): number {
     let number = known.get(key);
     if (number === undefined) {
       number = this.cells.push(cell) - 1;

@@ -1,7 +1,7 @@
 import type { CellValue } from "./cell";
 import { findTable, HEADER_SEARCH_ROWS } from "./findTable";
 import { GrowingTable } from "./growingTable";
-import { partBySeason, readSurvey, readTable, type SurveyOptions } from "./readSurvey";
+import { partBySeason, readRows, readSurvey, type SurveyOptions, type TableRows } from "./readSurvey";
 import type { SheetArea } from "./sheetArea";
 import type { Survey, SurveyTable } from "./survey";
 
@@ -124,7 +124,7 @@ async function* piecesOf(
 }
 
 /** Reads rows of a sheet, the first of which are its headers. */
-type PieceReader = (values: (readonly CellValue[])[], formulaAt: SheetArea["formulaAt"]) => SurveyTable;
+type PieceReader = (values: (readonly CellValue[])[], formulaAt: SheetArea["formulaAt"]) => TableRows;
 
 function pieceReader(
   sheet: string,
@@ -137,7 +137,7 @@ function pieceReader(
     { ...area, values: [headers], formulaAt: () => null },
     mapping?.find((own) => own.sheet === sheet),
   )!;
-  return (values, formulaAt) => readTable({ ...area, values, formulaAt }, place, unitSystem, words);
+  return (values, formulaAt) => readRows({ ...area, values, formulaAt }, place, unitSystem, words);
 }
 
 /**

@@ -102,8 +102,17 @@ function systemOf(
   return metric > us ? "metric" : "US";
 }
 
+/** A table, or a piece of one, whose season is not told yet. */
+export type TableRows = Omit<SurveyTable, "season">;
+
 /** The table that was found in a sheet. */
-export function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): SurveyTable {
+function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): SurveyTable {
+  const rows = readRows(area, place, system, words);
+  return { ...rows, season: seasonOfTable(rows) };
+}
+
+/** The rows of the table that was found in a sheet. */
+export function readRows(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): TableRows {
   const { rows, totals } = dataRows(area, place);
   const sheetRows = Int32Array.from(rows, (index) => area.firstRow + index);
   const headers = area.values[place.headerIndex];
@@ -111,7 +120,7 @@ export function readTable(area: SheetArea, place: FoundTable, system: UnitSystem
   const noNumbers = new Float64Array(rows.length).fill(NaN);
   for (const [column, position] of place.columns) {
     const header = String(headers[position]).trim();
-    const raw = rows.map((index) => area.values[index][position] ?? null);
+    const raw = cellsAt(area, rows, position);
     const unit = columnUnit(column.kind, header, system);
     const base = {
       column,
@@ -145,10 +154,6 @@ export function readTable(area: SheetArea, place: FoundTable, system: UnitSystem
     ),
     repeatedHeaders: place.repeated.map(heading),
     formulaAt: (index, column) => area.formulaAt(rows[index], column.sheetColumn - area.firstColumn),
-    season:
-      place.shape.id === "cordons" || place.shape.id === "vines"
-        ? seasonOfTable(area.sheet, columns)
-        : undefined,
   };
 }
 
@@ -182,9 +187,19 @@ export function readRow(
   };
 }
 
-/** The season of most dates; without dates the last year in the sheet's name. */
-export function seasonOfTable(sheet: string, columns: readonly SurveyColumn[]): number | undefined {
-  const written = columns.find((column) => column.column.id === "countedOn")?.numbers ?? [];
+function cellsAt(area: SheetArea, rows: readonly number[], position: number): CellValue[] {
+  const cells: CellValue[] = [];
+  for (const index of rows) cells.push(area.values[index][position] ?? null);
+  return cells;
+}
+
+/**
+ * The season of most dates of a table of cordons or vines; without dates the last year in the sheet's name. Undefined
+ * for other tables.
+ */
+export function seasonOfTable({ shape, sheet, column }: TableRows): number | undefined {
+  if (shape.id !== "cordons" && shape.id !== "vines") return undefined;
+  const written = column("countedOn")?.numbers ?? [];
   const dates = new Float64Array(written.length);
   let count = 0;
   for (const date of written) if (isPlausibleDay(date)) dates[count++] = date;
@@ -353,8 +368,9 @@ function remarkStates(raw: readonly CellValue[]): Uint8Array {
 function readWords(raw: readonly CellValue[], words: Words): Omit<Cells, "numbers"> {
   const states = new Uint8Array(raw.length);
   const codes = new Int32Array(raw.length);
+  let code = NO_WORD;
   for (let i = 0; i < raw.length; i++) {
-    const code = words.codeOf(raw[i]);
+    if (i === 0 || raw[i] !== raw[i - 1]) code = words.codeOf(raw[i]);
     codes[i] = code;
     if (code === NO_WORD) states[i] = isCellError(raw[i]) ? CELL.error : CELL.blank;
   }
@@ -401,8 +417,10 @@ function choiceKey(word: string): string {
 function readDates(raw: readonly CellValue[]): Cells {
   const numbers = new Float64Array(raw.length);
   const states = new Uint8Array(raw.length);
+  const texts: [number, CellValue][] = [];
   for (let i = 0; i < raw.length; i++) {
     const value = raw[i];
+    if (typeof value === "string") texts.push([i, value]);
     if (typeof value === "number") {
       numbers[i] = isPlausibleDay(value) ? value : NaN;
       if (!isPlausibleDay(value)) states[i] = CELL.unreadable;
@@ -411,7 +429,7 @@ function readDates(raw: readonly CellValue[]): Cells {
       states[i] = dateState(value);
     }
   }
-  readTextDates(raw.entries(), numbers, states);
+  readTextDates(texts, numbers, states);
   return { numbers, states, codes: NO_CODES };
 }
 
