@@ -78,7 +78,7 @@ export function limitsByBlock(
   return limits;
 }
 
-/** @param values the list is used up */
+/** @param values the list is sorted */
 function limitsOf(values: Float64Array, measure: Measure, times: number): BlockLimits {
   const count = values.length;
   if (measure.byRatio) {

@@ -54,18 +54,23 @@ export function gapsOfSurvey(
   for (const table of survey.tables("cordons")) {
     const vineKeys = places.keysOf(table);
     const cordonKey = places.cordonKeys(table);
+    const countsAt = countsOfCordons(table);
+    let open: OpenRow | undefined;
+    let indexes: number[] = [];
     for (let index = 0; index < table.rowCount; index += 1) {
       if (vineKeys[index] === NO_PLACE) continue;
-      const counted = gapsOfCordon(table, index);
+      const counted = countsAt(index);
       if (counted === undefined) {
         leftOut += counts(table, index) ? 1 : 0;
         continue;
       }
-      const open = openRow(rows, survey, vineKeys[index], table, index);
-      const indexes = open.cordons.get(table);
-      if (indexes) indexes.push(index);
-      else open.cordons.set(table, [index]);
-      if (!counts(table, index)) continue;
+      if (open?.key !== rowKey(vineKeys[index])) {
+        open = openRow(rows, survey, vineKeys[index], table, index);
+        indexes = open.cordons.get(table) ?? [];
+        open.cordons.set(table, indexes);
+      }
+      indexes.push(index);
+      if (before.counts.size === 0 || !counts(table, index)) continue;
       const key = cordonKey(index);
       const then = key === undefined ? undefined : before.counts.get(key);
       if (then !== undefined) open.both.push({ now: counted, then });
@@ -93,6 +98,7 @@ export interface Counted {
 }
 
 interface OpenRow {
+  readonly key: number;
   readonly block: string;
   readonly row: number;
   readonly firstCell: SurveyRowGaps["firstCell"];
@@ -113,6 +119,7 @@ function openRow(
   if (open === undefined) {
     const { block, row } = placeOf(vineKey);
     open = {
+      key,
       block: survey.words.wordOf(block),
       row,
       firstCell: { sheet: table.sheet, row: table.sheetRow(index) },
@@ -130,12 +137,17 @@ function closeRow(
 ): SurveyRowGaps {
   const vines = new Set<number>();
   const cordons: CordonPositions[] = [];
-  for (const [table, rows] of indexes)
+  for (const [table, rows] of indexes) {
+    const vineNumbers = table.column("vine")!.numbers;
+    const countsAt = countsOfCordons(table);
     for (const index of rows) {
-      const vine = table.column("vine")!.numbers[index];
+      const vine = vineNumbers[index];
       vines.add(vine);
-      if (counts(table, index)) cordons.push({ block, row, vine, ...gapsOfCordon(table, index)! });
+      if (!counts(table, index)) continue;
+      const { positions, liveSpurs, longestGap } = countsAt(index)!;
+      cordons.push({ block, row, vine, positions, liveSpurs, longestGap });
     }
+  }
   const [sums = noCordons(block, row)] = gapsByRow(cordons);
   const byVine = vinesOf(vines, cordons);
   return { ...sums, firstCell, byVine, vinesWithout: vines.size - sums.vines, ...sinceOf(both) };
@@ -146,13 +158,19 @@ function noCordons(block: string, row: number): RowGaps {
   return { block, row, ...nothing, share: undefined, longestGap: undefined };
 }
 
-/** Positions, live spurs and longest gap of a cordon's row; undefined where they are blank or cannot be true. */
-export function gapsOfCordon(table: SurveyTable, index: number): Counted | undefined {
-  const positions = table.column("positions")?.numbers[index] ?? NaN;
-  const liveSpurs = table.column("liveSpurs")?.numbers[index] ?? NaN;
-  const longestGap = table.column("longestGap")?.numbers[index] ?? NaN;
-  if (!isCount(positions) || !isCount(liveSpurs) || liveSpurs > positions) return undefined;
-  return { positions, liveSpurs, longestGap: isCount(longestGap) ? longestGap : undefined };
+/** Positions, live spurs and longest gap of a table's rows; undefined where they are blank or cannot be true. */
+export function countsOfCordons(table: SurveyTable): (index: number) => Counted | undefined {
+  const [positionsOf, liveSpursOf, longestGapOf] = ["positions", "liveSpurs", "longestGap"].map(
+    (id) => table.column(id)?.numbers,
+  );
+  if (!positionsOf || !liveSpursOf) return () => undefined;
+  return (index) => {
+    const positions = positionsOf[index];
+    const liveSpurs = liveSpursOf[index];
+    if (!isCount(positions) || !isCount(liveSpurs) || liveSpurs > positions) return undefined;
+    const longestGap = longestGapOf?.[index] ?? NaN;
+    return { positions, liveSpurs, longestGap: isCount(longestGap) ? longestGap : undefined };
+  };
 }
 
 const isCount = (value: number) => Number.isInteger(value) && value >= 0 && value <= 1000;
@@ -166,9 +184,10 @@ function lastWinter(
   for (const table of survey.pastTables("cordons")) {
     if (table.season !== latest.season) continue;
     const keyOf = places.cordonKeys(table);
+    const countsAt = countsOfCordons(table);
     for (let index = 0; index < table.rowCount; index += 1) {
       const key = keyOf(index);
-      const counted = gapsOfCordon(table, index);
+      const counted = countsAt(index);
       if (key !== undefined && counted !== undefined && !counts.has(key)) counts.set(key, counted);
     }
   }

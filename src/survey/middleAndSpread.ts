@@ -16,19 +16,42 @@ const MEAN_DEVIATION_TO_SIGMA = 1.2533141373155001;
  * the median deviation is zero and says nothing; then the mean deviation about the median is taken
  * (B. Iglewicz and D. C. Hoaglin 1993, How to Detect and Handle Outliers; from memory, unverified).
  *
- * @param values finite numbers; the list is used up
+ * @param values finite numbers; the list is sorted
  */
 export function middleAndSpread(values: Float64Array): MiddleAndSpread {
-  const median = middleOf(values.sort());
-  for (let i = 0; i < values.length; i++) values[i] = Math.abs(values[i] - median);
-  const deviations = values.sort();
-  const mad = middleOf(deviations);
+  const sorted = values.sort();
+  const median = middleOf(sorted);
+  const mad = medianDeviation(sorted, median);
   const spread =
-    mad > 0
-      ? mad * DEVIATIONS_TO_SIGMA
-      : (deviations.reduce((sum, value) => sum + value, 0) / Math.max(1, deviations.length)) *
-        MEAN_DEVIATION_TO_SIGMA;
+    mad > 0 ? mad * DEVIATIONS_TO_SIGMA : meanDeviation(sorted, median) * MEAN_DEVIATION_TO_SIGMA;
   return { median, spread, count: values.length };
+}
+
+/** Median of the distances from the median, met from there outwards. */
+function medianDeviation(sorted: Float64Array, median: number): number {
+  const half = sorted.length >> 1;
+  let below = half - 1;
+  let above = half;
+  let last = NaN;
+  let before = NaN;
+  for (let met = 0; met <= half && met < sorted.length; met++) {
+    const under = below < 0 ? Infinity : Math.abs(sorted[below] - median);
+    const over = above < sorted.length ? Math.abs(sorted[above] - median) : Infinity;
+    before = last;
+    if (under < over) {
+      last = under;
+      below--;
+    } else {
+      last = over;
+      above++;
+    }
+  }
+  return sorted.length % 2 === 1 ? last : (before + last) / 2;
+}
+
+function meanDeviation(values: Float64Array, median: number): number {
+  const deviations = values.map((value) => Math.abs(value - median)).sort();
+  return deviations.reduce((sum, value) => sum + value, 0) / Math.max(1, deviations.length);
 }
 
 function middleOf(sorted: Float64Array): number {

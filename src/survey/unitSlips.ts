@@ -1,6 +1,6 @@
 import { grownRows, limitsByBlock, MEASURES, type BlockLimits, type Measure } from "./blockLimits";
 import type { CheckContext } from "./check";
-import type { SurveyColumn, SurveyTable } from "./survey";
+import type { Codes, SurveyColumn, SurveyTable } from "./survey";
 import { unitNamed, type Unit } from "./unit";
 
 /** Rows whose values fit their block only in another unit than the header's. */
@@ -68,10 +68,12 @@ function slipsOf(
   const units = (MIXED[measure.id] ?? []).filter((id) => id !== column.unit?.id).map((id) => unitNamed(id)!);
   const blocks = table.column("block")?.codes;
   if (!blocks || !column.unit) return [];
+  const odd = valuesUnlikeTheirBlock(column, measure, limits, blocks, grown);
   const found: UnitSlip[] = [];
   for (const meant of units) {
     const factor = meant.perUnit / column.perUnit;
     let stretch: number[] = [];
+    let ordinalBefore = NaN;
     const close = () => {
       const clear = stretch.filter((i) => isOutside(column.numbers[i], limits.get(blocks[i])!));
       const off = stretch.reduce(
@@ -84,17 +86,34 @@ function slipsOf(
         found.push(...clear.map((i) => ({ indexes: [i], meant })));
       stretch = [];
     };
-    for (let i = 0; i < table.rowCount; i++) {
-      const value = column.numbers[i];
-      if (Number.isNaN(value)) continue;
-      const limit = limits.get(blocks[i]);
-      if (limit && grown[i] && !fits(value, limit, measure) && fits(value * factor, limit, measure))
-        stretch.push(i);
-      else close();
+    for (const { index, ordinal } of odd) {
+      if (!fits(column.numbers[index] * factor, limits.get(blocks[index])!, measure)) continue;
+      if (ordinal !== ordinalBefore + 1) close();
+      ordinalBefore = ordinal;
+      stretch.push(index);
     }
     close();
   }
   return withoutOverlap(found);
+}
+
+/** Rows whose values do not fit their block, and which of the column's values each is. */
+function valuesUnlikeTheirBlock(
+  { numbers }: SurveyColumn,
+  measure: Measure,
+  limits: ReadonlyMap<number, BlockLimits>,
+  blocks: Codes,
+  grown: Uint8Array,
+): { readonly index: number; readonly ordinal: number }[] {
+  const odd: { index: number; ordinal: number }[] = [];
+  let ordinal = 0;
+  for (let index = 0; index < numbers.length; index++) {
+    if (Number.isNaN(numbers[index])) continue;
+    ordinal++;
+    const limit = grown[index] ? limits.get(blocks[index]) : undefined;
+    if (limit && !fits(numbers[index], limit, measure)) odd.push({ index, ordinal });
+  }
+  return odd;
 }
 
 function isOutside(value: number, limit: BlockLimits): boolean {

@@ -12,6 +12,7 @@ declare module "jstat" {
       cdf(x: number, a: number, b: number): number;
     };
     mean(values: readonly number[]): number;
+    median(values: readonly number[]): number;
     gammaln(x: number): number;
     stdev(values: readonly number[], sample: boolean): number;
     tci(mean: number, alpha: number, values: readonly number[]): [number, number];

@@ -121,7 +121,7 @@ function agree(figures: Figures, leastSpacing: number): boolean {
 }
 
 function isFraction(count: number): boolean {
-  return count % 1 > 1e-9;
+  return count - Math.trunc(count) > 1e-9;
 }
 
 interface Pair {

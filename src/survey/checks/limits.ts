@@ -30,7 +30,7 @@ function judgeColumn(column: SurveyColumn, from: number, to: number, report: Rep
   for (let i = from; i < to; i++) {
     const value = numbers[i];
     if (value < least - ROUNDING || value > most + ROUNDING) tellOutside(column, i, report);
-    else if (whole && value % 1 !== 0 && value === value)
+    else if (whole && value - Math.trunc(value) !== 0 && value === value)
       report(notWhole, i, column, { value: column.raw.at(i) as number });
   }
 }

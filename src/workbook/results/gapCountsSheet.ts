@@ -1,5 +1,5 @@
 import type { CellValue } from "../../survey/cell";
-import { gapsOfCordon } from "../../survey/gapsOfSurvey";
+import { countsOfCordons } from "../../survey/gapsOfSurvey";
 import type { Survey, SurveyTable } from "../../survey/survey";
 import { NO_PLACE, placeOf, VinePlaces } from "../../survey/vinePlaces";
 import { GAP_PIVOT as TEXTS } from "../../texts/gapPivot";
@@ -18,8 +18,9 @@ export function gapCountsSheet(
   const rows: OwnSheet["rows"][number][] = [];
   for (const table of survey.tables("cordons")) {
     const keys = places.keysOf(table);
+    const countsAt = countsOfCordons(table);
     for (let index = 0; index < table.rowCount; index += 1) {
-      const counted = gapsOfCordon(table, index);
+      const counted = countsAt(index);
       if (keys[index] === NO_PLACE || counted === undefined || !counts(table, index)) continue;
       const { block, row, vine } = placeOf(keys[index]);
       const as = (id: string) => plain(table.column(id)?.raw.at(index));
