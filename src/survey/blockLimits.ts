@@ -63,17 +63,20 @@ export function limitsByBlock(
 ): Map<number, BlockLimits> {
   const { numbers } = column;
   const isMeant = measure.byRatio ? (value: number) => value > 0 : (value: number) => value >= 0;
-  const byBlock = valuesByBlock(table, (i) => (grown[i] && isMeant(numbers[i]) ? numbers[i] : NaN));
+  const valueOf = (i: number) => (grown[i] && isMeant(numbers[i]) ? numbers[i] : NaN);
   const least = context.setting("Unlike its block: least values");
   const times = context.setting("Unlike its block: spread");
-  const all = Float64Array.from(
-    measure.byRatio ? [...byBlock.values()].flatMap((values) => [...values]) : [],
-  );
-  const ofAll = all.length >= least ? limitsOf(all, measure, times) : undefined;
   const limits = new Map<number, BlockLimits>();
-  for (const [block, values] of byBlock) {
-    const own = values.length >= least ? limitsOf(values, measure, times) : ofAll;
-    if (own) limits.set(block, own);
+  const small: number[] = [];
+  for (const [block, values] of valuesByBlock(table, valueOf))
+    if (values.length >= least) limits.set(block, limitsOf(values, measure, times));
+    else small.push(block);
+  if (small.length === 0 || !measure.byRatio) return limits;
+  const all: number[] = [];
+  for (const [, values] of valuesByBlock(table, valueOf)) for (const value of values) all.push(value);
+  if (all.length >= least) {
+    const ofAll = limitsOf(Float64Array.from(all), measure, times);
+    for (const block of small) limits.set(block, ofAll);
   }
   return limits;
 }

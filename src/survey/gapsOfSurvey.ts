@@ -195,7 +195,8 @@ function lastWinter(
 }
 
 function vinesOf(all: ReadonlySet<number>, cordons: readonly CordonPositions[]): VineGaps[] {
-  const vines = new Map([...all].map((vine) => [vine, { vine, positions: 0, gaps: 0 }]));
+  const vines = new Map<number, { vine: number; positions: number; gaps: number }>();
+  for (const vine of all) vines.set(vine, { vine, positions: 0, gaps: 0 });
   for (const { vine, positions, liveSpurs } of cordons) {
     const sum = vines.get(vine)!;
     sum.positions += positions;

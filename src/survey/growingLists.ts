@@ -121,7 +121,7 @@ function areUsable(states: Uint8Array): boolean {
 export class GrowingRows {
   private readonly list = new GrowingList<Int32Array>(Int32Array);
 
-  add(piece: readonly number[]): void {
+  add(piece: Int32Array): void {
     this.list.add(piece);
   }
 

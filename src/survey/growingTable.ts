@@ -39,7 +39,9 @@ export class GrowingTable {
     mayHoldFormulas: (index: number) => boolean,
   ): void {
     const rows = piece.rowCount - from;
-    this.sheetRows.add(Array.from({ length: rows }, (_, i) => sheetRowOf(from + i)));
+    const sheetRows = new Int32Array(rows);
+    for (let i = 0; i < rows; i++) sheetRows[i] = sheetRowOf(from + i);
+    this.sheetRows.add(sheetRows);
     for (let i = 0; i < rows; i++)
       if (mayHoldFormulas(from + i)) this.keepFormulas(piece, from + i, this.count + i);
     for (const column of this.columns) column.add(piece.column(column.id)!, from);

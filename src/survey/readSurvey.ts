@@ -114,7 +114,8 @@ function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words
 /** The rows of the table that was found in a sheet. */
 export function readRows(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): TableRows {
   const { rows, totals } = dataRows(area, place);
-  const sheetRows = Int32Array.from(rows, (index) => area.firstRow + index);
+  const sheetRows = new Int32Array(rows);
+  for (let i = 0; i < sheetRows.length; i++) sheetRows[i] += area.firstRow;
   const headers = area.values[place.headerIndex];
   const columns: SurveyColumn[] = [];
   const noNumbers = new Float64Array(rows.length).fill(NaN);

@@ -3,37 +3,36 @@ import type { SurveyTable } from "./survey";
 import { NO_WORD } from "./words";
 
 /**
- * Values of a table's rows by number of the block's name, in the order of the rows.
+ * Values of a table's rows block by block, with the number of the block's name; within a block in the order of the rows.
+ * Blocks without any value are left out.
  *
  * @param valueOf the value of a row; NaN leaves it out
+ * @returns the values of one block at a time, in a list that holds those of the next block afterwards
  */
-export function valuesByBlock(
+export function* valuesByBlock(
   table: SurveyTable,
   valueOf: (index: number) => number,
-): Map<number, Float64Array> {
+): Generator<readonly [block: number, values: Float64Array], void, void> {
   const blocks = table.column("block")?.codes ?? [];
-  const rows = new Map<number, number>();
-  for (let first = 0, length = 0; first < blocks.length; first += length) {
-    length = stretch(blocks, first);
-    rows.set(blocks[first], (rows.get(blocks[first]) ?? 0) + length);
+  const rowsOf = new Map<number, { starts: number[]; count: number }>();
+  let most = 0;
+  for (let start = 0, rows = 0; start < blocks.length; start += rows) {
+    rows = stretch(blocks, start);
+    let own = rowsOf.get(blocks[start]);
+    if (!own) rowsOf.set(blocks[start], (own = { starts: [], count: 0 }));
+    own.starts.push(start);
+    own.count += rows;
+    most = Math.max(most, own.count);
   }
-  const byBlock = new Map<number, Float64Array>();
-  const filled = new Map<number, number>();
-  for (let first = 0, end = 0; first < blocks.length; first = end) {
-    end = first + stretch(blocks, first);
-    const block = blocks[first];
+  const list = new Float64Array(most);
+  for (const [block, { starts }] of rowsOf) {
     if (block === NO_WORD) continue;
-    let values = byBlock.get(block);
-    if (!values) byBlock.set(block, (values = new Float64Array(rows.get(block)!)));
-    let at = filled.get(block) ?? 0;
-    for (let i = first; i < end; i++) {
-      const value = valueOf(i);
-      if (!Number.isNaN(value)) values[at++] = value;
-    }
-    filled.set(block, at);
+    let count = 0;
+    for (const start of starts)
+      for (let i = start; i < blocks.length && blocks[i] === block; i++) {
+        const value = valueOf(i);
+        if (!Number.isNaN(value)) list[count++] = value;
+      }
+    if (count > 0) yield [block, list.subarray(0, count)];
   }
-  for (const [block, count] of filled)
-    if (count === 0) byBlock.delete(block);
-    else byBlock.set(block, byBlock.get(block)!.subarray(0, count));
-  return byBlock;
 }

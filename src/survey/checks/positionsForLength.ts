@@ -1,4 +1,5 @@
 import type { Check, FindingKind } from "../check";
+import type { SurveyTable } from "../survey";
 import { middleAndSpread, type MiddleAndSpread } from "../middleAndSpread";
 import { comparedColumns } from "../unitSlips";
 import { valuesByBlock } from "../valuesByBlock";
@@ -33,28 +34,20 @@ export const POSITIONS_FOR_LENGTH: Check = {
     const slips = columns.find((compared) => compared.column.column.id === "length")?.slips ?? [];
     const otherUnit = new Set(slips.flatMap((slip) => slip.indexes));
     const isMeant = (i: number) => grown[i] && positions[i] >= 1 && lengths[i] > 0;
-    const distances = valuesByBlock(table, (i) => (isMeant(i) ? Math.log(lengths[i] / positions[i]) : NaN));
-    const counts = valuesByBlock(table, (i) => (isMeant(i) ? positions[i] : NaN));
     const times = context.setting("Unlike its block: spread");
-    const usual = new Map(
-      [...distances]
-        .filter(([, values]) => values.length >= context.setting("Unlike its block: least values"))
-        .map(([block, values]) => [
-          block,
-          {
-            ...middleAndSpread(values),
-            positions: middleAndSpread(counts.get(block)!),
-          },
-        ]),
+    const least = context.setting("Unlike its block: least values");
+    const distances = usualByBlock(table, least, (i) =>
+      isMeant(i) ? Math.log(lengths[i] / positions[i]) : NaN,
     );
+    const counts = usualByBlock(table, least, (i) => (isMeant(i) ? positions[i] : NaN));
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
-        const block = usual.get(blocks[i]);
+        const block = distances.get(blocks[i]);
         if (!block || otherUnit.has(i) || !(positions[i] >= 0) || !(lengths[i] > 0)) continue;
         const expected = lengths[i] / Math.exp(block.median);
         const spread = Math.max(block.spread, LEAST_SPREAD) * expected + COUNTED_WITHIN / 2;
         if (Math.abs(positions[i] - expected) <= times * spread) continue;
-        if (isUsual(positions[i], block.positions)) continue;
+        if (isUsual(positions[i], counts.get(blocks[i])!)) continue;
         if (positions[i] > (column.column.most ?? Infinity)) continue;
         report(positionsUnlikeLength, i, column, {
           value: positions[i],
@@ -67,6 +60,18 @@ export const POSITIONS_FOR_LENGTH: Check = {
     };
   },
 };
+
+/** Middle and spread of each block with values enough. */
+function usualByBlock(
+  table: SurveyTable,
+  least: number,
+  valueOf: (index: number) => number,
+): Map<number, MiddleAndSpread> {
+  const usual = new Map<number, MiddleAndSpread>();
+  for (const [block, values] of valuesByBlock(table, valueOf))
+    if (values.length >= least) usual.set(block, middleAndSpread(values));
+  return usual;
+}
 
 function isUsual(positions: number, { median, spread }: MiddleAndSpread): boolean {
   return Math.abs(positions - median) <= 2 * Math.max(spread, 1);

@@ -41,13 +41,10 @@ export class PlainRows {
     this.held = "";
     if (behind === undefined) return;
     let at = 0;
-    while (behind.includes(ROW_END, at)) {
-      const next = this.plainRow(behind, at);
-      if (next === undefined) return this.leave(behind.slice(at));
-      at = next;
-    }
-    if (behind.length - at > MOST_HELD) this.leave(behind.slice(at));
-    else this.held = behind.slice(at);
+    for (let next = this.plainRow(behind, 0); next !== undefined; next = this.plainRow(behind, at)) at = next;
+    const rest = behind.slice(at);
+    if (rest.length > MOST_HELD || rest.includes(ROW_END)) this.leave(rest);
+    else this.held = rest;
   }
 
   end(): void {
