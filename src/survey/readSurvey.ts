@@ -189,8 +189,8 @@ export function readRow(
 }
 
 function cellsAt(area: SheetArea, rows: readonly number[], position: number): CellValue[] {
-  const cells: CellValue[] = [];
-  for (const index of rows) cells.push(area.values[index][position] ?? null);
+  const cells = new Array<CellValue>(rows.length);
+  for (let i = 0; i < rows.length; i++) cells[i] = area.values[rows[i]][position] ?? null;
   return cells;
 }
 
@@ -203,7 +203,7 @@ export function seasonOfTable({ shape, sheet, column }: TableRows): number | und
   const written = column("countedOn")?.numbers ?? [];
   const dates = new Float64Array(written.length);
   let count = 0;
-  for (const date of written) if (isPlausibleDay(date)) dates[count++] = date;
+  for (let i = 0; i < written.length; i++) if (isPlausibleDay(written[i])) dates[count++] = written[i];
   if (count > 0) return seasonOf(dates.subarray(0, count).sort()[count >> 1]);
   const years = [...sheet.matchAll(/(?<!\d)(?:(20\d\d)(?:\s*[-–/]\s*(\d\d(?:\d\d)?))?)(?!\d)/g)].at(-1);
   if (!years) return undefined;

@@ -40,14 +40,20 @@ export const POSITIONS_FOR_LENGTH: Check = {
       isMeant(i) ? Math.log(lengths[i] / positions[i]) : NaN,
     );
     const counts = usualByBlock(table, least, (i) => (isMeant(i) ? positions[i] : NaN));
+    const usual = new Map(
+      [...distances].map(([block, own]) => [
+        block,
+        { ...own, distance: Math.exp(own.median), positions: counts.get(block)! },
+      ]),
+    );
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
-        const block = distances.get(blocks[i]);
+        const block = usual.get(blocks[i]);
         if (!block || otherUnit.has(i) || !(positions[i] >= 0) || !(lengths[i] > 0)) continue;
-        const expected = lengths[i] / Math.exp(block.median);
+        const expected = lengths[i] / block.distance;
         const spread = Math.max(block.spread, LEAST_SPREAD) * expected + COUNTED_WITHIN / 2;
         if (Math.abs(positions[i] - expected) <= times * spread) continue;
-        if (isUsual(positions[i], counts.get(blocks[i])!)) continue;
+        if (isUsual(positions[i], block.positions)) continue;
         if (positions[i] > (column.column.most ?? Infinity)) continue;
         report(positionsUnlikeLength, i, column, {
           value: positions[i],

@@ -1,6 +1,7 @@
 import type { Check, FindingKind } from "../check";
 import type { Codes, Numbers } from "../survey";
 import { rowsByVine } from "../vineGroups";
+import { choiceId } from "../vinePlaces";
 
 const sideFromOneTrunk: FindingKind = { code: "sideFromOneTrunk", severity: "note", action: "lookAtVine" };
 const trunksAboveRegister: FindingKind = {
@@ -31,18 +32,23 @@ export const TRUNKS_OF_VINE: Check = {
     >();
     const register = context.places.register();
     for (const [key, rows] of rowsByVine(table, context)) {
-      const living = rows.filter((i) => isTrunk(trunks[i], most) && (!spurs || spurs[i] > 0));
-      const alive = different(living, trunks);
+      const living: number[] = [];
+      for (const i of rows) if (isTrunk(trunks[i], most) && (!spurs || spurs[i] > 0)) living.push(i);
+      const alive = firstOfEach(living, trunks);
       const entry = register.get(key);
       const registered = entry?.table.column("liveTrunks")?.numbers[entry.index] ?? NaN;
       if (registered >= 0 && alive.length > registered)
-        found.set(living[0], { trunks: alive.sort((a, b) => a - b), register: registered });
+        found.set(living[0], {
+          trunks: alive.map((i) => trunks[i]).sort((a, b) => a - b),
+          register: registered,
+        });
       if (alive.length < 2) continue;
-      for (const code of different(living, side.codes)) {
-        const id = side.column.choices?.[code]?.id;
-        const own = living.filter((i) => side.codes[i] === code);
-        if (id === undefined || own.length < 2 || different(own, trunks).length > 1) continue;
-        found.set(own[0], { ...found.get(own[0]), side: { id, trunk: trunks[own[0]] } });
+      for (const first of firstOfEach(living, side.codes)) {
+        const id = choiceId(side, first);
+        const isOwn = (i: number) => side.codes[i] === side.codes[first];
+        if (id === undefined || !living.some((i) => i !== first && isOwn(i))) continue;
+        if (living.some((i) => isOwn(i) && trunks[i] !== trunks[first])) continue;
+        found.set(first, { ...found.get(first), side: { id, trunk: trunks[first] } });
       }
     }
     return (from, to, report) => {
@@ -57,11 +63,12 @@ export const TRUNKS_OF_VINE: Check = {
   },
 };
 
-/** The different numbers of some rows, few of each vine, in the order in which they come. */
-function different(rows: readonly number[], numbers: Numbers | Codes): number[] {
-  const found: number[] = [];
-  for (const row of rows) if (!found.includes(numbers[row])) found.push(numbers[row]);
-  return found;
+/** For each different number of a vine's few rows the first of them. */
+function firstOfEach(rows: readonly number[], numbers: Numbers | Codes): number[] {
+  return rows.filter((row, at) => {
+    for (let before = 0; before < at; before++) if (numbers[rows[before]] === numbers[row]) return false;
+    return true;
+  });
 }
 
 /** Other numbers are judged by themselves. */
