@@ -10,7 +10,7 @@ import { say } from "../texts/language";
 import { ASIDE_TEXTS } from "../texts/pane";
 import { csvLine } from "../workbook/csvText";
 import { findingsSheet } from "../workbook/results/findingsSheet";
-import { cellAddress } from "../workbook/address";
+import { cellName } from "../workbook/address";
 import type { Command, CommandOption } from "./command";
 import type { Inputs } from "./readInputs";
 import { readSurveyInputs } from "./readSurveyInputs";
@@ -127,7 +127,7 @@ const WRITERS: Readonly<Record<"text" | "json" | "csv", (result: CheckResult) =>
 
 /** The address of a finding's cell, or of its row where it is about the whole row. */
 export function findingAddress({ columnNumber, row }: Finding): string {
-  return columnNumber === 0 ? String(row) : cellAddress(row, columnNumber);
+  return columnNumber === 0 ? String(row) : cellName(row, columnNumber);
 }
 
 function counted(findings: readonly Finding[]): Record<Severity, number> {

@@ -792,9 +792,14 @@ export const CARE_TEXTS = {
     "Écrire une feuille à soi, texte comme texte.",
   ),
   inCells: t(
-    "CORDON functions in cells. If not seen: open the pane once with the functions loaded, or ask who installed the add-in.",
-    "Funciones CORDON en celdas. Si no se ve: abra el panel una vez con las funciones cargadas, o pregunte a quien instaló el complemento.",
-    "Fonctions CORDON dans les cellules. Si pas vu : ouvrez le volet une fois avec les fonctions chargées, ou demandez à qui a installé le complément.",
+    "CORDON functions in cells.",
+    "Funciones CORDON en celdas.",
+    "Fonctions CORDON dans les cellules.",
+  ),
+  notInCells: t(
+    "Open the pane once with the functions loaded, or ask who installed the add-in.",
+    "Abra el panel una vez con las funciones cargadas, o pregunte a quien instaló el complemento.",
+    "Ouvrez le volet une fois avec les fonctions chargées, ou demandez à qui a installé le complément.",
   ),
   takesAway: t("Taking the sheet away again.", "Quitar la hoja otra vez.", "Ôter la feuille."),
   logTitle: t("Who ran what", "Quién ejecutó qué", "Qui a lancé quoi"),

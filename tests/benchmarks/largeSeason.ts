@@ -4,7 +4,7 @@ import { finished, pipeline } from "node:stream/promises";
 import { Zip, ZipDeflate } from "fflate";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { serialDay } from "../../sample-workbooks/make/inventedFarm";
-import { cellAddress } from "../../src/workbook/address";
+import { cellName } from "../../src/workbook/address";
 import { csvLine } from "../../src/workbook/csvText";
 import { workbookParts } from "../workbook/file/buildWorkbook";
 
@@ -100,7 +100,7 @@ export async function writeLargeWorkbook(path: string, cordons: number): Promise
   const parts = workbookParts({ sheets: { Cordons: "" } });
   const { ["xl/worksheets/sheet1.xml"]: shell, ["xl/sharedStrings.xml"]: _none, ...rest } = parts;
   const [head, foot] = String(shell)
-    .replace(/<dimension[^>]*>/, `<dimension ref="A1:${cellAddress(cordons + 1, HEADERS.length)}"/>`)
+    .replace(/<dimension[^>]*>/, `<dimension ref="A1:${cellName(cordons + 1, HEADERS.length)}"/>`)
     .split("<sheetData></sheetData>");
   const sheet = new ZipDeflate("xl/worksheets/sheet1.xml", { level: 1 });
   sheet.mtime = "2026-01-01T00:00:00";
@@ -109,8 +109,8 @@ export async function writeLargeWorkbook(path: string, cordons: number): Promise
     `<row r="${number}">${cells
       .map((cell, c) =>
         typeof cell === "string"
-          ? `<c r="${cellAddress(number, c + 1)}" t="s"><v>${textOf(cell)}</v></c>`
-          : `<c r="${cellAddress(number, c + 1)}"><v>${cell}</v></c>`,
+          ? `<c r="${cellName(number, c + 1)}" t="s"><v>${textOf(cell)}</v></c>`
+          : `<c r="${cellName(number, c + 1)}"><v>${cell}</v></c>`,
       )
       .join("")}</row>`;
   let batch = `${head}<sheetData>${rowXml(1, HEADERS)}`;

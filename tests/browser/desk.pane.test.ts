@@ -132,6 +132,27 @@ describe("caring for formulas from the pane on the desk page", () => {
   });
 });
 
+describe("the self-test on the desk page", () => {
+  test("finds that everything works and leaves the cell selected that was", async () => {
+    const page = await openDesk("clean");
+    await page.skipWalk();
+    await page.goToSheet("Vines");
+    await page.goTo("C5");
+    const before = await page.status.innerText();
+    expect(before).toContain("Vines!C5");
+    await page.goToPage("care");
+    await page.pane.locator("#self-test").click();
+    await page.pane.getByText("Taking the sheet away again").waitFor({ timeout: 20_000 });
+    await page.pane.locator("#self-test").waitFor();
+    const lines = await page.pane.locator("#self-test-result li").allInnerTexts();
+    expect(lines).toHaveLength(7);
+    for (const line of lines) expect(line).toMatch(/^works/);
+    expect(lines.join(" ")).not.toContain("who installed");
+    expect(await page.status.innerText()).toBe(before);
+    await page.picture("desk-self-test");
+  });
+});
+
 describe("printing from the pane on the desk page", () => {
   test.each(["A4", "Letter"] as const)(
     "the list of findings goes to %s paper without anything cut off",

@@ -16,7 +16,7 @@ import { readSurvey } from "../../src/survey/readSurvey";
 import { SHEETS } from "../../src/survey/sheets";
 import type { CellValue } from "../../src/survey/cell";
 import type { SheetArea } from "../../src/survey/sheetArea";
-import { cellAddress } from "../../src/workbook/address";
+import { cellName } from "../../src/workbook/address";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { rowsTold, withoutPlainRows } from "../workbook/file/sheetText";
 
@@ -117,7 +117,7 @@ const rowsXml = (rows: readonly (readonly CellValue[])[]) =>
   rows
     .map(
       (row, r) =>
-        `<row r="${r + 1}">${row.map((value, c) => cellXml(value, cellAddress(r + 1, c + 1))).join("")}</row>`,
+        `<row r="${r + 1}">${row.map((value, c) => cellXml(value, cellName(r + 1, c + 1))).join("")}</row>`,
     )
     .join("");
 const grid = fc.array(fc.array(cell, { maxLength: 4 }), { maxLength: 4 });
@@ -182,7 +182,7 @@ const sheetText = fc
   .map(([rows, cuts]) => {
     const text = rows.map(
       ([between, attributes, cells], i) =>
-        `${between}<row r="${i + 1}"${attributes}>${cells.map((of, c) => of(cellAddress(i + 1, c + 1))).join("")}</row>`,
+        `${between}<row r="${i + 1}"${attributes}>${cells.map((of, c) => of(cellName(i + 1, c + 1))).join("")}</row>`,
     );
     return { text: `<worksheet><sheetData>${text.join("")}</sheetData></worksheet>`, cuts };
   });

@@ -63,6 +63,7 @@ export async function* selfTest(
     await workbook.writeFlag("selfTest", undefined);
     if (kept !== "kept") throw new Error("the fact was not kept");
   });
+  const shown = await workbook.selectedCell().catch(() => undefined);
   const sheet = await freeName(workbook);
   const written = await tried(CARE_TEXTS.writes, async () => {
     await workbook.writeOwnSheet({ sheet, headers: ["A"], rows: [["=1+1"]] });
@@ -73,11 +74,20 @@ export async function* selfTest(
   yield written;
   if (written.outcome === "works") {
     yield excel === undefined
-      ? await tried(CARE_TEXTS.inCells, () => inCells(workbook, sheet, wait))
+      ? withNote(CARE_TEXTS.notInCells, await tried(CARE_TEXTS.inCells, () => inCells(workbook, sheet, wait)))
       : await inExcelCells(excel);
-    yield await tried(CARE_TEXTS.takesAway, () => workbook.deleteOwnSheet(sheet));
+    yield await tried(CARE_TEXTS.takesAway, async () => {
+      await workbook.deleteOwnSheet(sheet);
+      if (shown && (await workbook.selectedCell())?.sheet !== shown.sheet)
+        await workbook.selectCell(shown.sheet, shown.row, shown.column);
+    });
   }
   for (const ability of excel?.abilities() ?? []) yield abilityLine(ability);
+}
+
+/** The line with what to do, unless it works. */
+function withNote(note: Text, line: SelfTestLine): SelfTestLine {
+  return line.outcome === "works" ? line : { ...line, note };
 }
 
 /** Whether a formula of ours comes to its value in a cell; a host that does not calculate leaves it open. */

@@ -1,6 +1,6 @@
 import { isBlank, isCellError, type CellValue } from "../../survey/cell";
 import type { SheetArea } from "../../survey/sheetArea";
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import { FileWorkbook } from "../file/fileWorkbook";
 import type { CellWrite } from "../surveyWorkbook";
 import type { DeskWorkbook } from "./deskWorkbook";
@@ -69,7 +69,7 @@ function changes(sheet: LoadedSheet, now: SheetArea, filled: readonly Area[]) {
       if (formula === oldFormula && sameValue(value, oldValue, isWorkedOut)) continue;
       const begins = area && isFirst(area, row, column);
       if (area && !begins && !filledInFile.some((candidate) => holds(candidate, row, column))) continue;
-      if (begins && formula !== oldFormula) spilling.push(cellAddress(row, column));
+      if (begins && formula !== oldFormula) spilling.push(cellName(row, column));
       if (formula !== null) writes.push({ row, column, formula, shown: value });
       else if (!isCellError(value)) writes.push({ row, column, value });
     }

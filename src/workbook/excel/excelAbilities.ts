@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import { EXCEL_FLOOR } from "./excelFloor";
 import type { ExcelRun } from "./excelRun";
 import type { SupportsSet } from "./excelWorkbook";
@@ -61,7 +61,7 @@ export function askFunctions(
   return run(async (context) => {
     const working = await addWorkingSheet(context);
     try {
-      const cell = working.getRange(cellAddress(1, 1));
+      const cell = working.getRange(cellName(1, 1));
       cell.formulas = [["=CORDON.VERSION()"]];
       for (let look = 1; ; look++) {
         cell.load("values");

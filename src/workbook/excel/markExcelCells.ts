@@ -1,5 +1,5 @@
 import { grouped } from "../../domain/grouped";
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import { WorkbookProblem, type CellMark } from "../surveyWorkbook";
 import { worstMarks } from "../worstMarks";
 
@@ -147,7 +147,7 @@ function joined(cells: readonly CellMark[]): string[] {
   }
   const addresses: string[] = [];
   for (const { column, first, last } of runs) {
-    const part = cellAddress(first, column) + (last > first ? `:${cellAddress(last, column)}` : "");
+    const part = cellName(first, column) + (last > first ? `:${cellName(last, column)}` : "");
     const current = addresses.at(-1);
     if (current !== undefined && current.length + part.length < LONGEST_ADDRESS)
       addresses[addresses.length - 1] = `${current},${part}`;

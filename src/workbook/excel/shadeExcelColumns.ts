@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import type { OwnSheetLayout } from "../ownSheet";
 import { SHADE_BANDS, shadeCondition, shadedRuns } from "../shadeBands";
 import type { OwnSheet } from "../surveyWorkbook";
@@ -18,7 +18,7 @@ export function shadeExcelColumns(
   worksheet.getRange().conditionalFormats.clearAll();
   for (const { first, last } of runs) {
     const area = worksheet.getRangeByIndexes(layout.headerRow, first, rows, last - first + 1);
-    const firstCell = cellAddress(layout.headerRow + 1, first + 1);
+    const firstCell = cellName(layout.headerRow + 1, first + 1);
     for (const band of SHADE_BANDS) {
       const format = area.conditionalFormats.add("Custom");
       format.custom.rule.formula = `=${shadeCondition(band, firstCell)}`;

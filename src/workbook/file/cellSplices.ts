@@ -1,5 +1,5 @@
 import type { CellValue } from "../../survey/cell";
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import { storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";
 import { cellXml } from "./ownSheetXml";
@@ -86,7 +86,7 @@ function rowSplices(
     if (there) {
       const style = Number(there.attributes.s ?? 0);
       const text = keptFormula(xml, there, cell, p) ?? written(cell, row, column, style, p);
-      const blank = style === 0 ? "" : `<${p}c r="${cellAddress(row, column)}" s="${style}"/>`;
+      const blank = style === 0 ? "" : `<${p}c r="${cellName(row, column)}" s="${style}"/>`;
       splices.push({ start: there.start, end: there.end, text: text === "" ? blank : text });
       continue;
     }
@@ -104,7 +104,7 @@ function rowSplices(
 }
 
 function written(cell: CellWrite, row: number, column: number, style: number, p: string): string {
-  const address = cellAddress(row, column);
+  const address = cellName(row, column);
   if (!("formula" in cell)) return cellXml(address, cell.value, style, p);
   const attributes = `r="${address}"${style === 0 ? "" : ` s="${style}"`}`;
   return formulaCell(attributes, `<${p}f>${xmlText(storedFormula(cell.formula))}</${p}f>`, cell.shown, p);

@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import type { CellMark } from "../surveyWorkbook";
 import { spliced, xmlSpans, type Splice, type XmlSpan } from "./xmlSpans";
 
@@ -123,7 +123,6 @@ function runsOf(cells: readonly CellMark[]): string[] {
     else runs.push({ column, first: row, last: row });
   }
   return runs.map(
-    ({ column, first, last }) =>
-      cellAddress(first, column) + (last > first ? `:${cellAddress(last, column)}` : ""),
+    ({ column, first, last }) => cellName(first, column) + (last > first ? `:${cellName(last, column)}` : ""),
   );
 }

@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import { SHADE_BANDS, shadeCondition, shadedRuns, type ShadeBand } from "../shadeBands";
 import { layOutOwnSheet, type OwnSheetLayout, type OwnValue } from "../ownSheet";
 import type { OwnSheet } from "../surveyWorkbook";
@@ -35,9 +35,7 @@ export function ownSheetXml(
     (_, c) => content.columns?.[c]?.width ?? widthOf(content, c),
   );
   const rows = values.map((row, r) => {
-    const cells = row
-      .map((value, c) => cellXml(cellAddress(r + 1, c + 1), value, styleOf(r + 1, c)))
-      .join("");
+    const cells = row.map((value, c) => cellXml(cellName(r + 1, c + 1), value, styleOf(r + 1, c))).join("");
     return cells === ""
       ? ""
       : `<row r="${r + 1}"${heightOf(row, r + 1, headerRow, content, widths)}>${cells}</row>`;
@@ -66,13 +64,13 @@ function shadesXml(
   let priority = 0;
   return shadedRuns(content.columns)
     .map(({ first, last }) => {
-      const firstCell = cellAddress(firstRow, first + 1);
+      const firstCell = cellName(firstRow, first + 1);
       const rules = SHADE_BANDS.map(
         (band) =>
           `<cfRule type="expression" dxfId="${conditional(shadeStyle(band))}" priority="${++priority}" stopIfTrue="1">` +
           `<formula>${xmlText(shadeCondition(band, firstCell))}</formula></cfRule>`,
       );
-      const area = `${firstCell}:${cellAddress(layout.values.length, last + 1)}`;
+      const area = `${firstCell}:${cellName(layout.values.length, last + 1)}`;
       return `<conditionalFormatting sqref="${area}">${rules.join("")}</conditionalFormatting>`;
     })
     .join("");
@@ -96,7 +94,7 @@ export function ownTableXml(
 ): string {
   const layout = layOutOwnSheet(content);
   const last = Math.max(layout.headerRow + 1, layout.values.length);
-  const ref = `A${layout.headerRow}:${cellAddress(last, layout.columnCount)}`;
+  const ref = `A${layout.headerRow}:${cellName(last, layout.columnCount)}`;
   const name = xmlAttribute(table.name);
   const columns = content.headers
     .map((header, index) => `<tableColumn id="${index + 1}" name="${xmlAttribute(header)}"/>`)
@@ -121,7 +119,7 @@ export function cellXml(address: string, value: OwnValue, style: number, prefix 
 }
 
 function dimension(layout: OwnSheetLayout): string {
-  return `A1:${cellAddress(Math.max(1, layout.values.length), layout.columnCount)}`;
+  return `A1:${cellName(Math.max(1, layout.values.length), layout.columnCount)}`;
 }
 
 /** Points of a line in the usual font of workbooks, and the highest row that a spreadsheet takes. */

@@ -1,4 +1,4 @@
-import { cellAddress } from "../address";
+import { cellName } from "../address";
 import {
   CHART_GAP,
   CHART_LINE,
@@ -42,7 +42,7 @@ export function rangeChartXml(
   const { values } = layOutOwnSheet(content);
   const place = (column: number, first: number, last: number) => {
     const [from, to] = [first, last].map((row) =>
-      cellAddress(row, column + 1).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2"),
+      cellName(row, column + 1).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2"),
     );
     return xmlText(`'${sheet.replace(/'/g, "''")}'!${from === to ? from : `${from}:${to}`}`);
   };

@@ -15,8 +15,10 @@ async function lines(workbook: MemoryWorkbook): Promise<SelfTestLine[]> {
 
 test("everything works but what this host does not calculate, and no trace is left", async () => {
   const workbook = new MemoryWorkbook({ Plan: [["x"]], "Cordonbook test 1": [["mine"]] });
-  const outcomes = (await lines(workbook)).map(({ outcome }) => outcome);
+  const seen = await lines(workbook);
+  const outcomes = seen.map(({ outcome }) => outcome);
   expect(outcomes).toEqual(["works", "works", "works", "works", "works", "unsure", "works"]);
+  expect(seen[5].note).toBe(CARE_TEXTS.notInCells);
   expect(await workbook.sheetNames()).toEqual(["Plan", "Cordonbook test 1"]);
   expect(await workbook.readFlag("selfTest")).toBeUndefined();
 });
@@ -31,6 +33,19 @@ test("a formula that comes to its value in a cell is seen", async () => {
   };
   const line = (await lines(workbook)).find(({ text }) => text === CARE_TEXTS.inCells);
   expect(line?.outcome).toBe("works");
+  expect(line?.note).toBeUndefined();
+});
+
+test("the cell that was selected is selected again where making sheets went elsewhere", async () => {
+  const workbook = new MemoryWorkbook({ Plan: [["x"]], Counts: [["y"]] });
+  await workbook.selectCell("Counts", 1, 1);
+  const deleteOwnSheet = workbook.deleteOwnSheet.bind(workbook);
+  workbook.deleteOwnSheet = async (sheet) => {
+    await deleteOwnSheet(sheet);
+    await workbook.selectCell("Plan", 1, 1);
+  };
+  await lines(workbook);
+  expect(await workbook.selectedCell()).toEqual({ sheet: "Counts", row: 1, column: 1 });
 });
 
 test("a workbook that takes no new sheet is told so, with its own sentence", async () => {

@@ -1,5 +1,5 @@
 import { isCellError, type CellValue } from "../../../src/survey/cell";
-import { cellAddress } from "../../../src/workbook/address";
+import { cellName } from "../../../src/workbook/address";
 import { FileWorkbook } from "../../../src/workbook/file/fileWorkbook";
 import { xmlText } from "../../../src/workbook/file/xmlSpans";
 import { surveyWorkbookContract, type StartSheets } from "../contract";
@@ -19,7 +19,7 @@ function startWorkbook(sheets: StartSheets): Promise<FileWorkbook> {
     values
       .map(
         (row, r) =>
-          `<row r="${r + 1}">${row.map((value, c) => cell(value, cellAddress(r + 1, c + 1))).join("")}</row>`,
+          `<row r="${r + 1}">${row.map((value, c) => cell(value, cellName(r + 1, c + 1))).join("")}</row>`,
       )
       .join("");
   return FileWorkbook.open(
