@@ -31,6 +31,8 @@ interface FigureColumn {
 
 const HEADER_STYLE: CellStyle = { font: { bold: true }, alignment: { wrapText: true, vertical: "center" } };
 const WIDTHS = { first: 18, rest: 12 };
+/** Points for three lines. */
+const HEADER_HEIGHT = 48;
 
 const COLUMNS: readonly FigureColumn[] = [
   { header: "Block", format: "General", formula: (of) => ({ text: "", values: [[String(of.row.block)]] }) },
@@ -163,7 +165,7 @@ export function figuresSheet(farm: Farm, options: SurveySheetOptions): WriteShee
     rows: Array.from({ length: gapsAt + gaps.values.length }, () => []),
     cells,
     columns: COLUMNS.map((_, index) => ({ width: index === 0 ? WIDTHS.first : WIDTHS.rest })),
-    rowDefs: new Map([[0, { height: 32 }]]),
+    rowDefs: new Map([[0, { height: HEADER_HEIGHT }]]),
     freezePane: { rows: 1, columns: 1 },
     pageSetup: {
       paperSize: "letter",
