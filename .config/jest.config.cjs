@@ -28,5 +28,7 @@ module.exports = {
       testMatch: ["<rootDir>/tests/browser/**/*.test.ts"],
     },
   ],
+  // A machine that does other work besides must not fail a test that only waits longer.
+  testTimeout: 20_000,
   reporters: ["default", "<rootDir>/.config/closing-line.cjs"],
 };
