@@ -126,7 +126,7 @@ const WRITERS: Readonly<Record<"text" | "json" | "csv", (result: CheckResult) =>
 };
 
 /** The address of a finding's cell, or of its row where it is about the whole row. */
-export function findingAddress({ columnNumber, row }: Finding): string {
+function findingAddress({ columnNumber, row }: Finding): string {
   return columnNumber === 0 ? String(row) : cellName(row, columnNumber);
 }
 

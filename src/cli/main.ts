@@ -1,13 +1,13 @@
 import { once } from "node:events";
 import { readFile } from "node:fs/promises";
 import { buffer } from "node:stream/consumers";
-import { languageOf, say } from "../texts/language";
+import { languageOfLocale, say } from "../texts/language";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { serialOf } from "../survey/serialDate";
 import { runCommand } from "./runCommand";
 import type { Terminal } from "./terminal";
 
-const language = languageOf(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG);
+const language = languageOfLocale(process.env);
 const watched = process.stderr.isTTY === true;
 let shown = "";
 

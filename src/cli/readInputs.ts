@@ -98,7 +98,7 @@ async function open(path: string, terminal: Terminal, limits: ReadLimits): Promi
 }
 
 /** Sheets of a book but those of results that the add-in wrote. */
-export function countSheets(book: OpenWorkbook): string[] {
+function countSheets(book: OpenWorkbook): string[] {
   const own = new Set(
     book.outline?.names.filter(({ name }) => name === OWN_SHEET_NAME).map(({ sheet }) => sheet),
   );

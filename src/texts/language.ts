@@ -46,3 +46,13 @@ export function languageOf(tag: string | undefined): Language {
   const primary = (tag ?? "").toLowerCase().split(/[-_.@]/)[0];
   return LANGUAGES.find((language) => language === primary) ?? "en";
 }
+
+/**
+ * The language of a terminal's locale, from the variables in which POSIX has it: LC_ALL before LC_MESSAGES before LANG.
+ *
+ * @example
+ * languageOfLocale({ LC_ALL: "", LANG: "fr_CA.UTF-8" }) // "fr"
+ */
+export function languageOfLocale(environment: Readonly<Record<string, string | undefined>>): Language {
+  return languageOf(environment.LC_ALL || environment.LC_MESSAGES || environment.LANG);
+}

@@ -3,13 +3,13 @@ import { parseArgs } from "node:util";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { DESK_SERVER } from "../../texts/deskServer";
-import { languageOf, say, type Text, type TextFacts } from "../../texts/language";
+import { languageOfLocale, say, type Text, type TextFacts } from "../../texts/language";
 import { buildEngine } from "./buildEngine";
 import { buildPage } from "./buildPage";
 import { servePage } from "./servePage";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../../..");
-const language = languageOf(process.env.LC_ALL || process.env.LC_MESSAGES || process.env.LANG);
+const language = languageOfLocale(process.env);
 const DEFAULT_PORT = 8740;
 
 function tell(text: Text, facts: TextFacts = {}): void {

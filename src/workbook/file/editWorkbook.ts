@@ -242,7 +242,7 @@ export function insertedAtEnd(xml: string, shape: XmlRoot, text: string): string
 }
 
 /** The opening tag of an element with another value of an attribute that it has. */
-export function changedAttribute(xml: string, span: XmlSpan, name: string, value: string): Splice {
+function changedAttribute(xml: string, span: XmlSpan, name: string, value: string): Splice {
   const tag = xml.slice(span.start, span.openEnd);
   return {
     start: span.start,

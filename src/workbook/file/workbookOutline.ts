@@ -175,6 +175,6 @@ async function workbookXml(source: WorkbookPackage, part: string, limits: ReadLi
 }
 
 /** True for the two ways that a workbook writes true. */
-export function isTrue(value: string | undefined): boolean {
+function isTrue(value: string | undefined): boolean {
   return value === "1" || value === "true" || value === "on";
 }
