@@ -116,12 +116,13 @@ export function readRows(area: SheetArea, place: FoundTable, system: UnitSystem,
   const { rows, totals } = dataRows(area, place);
   const sheetRows = new Int32Array(rows);
   for (let i = 0; i < sheetRows.length; i++) sheetRows[i] += area.firstRow;
+  const lines = rows.map((index) => area.values[index]);
   const headers = area.values[place.headerIndex];
   const columns: SurveyColumn[] = [];
   const noNumbers = new Float64Array(rows.length).fill(NaN);
   for (const [column, position] of place.columns) {
     const header = String(headers[position]).trim();
-    const raw = cellsAt(area, rows, position);
+    const raw = cellsAt(lines, position);
     const unit = columnUnit(column.kind, header, system);
     const base = {
       column,
@@ -188,9 +189,9 @@ export function readRow(
   };
 }
 
-function cellsAt(area: SheetArea, rows: readonly number[], position: number): CellValue[] {
-  const cells = new Array<CellValue>(rows.length);
-  for (let i = 0; i < rows.length; i++) cells[i] = area.values[rows[i]][position] ?? null;
+function cellsAt(lines: readonly (readonly CellValue[])[], position: number): CellValue[] {
+  const cells = new Array<CellValue>(lines.length);
+  for (let i = 0; i < lines.length; i++) cells[i] = lines[i][position] ?? null;
   return cells;
 }
 
@@ -400,15 +401,23 @@ function readChoices(column: Column, raw: readonly CellValue[]): Omit<Cells, "nu
   return { states, codes };
 }
 
+const wordsOfChoices = new WeakMap<Column, Map<string, number>>();
+
 /** Index of every accepted word of a choice column, without accents. */
 function choiceWords(column: Column): Map<string, number> {
-  return new Map(
-    (column.choices ?? []).flatMap((choice, index) =>
-      [choice.id, ...LANGUAGES.map((language) => choice.word[language]), ...(choice.also ?? [])].map(
-        (word) => [choiceKey(word), index] as const,
+  let words = wordsOfChoices.get(column);
+  if (!words) {
+    const choices = column.choices ?? [];
+    words = new Map(
+      choices.flatMap((choice, index) =>
+        [choice.id, ...LANGUAGES.map((language) => choice.word[language]), ...(choice.also ?? [])].map(
+          (word) => [choiceKey(word), index] as const,
+        ),
       ),
-    ),
-  );
+    );
+    wordsOfChoices.set(column, words);
+  }
+  return words;
 }
 
 function choiceKey(word: string): string {
