@@ -54,13 +54,12 @@ export function gapsOfSurvey(
   for (const table of survey.tables("cordons")) {
     const vineKeys = places.keysOf(table);
     const cordonKey = places.cordonKeys(table);
-    const countsAt = countsOfCordons(table);
+    const counted = countsOfCordons(table);
     let open: OpenRow | undefined;
     let indexes: number[] = [];
     for (let index = 0; index < table.rowCount; index += 1) {
       if (vineKeys[index] === NO_PLACE) continue;
-      const counted = countsAt(index);
-      if (counted === undefined) {
+      if (!counted.areUsable(index)) {
         leftOut += counts(table, index) ? 1 : 0;
         continue;
       }
@@ -73,7 +72,7 @@ export function gapsOfSurvey(
       if (before.counts.size === 0 || !counts(table, index)) continue;
       const key = cordonKey(index);
       const then = key === undefined ? undefined : before.counts.get(key);
-      if (then !== undefined) open.both.push({ now: counted, then });
+      if (then !== undefined) open.both.push({ now: counted.at(index), then });
     }
   }
   return {
@@ -139,12 +138,12 @@ function closeRow(
   const cordons: CordonPositions[] = [];
   for (const [table, rows] of indexes) {
     const vineNumbers = table.column("vine")!.numbers;
-    const countsAt = countsOfCordons(table);
+    const counted = countsOfCordons(table);
     for (const index of rows) {
       const vine = vineNumbers[index];
       vines.add(vine);
       if (!counts(table, index)) continue;
-      const { positions, liveSpurs, longestGap } = countsAt(index)!;
+      const { positions, liveSpurs, longestGap } = counted.at(index);
       cordons.push({ block, row, vine, positions, liveSpurs, longestGap });
     }
   }
@@ -158,18 +157,28 @@ function noCordons(block: string, row: number): RowGaps {
   return { block, row, ...nothing, share: undefined, longestGap: undefined };
 }
 
-/** Positions, live spurs and longest gap of a table's rows; undefined where they are blank or cannot be true. */
-export function countsOfCordons(table: SurveyTable): (index: number) => Counted | undefined {
-  const [positionsOf, liveSpursOf, longestGapOf] = ["positions", "liveSpurs", "longestGap"].map(
-    (id) => table.column(id)?.numbers,
+/** Positions, live spurs and longest gap of a table's rows. */
+export interface CordonCounts {
+  /** False where positions or live spurs are blank or cannot be true. */
+  areUsable(index: number): boolean;
+  /** Counts of a row that can be used. */
+  at(index: number): Counted;
+}
+
+/** The counts of a table of cordons; without the columns none of them can be used. */
+export function countsOfCordons(table: SurveyTable): CordonCounts {
+  const nothing = new Float64Array(0);
+  const [positions, liveSpurs, longestGap] = ["positions", "liveSpurs", "longestGap"].map(
+    (id) => table.column(id)?.numbers ?? nothing,
   );
-  if (!positionsOf || !liveSpursOf) return () => undefined;
-  return (index) => {
-    const positions = positionsOf[index];
-    const liveSpurs = liveSpursOf[index];
-    if (!isCount(positions) || !isCount(liveSpurs) || liveSpurs > positions) return undefined;
-    const longestGap = longestGapOf?.[index] ?? NaN;
-    return { positions, liveSpurs, longestGap: isCount(longestGap) ? longestGap : undefined };
+  return {
+    areUsable: (index) =>
+      isCount(positions[index]) && isCount(liveSpurs[index]) && liveSpurs[index] <= positions[index],
+    at: (index) => ({
+      positions: positions[index],
+      liveSpurs: liveSpurs[index],
+      longestGap: isCount(longestGap[index]) ? longestGap[index] : undefined,
+    }),
   };
 }
 
@@ -184,11 +193,11 @@ function lastWinter(
   for (const table of survey.pastTables("cordons")) {
     if (table.season !== latest.season) continue;
     const keyOf = places.cordonKeys(table);
-    const countsAt = countsOfCordons(table);
+    const counted = countsOfCordons(table);
     for (let index = 0; index < table.rowCount; index += 1) {
       const key = keyOf(index);
-      const counted = countsAt(index);
-      if (key !== undefined && counted !== undefined && !counts.has(key)) counts.set(key, counted);
+      if (key !== undefined && counted.areUsable(index) && !counts.has(key))
+        counts.set(key, counted.at(index));
     }
   }
   return { season: latest?.season, counts };

@@ -18,13 +18,13 @@ export function gapCountsSheet(
   const rows: OwnSheet["rows"][number][] = [];
   for (const table of survey.tables("cordons")) {
     const keys = places.keysOf(table);
-    const countsAt = countsOfCordons(table);
+    const counted = countsOfCordons(table);
     for (let index = 0; index < table.rowCount; index += 1) {
-      const counted = countsAt(index);
-      if (keys[index] === NO_PLACE || counted === undefined || !counts(table, index)) continue;
+      if (keys[index] === NO_PLACE || !counted.areUsable(index) || !counts(table, index)) continue;
+      const { positions, liveSpurs } = counted.at(index);
       const { block, row, vine } = placeOf(keys[index]);
       const as = (id: string) => plain(table.column(id)?.raw.at(index));
-      const gaps = counted.positions - counted.liveSpurs;
+      const gaps = positions - liveSpurs;
       rows.push([
         survey.words.wordOf(block),
         row,
@@ -33,10 +33,10 @@ export function gapCountsSheet(
         as("cordon"),
         as("trunk"),
         as("countedBy"),
-        counted.positions,
-        counted.liveSpurs,
+        positions,
+        liveSpurs,
         gaps,
-        counted.positions === 0 ? null : gaps / counted.positions,
+        positions === 0 ? null : gaps / positions,
       ]);
     }
   }
