@@ -54,9 +54,7 @@ export async function run(): Promise<void> {
     for (const first of [undefined, sized(CURVE[0])]) {
       console.log(first ? "after 10,000 rows in the same process" : "in a fresh process");
       for (const rows of CURVE) {
-        const ways = new Map(CURVE_READERS.map((reader) => [reader, [] as Measured[]]));
-        for (let round = 0; round < RUNS; round++)
-          for (const [reader, runs] of ways) runs.push(measured(reader, sized(rows), first));
+        const ways = inTurns(CURVE_READERS, sized(rows), first);
         const [read, ...others] = Array.from(ways, ([reader, runs]) => ({ reader, ...median(runs) }));
         console.log(
           `${String(rows).padStart(9)} rows: ${[
@@ -74,10 +72,16 @@ export async function run(): Promise<void> {
   }
 }
 
-function compare(path: string, readers: readonly string[]): void {
+/** What every reader measures on the same file, one after the other, round by round. */
+function inTurns(readers: readonly string[], path: string, first?: string): Map<string, Measured[]> {
   const all = new Map(readers.map((reader) => [reader, [] as Measured[]]));
   for (let round = 0; round < RUNS; round++)
-    for (const reader of readers) all.get(reader)!.push(measured(reader, path));
+    for (const [reader, runs] of all) runs.push(measured(reader, path, first));
+  return all;
+}
+
+function compare(path: string, readers: readonly string[]): void {
+  const all = inTurns(readers, path);
   const ours = median(all.get("ours")!);
   for (const [reader, runs] of all) {
     const middle = median(runs);

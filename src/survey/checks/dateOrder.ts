@@ -34,8 +34,9 @@ export const DATE_ORDER: Check = {
     let row = NaN;
     for (let i = 0; i < table.rowCount; i++) {
       if (keys[i] === NO_PLACE || Number.isNaN(column.numbers[i])) continue;
-      if (walk.length > 0 && rowKey(keys[i]) !== row) close();
-      row = rowKey(keys[i]);
+      const here = rowKey(keys[i]);
+      if (walk.length > 0 && here !== row) close();
+      row = here;
       walk.push(i);
     }
     close();

@@ -160,7 +160,7 @@ class RowCollector implements XmlListener, RowListener {
     }
   }
 
-  cell(r: string | undefined, style: string | undefined, type: string | undefined, value?: string): void {
+  cell(r: string, style: string | undefined, type: string | undefined, value: string | undefined): void {
     this.startCell(r, style, type);
     if (value !== undefined) {
       this.collecting = "v";

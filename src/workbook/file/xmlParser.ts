@@ -9,8 +9,8 @@ export interface XmlListener {
   close(name: string): void;
 }
 
-/** More than one character of a text takes, written as &#x10FFFF; or _xHHHH_. */
-const WRITTEN_A_CHARACTER = 40;
+/** More than one character of a text takes, written as &#x10FFFF; or _xHHHH_ in two bytes a letter. */
+const BYTES_A_CHARACTER = 40;
 
 /**
  * Parses the XML of one part as its bytes come in. Document types are refused, because nothing but an attack needs one
@@ -20,7 +20,7 @@ export class XmlParser {
   private readonly saxes = new SaxesParser({ position: false });
   private decoder: TextDecoder | undefined;
   private depth = 0;
-  /** Characters since an element last began or ended. */
+  /** Bytes since an element or text last came to its end. */
   private waiting = 0;
 
   constructor(
@@ -58,14 +58,19 @@ export class XmlParser {
   /** The text of the part's next bytes. */
   textOf(chunk: Uint8Array): string {
     this.decoder ??= new TextDecoder(encodingOf(chunk), { fatal: true });
+    this.waiting += chunk.length;
     return this.decode(chunk, true);
   }
 
+  /** Told that an element was taken from the text without being parsed here. */
+  passOver(): void {
+    this.waiting = 0;
+  }
+
   write(text: string): void {
-    this.waiting += text.length;
     this.saxes.write(text);
     const most = this.limits.cellCharacters;
-    if (this.waiting > most * WRITTEN_A_CHARACTER)
+    if (this.waiting > most * BYTES_A_CHARACTER)
       throw new WorkbookProblem("tooMuchText", { file: this.file, part: this.part, most });
   }
 

@@ -7,6 +7,8 @@ const row = (number: number, cells = `<c r="A${number}"><v>${number}</v></c>`) =
   `<row r="${number}">${cells}</row>`;
 const sheet = (rows: string) => `<worksheet><sheetData>${row(1)}${rows}</sheetData></worksheet>`;
 
+const inChunks = (text: string) => text.match(/[^]{1,32768}/g)!;
+
 describe("rows in the spelling in which spreadsheets write plain values", () => {
   afterEach(() => jest.restoreAllMocks());
 
@@ -90,6 +92,14 @@ describe("rows in the spelling in which spreadsheets write plain values", () => 
     const told = await rowsTold(chunks());
     expect(told.problem?.code).toBe("tooMuchText");
     expect(written).toBeLessThan(50 * READ_LIMITS.cellCharacters);
+  });
+
+  test("as many as a sheet has are no text without end for the XML parser", async () => {
+    const rows = Array.from({ length: 150_000 }, (_, i) => row(i + 2));
+    const foot = ["<!-- </row>", " --></sheetData></worksheet>"];
+    const chunks = ["<worksheet><sheetData>", row(1), ...inChunks(rows.join("")), ...foot];
+    expect(rows.join("").length).toBeGreaterThan(40 * READ_LIMITS.cellCharacters);
+    expect((await rowsTold(chunks)).rows).toHaveLength(150_001);
   });
 
   test("come in batches no larger than the chunks of the part", async () => {
