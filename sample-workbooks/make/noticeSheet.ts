@@ -1,6 +1,6 @@
 import type { WriteSheet } from "hucre";
-import { cellName } from "../../src/survey/cellName";
-import { SHEETS } from "../../src/survey/sheets";
+import { cellName } from "../../src/survey/sheets/cellName";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { PlantedMistake } from "./plantedMistakes";
 import { headerWithUnit, wrappedRowHeight } from "./surveySheet";
 

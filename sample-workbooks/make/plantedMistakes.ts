@@ -1,5 +1,5 @@
-import type { CellValue } from "../../src/survey/cell";
-import type { SheetId } from "../../src/survey/column";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import type { SheetId } from "../../src/survey/sheets/column";
 import type { Farm, FarmRow } from "./farm";
 import { serialDay } from "./inventedFarm";
 

@@ -1,6 +1,6 @@
 import type { WriteOptions } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
-import { SHEETS } from "../../src/survey/sheets";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { Farm } from "./farm";
 import { figuresSheet } from "./figuresSheet";
 import { FARM_NAME, inventedFarm } from "./inventedFarm";

@@ -1,8 +1,8 @@
 import type { DataValidation, NamedRange, WriteSheet } from "hucre";
 import { SOURCES } from "../../src/domain/sources";
-import type { Setting } from "../../src/survey/setting";
-import { SETTINGS } from "../../src/survey/settings";
-import { SHEETS } from "../../src/survey/sheets";
+import type { Setting } from "../../src/survey/settings/setting";
+import { SETTINGS } from "../../src/survey/settings/settings";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { FarmRow } from "./farm";
 import { surveySheet, type SurveySheetOptions } from "./surveySheet";
 

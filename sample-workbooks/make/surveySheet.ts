@@ -1,8 +1,8 @@
 import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
-import { isCellError } from "../../src/survey/cell";
-import { columnLetters } from "../../src/survey/cellName";
-import type { Column, SheetShape } from "../../src/survey/column";
+import { isCellError } from "../../src/survey/sheets/cell";
+import { columnLetters } from "../../src/survey/sheets/cellName";
+import type { Column, SheetShape } from "../../src/survey/sheets/column";
 import { wrappedLines, type WrappingCell } from "../../src/workbook/wrappedLines";
 import type { FarmRow } from "./farm";
 

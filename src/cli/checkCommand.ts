@@ -1,9 +1,9 @@
-import { checkSurvey, inSheetOrder } from "../survey/checkSurvey";
-import type { Finding, Severity } from "../survey/finding";
-import { findingSentence } from "../survey/findingSentence";
-import { isoDay } from "../survey/serialDate";
-import type { AsideFinding, SetAside } from "../survey/setAside";
-import type { Survey } from "../survey/survey";
+import { checkSeason, inSheetOrder } from "../survey/checks/checkSeason";
+import type { Finding, Severity } from "../survey/checks/finding";
+import { findingSentence } from "../survey/checks/findingSentence";
+import { isoDay } from "../survey/reading/serialDate";
+import type { AsideFinding, SetAside } from "../survey/checks/setAside";
+import type { Season } from "../survey/season/season";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
 import { say } from "../texts/language";
@@ -13,7 +13,7 @@ import { findingsSheet } from "../workbook/results/findingsSheet";
 import { cellName } from "../workbook/address";
 import type { Command, CommandOption } from "./command";
 import type { Inputs } from "./readInputs";
-import { readSurveyInputs } from "./readSurveyInputs";
+import { readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult, type Result } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS, TODAY_OPTION, todayOf } from "./sharedOptions";
 import { sortInputFindings } from "./sortInputFindings";
@@ -58,15 +58,15 @@ export const CHECK_COMMAND: Command = {
   most: Infinity,
   async run(words, options, terminal) {
     const today = todayOf(options, terminal.today);
-    const { inputs, survey } = await readSurveyInputs(words, options, terminal);
-    const all = findingsOf(survey, today, terminal);
+    const { inputs, season } = await readSeasonInputs(words, options, terminal);
+    const all = findingsOf(season, today, terminal);
     const least = SEVERITIES.indexOf((options.severity as Severity | undefined) ?? "note");
     const wanted = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
     const { open, aside } = sortInputFindings(wanted, inputs);
     if (isSaved(options))
       await saveResult(words, resultOf(open, aside, terminal), "findings", options, terminal);
     const listsAside = Boolean(options["also-set-aside"]);
-    WRITERS[formatOf(options)]({ open, aside, listsAside, survey, inputs, terminal });
+    WRITERS[formatOf(options)]({ open, aside, listsAside, season, inputs, terminal });
     return open.length === 0 ? 0 : 1;
   },
 };
@@ -100,13 +100,13 @@ function resultOf(
   return { sheets: [sheet], marks };
 }
 
-function findingsOf(survey: Survey, today: number, terminal: Terminal): Finding[] {
+function findingsOf(season: Season, today: number, terminal: Terminal): Finding[] {
   const findings: Finding[] = [];
-  for (const step of checkSurvey(survey, { today }))
+  for (const step of checkSeason(season, { today }))
     if (step.finding) findings.push(step.finding);
     else terminal.progress(0.5 + step.done / 2);
   terminal.progress(1);
-  return inSheetOrder(findings, survey);
+  return inSheetOrder(findings, season);
 }
 
 interface CheckResult {
@@ -114,7 +114,7 @@ interface CheckResult {
   readonly aside: readonly AsideFinding[];
   /** True where those set aside are listed too. */
   readonly listsAside: boolean;
-  readonly survey: Survey;
+  readonly season: Season;
   readonly inputs: Inputs;
   readonly terminal: Terminal;
 }
@@ -136,7 +136,7 @@ function counted(findings: readonly Finding[]): Record<Severity, number> {
   return counts;
 }
 
-function writeText({ open, aside, listsAside, survey, inputs, terminal }: CheckResult): void {
+function writeText({ open, aside, listsAside, season, inputs, terminal }: CheckResult): void {
   const { language } = terminal;
   for (const [file, reading] of inputs.csv)
     terminal.tell(
@@ -157,12 +157,12 @@ function writeText({ open, aside, listsAside, survey, inputs, terminal }: CheckR
       say(ASIDE_TEXTS.entry, language, { ...reasons.get(finding) }),
     );
   }
-  const rows = survey.allTables.reduce((sum, table) => sum + table.rowCount, 0);
+  const rows = season.allTables.reduce((sum, table) => sum + table.rowCount, 0);
   terminal.print(
     say(COMMAND_LINE[open.length + aside.length === 0 ? "checkedClean" : "checked"], language, {
       ...counted(open),
       rows,
-      tables: survey.allTables.length,
+      tables: season.allTables.length,
     }),
   );
   if (aside.length > 0) terminal.print(say(COMMAND_LINE.setAside, language, { findings: aside.length }));
@@ -188,7 +188,7 @@ function listFindings(
   }
 }
 
-function writeJson({ open, aside, survey, inputs, terminal }: CheckResult): void {
+function writeJson({ open, aside, season, inputs, terminal }: CheckResult): void {
   const place = (name: string) => inputs.origin.get(name) ?? { file: "", sheet: name };
   const written = (finding: Finding) => ({
     code: finding.code,
@@ -202,13 +202,13 @@ function writeJson({ open, aside, survey, inputs, terminal }: CheckResult): void
   });
   const result = {
     files: inputs.files,
-    tables: survey.allTables.map((table) => ({
+    tables: season.allTables.map((table) => ({
       ...place(table.sheet),
       kind: table.shape.id,
       headerRow: table.headerRow,
       rows: table.rowCount,
     })),
-    otherSheets: survey.otherSheets.map(place),
+    otherSheets: season.otherSheets.map(place),
     csv: Object.fromEntries(inputs.csv),
     counts: counted(open),
     findings: open.map(written),

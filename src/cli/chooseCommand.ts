@@ -1,8 +1,8 @@
-import { crewCards, type CrewCard } from "../survey/cards/crewCards";
-import { reasonSentence } from "../survey/choice/reasonSentence";
-import { decideSurvey, type DecidedVine } from "../survey/decideSurvey";
-import { isoDay } from "../survey/serialDate";
-import type { Survey } from "../survey/survey";
+import { crewCards, type CrewCard } from "../survey/decide/cards/crewCards";
+import { reasonSentence } from "../survey/decide/choice/reasonSentence";
+import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
+import { isoDay } from "../survey/reading/serialDate";
+import type { Season } from "../survey/season/season";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { say } from "../texts/language";
 import { saveNew } from "../workbook/file/saveFile";
@@ -11,7 +11,7 @@ import { cardsSheet, vineCard } from "../workbook/results/cardsSheet";
 import { choiceSheet } from "../workbook/results/choiceSheet";
 import type { Command, OptionValues } from "./command";
 import { printCsv, printTable } from "./printTable";
-import { mustHaveCordons, readSurveyInputs } from "./readSurveyInputs";
+import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
 import { printable, type ExitCode, type Terminal } from "./terminal";
@@ -29,13 +29,13 @@ export const CHOOSE_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { survey, vines } = await decided(words, options, terminal);
+    const { season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
-    const sheet = choiceSheet(vines, language, survey.unitSystem, isoDay(terminal.today));
+    const sheet = choiceSheet(vines, language, season.unitSystem, isoDay(terminal.today));
     if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "choice", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") printJson(survey, vines, terminal);
+    else if (format === "json") printJson(season, vines, terminal);
     else
       printTable(
         { ...sheet, headers: sheet.headers.slice(0, 9), rows: sheet.rows.map((row) => row.slice(0, 9)) },
@@ -65,13 +65,13 @@ export const CARDS_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { survey, vines } = await decided(words, options, terminal);
+    const { season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
-    const crew = crewCards(survey, vines);
-    if (options.html !== undefined) return writePage(String(options.html), crew, survey, options, terminal);
+    const crew = crewCards(season, vines);
+    if (options.html !== undefined) return writePage(String(options.html), crew, season, options, terminal);
     const sheet = cardsSheet(crew, {
       language,
-      unitSystem: survey.unitSystem,
+      unitSystem: season.unitSystem,
       date: isoDay(terminal.today),
     });
     if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "cards", options, terminal);
@@ -97,7 +97,7 @@ export const CARDS_COMMAND: Command = {
 async function writePage(
   path: string,
   cards: readonly CrewCard[],
-  { settings, unitSystem }: Survey,
+  { settings, unitSystem }: Season,
   options: OptionValues,
   { language, today, print }: Terminal,
 ): Promise<ExitCode> {
@@ -120,22 +120,22 @@ export async function decided(
   words: readonly string[],
   options: OptionValues,
   terminal: Terminal,
-): Promise<{ survey: Survey; vines: DecidedVine[] }> {
-  const { inputs, survey } = await readSurveyInputs(words, options, terminal);
-  mustHaveCordons(survey, inputs);
-  const rows = survey.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
+): Promise<{ season: Season; vines: DecidedVine[] }> {
+  const { inputs, season } = await readSeasonInputs(words, options, terminal);
+  mustHaveCordons(season, inputs);
+  const rows = season.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
   const vines: DecidedVine[] = [];
   let done = 0;
-  for (const vine of decideSurvey(survey)) {
+  for (const vine of decideSeason(season)) {
     vines.push(vine);
     done += vine.rows.length;
     if (vines.length % 500 === 0) terminal.progress(0.5 + done / rows / 2);
   }
   terminal.progress(1);
-  return { survey, vines };
+  return { season, vines };
 }
 
-function printJson(survey: Survey, vines: readonly DecidedVine[], { language, print }: Terminal): void {
+function printJson(season: Season, vines: readonly DecidedVine[], { language, print }: Terminal): void {
   const choice = vines.map(({ block, row, vine, decision, rows, contradictions }) => ({
     block,
     row,
@@ -151,7 +151,7 @@ function printJson(survey: Survey, vines: readonly DecidedVine[], { language, pr
       verdict: cordon.verdict,
       score: cordon.score.score,
       reason: cordon.reason,
-      sentence: reasonSentence(cordon, language, survey.unitSystem),
+      sentence: reasonSentence(cordon, language, season.unitSystem),
       sheet: rows[at].table.sheet,
       sheetRow: rows[at].table.sheetRow(rows[at].index),
     })),

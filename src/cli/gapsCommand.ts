@@ -1,13 +1,13 @@
-import { gapsOfSurvey } from "../survey/gapsOfSurvey";
-import { isoDay } from "../survey/serialDate";
-import { stayingCordons } from "../survey/stayingCordons";
+import { gapsOfSeason } from "../survey/season/gapsOfSeason";
+import { isoDay } from "../survey/reading/serialDate";
+import { stayingCordons } from "../survey/decide/stayingCordons";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { say } from "../texts/language";
 import { gapMapSheet, rowGapsSheet } from "../workbook/results/gapSheets";
 import { decided } from "./chooseCommand";
 import type { Command } from "./command";
 import { printCsv, printTable } from "./printTable";
-import { mustHaveCordons, readSurveyInputs } from "./readSurveyInputs";
+import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
 
@@ -31,12 +31,12 @@ export const GAPS_COMMAND: Command = {
   async run(words, options, terminal) {
     const gaps =
       options.of === "staying"
-        ? await decided(words, options, terminal).then(({ survey, vines }) =>
-            gapsOfSurvey(survey, stayingCordons(vines)),
+        ? await decided(words, options, terminal).then(({ season, vines }) =>
+            gapsOfSeason(season, stayingCordons(vines)),
           )
-        : await readSurveyInputs(words, options, terminal).then(({ survey, inputs }) => {
-            mustHaveCordons(survey, inputs);
-            return gapsOfSurvey(survey);
+        : await readSeasonInputs(words, options, terminal).then(({ season, inputs }) => {
+            mustHaveCordons(season, inputs);
+            return gapsOfSeason(season);
           });
     terminal.progress(1);
     const date = isoDay(terminal.today);

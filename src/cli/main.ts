@@ -3,7 +3,7 @@ import { readFile } from "node:fs/promises";
 import { buffer } from "node:stream/consumers";
 import { languageOfLocale, say } from "../texts/language";
 import { COMMAND_LINE } from "../texts/commandLine";
-import { serialOf } from "../survey/serialDate";
+import { serialOf } from "../survey/reading/serialDate";
 import { runCommand } from "./runCommand";
 import type { Terminal } from "./terminal";
 

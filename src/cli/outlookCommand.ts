@@ -1,7 +1,7 @@
-import { blockOutlook } from "../survey/blockOutlook";
-import { outlookInputs } from "../survey/outlookInputs";
-import { isoDay } from "../survey/serialDate";
-import { stayingCordons } from "../survey/stayingCordons";
+import { blockOutlook } from "../survey/crop/blockOutlook";
+import { outlookInputs } from "../survey/crop/outlookInputs";
+import { isoDay } from "../survey/reading/serialDate";
+import { stayingCordons } from "../survey/decide/stayingCordons";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { OUTLOOK_LACKS, THINNING_GROUPS } from "../texts/outlook";
 import { outlookSheet } from "../workbook/results/outlookSheet";
@@ -25,13 +25,13 @@ export const OUTLOOK_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { survey, vines } = await decided(words, options, terminal);
+    const { season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const groups = THINNING_GROUPS.map((name) => name[language]);
-    const blocks = outlookInputs(survey, { stays: stayingCordons(vines) }).map((inputs) =>
-      blockOutlook(inputs, survey.settings, groups),
+    const blocks = outlookInputs(season, { stays: stayingCordons(vines) }).map((inputs) =>
+      blockOutlook(inputs, season.settings, groups),
     );
-    const sheet = outlookSheet(blocks, language, survey.unitSystem, isoDay(terminal.today));
+    const sheet = outlookSheet(blocks, language, season.unitSystem, isoDay(terminal.today));
     if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "outlook", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);

@@ -1,9 +1,9 @@
 import { readdir, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
-import type { HeaderMapping } from "../survey/findTable";
-import { isSettingsSheet } from "../survey/isSettingsSheet";
-import type { StreamedSheet } from "../survey/readLargeSurvey";
-import type { SetAside } from "../survey/setAside";
+import type { HeaderMapping } from "../survey/reading/findTable";
+import { isSettingsSheet } from "../survey/reading/isSettingsSheet";
+import type { StreamedSheet } from "../survey/reading/readLargeSeason";
+import type { SetAside } from "../survey/checks/setAside";
 import { headsOfFlags } from "../workbook/actions/ownHeads";
 import { asideOfFlags } from "../workbook/actions/setAside";
 import type { CsvReading } from "../workbook/file/csvReading";

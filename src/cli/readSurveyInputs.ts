@@ -1,5 +1,5 @@
-import { readLargeSurvey } from "../survey/readLargeSurvey";
-import type { Survey } from "../survey/survey";
+import { readLargeSeason } from "../survey/reading/readLargeSeason";
+import type { Season } from "../survey/season/season";
 import { CommandProblem, type OptionValues } from "./command";
 import { openInputs, type Inputs } from "./readInputs";
 import { limitsOf, unitsOf } from "./sharedOptions";
@@ -12,23 +12,23 @@ const ROWS_OF_A_SMALL_FARM = 20_000;
  * Reads a farm's files and the survey in them, each sheet by the own column heads that its workbook keeps. Refuses files
  * in which no sheet was recognised, because an empty result would be a lie.
  */
-export async function readSurveyInputs(
+export async function readSeasonInputs(
   paths: readonly string[],
   options: OptionValues,
   terminal: Terminal,
-): Promise<{ inputs: Inputs; survey: Survey }> {
+): Promise<{ inputs: Inputs; season: Season }> {
   const inputs = await openInputs(paths, terminal, limitsOf(options));
   const reading = { unitSystem: unitsOf(options), mapping: inputs.mapping };
-  const survey = await readLargeSurvey(inputs.sheets, reading, (rows) =>
+  const season = await readLargeSeason(inputs.sheets, reading, (rows) =>
     terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
   ).finally(() => inputs.close());
-  if (survey.allTables.length === 0)
-    throw new CommandProblem("noTables", { files: inputs.files, sheets: survey.otherSheets });
-  return { inputs, survey };
+  if (season.allTables.length === 0)
+    throw new CommandProblem("noTables", { files: inputs.files, sheets: season.otherSheets });
+  return { inputs, season };
 }
 
 /** Refuses files without a Cordons sheet where there is nothing else to work on. */
-export function mustHaveCordons(survey: Survey, inputs: Inputs): void {
-  if (survey.tables("cordons").every(({ rowCount }) => rowCount === 0))
+export function mustHaveCordons(season: Season, inputs: Inputs): void {
+  if (season.tables("cordons").every(({ rowCount }) => rowCount === 0))
     throw new CommandProblem("noCordons", { files: inputs.files });
 }

@@ -1,11 +1,11 @@
-import { isBlank, isCellError, type CellValue } from "../survey/cell";
-import { isoDay } from "../survey/serialDate";
+import { isBlank, isCellError, type CellValue } from "../survey/sheets/cell";
+import { isoDay } from "../survey/reading/serialDate";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { csvLine } from "../workbook/csvText";
-import { CELL, type SurveyColumn } from "../survey/survey";
-import { SHEETS } from "../survey/sheets";
+import { CELL, type SurveyColumn } from "../survey/season/season";
+import { SHEETS } from "../survey/sheets/sheets";
 import type { Command } from "./command";
-import { mustHaveCordons, readSurveyInputs } from "./readSurveyInputs";
+import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
 import { READING_OPTIONS } from "./sharedOptions";
 
 const LINES_BETWEEN_WAITS = 1000;
@@ -23,11 +23,11 @@ export const ROWS_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { inputs, survey } = await readSurveyInputs(words, options, terminal);
-    mustHaveCordons(survey, inputs);
+    const { inputs, season } = await readSeasonInputs(words, options, terminal);
+    mustHaveCordons(season, inputs);
     terminal.print(csvLine(["file", "sheet", "sheet_row", ...CORDONS.map(({ id }) => columnName(id))]));
     const single = inputs.files.length === 1 ? inputs.files[0] : "";
-    for (const table of survey.tables("cordons")) {
+    for (const table of season.tables("cordons")) {
       const origin = inputs.origin.get(table.sheet) ?? { file: single, sheet: table.sheet };
       const columns = CORDONS.map(({ id }) => table.column(id));
       for (let index = 0; index < table.rowCount; index++) {

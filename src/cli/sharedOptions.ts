@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../domain/units";
 import { OPTION_TEXTS } from "../texts/commandLine";
-import { textDate } from "../survey/serialDate";
+import { textDate } from "../survey/reading/serialDate";
 import { READ_LIMITS, type ReadLimits } from "../workbook/file/readLimits";
 import { CommandProblem, type CommandOption, type OptionValues } from "./command";
 

@@ -1,5 +1,5 @@
-import type { Finding } from "../survey/finding";
-import { findingIdentity, partFindings, type PartedFindings } from "../survey/setAside";
+import type { Finding } from "../survey/checks/finding";
+import { findingIdentity, partFindings, type PartedFindings } from "../survey/checks/setAside";
 import type { Inputs } from "./readInputs";
 
 /**

@@ -1,6 +1,6 @@
 import { Refusal } from "../domain/refusal";
 import type { UnitSystem } from "../domain/units";
-import type { CellError, CellValue } from "../survey/cell";
+import type { CellError, CellValue } from "../survey/sheets/cell";
 import type { Language } from "../texts/language";
 import type { CallSetting, CordonFunction, ResultColumn, ResultRow, ResultValue } from "./cordonFunction";
 import { fromMetric } from "./measure";

@@ -3,16 +3,16 @@ import { SCORE_PARTS } from "../domain/choice/choiceRules";
 import { cordonScore, type CordonScore } from "../domain/choice/cordonScore";
 import { Refusal } from "../domain/refusal";
 import type { Metres, UnitSystem } from "../domain/units";
-import { choiceRules } from "../survey/choice/choiceRules";
-import { reasonSentence } from "../survey/choice/reasonSentence";
-import { decideSurvey } from "../survey/decideSurvey";
-import { CELL, type Survey, type SurveyTable } from "../survey/survey";
-import { candidateReader, vinesToDecide } from "../survey/vinesToDecide";
+import { choiceRules } from "../survey/decide/choice/choiceRules";
+import { reasonSentence } from "../survey/decide/choice/reasonSentence";
+import { decideSeason } from "../survey/decide/decideSeason";
+import { CELL, type Season, type SurveyTable } from "../survey/season/season";
+import { candidateReader, vinesToDecide } from "../survey/decide/vinesToDecide";
 import { VERDICT_WORDS } from "../texts/choice";
 import type { Language } from "../texts/language";
 import type { ResultRow } from "./cordonFunction";
 import { cellRefusal, surveyTable } from "./surveyTable";
-import { surveyOfTables, type GivenTables } from "./surveyOfTables";
+import { seasonOfTables, type GivenTables } from "./seasonOfTables";
 
 const SHEETS_OF = { cordons: "cordons", settings: "settings", blocks: "blocks", vines: "vines" } as const;
 
@@ -31,10 +31,10 @@ export function decisionsOfTable(
   language: Language,
   shownUnits: UnitSystem,
 ): readonly ResultRow[] {
-  const survey = surveyOfTables(given, SHEETS_OF, unitSystem);
-  const table = surveyTable(survey, "cordons", PLACES);
+  const season = seasonOfTables(given, SHEETS_OF, unitSystem);
+  const table = surveyTable(season, "cordons", PLACES);
   const answers = new Map<number, ResultRow>();
-  for (const { rows, decision } of decideSurvey(survey))
+  for (const { rows, decision } of decideSeason(season))
     rows.forEach(({ index }, at) => {
       const { verdict, score } = decision.cordons[at];
       answers.set(index, {
@@ -59,11 +59,11 @@ export function scoresOfTable(
   training: Training | undefined,
   unitSystem: UnitSystem | undefined,
 ): readonly ResultRow[] {
-  const survey = surveyOfTables(given, SHEETS_OF, unitSystem);
-  const table = surveyTable(survey, "cordons", []);
-  const rules = choiceRules(survey.settings);
-  const around = aroundRows(survey);
-  const read = candidateReader(table, survey.settings);
+  const season = seasonOfTables(given, SHEETS_OF, unitSystem);
+  const table = surveyTable(season, "cordons", []);
+  const rules = choiceRules(season.settings);
+  const around = aroundRows(season);
+  const read = candidateReader(table, season.settings);
   return besideTheRows(table, (index) => {
     const { candidate }: { candidate: CandidateCordon } = read(index);
     const place = around.get(index);
@@ -91,10 +91,10 @@ function withoutPlace(table: SurveyTable, index: number): ResultRow {
 }
 
 function aroundRows(
-  survey: Survey,
+  season: Season,
 ): ReadonlyMap<number, { training: Training | undefined; sideLength: Metres | undefined }> {
   return new Map(
-    vinesToDecide(survey).flatMap(({ rows, toDecide: { training, sideLength } }) =>
+    vinesToDecide(season).flatMap(({ rows, toDecide: { training, sideLength } }) =>
       rows.map(({ index }) => [index, { training, sideLength }] as const),
     ),
   );

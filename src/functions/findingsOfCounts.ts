@@ -1,11 +1,11 @@
 import type { UnitSystem } from "../domain/units";
-import { allFindings } from "../survey/checkSurvey";
-import { findingSentence } from "../survey/findingSentence";
+import { allFindings } from "../survey/checks/checkSeason";
+import { findingSentence } from "../survey/checks/findingSentence";
 import { SEVERITY_TEXTS } from "../texts/findings";
 import { NO_FINDINGS } from "../texts/functions/checks";
 import { say, type Language } from "../texts/language";
 import type { ResultRow } from "./cordonFunction";
-import { surveyOfTables, type GivenTables } from "./surveyOfTables";
+import { seasonOfTables, type GivenTables } from "./seasonOfTables";
 
 const SHEETS_OF = { counts: "any", settings: "settings", blocks: "blocks", vines: "vines" } as const;
 
@@ -22,9 +22,9 @@ export function findingsOfCounts(
   unitSystem: UnitSystem | undefined,
   language: Language,
 ): readonly ResultRow[] {
-  const survey = surveyOfTables(given, SHEETS_OF, unitSystem);
-  const findings = allFindings(survey).filter(({ sheet }) => sheet === "counts");
-  const rows = survey.allTables.find(({ sheet }) => sheet === "counts")!.rowCount;
+  const season = seasonOfTables(given, SHEETS_OF, unitSystem);
+  const findings = allFindings(season).filter(({ sheet }) => sheet === "counts");
+  const rows = season.allTables.find(({ sheet }) => sheet === "counts")!.rowCount;
   if (findings.length === 0) return [{ finding: say(NO_FINDINGS, language, { rows }) }];
   return findings.map((finding) => ({
     row: finding.row,

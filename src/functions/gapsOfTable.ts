@@ -1,10 +1,10 @@
 import { gapsByRow, type CordonPositions } from "../domain/gapsByRow";
 import type { Refusal } from "../domain/refusal";
-import { decideSurvey } from "../survey/decideSurvey";
-import { stayingCordons } from "../survey/stayingCordons";
-import { CELL, type Survey, type SurveyTable } from "../survey/survey";
+import { decideSeason } from "../survey/decide/decideSeason";
+import { stayingCordons } from "../survey/decide/stayingCordons";
+import { CELL, type Season, type SurveyTable } from "../survey/season/season";
 import type { ResultRow } from "./cordonFunction";
-import { surveyOfTables, type GivenTables } from "./surveyOfTables";
+import { seasonOfTables, type GivenTables } from "./seasonOfTables";
 import { cellRefusal, neededColumn, surveyTable } from "./surveyTable";
 
 const COUNTED = ["positions", "liveSpurs"] as const;
@@ -24,9 +24,9 @@ export type CordonsCounted = "all" | "staying" | "chosen";
  * gapsOfTable({ cordons: readTable(functionNamed("GAPSBYROW").parameters[0], [["Block", "Row", "Vine", "Positions", "Live spurs"], ["A", 1, 1, 8, 6]]) }, "all")[0].gaps // 2
  */
 export function gapsOfTable(given: GivenTables, which: CordonsCounted): readonly ResultRow[] {
-  const survey = surveyOfTables(given, SHEETS_OF);
-  const table = surveyTable(survey, "cordons", [...PLACES, ...COUNTED]);
-  const stays = countedRows(survey, table, which);
+  const season = seasonOfTables(given, SHEETS_OF);
+  const table = surveyTable(season, "cordons", [...PLACES, ...COUNTED]);
+  const stays = countedRows(season, table, which);
   const rows = new Map<string, OpenRow>();
   for (let index = 0; index < table.rowCount; index += 1) {
     if (!stays(index)) continue;
@@ -52,10 +52,10 @@ interface OpenRow {
   refusal?: Refusal;
 }
 
-function countedRows(survey: Survey, table: SurveyTable, which: CordonsCounted): (index: number) => boolean {
+function countedRows(season: Season, table: SurveyTable, which: CordonsCounted): (index: number) => boolean {
   if (which === "all") return () => true;
   if (which === "chosen") {
-    const stays = stayingCordons(decideSurvey(survey));
+    const stays = stayingCordons(decideSeason(season));
     return (index) => stays(table, index);
   }
   const { codes, column } = neededColumn("cordons", table, "fixedChoice");

@@ -1,15 +1,15 @@
 import { cropOutlook, type CropOutlook } from "../domain/outlook/cropOutlook";
 import type { Range } from "../domain/outlook/productRange";
 import type { UnitSystem } from "../domain/units";
-import { decideSurvey } from "../survey/decideSurvey";
-import { outlookInputs } from "../survey/outlookInputs";
-import { stayingCordons } from "../survey/stayingCordons";
+import { decideSeason } from "../survey/decide/decideSeason";
+import { outlookInputs } from "../survey/crop/outlookInputs";
+import { stayingCordons } from "../survey/decide/stayingCordons";
 import { OUTLOOK_LINES } from "../texts/functions/outlook";
 import { say, type Language } from "../texts/language";
 import { OUTLOOK_LACKS, SPREAD_SOURCES, STAGE_NAMES } from "../texts/outlook";
 import type { ResultRow } from "./cordonFunction";
 import { fromMetric, unitName, type Measure } from "./measure";
-import { surveyOfTables, type GivenTables } from "./surveyOfTables";
+import { seasonOfTables, type GivenTables } from "./seasonOfTables";
 import { neededColumn } from "./surveyTable";
 
 const SHEETS_OF = {
@@ -34,13 +34,13 @@ export function outlookOfTables(
   unitSystem: UnitSystem | undefined,
   language: Language,
 ): readonly ResultRow[] {
-  const survey = surveyOfTables(given, SHEETS_OF, unitSystem);
-  neededColumn("vines", survey.tables("vines")[0], "block");
-  neededColumn("blocks", survey.tables("blocks")[0], "block");
-  const units = survey.unitSystem;
-  const confidence = Number(survey.settings.get("Confidence of ranges"));
-  const stays = given["cordons"] ? { stays: stayingCordons(decideSurvey(survey)) } : {};
-  return outlookInputs(survey, stays).flatMap(({ block, stages, planted, bearing, density, lacking }) => [
+  const season = seasonOfTables(given, SHEETS_OF, unitSystem);
+  neededColumn("vines", season.tables("vines")[0], "block");
+  neededColumn("blocks", season.tables("blocks")[0], "block");
+  const units = season.unitSystem;
+  const confidence = Number(season.settings.get("Confidence of ranges"));
+  const stays = given["cordons"] ? { stays: stayingCordons(decideSeason(season)) } : {};
+  return outlookInputs(season, stays).flatMap(({ block, stages, planted, bearing, density, lacking }) => [
     ...stages.flatMap((figures) =>
       stageRows(
         block,

@@ -1,6 +1,6 @@
 import type { Kilograms, Metres, Share, UnitSystem } from "../domain/units";
-import type { SheetId } from "../survey/column";
-import type { SheetArea } from "../survey/sheetArea";
+import type { SheetId } from "../survey/sheets/column";
+import type { SheetArea } from "../survey/reading/sheetArea";
 import type { Measure } from "./measure";
 
 /**

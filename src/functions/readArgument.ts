@@ -1,9 +1,9 @@
 import { Refusal, type Facts } from "../domain/refusal";
 import type { UnitSystem } from "../domain/units";
-import { isBlank, isCellError, type CellValue } from "../survey/cell";
-import { acceptedHeaders, plainHeader } from "../survey/column";
-import type { SheetArea } from "../survey/sheetArea";
-import { SHEETS } from "../survey/sheets";
+import { isBlank, isCellError, type CellValue } from "../survey/sheets/cell";
+import { acceptedHeaders, plainHeader } from "../survey/sheets/column";
+import type { SheetArea } from "../survey/reading/sheetArea";
+import { SHEETS } from "../survey/sheets/sheets";
 import { fromMetric, toMetric } from "./measure";
 import type { NumberList, Parameter, TableArgument } from "./parameter";
 

@@ -1,7 +1,7 @@
 import type { Refusal } from "../domain/refusal";
 import type { UnitSystem } from "../domain/units";
-import { SHEETS } from "../survey/sheets";
-import type { SheetId } from "../survey/column";
+import { SHEETS } from "../survey/sheets/sheets";
+import type { SheetId } from "../survey/sheets/column";
 import { CALL_REFUSALS, EXPECTED, PLACE_IN_RANGE, WHOLE_TABLE } from "../texts/functions/callRefusals";
 import { say, type Language, type TextFacts } from "../texts/language";
 import { REFUSALS } from "../texts/refusals";

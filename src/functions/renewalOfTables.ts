@@ -1,11 +1,11 @@
-import { renewalRules } from "../survey/renewal/renewalRules";
-import { trunkRenewalSentence } from "../survey/renewal/renewalSentence";
-import { trunksToRenew } from "../survey/renewal/trunksToRenew";
+import { renewalRules } from "../survey/decide/renewal/renewalRules";
+import { trunkRenewalSentence } from "../survey/decide/renewal/renewalSentence";
+import { trunksToRenew } from "../survey/decide/renewal/trunksToRenew";
 import { RENEWAL_LINES } from "../texts/functions/renewal";
 import { say, type Language } from "../texts/language";
 import type { ResultRow } from "./cordonFunction";
 import type { TableArgument } from "./parameter";
-import { surveyOfTables } from "./surveyOfTables";
+import { seasonOfTables } from "./seasonOfTables";
 import { neededColumn } from "./surveyTable";
 
 const SHEETS = { vines: "vines", settings: "settings", cordons: "cordons" } as const;
@@ -25,11 +25,11 @@ export function renewalOfTables(
   },
   language: Language,
 ): readonly ResultRow[] {
-  const survey = surveyOfTables({ ...tables }, SHEETS);
+  const season = seasonOfTables({ ...tables }, SHEETS);
   for (const id of ["block", "row", "vine", "liveTrunks"])
-    neededColumn("vines", survey.tables("vines")[0], id);
-  const wanted = renewalRules(survey.settings).trunksWanted;
-  const { vines, notCounted } = trunksToRenew(survey);
+    neededColumn("vines", season.tables("vines")[0], id);
+  const wanted = renewalRules(season.settings).trunksWanted;
+  const { vines, notCounted } = trunksToRenew(season);
   const rows: ResultRow[] = vines.map(({ block, row, vine, liveTrunks, renewal }, index) => ({
     order: index + 1,
     block,

@@ -1,15 +1,15 @@
 import { Refusal } from "../domain/refusal";
-import type { Survey, SurveyColumn, SurveyTable } from "../survey/survey";
+import type { Season, SurveyColumn, SurveyTable } from "../survey/season/season";
 
 /**
  * The table that an argument gave to a survey, with the columns without which the function cannot say anything; refuses
  * a table without one of them.
  *
  * @example
- * surveyTable(surveyOfTables({ cordons: readTable(functionNamed("GAPSBYROW").parameters[0], [["Vine", "Live spurs"], [4, 7]]) }, { cordons: "cordons" }), "cordons", ["vine"]).column("liveSpurs").numbers[0] // 7
+ * surveyTable(seasonOfTables({ cordons: readTable(functionNamed("GAPSBYROW").parameters[0], [["Vine", "Live spurs"], [4, 7]]) }, { cordons: "cordons" }), "cordons", ["vine"]).column("liveSpurs").numbers[0] // 7
  */
-export function surveyTable(survey: Survey, argument: string, needed: readonly string[]): SurveyTable {
-  const table = survey.allTables.find(({ sheet }) => sheet === argument)!;
+export function surveyTable(season: Season, argument: string, needed: readonly string[]): SurveyTable {
+  const table = season.allTables.find(({ sheet }) => sheet === argument)!;
   for (const id of needed) neededColumn(argument, table, id);
   return table;
 }

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from "lit";
-import { cellName } from "../survey/cellName";
+import { cellName } from "../survey/sheets/cellName";
 import { CHECK_TEXTS } from "../texts/pane";
 import type { Pane } from "./pane";
 

@@ -1,5 +1,5 @@
-import { decideSurvey, type DecidedVine } from "../survey/decideSurvey";
-import type { Survey } from "../survey/survey";
+import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
+import type { Season } from "../survey/season/season";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../texts/pane";
 import { readHeads } from "../workbook/actions/ownHeads";
 import { readTables } from "./check/readTables";
@@ -15,18 +15,18 @@ const READING = 0.5;
 const VINES_A_STEP = 100;
 
 /** Reads the survey of the workbook. */
-export async function readSurveyOf(
+export async function readSeasonOf(
   pane: Pane,
   signal: AbortSignal,
   onProgress: (progress: Progress) => void,
-): Promise<Survey> {
-  const { survey, metOnTheWay } = await readTables(pane.workbook, {
+): Promise<Season> {
+  const { season, metOnTheWay } = await readTables(pane.workbook, {
     mapping: await readHeads(pane.workbook),
     signal,
     onProgress: (sheet, done) => onProgress({ text: pane.say(CHECK_TEXTS.reading, { sheet }), done }),
   });
   tellOfColleagues(pane, metOnTheWay);
-  return survey;
+  return season;
 }
 
 /** Says that a colleague's edits made a run read again. */
@@ -40,16 +40,16 @@ export async function readDecisions(
   pane: Pane,
   signal: AbortSignal,
   onProgress: (progress: Progress) => void,
-): Promise<{ survey: Survey; vines: DecidedVine[] }> {
-  const survey = await readSurveyOf(pane, signal, ({ text, done }) =>
+): Promise<{ season: Season; vines: DecidedVine[] }> {
+  const season = await readSeasonOf(pane, signal, ({ text, done }) =>
     onProgress({ text, done: done * READING }),
   );
-  const rows = survey.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
+  const rows = season.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
   const text = pane.say(DECIDE_TEXTS.deciding);
   const vines: DecidedVine[] = [];
   let seen = 0;
   await inSlices(
-    decideSurvey(survey),
+    decideSeason(season),
     (vine) => {
       vines.push(vine);
       seen += vine.rows.length;
@@ -58,5 +58,5 @@ export async function readDecisions(
     },
     signal,
   );
-  return { survey, vines };
+  return { season, vines };
 }

@@ -1,6 +1,6 @@
 import { SEVERITY_TEXTS } from "../texts/findings";
 import { html, type TemplateResult } from "lit";
-import type { Severity } from "../survey/finding";
+import type { Severity } from "../survey/checks/finding";
 import type { Pane } from "./pane";
 
 const COLOURS: Readonly<Record<Severity, string>> = {

@@ -1,7 +1,7 @@
 import { html, svg, type TemplateResult } from "lit";
-import { lengthWords } from "../survey/choice/lengthWords";
-import type { DecidedVine } from "../survey/decideSurvey";
-import { vineDrawing, type DrawnCordon } from "../survey/picture/vineDrawing";
+import { lengthWords } from "../survey/decide/choice/lengthWords";
+import type { DecidedVine } from "../survey/decide/decideSeason";
+import { vineDrawing, type DrawnCordon } from "../survey/decide/picture/vineDrawing";
 import type { UnitSystem } from "../domain/units";
 import { SIDE_WORDS, VERDICT_WORDS } from "../texts/choice";
 import { say, type Language } from "../texts/language";

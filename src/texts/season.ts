@@ -1,7 +1,7 @@
 import type { Text } from "./language";
 
 /** Headers of the Season sheet: a row of vines in a winter. */
-export const SEASON_HEADERS = {
+export const WINTER_HEADERS = {
   block: { en: "Block", es: "Cuartel", fr: "Parcelle" },
   row: { en: "Row", es: "Hilera", fr: "Rang" },
   year: { en: "Year", es: "Año", fr: "Année" },

@@ -1,4 +1,4 @@
-export { cellName, columnLetters } from "../survey/cellName";
+export { cellName, columnLetters } from "../survey/sheets/cellName";
 
 /** A rectangle of cells, rows and columns counted from 1, both ends included. */
 export interface CellArea {

@@ -1,5 +1,5 @@
-import type { CellValue } from "../survey/cell";
-import type { SheetArea } from "../survey/sheetArea";
+import type { CellValue } from "../survey/sheets/cell";
+import type { SheetArea } from "../survey/reading/sheetArea";
 
 export type HostName = "excel" | "desk" | "file" | "memory";
 

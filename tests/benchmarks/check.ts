@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
-import type { CellValue } from "../../src/survey/cell";
-import { checkSurvey } from "../../src/survey/checkSurvey";
-import { readSurvey } from "../../src/survey/readSurvey";
-import type { SheetArea } from "../../src/survey/sheetArea";
-import { CELL, type Survey, type SurveyTable } from "../../src/survey/survey";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import { checkSeason } from "../../src/survey/checks/checkSeason";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import type { SheetArea } from "../../src/survey/reading/sheetArea";
+import { CELL, type Season, type SurveyTable } from "../../src/survey/season/season";
 import { median, timed } from "./timed";
 
 const ROWS = 100_000;
@@ -50,10 +50,10 @@ export function run(): void {
   const area = makeSheet();
   const readings: number[] = [];
   const everything: number[] = [];
-  let survey = readSurvey([area]);
+  let season = readSeason([area]);
   for (let round = 0; round < 3; round++) {
-    readings.push(timed(() => (survey = readSurvey([area]))));
-    everything.push(timed(() => badRows(readSurvey([area]))));
+    readings.push(timed(() => (season = readSeason([area]))));
+    everything.push(timed(() => badRows(readSeason([area]))));
   }
   console.log(`${ROWS} rows x ${HEADERS.length} columns, ${ROUNDS} rounds, Node ${process.version}`);
   show("reading the sheet into columns", readings);
@@ -62,14 +62,14 @@ export function run(): void {
 
   const rows = area.values.slice(1).map(rowObject);
   const schema = rowSchema();
-  const table = survey.tables("cordons")[0];
+  const table = season.tables("cordons")[0];
   const ours: number[] = [];
   const zod: number[] = [];
   const bare: number[] = [];
   const bad = { ours: 0, zod: 0, bare: 0 };
   for (let round = 0; round < ROUNDS + 2; round++) {
     const times = [
-      timed(() => (bad.ours = badRows(survey, SINGLE_ROW))),
+      timed(() => (bad.ours = badRows(season, SINGLE_ROW))),
       timed(
         () => (bad.zod = rows.reduce((count, row) => count + (schema.safeParse(row).success ? 0 : 1), 0)),
       ),
@@ -99,9 +99,9 @@ function peak(): number {
 }
 
 /** Rows with a finding; every finding is made, as a page would show it. */
-function badRows(survey: Survey, only?: readonly string[]): number {
+function badRows(season: Season, only?: readonly string[]): number {
   const bad = new Set<number>();
-  for (const { finding } of checkSurvey(survey, { only, slice: 20_000 })) if (finding) bad.add(finding.row);
+  for (const { finding } of checkSeason(season, { only, slice: 20_000 })) if (finding) bad.add(finding.row);
   return bad.size;
 }
 

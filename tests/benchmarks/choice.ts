@@ -2,9 +2,9 @@ import { randomSource } from "../../sample-workbooks/make/randomSource";
 import type { CandidateCordon, VineToDecide } from "../../src/domain/choice/candidateCordon";
 import { chooseCordons } from "../../src/domain/choice/chooseCordons";
 import { metres } from "../../src/domain/units";
-import { choiceRules } from "../../src/survey/choice/choiceRules";
-import { reasonSentence } from "../../src/survey/choice/reasonSentence";
-import { defaultSettings } from "../../src/survey/settings";
+import { choiceRules } from "../../src/survey/decide/choice/choiceRules";
+import { reasonSentence } from "../../src/survey/decide/choice/reasonSentence";
+import { defaultSettings } from "../../src/survey/settings/settings";
 import { median, timed } from "./timed";
 
 const VINES = 100_000;

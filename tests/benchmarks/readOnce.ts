@@ -1,17 +1,17 @@
 import { readFileSync } from "node:fs";
-import type { CellValue } from "../../src/survey/cell";
-import type { Survey } from "../../src/survey/survey";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import type { Season } from "../../src/survey/season/season";
 
-async function largeSurveyOf(path: string): Promise<() => Promise<Survey>> {
+async function largeSeasonOf(path: string): Promise<() => Promise<Season>> {
   const { openWorkbookFile } = await import("../../src/workbook/file/openWorkbookFile");
-  const { readLargeSurvey } = await import("../../src/survey/readLargeSurvey");
+  const { readLargeSeason } = await import("../../src/survey/reading/readLargeSeason");
   return async () => {
     const book = await openWorkbookFile(path);
-    const survey = await readLargeSurvey(
+    const season = await readLargeSeason(
       book.sheetNames.map((sheet) => ({ sheet, rows: () => book.rows(sheet) })),
     );
     await book.close();
-    return survey;
+    return season;
   };
 }
 
@@ -29,22 +29,22 @@ const READERS: Readonly<Record<string, (path: string) => Promise<() => Promise<n
     };
   },
   "ours, checked": async (path) => {
-    const { checkSurvey } = await import("../../src/survey/checkSurvey");
-    const read = await largeSurveyOf(path);
+    const { checkSeason } = await import("../../src/survey/checks/checkSeason");
+    const read = await largeSeasonOf(path);
     return async () => {
       let cells = 0;
-      for (const step of checkSurvey(await read())) if (step.finding) cells++;
+      for (const step of checkSeason(await read())) if (step.finding) cells++;
       return cells;
     };
   },
   "ours, checked, with gaps": async (path) => {
-    const { checkSurvey } = await import("../../src/survey/checkSurvey");
-    const { gapsOfSurvey } = await import("../../src/survey/gapsOfSurvey");
-    const read = await largeSurveyOf(path);
+    const { checkSeason } = await import("../../src/survey/checks/checkSeason");
+    const { gapsOfSeason } = await import("../../src/survey/season/gapsOfSeason");
+    const read = await largeSeasonOf(path);
     return async () => {
-      const survey = await read();
-      let cells = gapsOfSurvey(survey).rows.length;
-      for (const step of checkSurvey(survey)) if (step.finding) cells++;
+      const season = await read();
+      let cells = gapsOfSeason(season).rows.length;
+      for (const step of checkSeason(season)) if (step.finding) cells++;
       return cells;
     };
   },

@@ -1,16 +1,16 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { Browser } from "playwright-core";
-import { crewCards } from "../../src/survey/cards/crewCards";
-import { decideSurvey } from "../../src/survey/decideSurvey";
+import { crewCards } from "../../src/survey/decide/cards/crewCards";
+import { decideSeason } from "../../src/survey/decide/decideSeason";
 import { LANGUAGES } from "../../src/texts/language";
 import { cardsHtml, type CardsPrint, type Paper } from "../../src/workbook/results/cardsHtml";
-import { inventedSeason, surveyOf } from "../survey/cards/season";
+import { inventedSeason, seasonOfSheets } from "../survey/decide/cards/season";
 import { startChromium } from "./chromium";
 
 const farm = inventedSeason();
-const survey = surveyOf(farm);
-const cards = crewCards(survey, decideSurvey(survey));
+const season = seasonOfSheets(farm);
+const cards = crewCards(season, decideSeason(season));
 const pagesWanted = cards.reduce((sum, { vines }) => sum + Math.ceil(vines.length / 25), 0);
 const print: CardsPrint = {
   language: "en",

@@ -1,8 +1,8 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import type { Finding } from "../../src/survey/finding";
-import { readSetAside } from "../../src/survey/setAside";
+import type { Finding } from "../../src/survey/checks/finding";
+import { readSetAside } from "../../src/survey/checks/setAside";
 import { keepAside } from "../../src/workbook/actions/setAside";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { run } from "../cli/testTerminal";

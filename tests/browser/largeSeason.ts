@@ -3,7 +3,7 @@ import { inventedFarm } from "../../sample-workbooks/make/inventedFarm";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { surveySheet } from "../../sample-workbooks/make/surveySheet";
 import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";
-import { SHEETS } from "../../src/survey/sheets";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 
 const OPTIONS = { farm: "A large farm (invented)" };
 

@@ -1,6 +1,6 @@
-import { SHEETS } from "../../src/survey/sheets";
-import type { CellValue } from "../../src/survey/cell";
-import { inventedSeason } from "../survey/cards/season";
+import { SHEETS } from "../../src/survey/sheets/sheets";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import { inventedSeason } from "../survey/decide/cards/season";
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";

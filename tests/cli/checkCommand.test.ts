@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { promisify } from "node:util";
 import Papa from "papaparse";
 import { seasonWithMistakes } from "../../sample-workbooks/make/sampleWorkbooks";
-import { SHEETS } from "../../src/survey/sheets";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { run } from "./testTerminal";
 

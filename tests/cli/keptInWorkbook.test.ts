@@ -3,10 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import Papa from "papaparse";
-import type { CellValue } from "../../src/survey/cell";
-import { allFindings } from "../../src/survey/checkSurvey";
-import { serialOf } from "../../src/survey/serialDate";
-import { sortFindings } from "../../src/survey/setAside";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import { allFindings } from "../../src/survey/checks/checkSeason";
+import { serialOf } from "../../src/survey/reading/serialDate";
+import { sortFindings } from "../../src/survey/checks/setAside";
 import { readTables } from "../../src/taskpane/check/readTables";
 import { keepHeads, readHeads } from "../../src/workbook/actions/ownHeads";
 import { keepAside, readAside } from "../../src/workbook/actions/setAside";
@@ -35,8 +35,8 @@ const file = (name: string, bytes: Uint8Array): string => {
 
 /** What the pane shows of a workbook: open findings, and those set aside with their entries. */
 async function inPane(workbook: SurveyWorkbook) {
-  const { survey } = await readTables(workbook, { mapping: await readHeads(workbook) });
-  return sortFindings(allFindings(survey, { today: TODAY }), await readAside(workbook));
+  const { season } = await readTables(workbook, { mapping: await readHeads(workbook) });
+  return sortFindings(allFindings(season, { today: TODAY }), await readAside(workbook));
 }
 
 interface Listed {

@@ -3,16 +3,16 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
 import Papa from "papaparse";
-import { allFindings } from "../../src/survey/checkSurvey";
-import { decideSurvey } from "../../src/survey/decideSurvey";
-import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
-import { blockOutlook } from "../../src/survey/blockOutlook";
-import { outlookInputs } from "../../src/survey/outlookInputs";
+import { allFindings } from "../../src/survey/checks/checkSeason";
+import { decideSeason } from "../../src/survey/decide/decideSeason";
+import { gapsOfSeason } from "../../src/survey/season/gapsOfSeason";
+import { blockOutlook } from "../../src/survey/crop/blockOutlook";
+import { outlookInputs } from "../../src/survey/crop/outlookInputs";
 import { THINNING_GROUPS } from "../../src/texts/outlook";
-import { readSurvey } from "../../src/survey/readSurvey";
-import { serialOf } from "../../src/survey/serialDate";
-import { stayingCordons } from "../../src/survey/stayingCordons";
-import type { Survey } from "../../src/survey/survey";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import { serialOf } from "../../src/survey/reading/serialDate";
+import { stayingCordons } from "../../src/survey/decide/stayingCordons";
+import type { Season } from "../../src/survey/season/season";
 import { readTables } from "../../src/taskpane/check/readTables";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
@@ -39,7 +39,7 @@ const season = (name: string): string => {
 };
 
 /** The survey as the pane reads it: through a workbook host, cell by cell, without the file reader's own areas. */
-async function surveyOfPane(path: string): Promise<Survey> {
+async function seasonOfPane(path: string): Promise<Season> {
   const book = await openWorkbookFile(path);
   const sheets: Record<string, MemoryCell[][]> = {};
   for (const sheet of book.sheetNames) {
@@ -52,13 +52,13 @@ async function surveyOfPane(path: string): Promise<Survey> {
     );
   }
   await book.close();
-  return (await readTables(new MemoryWorkbook(sheets), { mapping: [] })).survey;
+  return (await readTables(new MemoryWorkbook(sheets), { mapping: [] })).season;
 }
 
 describe("results are the same to the bit as in the pane", () => {
   test("findings", async () => {
-    const survey = await surveyOfPane(MISTAKES);
-    const expected = allFindings(survey, { today: serialOf(2026, 3, 31) }).map(shownFinding);
+    const season = await seasonOfPane(MISTAKES);
+    const expected = allFindings(season, { today: serialOf(2026, 3, 31) }).map(shownFinding);
     const { findings } = JSON.parse((await run(["check", MISTAKES, "--format", "json"])).out) as {
       findings: Record<string, unknown>[];
     };
@@ -66,7 +66,7 @@ describe("results are the same to the bit as in the pane", () => {
   });
 
   test("the choice of cordons", async () => {
-    const expected = [...decideSurvey(await surveyOfPane(CLEAN))].map(({ block, row, vine, decision }) => ({
+    const expected = [...decideSeason(await seasonOfPane(CLEAN))].map(({ block, row, vine, decision }) => ({
       block,
       row,
       vine,
@@ -99,9 +99,9 @@ describe("results are the same to the bit as in the pane", () => {
   });
 
   test.each(["all", "staying"])("gaps of %s cordons", async (of) => {
-    const survey = await surveyOfPane(CLEAN);
+    const season = await seasonOfPane(CLEAN);
     const expected =
-      of === "all" ? gapsOfSurvey(survey) : gapsOfSurvey(survey, stayingCordons(decideSurvey(survey)));
+      of === "all" ? gapsOfSeason(season) : gapsOfSeason(season, stayingCordons(decideSeason(season)));
     const { out } = await run(["gaps", CLEAN, "--of", of, "--format", "json"]);
     expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(expected)));
   });
@@ -109,11 +109,11 @@ describe("results are the same to the bit as in the pane", () => {
 
 describe("outlook", () => {
   test("is the pane's to the bit, and fits into the workbook", async () => {
-    const survey = await surveyOfPane(CLEAN);
-    const expected = outlookInputs(survey, { stays: stayingCordons(decideSurvey(survey)) }).map((inputs) =>
+    const counted = await seasonOfPane(CLEAN);
+    const expected = outlookInputs(counted, { stays: stayingCordons(decideSeason(counted)) }).map((inputs) =>
       blockOutlook(
         inputs,
-        survey.settings,
+        counted.settings,
         THINNING_GROUPS.map(({ en }) => en),
       ),
     );
@@ -140,7 +140,7 @@ describe("choose, gaps and cards", () => {
       header: true,
     });
     const book = await openWorkbookFile(CLEAN);
-    const cordons = readSurvey([await book.readSheet("Cordons")]).tables("cordons")[0];
+    const cordons = readSeason([await book.readSheet("Cordons")]).tables("cordons")[0];
     await book.close();
     const sum = (values: Iterable<number>) => [...values].reduce((total, value) => total + value, 0);
     expect(sum(data.map((row) => Number(row.Positions)))).toBe(sum(cordons.column("positions")!.numbers));

@@ -1,5 +1,5 @@
-import type { Finding } from "../../src/survey/finding";
-import { findingSentence } from "../../src/survey/findingSentence";
+import type { Finding } from "../../src/survey/checks/finding";
+import { findingSentence } from "../../src/survey/checks/findingSentence";
 
 /** A finding as the command line writes it as JSON, without file and cell. */
 export function shownFinding(finding: Finding) {

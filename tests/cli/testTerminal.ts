@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { runCommand } from "../../src/cli/runCommand";
 import type { ExitCode, Terminal } from "../../src/cli/terminal";
-import { serialOf } from "../../src/survey/serialDate";
+import { serialOf } from "../../src/survey/reading/serialDate";
 
 /** What a run of the command line left behind. */
 export interface Run {

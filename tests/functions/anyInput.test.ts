@@ -4,9 +4,9 @@ import { evaluateFormula } from "../../src/functions/evaluateFormula";
 import type { Parameter } from "../../src/functions/parameter";
 import type { RawArgument } from "../../src/functions/readArgument";
 import { FUNCTIONS } from "../../src/functions/registry";
-import { acceptedHeaders } from "../../src/survey/column";
-import type { CellValue } from "../../src/survey/cell";
-import { SHEETS } from "../../src/survey/sheets";
+import { acceptedHeaders } from "../../src/survey/sheets/column";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import { LANGUAGES } from "../../src/texts/language";
 
 const cell: fc.Arbitrary<CellValue> = fc.oneof(

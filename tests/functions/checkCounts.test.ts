@@ -1,7 +1,7 @@
 import { callFunction, isRefused } from "../../src/functions/callFunction";
 import type { RawArgument } from "../../src/functions/readArgument";
 import { functionNamed } from "../../src/functions/registry";
-import type { CellValue } from "../../src/survey/cell";
+import type { CellValue } from "../../src/survey/sheets/cell";
 import type { Language } from "../../src/texts/language";
 
 const HEADINGS = [

@@ -1,9 +1,9 @@
 import { callFunction, isRefused } from "../../src/functions/callFunction";
 import type { RawArgument } from "../../src/functions/readArgument";
 import { functionNamed } from "../../src/functions/registry";
-import { decideSurvey } from "../../src/survey/decideSurvey";
-import { readSurvey } from "../../src/survey/readSurvey";
-import type { CellValue } from "../../src/survey/cell";
+import { decideSeason } from "../../src/survey/decide/decideSeason";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import type { CellValue } from "../../src/survey/sheets/cell";
 import type { Language } from "../../src/texts/language";
 
 const HEADINGS = [
@@ -77,7 +77,7 @@ describe("CHOOSECORDONS", () => {
       values: [HEADINGS, ...many],
       formulaAt: () => null,
     };
-    const decided = [...decideSurvey(readSurvey([area]))].flatMap(({ decision }) => decision.cordons);
+    const decided = [...decideSeason(readSeason([area]))].flatMap(({ decision }) => decision.cordons);
     const rows = values("CHOOSECORDONS", [[HEADINGS, ...many]]).slice(1);
     expect(rows.map(([decision]) => decision)).toEqual(decided.map(({ verdict }) => verdict));
     rows.forEach(([, score], at) => expect(score as number).toBeCloseTo(decided[at].score.score, 12));

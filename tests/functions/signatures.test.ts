@@ -12,7 +12,7 @@ import {
 } from "../../src/functions/releasedSignatures";
 import { PROJECT_VERSION } from "../../src/functions/version";
 import { headerWithUnit, tableName } from "../../sample-workbooks/make/surveySheet";
-import { SHEETS } from "../../src/survey/sheets";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import { LANGUAGES } from "../../src/texts/language";
 
 describe("what is committed is what the registry makes (npm run functions:write)", () => {

@@ -1,11 +1,11 @@
 import { callFunction, isRefused, type CallOutcome } from "../../src/functions/callFunction";
 import type { RawArgument } from "../../src/functions/readArgument";
 import { FUNCTIONS, functionNamed } from "../../src/functions/registry";
-import type { CellValue } from "../../src/survey/cell";
-import { decideSurvey } from "../../src/survey/decideSurvey";
-import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
-import { readSurvey } from "../../src/survey/readSurvey";
-import { stayingCordons } from "../../src/survey/stayingCordons";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import { decideSeason } from "../../src/survey/decide/decideSeason";
+import { gapsOfSeason } from "../../src/survey/season/gapsOfSeason";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import { stayingCordons } from "../../src/survey/decide/stayingCordons";
 import { LANGUAGES, type Language } from "../../src/texts/language";
 
 const call = (name: string, args: readonly RawArgument[], language: Language = "en"): CallOutcome =>
@@ -592,10 +592,10 @@ describe("tables", () => {
       ["A", 1 + (at % 3), at + 1, 9, 8, 1, "right", "C", 2, 40],
     ]).flat();
     const values = [[...HEADINGS, "Side", "Cordon", "Trunk", "Length (in)"], ...rows];
-    const survey = readSurvey([
+    const season = readSeason([
       { sheet: "Cordons", firstRow: 1, firstColumn: 1, values, formulaAt: () => null },
     ]);
-    const shown = gapsOfSurvey(survey, stayingCordons(decideSurvey(survey)));
+    const shown = gapsOfSeason(season, stayingCordons(decideSeason(season)));
     const outcome = call("GAPSBYROW", [values, "chosen"]);
     if (isRefused(outcome)) throw new Error(outcome.sentence);
     expect(outcome.values.slice(1).map((row) => row.slice(0, 8))).toEqual(

@@ -9,14 +9,14 @@ import { shownFormula, storedFormula } from "../../src/workbook/storedFormula";
 import { WorkbookProblem } from "../../src/workbook/surveyWorkbook";
 import { xmlText } from "../../src/workbook/file/xmlSpans";
 import { evaluateFormula } from "../../src/functions/evaluateFormula";
-import { allFindings } from "../../src/survey/checkSurvey";
-import { findingSentence } from "../../src/survey/findingSentence";
-import { decideSurvey } from "../../src/survey/decideSurvey";
-import { gapsOfSurvey } from "../../src/survey/gapsOfSurvey";
-import { readSurvey } from "../../src/survey/readSurvey";
-import { SHEETS } from "../../src/survey/sheets";
-import type { CellValue } from "../../src/survey/cell";
-import type { SheetArea } from "../../src/survey/sheetArea";
+import { allFindings } from "../../src/survey/checks/checkSeason";
+import { findingSentence } from "../../src/survey/checks/findingSentence";
+import { decideSeason } from "../../src/survey/decide/decideSeason";
+import { gapsOfSeason } from "../../src/survey/season/gapsOfSeason";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import { SHEETS } from "../../src/survey/sheets/sheets";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import type { SheetArea } from "../../src/survey/reading/sheetArea";
 import { cellName } from "../../src/workbook/address";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { rowsTold, withoutPlainRows } from "../workbook/file/sheetText";
@@ -200,8 +200,8 @@ export const PROPERTIES: readonly Property[] = [
     fc.array(countSheet, { minLength: 1, maxLength: 3 }),
     (sheets) => {
       const areas = sheets.map((area, n) => ({ ...area, sheet: `${area.sheet} ${n}` }));
-      const survey = readSurvey(areas);
-      for (const finding of allFindings(survey, { today: 46190 })) {
+      const season = readSeason(areas);
+      for (const finding of allFindings(season, { today: 46190 })) {
         const area = areas.find(({ sheet }) => sheet === finding.sheet)!;
         must(finding.row >= 1 && finding.row <= area.values.length, `row ${finding.row}`);
         must(
@@ -210,9 +210,9 @@ export const PROPERTIES: readonly Property[] = [
         );
         must(findingSentence(finding, "en").length > 0, "no sentence");
       }
-      for (const { decision } of decideSurvey(survey))
+      for (const { decision } of decideSeason(season))
         for (const { verdict } of decision.cordons) must(["stays", "goes", "ask"].includes(verdict), verdict);
-      for (const { gaps, positions } of gapsOfSurvey(survey).rows)
+      for (const { gaps, positions } of gapsOfSeason(season).rows)
         must(gaps >= 0 && gaps <= positions, "gaps");
     },
   ),

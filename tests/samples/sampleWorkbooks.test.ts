@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
-import { isBlank } from "../../src/survey/cell";
+import { isBlank } from "../../src/survey/sheets/cell";
 import { FARM_NAME, inventedFarm } from "../../sample-workbooks/make/inventedFarm";
 import { plantMistakes } from "../../sample-workbooks/make/plantedMistakes";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
@@ -11,14 +11,14 @@ import {
   SEED,
   seasonWithMistakes,
 } from "../../sample-workbooks/make/sampleWorkbooks";
-import { allFindings } from "../../src/survey/checkSurvey";
-import { FINDING_KINDS } from "../../src/survey/checks";
+import { allFindings } from "../../src/survey/checks/checkSeason";
+import { FINDING_KINDS } from "../../src/survey/checks/checks";
 import { evaluateFormula } from "../../src/functions/evaluateFormula";
-import type { SheetArea } from "../../src/survey/sheetArea";
+import type { SheetArea } from "../../src/survey/reading/sheetArea";
 import { numberOf } from "../../src/workbook/file/shiftFormula";
-import type { Finding } from "../../src/survey/finding";
-import { readSurvey } from "../../src/survey/readSurvey";
-import { SHEETS } from "../../src/survey/sheets";
+import type { Finding } from "../../src/survey/checks/finding";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";
 import { hasValidator, openXmlFaults } from "./openXmlFaults";
@@ -196,7 +196,7 @@ describe("the checks", () => {
     const areas = [];
     for (const sheet of book.sheetNames) areas.push(await book.readSheet(sheet));
     await book.close();
-    return allFindings(readSurvey(areas));
+    return allFindings(readSeason(areas));
   }
   const place = (finding: { sheet: string; row: number }) => `${finding.sheet} ${finding.row}`;
 

@@ -1,5 +1,5 @@
-import type { CellValue } from "../../src/survey/cell";
-import type { SheetArea } from "../../src/survey/sheetArea";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import type { SheetArea } from "../../src/survey/reading/sheetArea";
 
 /** A sheet's area from rows as a test writes them; `formulas` by "row:column" as the sheet counts them. */
 export function areaOf(

@@ -1,6 +1,6 @@
-import { FINDING_KINDS } from "../../src/survey/checks";
-import { allFindings } from "../../src/survey/checkSurvey";
-import { findingSentence } from "../../src/survey/findingSentence";
+import { FINDING_KINDS } from "../../src/survey/checks/checks";
+import { allFindings } from "../../src/survey/checks/checkSeason";
+import { findingSentence } from "../../src/survey/checks/findingSentence";
 import { FINDING_TEXTS, ACTION_TEXTS } from "../../src/texts/findings";
 import { LANGUAGES } from "../../src/texts/language";
 import { caseNames, readCase } from "./readCase";
@@ -8,8 +8,8 @@ import { caseNames, readCase } from "./readCase";
 const NAMES = caseNames();
 
 describe.each(NAMES)("the case %s", (name) => {
-  const { survey, today, findings, nearMisses, why } = readCase(name);
-  const found = allFindings(survey, { today });
+  const { season, today, findings, nearMisses, why } = readCase(name);
+  const found = allFindings(season, { today });
 
   test(why, () => {
     expect(found.map(({ sheet, row, column, code }) => ({ sheet, row, column, code }))).toEqual(findings);
@@ -34,7 +34,7 @@ describe.each([...FINDING_KINDS.keys()])("the kind %s", (code) => {
     expect(own.findings.map((finding) => finding.code)).toContain(code);
     expect(own.nearMisses.length).toBeGreaterThan(0);
     for (const near of own.nearMisses)
-      expect(own.survey.allTables.some((t) => t.sheet === near.sheet && near.row >= t.headerRow)).toBe(true);
+      expect(own.season.allTables.some((t) => t.sheet === near.sheet && near.row >= t.headerRow)).toBe(true);
   });
 
   test("has a title, sentence, reason and remedy in every language, and a group", () => {

@@ -2,10 +2,10 @@ import type { Farm } from "../../sample-workbooks/make/farm";
 import { inventedFarm } from "../../sample-workbooks/make/inventedFarm";
 import { plantMistakes } from "../../sample-workbooks/make/plantedMistakes";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
-import { allFindings } from "../../src/survey/checkSurvey";
-import type { SheetId } from "../../src/survey/column";
-import { readSurvey } from "../../src/survey/readSurvey";
-import { SHEETS } from "../../src/survey/sheets";
+import { allFindings } from "../../src/survey/checks/checkSeason";
+import type { SheetId } from "../../src/survey/sheets/column";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import { areaOf } from "./area";
 
 const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
@@ -26,8 +26,8 @@ const TODAY = 46190;
 
 describe("the invented farm", () => {
   test("a clean season has no wrong cell", () => {
-    const survey = readSurvey(areasOf(inventedFarm(randomSource(20260112))));
-    expect(survey.allTables.map((table) => table.shape.id).sort()).toEqual([
+    const season = readSeason(areasOf(inventedFarm(randomSource(20260112))));
+    expect(season.allTables.map((table) => table.shape.id).sort()).toEqual([
       "blocks",
       "budCuts",
       "cordons",
@@ -35,12 +35,12 @@ describe("the invented farm", () => {
       "settings",
       "vines",
     ]);
-    expect(allFindings(survey, { today: TODAY })).toEqual([]);
+    expect(allFindings(season, { today: TODAY })).toEqual([]);
   });
 
   const farm = inventedFarm(randomSource(20260112));
   const planted = plantMistakes(farm);
-  const found = allFindings(readSurvey(areasOf(farm)), { today: TODAY });
+  const found = allFindings(readSeason(areasOf(farm)), { today: TODAY });
 
   test.each(planted)("$code in $sheet, row $sheetRow: $what", ({ code, sheet, sheetRow, column }) => {
     const header = column === "" ? "" : SHEETS[sheet].columns.find((own) => own.id === column)!.header.en;

@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import Papa from "papaparse";
-import type { CellValue } from "../../src/survey/cell";
-import { readSurvey } from "../../src/survey/readSurvey";
-import { textDate } from "../../src/survey/serialDate";
-import type { Survey } from "../../src/survey/survey";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import { readSeason } from "../../src/survey/reading/readSeason";
+import { textDate } from "../../src/survey/reading/serialDate";
+import type { Season } from "../../src/survey/season/season";
 import { areaOf } from "./area";
 
 /** A finding that a case expects: where and which, never its wording. */
@@ -19,7 +19,7 @@ export interface ExpectedFinding {
 export interface SurveyCase {
   readonly name: string;
   readonly why: string;
-  readonly survey: Survey;
+  readonly season: Season;
   readonly today: number | undefined;
   readonly findings: readonly ExpectedFinding[];
   /** Rows that come close to a mistake and are none. */
@@ -59,7 +59,7 @@ export function readCase(name: string): SurveyCase {
   return {
     name,
     why: expected.why,
-    survey: readSurvey(areas, { unitSystem: expected.unitSystem, mapping: expected.mapping }),
+    season: readSeason(areas, { unitSystem: expected.unitSystem, mapping: expected.mapping }),
     today: day && "serial" in day ? day.serial : undefined,
     findings: expected.findings,
     nearMisses: expected.nearMisses ?? [],

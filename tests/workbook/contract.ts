@@ -1,5 +1,5 @@
-import type { CellValue } from "../../src/survey/cell";
-import type { SheetArea } from "../../src/survey/sheetArea";
+import type { CellValue } from "../../src/survey/sheets/cell";
+import type { SheetArea } from "../../src/survey/reading/sheetArea";
 import { WorkbookProblem, type CellChange, type SurveyWorkbook } from "../../src/workbook/surveyWorkbook";
 
 /** Sheets a contract case starts from: values from A1 on. */

@@ -1,4 +1,4 @@
-import type { Check, FindingKind } from "../check";
+import type { Check, FindingKind } from "./check";
 
 const aliveAboveCut: FindingKind = { code: "aliveAboveCut", severity: "wrong", action: "askCounter" };
 

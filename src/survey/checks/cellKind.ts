@@ -1,6 +1,6 @@
-import { DATA_SHEETS, type Check, type FindingKind, type Report } from "../check";
-import { isCellError } from "../cell";
-import { CELL, type SurveyColumn } from "../survey";
+import { DATA_SHEETS, type Check, type FindingKind, type Report } from "./check";
+import { isCellError } from "../sheets/cell";
+import { CELL, type SurveyColumn } from "../season/season";
 
 const numberAsText: FindingKind = { code: "numberAsText", severity: "wrong", action: "correct" };
 const notANumber: FindingKind = { code: "notANumber", severity: "wrong", action: "correct" };

@@ -1,6 +1,6 @@
-import type { Check, FindingKind } from "../check";
+import type { Check, FindingKind } from "./check";
 import { METRES_PER_FOOT } from "../../domain/units";
-import type { SurveyColumn } from "../survey";
+import type { SurveyColumn } from "../season/season";
 
 const columnsSwapped: FindingKind = { code: "columnsSwapped", severity: "ask", action: "askCounter" };
 

@@ -1,5 +1,5 @@
-import type { Check, FindingKind } from "../check";
-import { choiceId } from "../vinePlaces";
+import type { Check, FindingKind } from "./check";
+import { choiceId } from "../season/vinePlaces";
 
 const deadWithSpurs: FindingKind = { code: "deadWithSpurs", severity: "wrong", action: "lookAtVine" };
 const deadTrunkLiveCordon: FindingKind = {

@@ -1,6 +1,6 @@
-import type { Check, FindingKind } from "../check";
-import { NO_PLACE, placeOf } from "../vinePlaces";
-import type { SurveyColumn } from "../survey";
+import type { Check, FindingKind } from "./check";
+import { NO_PLACE, placeOf } from "../season/vinePlaces";
+import type { SurveyColumn } from "../season/season";
 
 const copiedDown: FindingKind = { code: "copiedDown", severity: "ask", action: "askCounter" };
 

@@ -1,7 +1,7 @@
-import type { Check, FindingKind } from "../check";
-import { NO_PLACE, placeOf, rowKey } from "../vinePlaces";
-import type { Codes, SurveyTable } from "../survey";
-import { NO_WORD } from "../words";
+import type { Check, FindingKind } from "./check";
+import { NO_PLACE, placeOf, rowKey } from "../season/vinePlaces";
+import type { Codes, SurveyTable } from "../season/season";
+import { NO_WORD } from "../sheets/words";
 
 const counterUnlikeOthers: FindingKind = {
   code: "counterUnlikeOthers",
@@ -53,7 +53,7 @@ export const COUNTER_UNLIKE_OTHERS: Check = {
       for (const { counter, first, own, others, rows, habit } of found)
         if (first >= from && first < to)
           report(counterUnlikeOthers, first, table.column(habit.at), {
-            counter: context.survey.words.wordOf(counter),
+            counter: context.season.words.wordOf(counter),
             habit: habit.id,
             percent: Math.round(100 * (own / others - 1)),
             vineyardRows: rows,

@@ -1,8 +1,8 @@
-import type { Check, FindingKind } from "../check";
-import { isoDay } from "../serialDate";
-import { positionsOutOfOrder } from "../inOrder";
-import type { Numbers } from "../survey";
-import { NO_PLACE, rowKey } from "../vinePlaces";
+import type { Check, FindingKind } from "./check";
+import { isoDay } from "../reading/serialDate";
+import { positionsOutOfOrder } from "../season/inOrder";
+import type { Numbers } from "../season/season";
+import { NO_PLACE, rowKey } from "../season/vinePlaces";
 
 const dateOutOfWalkOrder: FindingKind = { code: "dateOutOfWalkOrder", severity: "ask", action: "correct" };
 

@@ -1,6 +1,6 @@
-import { COUNT_SHEETS, type Check, type FindingKind } from "../check";
-import { isoDay, monthOf, seasonOf } from "../serialDate";
-import { stretch } from "../stretch";
+import { COUNT_SHEETS, type Check, type FindingKind } from "./check";
+import { isoDay, monthOf, winterOf } from "../reading/serialDate";
+import { stretch } from "../season/stretch";
 
 const dateInFuture: FindingKind = { code: "dateInFuture", severity: "wrong", action: "correct" };
 const dateOutOfSeason: FindingKind = { code: "dateOutOfSeason", severity: "ask", action: "correct" };
@@ -32,8 +32,8 @@ export const DATES: Check = {
         const facts = { value: isoDay(day), rows: stretch(column.numbers, i) };
         if (today !== undefined && Math.floor(day) > today)
           report(dateInFuture, i, column, { ...facts, today: isoDay(today) });
-        else if (table.season !== undefined && seasonOf(day) !== table.season)
-          report(dateOtherYear, i, column, { ...facts, season: `${table.season - 1}/${table.season % 100}` });
+        else if (table.winter !== undefined && winterOf(day) !== table.winter)
+          report(dateOtherYear, i, column, { ...facts, season: `${table.winter - 1}/${table.winter % 100}` });
         else if (DORMANT.has(table.shape.id) && !inSeason(monthOf(day)))
           report(dateOutOfSeason, i, column, { ...facts, firstMonth, lastMonth });
       }

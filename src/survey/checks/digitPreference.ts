@@ -1,6 +1,6 @@
-import type { Check, FindingKind } from "../check";
-import type { Codes, SurveyColumn, SurveyTable } from "../survey";
-import { NO_WORD } from "../words";
+import type { Check, FindingKind } from "./check";
+import type { Codes, SurveyColumn, SurveyTable } from "../season/season";
+import { NO_WORD } from "../sheets/words";
 
 const digitPreference: FindingKind = { code: "digitPreference", severity: "ask", action: "askCounter" };
 
@@ -32,7 +32,7 @@ export const DIGIT_PREFERENCE: Check = {
       for (const { column, counter, first, own, others, values } of found)
         if (first >= from && first < to)
           report(digitPreference, first, column, {
-            counter: context.survey.words.wordOf(counter),
+            counter: context.season.words.wordOf(counter),
             own: Math.round(own * 100),
             others: Math.round(others * 100),
             values,

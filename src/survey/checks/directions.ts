@@ -1,4 +1,4 @@
-import type { Check, FindingKind } from "../check";
+import type { Check, FindingKind } from "./check";
 
 const directionsDoNotAddUp: FindingKind = {
   code: "directionsDoNotAddUp",

@@ -1,6 +1,6 @@
-import type { Check, FindingKind } from "../check";
-import { rowsByVine } from "../vineGroups";
-import { choiceId } from "../vinePlaces";
+import type { Check, FindingKind } from "./check";
+import { rowsByVine } from "../season/vineGroups";
+import { choiceId } from "../season/vinePlaces";
 
 const deadCordonStays: FindingKind = { code: "deadCordonStays", severity: "wrong", action: "lookAtVine" };
 const sickCordonStays: FindingKind = { code: "sickCordonStays", severity: "ask", action: "lookAtVine" };

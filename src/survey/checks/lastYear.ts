@@ -1,6 +1,6 @@
-import type { Check, CheckContext, FindingKind } from "../check";
-import type { SurveyTable } from "../survey";
-import { choiceId, NO_PLACE } from "../vinePlaces";
+import type { Check, CheckContext, FindingKind } from "./check";
+import type { SurveyTable } from "../season/season";
+import { choiceId, NO_PLACE } from "../season/vinePlaces";
 
 const positionsAppeared: FindingKind = { code: "positionsAppeared", severity: "ask", action: "lookAtVine" };
 const trunkChangedPlace: FindingKind = { code: "trunkChangedPlace", severity: "ask", action: "lookAtVine" };
@@ -16,7 +16,7 @@ export const LAST_YEAR: Check = {
   sheets: ["cordons", "vines"],
   scope: "survey",
   prepare(table, context) {
-    const [past] = context.survey.pastTables(table.shape.id);
+    const [past] = context.season.pastTables(table.shape.id);
     if (!past) return undefined;
     return table.shape.id === "vines"
       ? compareVines(table, past, context)
@@ -49,7 +49,7 @@ function compareCordons(
       const key = keyOf(i);
       const last = key === undefined ? undefined : before.get(key);
       if (last === undefined) continue;
-      const where = { season: past.season ?? "", otherSheet: past.sheet, otherRow: past.sheetRow(last) };
+      const where = { season: past.winter ?? "", otherSheet: past.sheet, otherRow: past.sheetRow(last) };
       if (trunk.numbers[i] !== pastTrunk[last]) {
         if (trunk.numbers[i] >= 1 && pastTrunk[last] >= 1)
           report(trunkChangedPlace, i, trunk, { ...where, before: pastTrunk[last], now: trunk.numbers[i] });
@@ -85,7 +85,7 @@ function compareVines(
       const last = missing.get(keys[i]);
       if (last === undefined || choiceId(status, i) !== "bearing") continue;
       report(vineCameBack, i, status, {
-        season: past.season ?? "",
+        season: past.winter ?? "",
         otherSheet: past.sheet,
         otherRow: past.sheetRow(last),
       });

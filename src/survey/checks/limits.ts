@@ -1,5 +1,5 @@
-import { DATA_SHEETS, type Check, type FindingKind, type Report } from "../check";
-import type { SurveyColumn } from "../survey";
+import { DATA_SHEETS, type Check, type FindingKind, type Report } from "./check";
+import type { SurveyColumn } from "../season/season";
 
 const outsideLimits: FindingKind = { code: "outsideLimits", severity: "wrong", action: "correct" };
 const notWhole: FindingKind = { code: "notWhole", severity: "wrong", action: "correct" };

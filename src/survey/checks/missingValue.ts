@@ -1,5 +1,5 @@
-import { DATA_SHEETS, HEADER, type Check, type FindingKind } from "../check";
-import { CELL } from "../survey";
+import { DATA_SHEETS, HEADER, type Check, type FindingKind } from "./check";
+import { CELL } from "../season/season";
 
 const missingValue: FindingKind = { code: "missingValue", severity: "wrong", action: "fillIn" };
 const missingColumn: FindingKind = { code: "missingColumn", severity: "wrong", action: "mendSheet" };

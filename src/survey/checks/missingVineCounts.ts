@@ -1,5 +1,5 @@
-import type { Check, FindingKind } from "../check";
-import { choiceId } from "../vinePlaces";
+import type { Check, FindingKind } from "./check";
+import { choiceId } from "../season/vinePlaces";
 
 const missingAsZero: FindingKind = { code: "missingAsZero", severity: "ask", action: "correct" };
 const missingVineCounted: FindingKind = { code: "missingVineCounted", severity: "wrong", action: "correct" };

@@ -1,5 +1,5 @@
-import type { Check, FindingKind } from "../check";
-import { blockOfRow, choiceId, NO_PLACE, placeOf, rowKey } from "../vinePlaces";
+import type { Check, FindingKind } from "./check";
+import { blockOfRow, choiceId, NO_PLACE, placeOf, rowKey } from "../season/vinePlaces";
 
 const vineNeverCounted: FindingKind = { code: "vineNeverCounted", severity: "ask", action: "askCounter" };
 const rowNeverCounted: FindingKind = { code: "rowNeverCounted", severity: "ask", action: "askCounter" };
@@ -11,7 +11,7 @@ export const NEVER_COUNTED: Check = {
   sheets: ["vines"],
   scope: "survey",
   prepare(table, context) {
-    const cordons = context.survey.tables("cordons");
+    const cordons = context.season.tables("cordons");
     const status = table.column("status");
     const vineColumn = table.column("vine");
     if (cordons.length === 0 || !status || !vineColumn) return undefined;

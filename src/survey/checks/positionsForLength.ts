@@ -1,8 +1,8 @@
-import type { Check, FindingKind } from "../check";
-import type { SurveyTable } from "../survey";
-import { middleAndSpread, type MiddleAndSpread } from "../middleAndSpread";
-import { comparedColumns } from "../unitSlips";
-import { valuesByBlock } from "../valuesByBlock";
+import type { Check, FindingKind } from "./check";
+import type { SurveyTable } from "../season/season";
+import { middleAndSpread, type MiddleAndSpread } from "../season/middleAndSpread";
+import { comparedColumns } from "./unitSlips";
+import { valuesByBlock } from "../season/valuesByBlock";
 
 const positionsUnlikeLength: FindingKind = {
   code: "positionsUnlikeLength",

@@ -1,8 +1,8 @@
-import { COUNT_SHEETS, type Check, type CheckContext, type FindingKind } from "../check";
-import { nearestWord } from "../nearestWord";
-import { NO_PLACE } from "../vinePlaces";
-import { stretch } from "../stretch";
-import { NO_WORD } from "../words";
+import { COUNT_SHEETS, type Check, type CheckContext, type FindingKind } from "./check";
+import { nearestWord } from "./nearestWord";
+import { NO_PLACE } from "../season/vinePlaces";
+import { stretch } from "../season/stretch";
+import { NO_WORD } from "../sheets/words";
 
 const unknownBlock: FindingKind = { code: "unknownBlock", severity: "wrong", action: "correct" };
 const unknownVine: FindingKind = { code: "unknownVine", severity: "wrong", action: "correct" };
@@ -22,7 +22,7 @@ export const REGISTER: Check = {
   prepare(table, context) {
     const blockColumn = table.column("block");
     if (!blockColumn) return undefined;
-    const { places, survey } = context;
+    const { places, season } = context;
     const blocks = places.blockRows();
     const blockKnown = blocks.size > 0 ? (code: number) => blocks.has(code) : () => true;
     const rowColumn = table.column("row");
@@ -37,8 +37,8 @@ export const REGISTER: Check = {
         if (block === NO_WORD) continue;
         if (!blockKnown(block)) {
           if (i > 0 && blockColumn.codes[i - 1] === block) continue;
-          const value = survey.words.wordOf(block);
-          const names = [...blocks.keys()].map((code) => survey.words.wordOf(code));
+          const value = season.words.wordOf(block);
+          const names = [...blocks.keys()].map((code) => season.words.wordOf(code));
           report(unknownBlock, i, blockColumn, {
             value,
             rows: stretch(blockColumn.codes, i),

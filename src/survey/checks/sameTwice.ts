@@ -1,7 +1,7 @@
-import type { Check, CheckContext, FindingKind } from "../check";
-import type { SheetId } from "../column";
-import type { SurveyColumn, SurveyTable } from "../survey";
-import { NO_PLACE } from "../vinePlaces";
+import type { Check, CheckContext, FindingKind } from "./check";
+import type { SheetId } from "../sheets/column";
+import type { SurveyColumn, SurveyTable } from "../season/season";
+import { NO_PLACE } from "../season/vinePlaces";
 
 const sameCordonTwice: FindingKind = { code: "sameCordonTwice", severity: "wrong", action: "correct" };
 const sameVineTwice: FindingKind = { code: "sameVineTwice", severity: "wrong", action: "mendRegister" };
@@ -60,7 +60,7 @@ export const SAME_TWICE: Check = {
     const rule = RULES[table.shape.id];
     const column = rule && table.column(rule.at);
     if (!rule || !column) return undefined;
-    const all = context.survey.tables(table.shape.id);
+    const all = context.season.tables(table.shape.id);
     const tables = all.includes(table) ? all.slice(0, all.indexOf(table) + 1) : [...all, table];
     const firsts = firstRows(table, tables, (other) => rule.keyOf(other, context));
     return (from, to, report) => {

@@ -1,5 +1,5 @@
-import type { Check, FindingKind } from "../check";
-import type { SettingProblem, SettingRow } from "../survey";
+import type { Check, FindingKind } from "./check";
+import type { SettingProblem, SettingRow } from "../season/season";
 
 const settingUnknown: FindingKind = { code: "settingUnknown", severity: "note", action: "mendSheet" };
 const settingNotUsable: FindingKind = { code: "settingNotUsable", severity: "wrong", action: "correct" };
@@ -12,7 +12,7 @@ export const SETTING_VALUES: Check = {
   sheets: ["settings"],
   scope: "row",
   prepare(table, context) {
-    const problems = context.survey.settingProblems.filter((problem) => problem.sheet === table.sheet);
+    const problems = context.season.settingProblems.filter((problem) => problem.sheet === table.sheet);
     const columns = new Map(table.columns.map((column) => [column.sheetColumn, column]));
     return (from, to, report) => {
       for (const problem of problems) {

@@ -1,4 +1,4 @@
-import type { Check, FindingKind } from "../check";
+import type { Check, FindingKind } from "./check";
 import { METRES_PER_FOOT } from "../../domain/units";
 
 const spursTooClose: FindingKind = { code: "spursTooClose", severity: "wrong", action: "lookAtVine" };

@@ -1,6 +1,6 @@
-import type { Check, CheckContext, FindingKind } from "../check";
-import type { SurveyColumn, SurveyTable, TotalRow } from "../survey";
-import { placeOf } from "../vinePlaces";
+import type { Check, CheckContext, FindingKind } from "./check";
+import type { SurveyColumn, SurveyTable, TotalRow } from "../season/season";
+import { placeOf } from "../season/vinePlaces";
 
 const totalDiffers: FindingKind = { code: "totalDiffers", severity: "wrong", action: "correct" };
 const placesDiffer: FindingKind = { code: "placesDiffer", severity: "ask", action: "mendRegister" };

@@ -1,5 +1,5 @@
-import type { Check, CheckContext, FindingKind } from "../check";
-import type { SheetId } from "../column";
+import type { Check, CheckContext, FindingKind } from "./check";
+import type { SheetId } from "../sheets/column";
 import { METRES_PER_FOOT } from "../../domain/units";
 
 const diameterUnusual: FindingKind = { code: "diameterUnusual", severity: "ask", action: "lookAtVine" };

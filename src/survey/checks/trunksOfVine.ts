@@ -1,7 +1,7 @@
-import type { Check, FindingKind } from "../check";
-import type { Codes, Numbers } from "../survey";
-import { rowsByVine } from "../vineGroups";
-import { choiceId } from "../vinePlaces";
+import type { Check, FindingKind } from "./check";
+import type { Codes, Numbers } from "../season/season";
+import { rowsByVine } from "../season/vineGroups";
+import { choiceId } from "../season/vinePlaces";
 
 const sideFromOneTrunk: FindingKind = { code: "sideFromOneTrunk", severity: "note", action: "lookAtVine" };
 const trunksAboveRegister: FindingKind = {

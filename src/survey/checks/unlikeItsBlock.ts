@@ -1,5 +1,5 @@
-import type { Check, FindingKind } from "../check";
-import { comparedColumns } from "../unitSlips";
+import type { Check, FindingKind } from "./check";
+import { comparedColumns } from "./unitSlips";
 
 const unlikeItsBlock: FindingKind = { code: "unlikeItsBlock", severity: "ask", action: "lookAtVine" };
 

@@ -1,7 +1,7 @@
-import type { Check, CheckContext, FindingKind } from "../check";
-import type { Codes, SurveyTable } from "../survey";
-import { valuesByBlock } from "../valuesByBlock";
-import { choiceId, neighbourKey, NO_PLACE, placeOf } from "../vinePlaces";
+import type { Check, CheckContext, FindingKind } from "./check";
+import type { Codes, SurveyTable } from "../season/season";
+import { valuesByBlock } from "../season/valuesByBlock";
+import { choiceId, neighbourKey, NO_PLACE, placeOf } from "../season/vinePlaces";
 
 const cordonTooLong: FindingKind = { code: "cordonTooLong", severity: "ask", action: "lookAtVine" };
 const cordonIntoGap: FindingKind = { code: "cordonIntoGap", severity: "note", action: "lookAtVine" };

@@ -1,6 +1,6 @@
-import type { Check, FindingKind } from "../check";
-import { positionsOutOfOrder } from "../inOrder";
-import { NO_PLACE, placeOf, rowKey } from "../vinePlaces";
+import type { Check, FindingKind } from "./check";
+import { positionsOutOfOrder } from "../season/inOrder";
+import { NO_PLACE, placeOf, rowKey } from "../season/vinePlaces";
 
 const outOfWalkOrder: FindingKind = { code: "outOfWalkOrder", severity: "ask", action: "askCounter" };
 

@@ -1,7 +1,7 @@
 import { BELOW_ONE_POUND } from "../../domain/nodeBudget";
 import { INJURY_RULES } from "../../domain/nodesAfterInjury";
 import { INTERVAL_METHODS } from "../../domain/proportionInterval";
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 import { figure, oneOf, words } from "./figure";
 
 /** Settings for node budgets, injury and spur fit. */

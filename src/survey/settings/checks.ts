@@ -1,4 +1,4 @@
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 import { figure, oneOf, share } from "./figure";
 
 /** Settings for thresholds of the checks. */

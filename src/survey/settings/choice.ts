@@ -1,5 +1,5 @@
 import type { Text } from "../../texts/language";
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 import { figure, oneOf, share } from "./figure";
 
 const weight = (id: string, value: number, meaning: Text): Setting =>

@@ -1,5 +1,5 @@
 import type { Text } from "../../texts/language";
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 
 /** A setting that is a number between two limits. */
 export function figure(

@@ -1,6 +1,6 @@
 import { CROP_LOAD_RANGES } from "../../domain/outlook/cropLoadRanges";
 import type { Text } from "../../texts/language";
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 import { figure, oneOf, share } from "./figure";
 
 const MEMORY = "from memory, unverified";

@@ -1,4 +1,4 @@
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 import { figure, share, words } from "./figure";
 
 /** Settings for the node plan, the order of work and the crew cards. */

@@ -1,4 +1,4 @@
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 import { figure, share } from "./figure";
 
 /** Settings for the renewal of trunks and cordons. */

@@ -1,4 +1,4 @@
-import type { Setting } from "../setting";
+import type { Setting } from "./setting";
 import { figure } from "./figure";
 
 /** Settings for hours, crew days and the order of work. */

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { ref } from "lit/directives/ref.js";
-import type { Finding } from "../../survey/finding";
-import type { SetAside } from "../../survey/setAside";
+import type { Finding } from "../../survey/checks/finding";
+import type { SetAside } from "../../survey/checks/setAside";
 import { ASIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered, remember } from "../ownView";

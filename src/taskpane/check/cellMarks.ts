@@ -1,4 +1,4 @@
-import type { Finding } from "../../survey/finding";
+import type { Finding } from "../../survey/checks/finding";
 import type { CellMark } from "../../workbook/surveyWorkbook";
 import { SEVERITIES } from "./checkState";
 

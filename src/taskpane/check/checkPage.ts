@@ -1,9 +1,9 @@
 import { SEVERITY_TEXTS } from "../../texts/findings";
 import { html, nothing, type TemplateResult } from "lit";
-import type { Finding, Severity } from "../../survey/finding";
-import { countsByCounter, countsByRow } from "../../survey/counts";
-import { sortFindings } from "../../survey/setAside";
-import { SHEETS } from "../../survey/sheets";
+import type { Finding, Severity } from "../../survey/checks/finding";
+import { countsByCounter, countsByRow } from "../../survey/checks/counts";
+import { sortFindings } from "../../survey/checks/setAside";
+import { SHEETS } from "../../survey/sheets/sheets";
 import { CHECK_TEXTS, HEADS_TEXTS } from "../../texts/pane";
 import { choiceField, textField, tickField } from "../fields";
 import { changePage } from "../changePage";
@@ -146,9 +146,9 @@ function rowCounts(findings: readonly Finding[]) {
   return countsByRow(findings).map(({ block, row, ...counts }) => ({ name: `${block}, ${row}`, ...counts }));
 }
 
-function counterCounts(findings: readonly Finding[], { survey }: CheckState) {
-  if (survey === undefined) return [];
-  return countsByCounter(findings, survey).map(({ counter, ...counts }) => ({ name: counter, ...counts }));
+function counterCounts(findings: readonly Finding[], { season }: CheckState) {
+  if (season === undefined) return [];
+  return countsByCounter(findings, season).map(({ counter, ...counts }) => ({ name: counter, ...counts }));
 }
 
 function summary(

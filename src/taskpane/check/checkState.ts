@@ -1,9 +1,9 @@
-import type { HeaderMapping } from "../../survey/findTable";
-import { findingIdentity, type SetAside } from "../../survey/setAside";
-import type { Survey } from "../../survey/survey";
-import type { Finding, Severity } from "../../survey/finding";
-import type { FindingAction } from "../../survey/check";
-import type { SheetId } from "../../survey/column";
+import type { HeaderMapping } from "../../survey/reading/findTable";
+import { findingIdentity, type SetAside } from "../../survey/checks/setAside";
+import type { Season } from "../../survey/season/season";
+import type { Finding, Severity } from "../../survey/checks/finding";
+import type { FindingAction } from "../../survey/checks/check";
+import type { SheetId } from "../../survey/sheets/column";
 import { TYPING_OFF, type TypingState } from "./typingState";
 
 /** A survey table that was found in the workbook. */
@@ -65,7 +65,7 @@ export interface CheckState {
   /** Findings of the last finished run; undefined before the first. */
   readonly findings?: readonly Finding[];
   /** What the last finished run read. */
-  readonly survey?: Survey;
+  readonly season?: Season;
   /** Findings that somebody let stand, as the workbook keeps them. */
   readonly entries: readonly SetAside[];
   /** The question why a finding may stand, while it is open. */
@@ -247,7 +247,7 @@ export function listMore(state: CheckState, key: string): CheckState {
 
 /** What a finished run found. */
 export interface RunResult {
-  readonly survey: Survey | undefined;
+  readonly season: Season | undefined;
   readonly tables: readonly FoundTable[];
   readonly findings: readonly Finding[];
   readonly entries: readonly SetAside[];

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { SeverityCounts } from "../../survey/counts";
+import type { SeverityCounts } from "../../survey/checks/counts";
 import { SEVERITY_TEXTS } from "../../texts/findings";
 import type { Text } from "../../texts/language";
 import { CHECK_TEXTS } from "../../texts/pane";

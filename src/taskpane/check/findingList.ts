@@ -1,7 +1,7 @@
 import { ACTION_TEXTS } from "../../texts/findings";
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import type { Finding } from "../../survey/finding";
+import type { Finding } from "../../survey/checks/finding";
 import { CHECK_TEXTS } from "../../texts/pane";
 import { foldsOf } from "../folds";
 import { jumpButton } from "../jumpButton";

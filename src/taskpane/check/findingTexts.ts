@@ -1,7 +1,7 @@
-import type { FindingAction } from "../../survey/check";
-import { FINDING_KINDS } from "../../survey/checks";
-import { findingSentence } from "../../survey/findingSentence";
-import type { Finding } from "../../survey/finding";
+import type { FindingAction } from "../../survey/checks/check";
+import { FINDING_KINDS } from "../../survey/checks/checks";
+import { findingSentence } from "../../survey/checks/findingSentence";
+import type { Finding } from "../../survey/checks/finding";
 import { FINDING_TEXTS } from "../../texts/findings";
 import type { Language } from "../../texts/language";
 

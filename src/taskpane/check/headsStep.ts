@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from "lit";
-import type { SheetId } from "../../survey/column";
-import { SHEETS } from "../../survey/sheets";
+import type { SheetId } from "../../survey/sheets/column";
+import { SHEETS } from "../../survey/sheets/sheets";
 import { HEADS_TEXTS } from "../../texts/pane";
 import { PANE_TEXTS } from "../../texts/pane";
 import { choiceField } from "../fields";

@@ -1,5 +1,5 @@
-import { likelyHeaders } from "../../survey/findTable";
-import type { Survey } from "../../survey/survey";
+import { likelyHeaders } from "../../survey/reading/findTable";
+import type { Season } from "../../survey/season/season";
 import type { Pane } from "../pane";
 import { stopRun, type FoundTable } from "./checkState";
 import { readHeads } from "../../workbook/actions/ownHeads";
@@ -9,7 +9,7 @@ import { readTables } from "./readTables";
 export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
     const mapping = await readHeads(pane.workbook);
-    const { survey, areas } = await readTables(pane.workbook, {
+    const { season, areas } = await readTables(pane.workbook, {
       mapping,
       signal,
       onProgress: (sheet, done) =>
@@ -24,7 +24,7 @@ export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<vo
     });
     pane.change((state) => ({
       ...state,
-      check: { ...state.check, tables: foundTables(survey), headsOf, mapping },
+      check: { ...state.check, tables: foundTables(season), headsOf, mapping },
     }));
   } finally {
     pane.change((state) => ({ ...state, check: stopRun(state.check) }));
@@ -32,8 +32,8 @@ export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<vo
 }
 
 /** The tables of a survey as the pane lists them; Settings are no counts and not listed. */
-export function foundTables(survey: Survey): FoundTable[] {
-  return survey.allTables
+export function foundTables(season: Season): FoundTable[] {
+  return season.allTables
     .filter((table) => table.shape.id !== "settings")
     .map((table) => ({ sheet: table.sheet, shape: table.shape.id, rows: table.rowCount }));
 }

@@ -1,4 +1,4 @@
-import type { Finding } from "../../survey/finding";
+import type { Finding } from "../../survey/checks/finding";
 import { CHECK_TEXTS } from "../../texts/pane";
 import type { Pane } from "../pane";
 import { cellMarks } from "./cellMarks";

@@ -1,5 +1,5 @@
-import { acceptedHeaders, plainHeader, type Column, type SheetId } from "../../survey/column";
-import { SHEETS } from "../../survey/sheets";
+import { acceptedHeaders, plainHeader, type Column, type SheetId } from "../../survey/sheets/column";
+import { SHEETS } from "../../survey/sheets/sheets";
 
 /** The columns that a person can map: all but those of the settings, the needed ones first. */
 export function mappableColumns(shape: SheetId): readonly Column[] {

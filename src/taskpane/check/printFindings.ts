@@ -1,7 +1,7 @@
 import { ACTION_TEXTS } from "../../texts/findings";
 import { html } from "lit";
-import { cellName } from "../../survey/cellName";
-import type { Finding } from "../../survey/finding";
+import { cellName } from "../../survey/sheets/cellName";
+import type { Finding } from "../../survey/checks/finding";
 import { CHECK_TEXTS, FINDINGS_SHEET_TEXTS } from "../../texts/pane";
 import type { Pane } from "../pane";
 import { printPage } from "../printPage";

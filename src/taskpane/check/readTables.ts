@@ -1,8 +1,8 @@
-import { isSettingsSheet } from "../../survey/isSettingsSheet";
-import type { HeaderMapping } from "../../survey/findTable";
-import { readSurvey } from "../../survey/readSurvey";
-import type { SheetArea } from "../../survey/sheetArea";
-import type { Survey } from "../../survey/survey";
+import { isSettingsSheet } from "../../survey/reading/isSettingsSheet";
+import type { HeaderMapping } from "../../survey/reading/findTable";
+import { readSeason } from "../../survey/reading/readSeason";
+import type { SheetArea } from "../../survey/reading/sheetArea";
+import type { Season } from "../../survey/season/season";
 import { runUndisturbed } from "../../workbook/actions/runUndisturbed";
 import type { CellChange, SurveyWorkbook } from "../../workbook/surveyWorkbook";
 import { breathe } from "../inSlices";
@@ -23,14 +23,14 @@ export interface ReadTablesOptions {
 export async function readTables(
   workbook: SurveyWorkbook,
   options: ReadTablesOptions,
-): Promise<{ survey: Survey; areas: readonly SheetArea[]; metOnTheWay: readonly CellChange[] }> {
+): Promise<{ season: Season; areas: readonly SheetArea[]; metOnTheWay: readonly CellChange[] }> {
   let areas: readonly SheetArea[] = [];
   const { result, metOnTheWay } = await runUndisturbed(
     workbook,
     () => areas.map(({ sheet }) => sheet),
     async () => (areas = await readAreas(workbook, options)),
   );
-  return { survey: readSurvey(result, { mapping: options.mapping }), areas: result, metOnTheWay };
+  return { season: readSeason(result, { mapping: options.mapping }), areas: result, metOnTheWay };
 }
 
 async function readAreas(

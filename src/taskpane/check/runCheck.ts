@@ -1,5 +1,5 @@
-import { checkSurvey, inSheetOrder } from "../../survey/checkSurvey";
-import type { Finding } from "../../survey/finding";
+import { checkSeason, inSheetOrder } from "../../survey/checks/checkSeason";
+import type { Finding } from "../../survey/checks/finding";
 import { CARE_TEXTS, CHECK_TEXTS } from "../../texts/pane";
 import { inSlices } from "../inSlices";
 import { changePage } from "../changePage";
@@ -22,16 +22,16 @@ const READING = 0.6;
 export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
   const show = (progress: CheckProgress) => changePage(pane, "check", { progress });
   try {
-    const { survey, metOnTheWay } = await readTables(pane.workbook, {
+    const { season, metOnTheWay } = await readTables(pane.workbook, {
       mapping: await readHeads(pane.workbook),
       signal,
       onProgress: (sheet, done) => show({ step: "reading", sheet, done: done * READING }),
     });
     tellOfColleagues(pane, metOnTheWay);
-    const tables = foundTables(survey);
+    const tables = foundTables(season);
     const findings: Finding[] = [];
     await inSlices(
-      checkSurvey(survey, { today: pane.today }),
+      checkSeason(season, { today: pane.today }),
       ({ finding, done }) => {
         if (finding !== undefined) findings.push(finding);
         else show({ step: "checking", sheet: "", done: READING + (1 - READING) * done });
@@ -39,9 +39,9 @@ export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
       signal,
     );
     const { leftOut } = pane.state.check;
-    const judged = inSheetOrder(findings, survey).filter(({ sheet }) => !leftOut.has(sheet));
+    const judged = inSheetOrder(findings, season).filter(({ sheet }) => !leftOut.has(sheet));
     const entries = await readAside(pane.workbook);
-    const result = { survey, tables, findings: judged, entries };
+    const result = { season, tables, findings: judged, entries };
     pane.change((state) => ({
       ...state,
       check: tables.length === 0 ? { ...stopRun(state.check), tables } : finishRun(state.check, result),

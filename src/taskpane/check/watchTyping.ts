@@ -1,6 +1,6 @@
-import { rowChecker, type ChangedRow } from "../../survey/checkRow";
-import type { Finding } from "../../survey/finding";
-import type { Survey } from "../../survey/survey";
+import { rowChecker, type ChangedRow } from "../../survey/checks/checkRow";
+import type { Finding } from "../../survey/checks/finding";
+import type { Season } from "../../survey/season/season";
 import type { CellChange, SurveyWorkbook } from "../../workbook/surveyWorkbook";
 import { readHeads } from "../../workbook/actions/ownHeads";
 import { readTables } from "./readTables";
@@ -38,8 +38,8 @@ export async function watchTyping(
   options: TypingOptions,
 ): Promise<() => Promise<void>> {
   const read = async () => {
-    const { survey } = await readTables(workbook, { mapping: await readHeads(workbook) });
-    return { survey, judge: rowChecker(survey, { today: options.today }) };
+    const { season } = await readTables(workbook, { mapping: await readHeads(workbook) });
+    return { season, judge: rowChecker(season, { today: options.today }) };
   };
   const early: CellChange[] = [];
   let take = (change: CellChange): void => void early.push(change);
@@ -57,7 +57,7 @@ export async function watchTyping(
       stale = false;
       known = await read();
     }
-    if (!isTableRow(known.survey, place.sheet, place.row)) return;
+    if (!isTableRow(known.season, place.sheet, place.row)) return;
     const changed = await readRow(workbook, place.sheet, place.row);
     options.onRow({ ...place, findings: changed === undefined ? [] : known.judge(changed) });
   };
@@ -73,9 +73,9 @@ export async function watchTyping(
   };
 
   take = (change) => {
-    stale ||= changesWhatRowsAreHeldAgainst(known.survey, change);
+    stale ||= changesWhatRowsAreHeldAgainst(known.season, change);
     if (change.rowCount > ROWS_JUDGED) {
-      if (known.survey.allTables.some(({ sheet }) => sheet === change.sheet))
+      if (known.season.allTables.some(({ sheet }) => sheet === change.sheet))
         options.onLargeChange(change.sheet);
       return;
     }
@@ -87,16 +87,16 @@ export async function watchTyping(
   return endWatch;
 }
 
-function isTableRow(survey: Survey, sheet: string, row: number): boolean {
-  return survey.allTables.some(
+function isTableRow(season: Season, sheet: string, row: number): boolean {
+  return season.allTables.some(
     (table) => table.sheet === sheet && table.shape.id !== "settings" && row > table.headerRow,
   );
 }
 
 /** Heads, the register of blocks and vines, the settings: what a row is judged by. */
-function changesWhatRowsAreHeldAgainst(survey: Survey, change: CellChange): boolean {
-  const table = survey.allTables.find(({ sheet }) => sheet === change.sheet);
-  if (table === undefined) return survey.otherSheets.includes(change.sheet);
+function changesWhatRowsAreHeldAgainst(season: Season, change: CellChange): boolean {
+  const table = season.allTables.find(({ sheet }) => sheet === change.sheet);
+  if (table === undefined) return season.otherSheets.includes(change.sheet);
   return change.firstRow <= table.headerRow || ["blocks", "vines", "settings"].includes(table.shape.id);
 }
 

@@ -1,5 +1,5 @@
-import type { Finding } from "../../survey/finding";
-import { sortFindings } from "../../survey/setAside";
+import type { Finding } from "../../survey/checks/finding";
+import { sortFindings } from "../../survey/checks/setAside";
 import { ASIDE_TEXTS, FINDINGS_SHEET_TEXTS } from "../../texts/pane";
 import type { Pane } from "../pane";
 import { writeResult } from "../writeResult";

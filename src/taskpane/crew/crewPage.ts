@@ -1,11 +1,11 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { renewalForecast } from "../../domain/renewal/renewalForecast";
 import type { PlannedPass } from "../../domain/plan/orderOfWork";
-import { crewCards } from "../../survey/cards/crewCards";
-import { workPlan } from "../../survey/plan/workPlan";
-import { renewalRules } from "../../survey/renewal/renewalRules";
-import { trunkRenewalSentence } from "../../survey/renewal/renewalSentence";
-import { trunksToRenew } from "../../survey/renewal/trunksToRenew";
+import { crewCards } from "../../survey/decide/cards/crewCards";
+import { workPlan } from "../../survey/decide/plan/workPlan";
+import { renewalRules } from "../../survey/decide/renewal/renewalRules";
+import { trunkRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
+import { trunksToRenew } from "../../survey/decide/renewal/trunksToRenew";
 import { CREW_TEXTS } from "../../texts/crew";
 import { LANGUAGES, type Language } from "../../texts/language";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
@@ -48,15 +48,15 @@ export function crewPage(pane: Pane): TemplateResult {
 
 async function makeCards(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const { survey, vines } = await readDecisions(pane, signal, (progress) =>
+    const { season, vines } = await readDecisions(pane, signal, (progress) =>
       changePage(pane, "crew", { progress }),
     );
     changePage(pane, "crew", {
       result: {
-        survey,
-        cards: crewCards(survey, vines),
-        work: workPlan(survey),
-        renewal: trunksToRenew(survey),
+        season,
+        cards: crewCards(season, vines),
+        work: workPlan(season),
+        renewal: trunksToRenew(season),
       },
       block: "",
       row: "",
@@ -137,7 +137,7 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
 async function printCards(pane: Pane): Promise<void> {
   const { crew } = pane.state;
   if (crew.result === undefined) return;
-  const { settings, unitSystem } = crew.result.survey;
+  const { settings, unitSystem } = crew.result.season;
   const language = crew.language ?? pane.state.language;
   await printHtml(
     cardsHtml(chosenCards(crew), {
@@ -158,7 +158,7 @@ async function writeCards(pane: Pane): Promise<void> {
   const language = crew.language ?? pane.state.language;
   const content = cardsSheet(crew.result.cards, {
     language,
-    unitSystem: crew.result.survey.unitSystem,
+    unitSystem: crew.result.season.unitSystem,
     date: writtenDate(pane.today, language),
   });
   await writeResult(pane, content, RESULT_SHEET_TEXTS.cards);
@@ -251,9 +251,9 @@ function gantt(
   </svg>`;
 }
 
-function renewal(pane: Pane, page: CrewState, { survey, renewal: found }: CrewResult): TemplateResult {
+function renewal(pane: Pane, page: CrewState, { season, renewal: found }: CrewResult): TemplateResult {
   const { language } = pane.state;
-  const rules = renewalRules(survey.settings);
+  const rules = renewalRules(season.settings);
   return html`<section class="stack" aria-labelledby="renewal">
     <h2 id="renewal">${pane.say(CREW_TEXTS.renewal)}</h2>
     <p>

@@ -1,14 +1,14 @@
-import type { CrewCard } from "../../survey/cards/crewCards";
-import type { WorkPlan } from "../../survey/plan/workPlan";
-import type { TrunksToRenew } from "../../survey/renewal/trunksToRenew";
-import type { Survey } from "../../survey/survey";
+import type { CrewCard } from "../../survey/decide/cards/crewCards";
+import type { WorkPlan } from "../../survey/decide/plan/workPlan";
+import type { TrunksToRenew } from "../../survey/decide/renewal/trunksToRenew";
+import type { Season } from "../../survey/season/season";
 import type { Language } from "../../texts/language";
 import type { Paper } from "../../workbook/results/cardsHtml";
 import type { Progress } from "../progress";
 
 /** What the page shows once the survey was read. */
 export interface CrewResult {
-  readonly survey: Survey;
+  readonly season: Season;
   readonly cards: readonly CrewCard[];
   readonly work: WorkPlan;
   readonly renewal: TrunksToRenew;

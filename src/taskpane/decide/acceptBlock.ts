@@ -1,6 +1,6 @@
-import { cellName } from "../../survey/cellName";
-import type { DecidedVine } from "../../survey/decideSurvey";
-import { choiceId } from "../../survey/vinePlaces";
+import { cellName } from "../../survey/sheets/cellName";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { choiceId } from "../../survey/season/vinePlaces";
 import { ACCEPT_TEXTS } from "../../texts/accept";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { changeCells, undoChange } from "../../workbook/actions/changeCells";
@@ -46,7 +46,7 @@ export async function acceptBlock(pane: Pane, block: string, by: string): Promis
     return;
   }
   const accepted = vines.map((vine) =>
-    decidedAnew(result.survey, vine, ({ fixedChoice }, place) => {
+    decidedAnew(result.season, vine, ({ fixedChoice }, place) => {
       const { verdict } = vine.decision.cordons[place];
       return fixedChoice ?? (verdict === "ask" ? undefined : verdict);
     }),

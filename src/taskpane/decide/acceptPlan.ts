@@ -1,6 +1,6 @@
-import { isBlank } from "../../survey/cell";
-import type { DecidedVine } from "../../survey/decideSurvey";
-import type { SurveyColumn } from "../../survey/survey";
+import { isBlank } from "../../survey/sheets/cell";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import type { SurveyColumn } from "../../survey/season/season";
 import { choiceWord } from "./choiceWord";
 import type { CellChangeWanted } from "../../workbook/actions/changeCells";
 import { isAsked } from "./decideState";

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { ref } from "lit/directives/ref.js";
-import type { DecidedVine } from "../../survey/decideSurvey";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { ACCEPT_TEXTS } from "../../texts/accept";
 import { DECIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";

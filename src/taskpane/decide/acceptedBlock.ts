@@ -1,4 +1,4 @@
-import type { DecidedVine } from "../../survey/decideSurvey";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 
 /** A block whose settled vines were accepted in one step, so that it can be taken back exactly. */

@@ -1,7 +1,7 @@
-import type { CellValue } from "../../survey/cell";
-import { cellName } from "../../survey/cellName";
-import type { SheetArea } from "../../survey/sheetArea";
-import type { SurveyTable } from "../../survey/survey";
+import type { CellValue } from "../../survey/sheets/cell";
+import { cellName } from "../../survey/sheets/cellName";
+import type { SheetArea } from "../../survey/reading/sheetArea";
+import type { SurveyTable } from "../../survey/season/season";
 import { sameContent } from "../../workbook/actions/changeCells";
 import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
 

@@ -1,5 +1,5 @@
-import { plainHeader } from "../../survey/column";
-import type { SurveyColumn } from "../../survey/survey";
+import { plainHeader } from "../../survey/sheets/column";
+import type { SurveyColumn } from "../../survey/season/season";
 import { LANGUAGES, type Language } from "../../texts/language";
 
 /** The word for a choice in the language of the column's header. */

@@ -2,13 +2,13 @@ import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import { caneToLay } from "../../domain/renewal/caneToLay";
 import { cordonRenewal } from "../../domain/renewal/cordonRenewal";
-import { renewalRules } from "../../survey/renewal/renewalRules";
-import { caneSentence, cordonRenewalSentence } from "../../survey/renewal/renewalSentence";
+import { renewalRules } from "../../survey/decide/renewal/renewalRules";
+import { caneSentence, cordonRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
 import type { Language } from "../../texts/language";
-import { reasonSentence } from "../../survey/choice/reasonSentence";
-import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/choice/vineSentences";
-import type { DecidedVine } from "../../survey/decideSurvey";
-import type { Survey } from "../../survey/survey";
+import { reasonSentence } from "../../survey/decide/choice/reasonSentence";
+import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import type { Season } from "../../survey/season/season";
 import { VERDICT_WORDS } from "../../texts/choice";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
 import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
@@ -85,7 +85,7 @@ async function decide(pane: Pane, signal: AbortSignal): Promise<void> {
 function result(
   pane: Pane,
   page: DecideState,
-  { survey, vines }: NonNullable<DecideState["result"]>,
+  { season, vines }: NonNullable<DecideState["result"]>,
 ): TemplateResult {
   if (vines.length === 0)
     return html`<fluent-message-bar intent="info" layout="singleline"
@@ -120,7 +120,7 @@ function result(
       <fluent-button
         id="write-choice"
         size="small"
-        @click=${() => void pane.attempt(() => writeChoice(pane, survey, vines))}
+        @click=${() => void pane.attempt(() => writeChoice(pane, season, vines))}
         >${pane.say(DECIDE_TEXTS.write)}</fluent-button
       >
     </div>
@@ -144,27 +144,27 @@ function result(
       ],
       onChoose: (block) => changePage(pane, "decide", { block, listed: VINES_LISTED }),
     })}
-    ${acceptView(pane, page, vines)} ${riskView(pane, page, survey, vines)}
+    ${acceptView(pane, page, vines)} ${riskView(pane, page, season, vines)}
     <fluent-accordion
       @change=${(event: Event) =>
         changePage(pane, "decide", {
           open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))),
         })}
     >
-      ${repeat(shown.slice(0, page.listed), vineKey, (vine) => vineItem(pane, page, survey, vine))}
+      ${repeat(shown.slice(0, page.listed), vineKey, (vine) => vineItem(pane, page, season, vine))}
     </fluent-accordion>
     ${moreButton(pane, { all: shown.length, listed: page.listed, stretch: VINES_LISTED }, () =>
       changePage(pane, "decide", { listed: page.listed + VINES_LISTED }),
     )}`;
 }
 
-async function writeChoice(pane: Pane, survey: Survey, vines: readonly DecidedVine[]): Promise<void> {
+async function writeChoice(pane: Pane, season: Season, vines: readonly DecidedVine[]): Promise<void> {
   const { language } = pane.state;
-  const content = choiceSheet(vines, language, survey.unitSystem, writtenDate(pane.today, language));
+  const content = choiceSheet(vines, language, season.unitSystem, writtenDate(pane.today, language));
   await writeResult(pane, content, RESULT_SHEET_TEXTS.choice);
 }
 
-function vineItem(pane: Pane, page: DecideState, survey: Survey, vine: DecidedVine): TemplateResult {
+function vineItem(pane: Pane, page: DecideState, season: Season, vine: DecidedVine): TemplateResult {
   const key = vineKey(vine);
   const open = page.open.has(key);
   const { block, row, vine: number } = vine;
@@ -185,18 +185,18 @@ function vineItem(pane: Pane, page: DecideState, survey: Survey, vine: DecidedVi
       }
       ${pane.say(DECIDE_TEXTS.vine, { block, row, vine: number })}
     </span>
-    ${open ? vineDetail(pane, survey, vine) : nothing}
+    ${open ? vineDetail(pane, season, vine) : nothing}
   </fluent-accordion-item>`;
 }
 
-function vineDetail(pane: Pane, survey: Survey, vine: DecidedVine): TemplateResult {
+function vineDetail(pane: Pane, season: Season, vine: DecidedVine): TemplateResult {
   const { language } = pane.state;
   const { decision, contradictions } = vine;
   return html`<div class="stack">
-    ${vinePicture(vine, language, survey.unitSystem)}
+    ${vinePicture(vine, language, season.unitSystem)}
     ${decision.sides.map((side) => html`<p><strong>${sideSentence(side, language)}</strong></p>`)}
     <ul class="plain">
-      ${decision.cordons.map((_cordon, place) => cordonLine(pane, survey, vine, place))}
+      ${decision.cordons.map((_cordon, place) => cordonLine(pane, season, vine, place))}
     </ul>
     ${
       decision.cuts.length === 0
@@ -207,25 +207,25 @@ function vineDetail(pane: Pane, survey: Survey, vine: DecidedVine): TemplateResu
             </ol>`
     }
     ${decision.notes.map((note) => html`<p>${vineNoteSentence(note, language)}</p>`)}
-    ${renewalWords(vine, survey, language).map((words) => html`<p class="small">${words}</p>`)}
+    ${renewalWords(vine, season, language).map((words) => html`<p class="small">${words}</p>`)}
     ${contradictions.length === 0 ? nothing : html`<p>${pane.say(DECIDE_TEXTS.contradictions)}</p>`}
-    ${turnsView(pane, survey, vine)} ${overruleView(pane, vine)}
+    ${turnsView(pane, season, vine)} ${overruleView(pane, vine)}
   </div>`;
 }
 
 /** What the cordons that stay need, and which cane to look for where one is laid. */
-function renewalWords({ toDecide, decision }: DecidedVine, survey: Survey, language: Language): string[] {
-  const { triggers, thickShare } = renewalRules(survey.settings);
+function renewalWords({ toDecide, decision }: DecidedVine, season: Season, language: Language): string[] {
+  const { triggers, thickShare } = renewalRules(season.settings);
   const { training, sideLength } = toDecide;
   const cordons = toDecide.candidates.flatMap((candidate, index) => {
     if (decision.cordons[index].verdict !== "stays") return [];
     const needs = cordonRenewal(candidate, training, triggers, sideLength);
     return needs.action === "keep"
       ? []
-      : [cordonRenewalSentence(needs, candidate.cordon, language, survey.unitSystem)];
+      : [cordonRenewalSentence(needs, candidate.cordon, language, season.unitSystem)];
   });
   const lays = decision.sides.some(({ layCaneFrom }) => layCaneFrom !== undefined);
-  const cane = lays ? caneSentence(caneToLay({ sideLength, thickShare }), language, survey.unitSystem) : "";
+  const cane = lays ? caneSentence(caneToLay({ sideLength, thickShare }), language, season.unitSystem) : "";
   return cane === "" ? cordons : [...cordons, cane];
 }
 
@@ -257,7 +257,7 @@ function overruleView(pane: Pane, vine: DecidedVine): TemplateResult | typeof no
     </div>`;
 }
 
-function cordonLine(pane: Pane, survey: Survey, vine: DecidedVine, place: number): TemplateResult {
+function cordonLine(pane: Pane, season: Season, vine: DecidedVine, place: number): TemplateResult {
   const { language } = pane.state;
   const cordon = vine.decision.cordons[place];
   const { table, index } = vine.rows[place];
@@ -271,7 +271,7 @@ function cordonLine(pane: Pane, survey: Survey, vine: DecidedVine, place: number
       ${jumpButton(pane, { sheet: table.sheet, row, column })}
       <span>${pane.say(VERDICT_WORDS[cordon.verdict])}</span>
     </div>
-    <p>${reasonSentence(cordon, language, survey.unitSystem)}</p>
+    <p>${reasonSentence(cordon, language, season.unitSystem)}</p>
     ${
       sideIsAsked && cordon.verdict === "ask"
         ? html`<div class="buttons">

@@ -1,5 +1,5 @@
-import type { DecidedVine } from "../../survey/decideSurvey";
-import type { Survey } from "../../survey/survey";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import type { Season } from "../../survey/season/season";
 import type { CountingRisk } from "../../domain/choice/countingRisk";
 import type { Turn } from "../../domain/choice/whatWouldTurn";
 import type { Progress } from "../progress";
@@ -20,7 +20,7 @@ export interface AcceptQuestion {
 /** The page on which cordons are decided, as data. */
 export interface DecideState {
   readonly progress?: Progress;
-  readonly result?: { readonly survey: Survey; readonly vines: readonly DecidedVine[] };
+  readonly result?: { readonly season: Season; readonly vines: readonly DecidedVine[] };
   readonly shown: VinesShown;
   /** "" for every block. */
   readonly block: string;

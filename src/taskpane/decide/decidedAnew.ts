@@ -1,7 +1,7 @@
 import { chooseCordons } from "../../domain/choice/chooseCordons";
-import { choiceRules } from "../../survey/choice/choiceRules";
-import type { DecidedVine } from "../../survey/decideSurvey";
-import type { Survey } from "../../survey/survey";
+import { choiceRules } from "../../survey/decide/choice/choiceRules";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import type { Season } from "../../survey/season/season";
 
 type Candidate = DecidedVine["toDecide"]["candidates"][number];
 
@@ -11,7 +11,7 @@ type Candidate = DecidedVine["toDecide"]["candidates"][number];
  * @param fixedChoice the fixed choice of each cordon, by its place among the vine's cordons; undefined for none
  */
 export function decidedAnew(
-  survey: Survey,
+  season: Season,
   vine: DecidedVine,
   fixedChoice: (candidate: Candidate, place: number) => Candidate["fixedChoice"],
 ): DecidedVine {
@@ -20,5 +20,5 @@ export function decidedAnew(
     fixedChoice: fixedChoice(candidate, place),
   }));
   const toDecide = { ...vine.toDecide, candidates };
-  return { ...vine, toDecide, decision: chooseCordons(toDecide, choiceRules(survey.settings)) };
+  return { ...vine, toDecide, decision: chooseCordons(toDecide, choiceRules(season.settings)) };
 }

@@ -1,4 +1,4 @@
-import type { DecidedVine } from "../../survey/decideSurvey";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { OVERRULE_TEXTS } from "../../texts/overrule";
 import { changeCells, undoChange, type CellChangeWanted } from "../../workbook/actions/changeCells";
@@ -56,7 +56,7 @@ export async function fixChoice(
     return;
   }
   const { changed } = await changeCells(pane.workbook, wanted);
-  const decided = decidedAnew(result.survey, vine, ({ fixedChoice }, place) => {
+  const decided = decidedAnew(result.season, vine, ({ fixedChoice }, place) => {
     if (!places.includes(place)) return fixedChoice;
     return place === cordon ? "stays" : "goes";
   });

@@ -1,4 +1,4 @@
-import type { DecidedVine } from "../../survey/decideSurvey";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 
 /** The last decision that was written, so that it can be taken back exactly. */

@@ -1,4 +1,4 @@
-import type { DecidedVine } from "../../survey/decideSurvey";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import type { Pane } from "../pane";
 import { vineKey, type DecideState } from "./decideState";
 

@@ -2,9 +2,9 @@ import { html, nothing, type TemplateResult } from "lit";
 import { countingRisk } from "../../domain/choice/countingRisk";
 import { whatWouldTurn, type Turn } from "../../domain/choice/whatWouldTurn";
 import { seededRandom } from "../../domain/random";
-import { choiceRules } from "../../survey/choice/choiceRules";
-import type { DecidedVine } from "../../survey/decideSurvey";
-import type { Survey } from "../../survey/survey";
+import { choiceRules } from "../../survey/decide/choice/choiceRules";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import type { Season } from "../../survey/season/season";
 import { SIDE_WORDS } from "../../texts/choice";
 import { FIGURE_NAMES, OVERRULE_TEXTS } from "../../texts/overrule";
 import { CHECK_TEXTS } from "../../texts/pane";
@@ -17,7 +17,7 @@ const SEED = 20260112;
 const TURNS_TOLD = 5;
 
 /** What the decision of one vine hangs on: a button, and once it was asked the answer. */
-export function turnsView(pane: Pane, survey: Survey, vine: DecidedVine): TemplateResult {
+export function turnsView(pane: Pane, season: Season, vine: DecidedVine): TemplateResult {
   const { turns } = pane.state.decide;
   const key = vineKey(vine);
   const found = turns.get(key);
@@ -27,7 +27,7 @@ export function turnsView(pane: Pane, survey: Survey, vine: DecidedVine): Templa
       class="what-turns"
       size="small"
       @click=${() => {
-        const answer = whatWouldTurn(vine.toDecide, choiceRules(survey.settings));
+        const answer = whatWouldTurn(vine.toDecide, choiceRules(season.settings));
         pane.change((state) => ({
           ...state,
           decide: { ...state.decide, turns: new Map([...state.decide.turns, [key, answer]]) },
@@ -57,7 +57,7 @@ function turnSentence(pane: Pane, turn: Turn): string {
 export function riskView(
   pane: Pane,
   { block, risk }: DecideState,
-  survey: Survey,
+  season: Season,
   vines: readonly DecidedVine[],
 ): TemplateResult {
   const percent = new Intl.NumberFormat(pane.state.language, { style: "percent", maximumFractionDigits: 1 });
@@ -66,7 +66,7 @@ export function riskView(
     const chosen = vines.filter((vine) => block === "" || vine.block === block);
     const step = Math.max(1, Math.ceil(chosen.length / MOST_VINES));
     const counted = chosen.filter((_, index) => index % step === 0).map(({ toDecide }) => toDecide);
-    const found = countingRisk(counted, choiceRules(survey.settings), seededRandom(SEED), DRAWS);
+    const found = countingRisk(counted, choiceRules(season.settings), seededRandom(SEED), DRAWS);
     pane.change((state) => ({
       ...state,
       decide: { ...state.decide, risk: { block, found, of: counted.length } },

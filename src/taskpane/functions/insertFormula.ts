@@ -1,5 +1,5 @@
-import { isBlank } from "../../survey/cell";
-import { cellName } from "../../survey/cellName";
+import { isBlank } from "../../survey/sheets/cell";
+import { cellName } from "../../survey/sheets/cellName";
 import { FUNCTIONS_TEXTS } from "../../texts/pane";
 import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
 import type { Pane } from "../pane";

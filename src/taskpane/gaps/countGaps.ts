@@ -1,9 +1,9 @@
-import { gapsOfSurvey } from "../../survey/gapsOfSurvey";
-import { stayingCordons } from "../../survey/stayingCordons";
+import { gapsOfSeason } from "../../survey/season/gapsOfSeason";
+import { stayingCordons } from "../../survey/decide/stayingCordons";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { Progress } from "../progress";
-import { readDecisions, readSurveyOf } from "../readDecisions";
+import { readDecisions, readSeasonOf } from "../readDecisions";
 
 /** Reads the survey and counts the gaps, on the cordons that stay or on all candidates. */
 export async function countGaps(pane: Pane, signal: AbortSignal): Promise<void> {
@@ -11,15 +11,15 @@ export async function countGaps(pane: Pane, signal: AbortSignal): Promise<void> 
   try {
     const source =
       pane.state.gaps.of === "all"
-        ? { survey: await readSurveyOf(pane, signal, show), counts: () => true }
+        ? { season: await readSeasonOf(pane, signal, show), counts: () => true }
         : await decided(pane, signal, show);
-    changePage(pane, "gaps", { gaps: gapsOfSurvey(source.survey, source.counts), block: "" });
+    changePage(pane, "gaps", { gaps: gapsOfSeason(source.season, source.counts), block: "" });
   } finally {
     changePage(pane, "gaps", { progress: undefined });
   }
 }
 
 async function decided(pane: Pane, signal: AbortSignal, show: (progress: Progress) => void) {
-  const { survey, vines } = await readDecisions(pane, signal, show);
-  return { survey, counts: stayingCordons(vines) };
+  const { season, vines } = await readDecisions(pane, signal, show);
+  return { season, counts: stayingCordons(vines) };
 }

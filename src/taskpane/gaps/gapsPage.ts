@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { lastVine, type SurveyGaps, type SurveyRowGaps } from "../../survey/gapsOfSurvey";
+import { lastVine, type SeasonGaps, type SurveyRowGaps } from "../../survey/season/gapsOfSeason";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
@@ -53,7 +53,7 @@ function start(pane: Pane, { of }: GapsState): TemplateResult {
     </div>`;
 }
 
-function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
+function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
   if (gaps.rows.length === 0)
     return html`<fluent-message-bar intent="info" layout="singleline"
       >${pane.say(GAPS_TEXTS.none)}</fluent-message-bar
@@ -90,7 +90,7 @@ function result(pane: Pane, page: GapsState, gaps: SurveyGaps): TemplateResult {
     ${rowTable(pane, page, gaps)} ${map(pane, page, gaps)}`;
 }
 
-function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: SurveyGaps): TemplateResult {
+function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: SeasonGaps): TemplateResult {
   return html`<table id="row-gaps" class="small">
       <caption>
         <h2>${pane.say(GAPS_TEXTS.perRow)}</h2>
@@ -141,7 +141,7 @@ function changeWords(pane: Pane, { since }: SurveyRowGaps): string {
   }).format(since.shareNow - since.shareBefore);
 }
 
-function map(pane: Pane, { block: chosen }: GapsState, gaps: SurveyGaps): TemplateResult {
+function map(pane: Pane, { block: chosen }: GapsState, gaps: SeasonGaps): TemplateResult {
   const blocks = [...new Set(gaps.rows.map(({ block }) => block))];
   const block = blocks.includes(chosen) ? chosen : blocks[0];
   const rows = gaps.rows.filter((row) => row.block === block);

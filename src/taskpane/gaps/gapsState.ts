@@ -1,5 +1,5 @@
 import type { Progress } from "../progress";
-import type { SurveyGaps } from "../../survey/gapsOfSurvey";
+import type { SeasonGaps } from "../../survey/season/gapsOfSeason";
 
 /** Which cordons the gaps are counted on. */
 export type GapsOf = "staying" | "all";
@@ -8,7 +8,7 @@ export type GapsOf = "staying" | "all";
 export interface GapsState {
   readonly of: GapsOf;
   readonly progress?: Progress;
-  readonly gaps?: SurveyGaps;
+  readonly gaps?: SeasonGaps;
   /** Block of which the map is shown; "" for the first. */
   readonly block: string;
   /** Rows of the table that are listed. */

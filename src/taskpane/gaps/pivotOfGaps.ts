@@ -1,27 +1,27 @@
-import { stayingCordons } from "../../survey/stayingCordons";
+import { stayingCordons } from "../../survey/decide/stayingCordons";
 import { UPKEEP_TEXTS } from "../../texts/upkeep";
 import { writeGapsPivot } from "../../workbook/actions/writeGapsPivot";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { readDecisions, readSurveyOf } from "../readDecisions";
+import { readDecisions, readSeasonOf } from "../readDecisions";
 import { writeLog } from "../writeLog";
 import { writtenDate } from "../writtenDate";
 
 /** Makes or refreshes the PivotTable of gaps; where the host has none, the same figures as a plain table. */
 export async function pivotOfGaps(pane: Pane, signal: AbortSignal): Promise<void> {
-  const show = (progress: Parameters<Parameters<typeof readSurveyOf>[2]>[0] | undefined) =>
+  const show = (progress: Parameters<Parameters<typeof readSeasonOf>[2]>[0] | undefined) =>
     changePage(pane, "gaps", { progress });
   try {
     const { language, gaps } = pane.state;
     const date = writtenDate(pane.today, language);
-    const { survey, counts } =
+    const { season, counts } =
       gaps.of === "all"
-        ? { survey: await readSurveyOf(pane, signal, show), counts: () => true }
+        ? { season: await readSeasonOf(pane, signal, show), counts: () => true }
         : await readDecisions(pane, signal, show).then((read) => ({
-            survey: read.survey,
+            season: read.season,
             counts: stayingCordons(read.vines),
           }));
-    const { how, sheet } = await writeGapsPivot(pane.workbook, survey, counts, language, date);
+    const { how, sheet } = await writeGapsPivot(pane.workbook, season, counts, language, date);
     const texts = {
       made: UPKEEP_TEXTS.pivotMade,
       refreshed: UPKEEP_TEXTS.pivotRefreshed,

@@ -1,5 +1,5 @@
-import { threeDigits, vineCropIn } from "../../survey/cropWords";
-import type { FarmFigure } from "../../survey/farmFigures";
+import { threeDigits, vineCropIn } from "../../survey/crop/cropWords";
+import type { FarmFigure } from "../../survey/crop/farmFigures";
 import { FARM_FIGURES } from "../../texts/outlook";
 import type { Pane } from "../pane";
 

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { FarmFigure } from "../../survey/farmFigures";
-import { blockCropIn, threeDigits } from "../../survey/cropWords";
+import type { FarmFigure } from "../../survey/crop/farmFigures";
+import { blockCropIn, threeDigits } from "../../survey/crop/cropWords";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
 import { FARM_FIGURE_WEIGHT, FARM_FIGURES } from "../../texts/outlook";
 import { OUTLOOK_TEXTS, PANE_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";

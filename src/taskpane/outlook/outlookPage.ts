@@ -1,8 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { CropOutlook } from "../../domain/outlook/cropOutlook";
 import type { Range } from "../../domain/outlook/productRange";
-import type { BlockOutlook } from "../../survey/blockOutlook";
-import { areaCropIn, blockCropIn, threeDigits, vineCropIn, type ShownCrop } from "../../survey/cropWords";
+import type { BlockOutlook } from "../../survey/crop/blockOutlook";
+import {
+  areaCropIn,
+  blockCropIn,
+  threeDigits,
+  vineCropIn,
+  type ShownCrop,
+} from "../../survey/crop/cropWords";
 import {
   CROP_LOAD_UNSURE,
   CROP_LOAD_VERDICTS,

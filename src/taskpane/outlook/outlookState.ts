@@ -1,10 +1,10 @@
 import type { Range } from "../../domain/outlook/productRange";
 import type { UnitSystem } from "../../domain/units";
-import type { BlockOutlook } from "../../survey/blockOutlook";
-import type { FarmFigure } from "../../survey/farmFigures";
-import type { Counted, CountPlan } from "../../survey/countPlan";
-import type { SeasonRow } from "../../survey/seasonRows";
-import type { Survey } from "../../survey/survey";
+import type { BlockOutlook } from "../../survey/crop/blockOutlook";
+import type { FarmFigure } from "../../survey/crop/farmFigures";
+import type { Counted, CountPlan } from "../../survey/crop/countPlan";
+import type { WinterRow } from "../../survey/season/winterRows";
+import type { Season } from "../../survey/season/season";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { Progress } from "../progress";
 import type { MovedResults } from "../settings/movedResults";
@@ -48,7 +48,7 @@ export interface PlannedCount {
 /** This winter's rows of vines, and the winters that the workbook keeps. */
 export interface SeasonsFound {
   readonly kept: KeptSeasons;
-  readonly now: readonly SeasonRow[];
+  readonly now: readonly WinterRow[];
   /** Row of the chosen block that is shown; "" for all. */
   readonly row: string;
 }
@@ -60,7 +60,7 @@ export interface OutlookState {
   /** Figures that the farm's own harvests propose. */
   readonly figures?: readonly FarmFigure[];
   /** What the blocks were worked out from. */
-  readonly survey?: Survey;
+  readonly season?: Season;
   readonly count?: PlannedCount;
   readonly seasons?: SeasonsFound;
   readonly take?: FigureToTake;

@@ -1,5 +1,5 @@
-import { countPlan, type Counted } from "../../survey/countPlan";
-import { textNumber } from "../../survey/textNumber";
+import { countPlan, type Counted } from "../../survey/crop/countPlan";
+import { textNumber } from "../../survey/reading/textNumber";
 import { COUNT_PLAN_TEXTS } from "../../texts/countPlan";
 import type { Pane } from "../pane";
 import type { PlannedCount } from "./outlookState";
@@ -12,9 +12,9 @@ export const COUNTED: readonly Counted[] = ["clusters", "shoots", "prunings"];
 
 /** Plans a count of the block, or plans it again with what was changed; nothing is written. */
 export function planCount(pane: Pane, block: string, part: Partial<PlannedCount> = {}): void {
-  const { survey, count } = pane.state.outlook;
-  if (survey === undefined) return;
-  const usual = Number(survey.settings.get("Margin of a count")) * 100;
+  const { season, count } = pane.state.outlook;
+  if (season === undefined) return;
+  const usual = Number(season.settings.get("Margin of a count")) * 100;
   const first: PlannedCount = { counted: "clusters", typed: String(Math.round(usual)), seed: 1, block };
   const wanted: PlannedCount = { ...first, ...count, ...part, block, plan: undefined, problem: undefined };
   const percent = textNumber(wanted.typed.replace("%", ""));
@@ -24,7 +24,7 @@ export function planCount(pane: Pane, block: string, part: Partial<PlannedCount>
       ...state.outlook,
       count:
         percent !== undefined && percent >= LEAST_PERCENT && percent <= MOST_PERCENT
-          ? planned(pane, survey, wanted, percent / 100)
+          ? planned(pane, season, wanted, percent / 100)
           : {
               ...wanted,
               problem: pane.say(COUNT_PLAN_TEXTS.badMargin, {
@@ -39,11 +39,11 @@ export function planCount(pane: Pane, block: string, part: Partial<PlannedCount>
 
 function planned(
   pane: Pane,
-  survey: Parameters<typeof countPlan>[0],
+  season: Parameters<typeof countPlan>[0],
   wanted: PlannedCount,
   margin: number,
 ): PlannedCount {
-  const plan = countPlan(survey, wanted.block, wanted.counted, wanted.seed, undefined, margin);
+  const plan = countPlan(season, wanted.block, wanted.counted, wanted.seed, undefined, margin);
   return plan === undefined
     ? { ...wanted, problem: pane.say(COUNT_PLAN_TEXTS.noVines, { block: wanted.block }) }
     : { ...wanted, plan };

@@ -1,9 +1,9 @@
-import { cellName } from "../../survey/cellName";
-import type { FarmFigure } from "../../survey/farmFigures";
-import type { SheetArea } from "../../survey/sheetArea";
-import { SHEETS } from "../../survey/sheets";
-import type { SettingCell } from "../../survey/settingsTable";
-import { withCells } from "../../survey/upgradeSettings";
+import { cellName } from "../../survey/sheets/cellName";
+import type { FarmFigure } from "../../survey/crop/farmFigures";
+import type { SheetArea } from "../../survey/reading/sheetArea";
+import { SHEETS } from "../../survey/sheets/sheets";
+import type { SettingCell } from "../../survey/settings/settingsTable";
+import { withCells } from "../../survey/settings/upgradeSettings";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
 import { say, type Language } from "../../texts/language";
 import type { CellChangeWanted, CellContent } from "../../workbook/actions/changeCells";
@@ -73,19 +73,19 @@ function inSettings(
 }
 
 function inBlocks(
-  { survey, areas }: ReadSettings,
+  { season, areas }: ReadSettings,
   { blocks, proposed }: FarmFigure,
   id: string,
   language: Language,
 ): FigurePlan | string {
   const wanted = new Set(blocks.map((block) => block.toLowerCase()));
-  const changes = survey.tables("blocks").flatMap((table) => {
+  const changes = season.tables("blocks").flatMap((table) => {
     const names = table.column("block");
     const column = table.column(id);
     if (!names || !column) return [];
     return Array.from({ length: table.rowCount }, (_, index) => index)
       .filter((index) => names.codes[index] >= 0)
-      .filter((index) => wanted.has(survey.words.wordOf(names.codes[index]).toLowerCase()))
+      .filter((index) => wanted.has(season.words.wordOf(names.codes[index]).toLowerCase()))
       .map((index) => ({
         sheet: table.sheet,
         formula: table.formulaAt(index, column),

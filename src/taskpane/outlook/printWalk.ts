@@ -1,5 +1,5 @@
 import { html } from "lit";
-import type { CountPlan } from "../../survey/countPlan";
+import type { CountPlan } from "../../survey/crop/countPlan";
 import { COUNT_PLAN_TEXTS } from "../../texts/countPlan";
 import type { Pane } from "../pane";
 import { printPage } from "../printPage";

@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { Refusal } from "../../domain/refusal";
-import { threeDigits } from "../../survey/cropWords";
-import { blockLoss, withSeason, type BlockLoss, type SeasonRow } from "../../survey/seasonRows";
-import type { Survey } from "../../survey/survey";
+import { threeDigits } from "../../survey/crop/cropWords";
+import { blockLoss, withWinter, type BlockLoss, type WinterRow } from "../../survey/season/winterRows";
+import type { Season } from "../../survey/season/season";
 import { SEASON_SHEET } from "../../texts/season";
 import { SEASONS_TEXTS } from "../../texts/seasons";
 import { choiceField } from "../fields";
@@ -16,19 +16,19 @@ import { isKept, keptSeasons, seasonSheet } from "./seasonSheet";
 /** Live spurs, gaps and trunks of the block over the winters, its loss a year, and blocks below the floor. */
 export function seasonsView(
   pane: Pane,
-  { seasons, survey }: OutlookState,
+  { seasons, season }: OutlookState,
   block: string,
 ): TemplateResult | typeof nothing {
-  if (seasons === undefined || survey === undefined) return nothing;
-  const all = withSeason(seasons.kept.rows, seasons.now);
+  if (seasons === undefined || season === undefined) return nothing;
+  const all = withWinter(seasons.kept.rows, seasons.now);
   if (all.length === 0) return nothing;
   const own = all.filter((row) => row.block.toLowerCase() === block.toLowerCase());
   const { sheet } = seasons.kept;
   return html`<section class="stack" aria-labelledby="seasons">
     <h2 id="seasons">${pane.say(SEASONS_TEXTS.title)}</h2>
     <p class="small quiet">${pane.say(SEASONS_TEXTS.intro, { sheet })}</p>
-    ${keepView(pane, seasons)} ${own.length === 0 ? nothing : blockView(pane, seasons, survey, own)}
-    ${belowView(pane, survey, all)}
+    ${keepView(pane, seasons)} ${own.length === 0 ? nothing : blockView(pane, seasons, season, own)}
+    ${belowView(pane, season, all)}
   </section>`;
 }
 
@@ -72,7 +72,7 @@ function change(pane: Pane, part: Partial<SeasonsFound>): void {
   });
 }
 
-function blockView(pane: Pane, seasons: SeasonsFound, survey: Survey, own: readonly SeasonRow[]) {
+function blockView(pane: Pane, seasons: SeasonsFound, season: Season, own: readonly WinterRow[]) {
   const numbers = [...new Set(own.map(({ row }) => row))];
   const shown = seasons.row === "" ? own : own.filter(({ row }) => String(row) === seasons.row);
   return html`${choiceField({
@@ -108,13 +108,13 @@ function blockView(pane: Pane, seasons: SeasonsFound, survey: Survey, own: reado
         )}
       </tbody>
     </table>
-    <div id="season-loss">${lossView(pane, survey, own)}</div>`;
+    <div id="season-loss">${lossView(pane, season, own)}</div>`;
 }
 
-function lossView(pane: Pane, survey: Survey, own: readonly SeasonRow[]): TemplateResult {
-  const confidence = Number(survey.settings.get("Confidence of ranges"));
+function lossView(pane: Pane, season: Season, own: readonly WinterRow[]): TemplateResult {
+  const confidence = Number(season.settings.get("Confidence of ranges"));
   try {
-    return lossWords(pane, blockLoss(own, own[0].block, confidence, floorOf(survey)), confidence);
+    return lossWords(pane, blockLoss(own, own[0].block, confidence, floorOf(season)), confidence);
   } catch (failure) {
     if (!(failure instanceof Refusal)) throw failure;
     return html`<p>${failureSentence(failure, pane.state.language)}</p>`;
@@ -149,8 +149,8 @@ function lossWords(
     ${liveShare <= floor ? nothing : html`<p>${pane.say(reached, facts)}</p>`}`;
 }
 
-function belowView(pane: Pane, survey: Survey, all: readonly SeasonRow[]): TemplateResult {
-  const floor = floorOf(survey);
+function belowView(pane: Pane, season: Season, all: readonly WinterRow[]): TemplateResult {
+  const floor = floorOf(season);
   const below = [...new Set(all.map(({ block }) => block.toLowerCase()))].flatMap((block) => {
     const latest = yearsOf(all.filter((row) => row.block.toLowerCase() === block)).at(-1)!;
     const share = latest.liveSpurs / latest.positions;
@@ -169,7 +169,7 @@ function belowView(pane: Pane, survey: Survey, all: readonly SeasonRow[]): Templ
 }
 
 /** Sums of the rows, winter by winter, oldest first. */
-function yearsOf(rows: readonly SeasonRow[]) {
+function yearsOf(rows: readonly WinterRow[]) {
   const years = [...new Set(rows.map(({ year }) => year))].sort((one, other) => one - other);
   return years.map((year) => {
     const own = rows.filter((row) => row.year === year);
@@ -186,6 +186,6 @@ function yearsOf(rows: readonly SeasonRow[]) {
   });
 }
 
-const floorOf = (survey: Survey) => Number(survey.settings.get("Floor of live spurs"));
+const floorOf = (season: Season) => Number(season.settings.get("Floor of live spurs"));
 
 const percent = (pane: Pane, share: number) => threeDigits(share * 100, pane.state.language);

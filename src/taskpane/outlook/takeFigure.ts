@@ -1,10 +1,10 @@
-import { blockOutlook, type BlockOutlook } from "../../survey/blockOutlook";
-import { decideSurvey, type DecidedVine } from "../../survey/decideSurvey";
-import { farmFigures, type FarmFigure } from "../../survey/farmFigures";
-import { outlookInputs } from "../../survey/outlookInputs";
-import { readSurvey } from "../../survey/readSurvey";
-import { stayingCordons } from "../../survey/stayingCordons";
-import type { Survey } from "../../survey/survey";
+import { blockOutlook, type BlockOutlook } from "../../survey/crop/blockOutlook";
+import { decideSeason, type DecidedVine } from "../../survey/decide/decideSeason";
+import { farmFigures, type FarmFigure } from "../../survey/crop/farmFigures";
+import { outlookInputs } from "../../survey/crop/outlookInputs";
+import { readSeason } from "../../survey/reading/readSeason";
+import { stayingCordons } from "../../survey/decide/stayingCordons";
+import type { Season } from "../../survey/season/season";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
 import { THINNING_GROUPS } from "../../texts/outlook";
 import { SETTINGS_TEXTS } from "../../texts/pane";
@@ -36,7 +36,7 @@ export async function showFigureMoves(pane: Pane, key: string, signal: AbortSign
   try {
     await readSettingsOf(pane, signal);
     const read = pane.state.settings.read!;
-    const figures = farmFigures(read.survey);
+    const figures = farmFigures(read.season);
     const figure = figures.find((one) => figureKey(one) === key);
     changePage(pane, "outlook", { figures });
     if (figure === undefined) {
@@ -48,10 +48,10 @@ export async function showFigureMoves(pane: Pane, key: string, signal: AbortSign
       changePage(pane, "outlook", { take: { key, figure, read, problem: plan } });
       return;
     }
-    const after = readSurvey(plan.areas, { mapping: read.mapping });
+    const after = readSeason(plan.areas, { mapping: read.mapping });
     const comparing = (done: number) => show(pane.say(SETTINGS_TEXTS.comparing), done);
-    const moved = await inSlices(movedResults(read.survey, after, pane.today), comparing, signal);
-    const before = await outlooksOf(pane, read.survey, signal);
+    const moved = await inSlices(movedResults(read.season, after, pane.today), comparing, signal);
+    const before = await outlooksOf(pane, read.season, signal);
     const then = await outlooksOf(pane, after, signal);
     changePage(pane, "outlook", { take: { key, figure, read, moved, crops: movedCrops(before, then) } });
   } finally {
@@ -116,12 +116,12 @@ async function workAgain(pane: Pane, signal: AbortSignal): Promise<void> {
   changePage(pane, "outlook", { block });
 }
 
-async function outlooksOf(pane: Pane, survey: Survey, signal: AbortSignal): Promise<BlockOutlook[]> {
+async function outlooksOf(pane: Pane, season: Season, signal: AbortSignal): Promise<BlockOutlook[]> {
   const vines: DecidedVine[] = [];
-  await inSlices(decideSurvey(survey), (vine) => vines.push(vine), signal);
+  await inSlices(decideSeason(season), (vine) => vines.push(vine), signal);
   const groups = THINNING_GROUPS.map((name) => pane.say(name));
-  return outlookInputs(survey, { stays: stayingCordons(vines) }).map((block) =>
-    blockOutlook(block, survey.settings, groups),
+  return outlookInputs(season, { stays: stayingCordons(vines) }).map((block) =>
+    blockOutlook(block, season.settings, groups),
   );
 }
 

@@ -1,8 +1,8 @@
-import { blockOutlook } from "../../survey/blockOutlook";
-import { farmFigures } from "../../survey/farmFigures";
-import { outlookInputs } from "../../survey/outlookInputs";
-import { seasonRows } from "../../survey/seasonRows";
-import { stayingCordons } from "../../survey/stayingCordons";
+import { blockOutlook } from "../../survey/crop/blockOutlook";
+import { farmFigures } from "../../survey/crop/farmFigures";
+import { outlookInputs } from "../../survey/crop/outlookInputs";
+import { winterRows } from "../../survey/season/winterRows";
+import { stayingCordons } from "../../survey/decide/stayingCordons";
 import { THINNING_GROUPS } from "../../texts/outlook";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
@@ -12,20 +12,20 @@ import { keptSeasons } from "./seasonSheet";
 /** Reads the survey, decides the vines, and works out what that leaves of a crop, block by block. */
 export async function workOutlook(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const { survey, vines } = await readDecisions(pane, signal, (progress) =>
+    const { season, vines } = await readDecisions(pane, signal, (progress) =>
       changePage(pane, "outlook", { progress }),
     );
     const groups = THINNING_GROUPS.map((name) => pane.say(name));
     const stays = stayingCordons(vines);
-    const inputs = outlookInputs(survey, { stays });
+    const inputs = outlookInputs(season, { stays });
     const kept = await keptSeasons(pane.workbook, pane.state.language);
     changePage(pane, "outlook", {
-      blocks: inputs.map((block) => blockOutlook(block, survey.settings, groups)),
-      figures: farmFigures(survey),
-      survey,
+      blocks: inputs.map((block) => blockOutlook(block, season.settings, groups)),
+      figures: farmFigures(season),
+      season,
       count: undefined,
-      seasons: { kept, now: seasonRows(survey, stays), row: "" },
-      unitSystem: survey.unitSystem,
+      seasons: { kept, now: winterRows(season, stays), row: "" },
+      unitSystem: season.unitSystem,
       block: "",
     });
   } finally {

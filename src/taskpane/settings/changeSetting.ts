@@ -1,18 +1,18 @@
-import { changeSettings, type SettingChange } from "../../survey/changeSettings";
-import { readSurvey } from "../../survey/readSurvey";
-import type { Setting } from "../../survey/setting";
-import { SETTINGS } from "../../survey/settings";
+import { changeSettings, type SettingChange } from "../../survey/settings/changeSettings";
+import { readSeason } from "../../survey/reading/readSeason";
+import type { Setting } from "../../survey/settings/setting";
+import { SETTINGS } from "../../survey/settings/settings";
 import {
   settingNamed,
   settingsTable,
   sourceName,
   type SettingCell,
   type SettingsTable,
-} from "../../survey/settingsTable";
-import type { SheetArea } from "../../survey/sheetArea";
-import { SHEETS } from "../../survey/sheets";
-import { textNumber } from "../../survey/textNumber";
-import { withCells } from "../../survey/upgradeSettings";
+} from "../../survey/settings/settingsTable";
+import type { SheetArea } from "../../survey/reading/sheetArea";
+import { SHEETS } from "../../survey/sheets/sheets";
+import { textNumber } from "../../survey/reading/textNumber";
+import { withCells } from "../../survey/settings/upgradeSettings";
 import { say, type Language } from "../../texts/language";
 import { SETTING_CHANGE_PROBLEMS } from "../../texts/settings";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
@@ -57,8 +57,8 @@ export function planChange(
 }
 
 /** The survey that a plan leads to. */
-export function surveyOf(plan: PlannedChange, { mapping }: ReadSettings) {
-  return readSurvey(plan.areas, { mapping });
+export function seasonOfSheets(plan: PlannedChange, { mapping }: ReadSettings) {
+  return readSeason(plan.areas, { mapping });
 }
 
 /** A number where the setting holds one and a number was typed; else the words. */

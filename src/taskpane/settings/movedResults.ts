@@ -1,8 +1,8 @@
-import { checkSurvey } from "../../survey/checkSurvey";
-import { decideSurvey, type DecidedVine } from "../../survey/decideSurvey";
-import type { Finding } from "../../survey/finding";
-import { findingIdentity } from "../../survey/setAside";
-import type { Survey } from "../../survey/survey";
+import { checkSeason } from "../../survey/checks/checkSeason";
+import { decideSeason, type DecidedVine } from "../../survey/decide/decideSeason";
+import type { Finding } from "../../survey/checks/finding";
+import { findingIdentity } from "../../survey/checks/setAside";
+import type { Season } from "../../survey/season/season";
 
 /** A vine whose answer a change of settings would turn. */
 export interface MovedVine {
@@ -29,16 +29,16 @@ export interface MovedResults {
  * @returns a generator that yields the share done, 0 to 1, so that a page can work in slices
  */
 export function* movedResults(
-  before: Survey,
-  after: Survey,
+  before: Season,
+  after: Season,
   today: number,
 ): Generator<number, MovedResults, void> {
   const rows = before.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0) || 1;
   const moved: MovedVine[] = [];
   let vines = 0;
   let seen = 0;
-  const afterVines = decideSurvey(after);
-  for (const now of decideSurvey(before)) {
+  const afterVines = decideSeason(after);
+  for (const now of decideSeason(before)) {
     const then = afterVines.next().value as DecidedVine;
     vines += 1;
     seen += now.rows.length;
@@ -69,9 +69,9 @@ function staying({ decision }: DecidedVine): string {
     .join(", ");
 }
 
-function* found(survey: Survey, today: number, from: number): Generator<number, Finding[], void> {
+function* found(season: Season, today: number, from: number): Generator<number, Finding[], void> {
   const findings: Finding[] = [];
-  for (const { finding, done } of checkSurvey(survey, { today }))
+  for (const { finding, done } of checkSeason(season, { today }))
     if (finding !== undefined) findings.push(finding);
     else yield from + done * 0.25;
   return findings;

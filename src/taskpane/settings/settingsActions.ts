@@ -1,4 +1,4 @@
-import { settingsTable } from "../../survey/settingsTable";
+import { settingsTable } from "../../survey/settings/settingsTable";
 import { CHECK_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
 import { readHeads } from "../../workbook/actions/ownHeads";
 import { readTables } from "../check/readTables";
@@ -6,7 +6,7 @@ import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { freshSettings, planChange, surveyOf, type PlannedChange } from "./changeSetting";
+import { freshSettings, planChange, seasonOfSheets, type PlannedChange } from "./changeSetting";
 import { movedResults, type MovedResults } from "./movedResults";
 import type { ReadSettings, SettingEdit } from "./settingsState";
 
@@ -14,14 +14,14 @@ import type { ReadSettings, SettingEdit } from "./settingsState";
 export async function readSettingsOf(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
     const mapping = await readHeads(pane.workbook);
-    const { survey, areas } = await readTables(pane.workbook, {
+    const { season, areas } = await readTables(pane.workbook, {
       mapping,
       signal,
       onProgress: (sheet, done) =>
         changePage(pane, "settings", { progress: { text: pane.say(CHECK_TEXTS.reading, { sheet }), done } }),
     });
     const table = areas.map(settingsTable).find((found) => found !== undefined);
-    changePage(pane, "settings", { read: { areas, mapping, survey, table } });
+    changePage(pane, "settings", { read: { areas, mapping, season, table } });
   } finally {
     changePage(pane, "settings", { progress: undefined });
   }
@@ -49,7 +49,7 @@ export async function movedBy(
 ): Promise<MovedResults> {
   try {
     return await inSlices(
-      movedResults(read.survey, surveyOf(plan, read), pane.today),
+      movedResults(read.season, seasonOfSheets(plan, read), pane.today),
       (done) =>
         changePage(pane, "settings", { progress: { text: pane.say(SETTINGS_TEXTS.comparing), done } }),
       signal,

@@ -1,5 +1,5 @@
-import { HEADER_SEARCH_ROWS } from "../../survey/findTable";
-import { settingsTable, type SettingsTable } from "../../survey/settingsTable";
+import { HEADER_SEARCH_ROWS } from "../../survey/reading/findTable";
+import { settingsTable, type SettingsTable } from "../../survey/settings/settingsTable";
 import { openWorkbookBytes } from "../../workbook/file/openWorkbook";
 
 /**

@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import type { Setting } from "../../survey/setting";
-import { SETTINGS_BY_AREA } from "../../survey/settings";
-import { sourceName } from "../../survey/settingsTable";
-import { SHEETS } from "../../survey/sheets";
+import type { Setting } from "../../survey/settings/setting";
+import { SETTINGS_BY_AREA } from "../../survey/settings/settings";
+import { sourceName } from "../../survey/settings/settingsTable";
+import { SHEETS } from "../../survey/sheets/sheets";
 import { PANE_TEXTS, SETTING_GROUPS, SETTINGS_TEXTS } from "../../texts/pane";
 import { choiceField, textField } from "../fields";
 import { foldsOf } from "../folds";
@@ -112,7 +112,7 @@ function isAbout({ id, meaning }: Setting, search: string, pane: Pane): boolean 
 }
 
 function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Setting): TemplateResult {
-  const value = read.survey.settings.get(setting.id) ?? setting.value;
+  const value = read.season.settings.get(setting.id) ?? setting.value;
   const entry = read.table?.entries.find((one) => one.setting === setting);
   const editing = page.edit?.id === setting.id ? page.edit : undefined;
   return html`<li class="finding">

@@ -1,9 +1,9 @@
 import type { ChangedCell } from "../../workbook/actions/changeCells";
-import type { SettingDifference } from "../../survey/settingDifferences";
-import type { HeaderMapping } from "../../survey/findTable";
-import type { SettingsTable } from "../../survey/settingsTable";
-import type { SheetArea } from "../../survey/sheetArea";
-import type { Survey } from "../../survey/survey";
+import type { SettingDifference } from "../../survey/settings/settingDifferences";
+import type { HeaderMapping } from "../../survey/reading/findTable";
+import type { SettingsTable } from "../../survey/settings/settingsTable";
+import type { SheetArea } from "../../survey/reading/sheetArea";
+import type { Season } from "../../survey/season/season";
 import type { Progress } from "../progress";
 import type { MovedResults } from "./movedResults";
 
@@ -11,7 +11,7 @@ import type { MovedResults } from "./movedResults";
 export interface ReadSettings {
   readonly areas: readonly SheetArea[];
   readonly mapping: readonly HeaderMapping[];
-  readonly survey: Survey;
+  readonly season: Season;
   /** The table of settings, where the workbook has one. */
   readonly table?: SettingsTable;
 }

@@ -1,7 +1,7 @@
-import { changeSettings } from "../../survey/changeSettings";
-import { settingDifferences } from "../../survey/settingDifferences";
-import { settingsTable, type SettingCell, type SettingsTable } from "../../survey/settingsTable";
-import { upgradeSettings, withCells } from "../../survey/upgradeSettings";
+import { changeSettings } from "../../survey/settings/changeSettings";
+import { settingDifferences } from "../../survey/settings/settingDifferences";
+import { settingsTable, type SettingCell, type SettingsTable } from "../../survey/settings/settingsTable";
+import { upgradeSettings, withCells } from "../../survey/settings/upgradeSettings";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import { SETTINGS_TRAVEL } from "../../texts/settingsTravel";
 import { changeCells, undoChange } from "../../workbook/actions/changeCells";

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import type { SettingDifference } from "../../survey/settingDifferences";
-import { upgradeSettings } from "../../survey/upgradeSettings";
+import type { SettingDifference } from "../../survey/settings/settingDifferences";
+import { upgradeSettings } from "../../survey/settings/upgradeSettings";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import { SETTINGS_STEPS } from "../../texts/settings";
 import { SETTINGS_TRAVEL } from "../../texts/settingsTravel";

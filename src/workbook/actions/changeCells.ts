@@ -1,5 +1,5 @@
 import { grouped } from "../../domain/grouped";
-import { isCellError, type CellValue } from "../../survey/cell";
+import { isCellError, type CellValue } from "../../survey/sheets/cell";
 import { WorkbookProblem, type CellWrite, type SurveyWorkbook } from "../surveyWorkbook";
 
 /** What a cell is to hold: a formula, or a value. */

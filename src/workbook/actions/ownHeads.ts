@@ -1,8 +1,8 @@
 import * as z from "zod/mini";
-import type { SheetId } from "../../survey/column";
-import type { HeaderMapping } from "../../survey/findTable";
-import { keptEntries } from "../../survey/keptEntries";
-import { SHEETS } from "../../survey/sheets";
+import type { SheetId } from "../../survey/sheets/column";
+import type { HeaderMapping } from "../../survey/reading/findTable";
+import { keptEntries } from "../../survey/reading/keptEntries";
+import { SHEETS } from "../../survey/sheets/sheets";
 import type { SurveyWorkbook } from "../surveyWorkbook";
 
 /** Where the workbook keeps what a person's own column heads mean. */

@@ -1,4 +1,4 @@
-import { isCellError } from "../../survey/cell";
+import { isCellError } from "../../survey/sheets/cell";
 import { planRepairs, type FormulaCell, type RepairPlan } from "../../functions/repairFormula";
 import type { ReadOptions, SurveyWorkbook } from "../surveyWorkbook";
 import { changeCells, type ChangeResult } from "./changeCells";

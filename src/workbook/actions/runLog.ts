@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { keptValue } from "../../survey/keptEntries";
+import { keptValue } from "../../survey/reading/keptEntries";
 import { RUN_LOG } from "../../texts/runLog";
 import type { Language } from "../../texts/language";
 import type { OwnSheet, SurveyWorkbook } from "../surveyWorkbook";

@@ -1,4 +1,4 @@
-import type { Finding } from "../../survey/finding";
+import type { Finding } from "../../survey/checks/finding";
 import {
   findingIdentity,
   putAside,
@@ -6,7 +6,7 @@ import {
   takeBack,
   writeSetAside,
   type SetAside,
-} from "../../survey/setAside";
+} from "../../survey/checks/setAside";
 import type { SurveyWorkbook } from "../surveyWorkbook";
 import { shortHash } from "./shortHash";
 

@@ -1,4 +1,4 @@
-import { isCellError } from "../../survey/cell";
+import { isCellError } from "../../survey/sheets/cell";
 import { repairFormula } from "../../functions/repairFormula";
 import { FileWorkbook } from "../file/fileWorkbook";
 import type { CellWrite } from "../surveyWorkbook";

@@ -1,5 +1,5 @@
-import { gapsOfSurvey } from "../../survey/gapsOfSurvey";
-import type { Survey, SurveyTable } from "../../survey/survey";
+import { gapsOfSeason } from "../../survey/season/gapsOfSeason";
+import type { Season, SurveyTable } from "../../survey/season/season";
 import { GAP_PIVOT } from "../../texts/gapPivot";
 import { LANGUAGES, type Language, type Text } from "../../texts/language";
 import { gapCountsSheet, gapPivot } from "../results/gapCountsSheet";
@@ -23,21 +23,21 @@ export interface GapsPivotResult {
  */
 export async function writeGapsPivot(
   workbook: SurveyWorkbook,
-  survey: Survey,
+  season: Season,
   counts: (table: SurveyTable, index: number) => boolean,
   language: Language,
   date: string,
 ): Promise<GapsPivotResult> {
   if (!workbook.writePivot) {
     const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, language);
-    const content = rowGapsSheet(gapsOfSurvey(survey, counts), language, date);
+    const content = rowGapsSheet(gapsOfSeason(season, counts), language, date);
     const title = [GAP_PIVOT.summaryTitle[language], ...(content.title ?? []).slice(1)];
     await workbook.writeOwnSheet({ ...content, title, sheet });
     return { how: "table", sheet };
   }
   const source = await ownSheetName(workbook, GAP_PIVOT.countsSheet, language);
   const kept = languageOfName(GAP_PIVOT.countsSheet, source) ?? language;
-  await workbook.writeOwnSheet(gapCountsSheet(survey, counts, source, kept, date));
+  await workbook.writeOwnSheet(gapCountsSheet(season, counts, source, kept, date));
   const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, kept);
   return { how: await workbook.writePivot(gapPivot(sheet, source, kept)), sheet };
 }

@@ -1,5 +1,5 @@
 import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
-import type { CellValue } from "../../survey/cell";
+import type { CellValue } from "../../survey/sheets/cell";
 
 /** The errors that a formula can end in; without a formula the same letters are plain text. */
 const ERRORS: ReadonlySet<string> = new Set([

@@ -7,8 +7,8 @@ import {
   SetRangeValuesMutation,
   SetRowDataCommand,
 } from "@univerjs/preset-sheets-core";
-import type { CellValue } from "../../survey/cell";
-import type { SheetArea } from "../../survey/sheetArea";
+import type { CellValue } from "../../survey/sheets/cell";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
 import {
   WorkbookProblem,

@@ -12,7 +12,7 @@ import {
 import { callFunction, isRefused, type ResultCell, type ResultError } from "../../functions/callFunction";
 import type { CordonFunction } from "../../functions/cordonFunction";
 import type { RawArgument } from "../../functions/readArgument";
-import type { CellValue } from "../../survey/cell";
+import type { CellValue } from "../../survey/sheets/cell";
 import type { Language } from "../../texts/language";
 
 /** Told of every result: the sentences of its errors, by place within the result. Empty when there are none. */

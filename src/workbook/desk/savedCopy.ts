@@ -1,5 +1,5 @@
-import { isBlank, isCellError, type CellValue } from "../../survey/cell";
-import type { SheetArea } from "../../survey/sheetArea";
+import { isBlank, isCellError, type CellValue } from "../../survey/sheets/cell";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { cellName } from "../address";
 import { FileWorkbook } from "../file/fileWorkbook";
 import type { CellWrite } from "../surveyWorkbook";

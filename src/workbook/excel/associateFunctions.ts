@@ -2,7 +2,7 @@ import { callFunction, isRefused, type ResultCell, type ResultError } from "../.
 import type { CordonFunction } from "../../functions/cordonFunction";
 import type { RawArgument } from "../../functions/readArgument";
 import { FUNCTIONS } from "../../functions/registry";
-import type { CellValue } from "../../survey/cell";
+import type { CellValue } from "../../survey/sheets/cell";
 import type { Language } from "../../texts/language";
 
 /** The part of Excel's custom functions runtime that binds our functions. */

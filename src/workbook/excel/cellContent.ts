@@ -1,4 +1,4 @@
-import type { CellValue } from "../../survey/cell";
+import type { CellValue } from "../../survey/sheets/cell";
 import type { CellWrite } from "../surveyWorkbook";
 
 /** What is put into range.values or range.formulas so that the cell holds exactly this value; blank clears the cell. */

@@ -1,4 +1,4 @@
-import type { SheetArea } from "../../survey/sheetArea";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { areasOfAddress } from "../address";
 import { FLAG_PREFIX } from "../flagPrefix";
 import { OWN_SHEET_NAME } from "../ownSheet";

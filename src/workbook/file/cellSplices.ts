@@ -1,4 +1,4 @@
-import type { CellValue } from "../../survey/cell";
+import type { CellValue } from "../../survey/sheets/cell";
 import { cellName } from "../address";
 import { storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";

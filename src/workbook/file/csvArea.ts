@@ -1,5 +1,5 @@
-import { isBlank, type CellValue } from "../../survey/cell";
-import type { SheetArea } from "../../survey/sheetArea";
+import { isBlank, type CellValue } from "../../survey/sheets/cell";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { CsvLayout } from "./csvLines";
 import type { DecimalSign } from "./csvReading";

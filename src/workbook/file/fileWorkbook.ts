@@ -1,5 +1,5 @@
 import { grouped } from "../../domain/grouped";
-import type { SheetArea } from "../../survey/sheetArea";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { layOutOwnSheet, OWN_SHEET_NAME } from "../ownSheet";
 import {
   WorkbookProblem,

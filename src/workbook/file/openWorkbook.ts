@@ -1,4 +1,4 @@
-import type { SheetArea } from "../../survey/sheetArea";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
 import { bytesPackage } from "./bytesPackage";
 import { csvArea, csvRows } from "./csvArea";

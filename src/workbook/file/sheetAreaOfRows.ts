@@ -1,5 +1,5 @@
-import { isBlank, type CellValue } from "../../survey/cell";
-import type { SheetArea } from "../../survey/sheetArea";
+import { isBlank, type CellValue } from "../../survey/sheets/cell";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "./readLimits";
 import type { SheetRow } from "./sheetRows";

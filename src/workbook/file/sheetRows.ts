@@ -1,4 +1,4 @@
-import type { CellValue } from "../../survey/cell";
+import type { CellValue } from "../../survey/sheets/cell";
 import { shownFormula } from "../storedFormula";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { PlainRows, type RowListener } from "./plainRows";

@@ -1,5 +1,5 @@
-import { isBlank, type CellValue } from "../../survey/cell";
-import type { SheetArea } from "../../survey/sheetArea";
+import { isBlank, type CellValue } from "../../survey/sheets/cell";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { layOutCharts, layOutOwnSheet } from "../ownSheet";
 import {
   WorkbookProblem,

@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../domain/units";
-import { cardLine, sideWord, type CardLine, type SideWords } from "../../survey/cards/cardWords";
-import type { CrewCard } from "../../survey/cards/crewCards";
+import { cardLine, sideWord, type CardLine, type SideWords } from "../../survey/decide/cards/cardWords";
+import type { CrewCard } from "../../survey/decide/cards/crewCards";
 import { CARD_TEXTS, RIBBON_COLOURS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
 

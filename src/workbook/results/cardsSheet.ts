@@ -1,8 +1,8 @@
 import type { UnitSystem } from "../../domain/units";
-import { cardLine, sideWord, type SideWords } from "../../survey/cards/cardWords";
-import type { CrewCard } from "../../survey/cards/crewCards";
-import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/choice/vineSentences";
-import type { DecidedVine } from "../../survey/decideSurvey";
+import { cardLine, sideWord, type SideWords } from "../../survey/decide/cards/cardWords";
+import type { CrewCard } from "../../survey/decide/cards/crewCards";
+import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { CARD_TEXTS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
 import { RESULT_SHEET_TEXTS as TEXTS } from "../../texts/resultSheets";

@@ -1,8 +1,8 @@
 import type { UnitSystem } from "../../domain/units";
 import { SCORE_PARTS } from "../../domain/choice/choiceRules";
 import { isKnown, type PartBounds } from "../../domain/choice/partBounds";
-import { reasonSentence } from "../../survey/choice/reasonSentence";
-import type { DecidedVine } from "../../survey/decideSurvey";
+import { reasonSentence } from "../../survey/decide/choice/reasonSentence";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { PART_TEXTS } from "../../texts/cards";
 import { SIDE_WORDS, VERDICT_WORDS } from "../../texts/choice";
 import { say, type Language } from "../../texts/language";

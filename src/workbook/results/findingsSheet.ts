@@ -1,6 +1,6 @@
 import { SEVERITY_TEXTS } from "../../texts/findings";
-import { cellName } from "../../survey/cellName";
-import type { Finding } from "../../survey/finding";
+import { cellName } from "../../survey/sheets/cellName";
+import type { Finding } from "../../survey/checks/finding";
 import { FINDINGS_SHEET_TEXTS as TEXTS } from "../../texts/pane";
 import { say, type Language } from "../../texts/language";
 import type { OwnSheet } from "../surveyWorkbook";

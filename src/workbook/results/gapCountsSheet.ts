@@ -1,22 +1,22 @@
-import type { CellValue } from "../../survey/cell";
-import { countsOfCordons } from "../../survey/gapsOfSurvey";
-import type { Survey, SurveyTable } from "../../survey/survey";
-import { NO_PLACE, placeOf, VinePlaces } from "../../survey/vinePlaces";
+import type { CellValue } from "../../survey/sheets/cell";
+import { countsOfCordons } from "../../survey/season/gapsOfSeason";
+import type { Season, SurveyTable } from "../../survey/season/season";
+import { NO_PLACE, placeOf, VinePlaces } from "../../survey/season/vinePlaces";
 import { GAP_PIVOT as TEXTS } from "../../texts/gapPivot";
 import { say, type Language } from "../../texts/language";
 import type { OwnSheet, PivotWanted } from "../surveyWorkbook";
 
 /** The sheet with a row for each cordon that counts: what a PivotTable of the gaps, or a person's own, is made from. */
 export function gapCountsSheet(
-  survey: Survey,
+  season: Season,
   counts: (table: SurveyTable, index: number) => boolean,
   sheet: string,
   language: Language,
   date: string,
 ): OwnSheet {
-  const places = new VinePlaces(survey);
+  const places = new VinePlaces(season);
   const rows: OwnSheet["rows"][number][] = [];
-  for (const table of survey.tables("cordons")) {
+  for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
     const counted = countsOfCordons(table);
     for (let index = 0; index < table.rowCount; index += 1) {
@@ -26,7 +26,7 @@ export function gapCountsSheet(
       const as = (id: string) => plain(table.column(id)?.raw.at(index));
       const gaps = positions - liveSpurs;
       rows.push([
-        survey.words.wordOf(block),
+        season.words.wordOf(block),
         row,
         vine,
         as("side"),

@@ -1,10 +1,10 @@
-import { lastVine, type SurveyGaps } from "../../survey/gapsOfSurvey";
+import { lastVine, type SeasonGaps } from "../../survey/season/gapsOfSeason";
 import { say, type Language } from "../../texts/language";
 import { GAP_SHEET_TEXTS as TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../surveyWorkbook";
 
 /** The sheet with a row for each row of vines: positions, live spurs, gaps, and how they grew since last winter. */
-export function rowGapsSheet(gaps: SurveyGaps, language: Language, date: string): OwnSheet {
+export function rowGapsSheet(gaps: SeasonGaps, language: Language, date: string): OwnSheet {
   const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
   return {
     sheet: text("rowGaps"),
@@ -58,7 +58,7 @@ export function rowGapsSheet(gaps: SurveyGaps, language: Language, date: string)
 }
 
 /** The map: a line for each row of vines, a column for each vine, in each cell the share of positions without a spur. */
-export function gapMapSheet(gaps: SurveyGaps, language: Language, date: string): OwnSheet {
+export function gapMapSheet(gaps: SeasonGaps, language: Language, date: string): OwnSheet {
   const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
   const last = lastVine(gaps.rows);
   const vines = Array.from({ length: last }, (_, index) => index + 1);

@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../domain/units";
-import type { BlockOutlook } from "../../survey/blockOutlook";
-import { areaCropIn, blockCropIn, vineCropIn } from "../../survey/cropWords";
+import type { BlockOutlook } from "../../survey/crop/blockOutlook";
+import { areaCropIn, blockCropIn, vineCropIn } from "../../survey/crop/cropWords";
 import { say, type Language } from "../../texts/language";
 import { SPREAD_SOURCES, STAGE_NAMES } from "../../texts/outlook";
 import { OUTLOOK_SHEET_TEXTS as TEXTS } from "../../texts/pane";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
-import { reasonSentence } from "../../../src/survey/choice/reasonSentence";
-import { cutSentence, sideSentence, vineNoteSentence } from "../../../src/survey/choice/vineSentences";
+import { reasonSentence } from "../../../src/survey/decide/choice/reasonSentence";
+import { cutSentence, sideSentence, vineNoteSentence } from "../../../src/survey/decide/choice/vineSentences";
 import { LANGUAGES } from "../../../src/texts/language";
 import { anyCandidate, fullCandidate, vineOf } from "./counts";
 import { everyPlan } from "./everyPlan";

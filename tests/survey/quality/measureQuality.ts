@@ -1,8 +1,8 @@
 import { randomSource } from "../../../sample-workbooks/make/randomSource";
-import { FINDING_KINDS } from "../../../src/survey/checks";
-import { allFindings } from "../../../src/survey/checkSurvey";
-import type { Finding, Severity } from "../../../src/survey/finding";
-import { readSurvey } from "../../../src/survey/readSurvey";
+import { FINDING_KINDS } from "../../../src/survey/checks/checks";
+import { allFindings } from "../../../src/survey/checks/checkSeason";
+import type { Finding, Severity } from "../../../src/survey/checks/finding";
+import { readSeason } from "../../../src/survey/reading/readSeason";
 import { plausibleSeason, type Season } from "./plausibleSeason";
 import { seasonAreas } from "./seasonAreas";
 import { Field, SEASON_MISTAKES, type Planted, type SeasonMistake } from "./seasonMistakes";
@@ -93,7 +93,7 @@ function batchesOf(group: SeasonMistake["group"]): SeasonMistake[][] {
 }
 
 function check(season: Season): Finding[] {
-  return allFindings(readSurvey(seasonAreas(season)), { today: season.today });
+  return allFindings(readSeason(seasonAreas(season)), { today: season.today });
 }
 
 function namesOne(finding: Finding, { sheet, rows }: Planted): boolean {

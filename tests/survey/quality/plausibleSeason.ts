@@ -1,10 +1,10 @@
 import type { RandomSource } from "../../../sample-workbooks/make/randomSource";
-import type { CellValue } from "../../../src/survey/cell";
-import type { SheetId } from "../../../src/survey/column";
-import { serialOf } from "../../../src/survey/serialDate";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import type { SheetId } from "../../../src/survey/sheets/column";
+import { serialOf } from "../../../src/survey/reading/serialDate";
 
-/** One row of a sheet: a cell by column id of src/survey/sheets.ts. */
-export type SeasonRow = Record<string, CellValue>;
+/** One row of a sheet: a cell by column id of src/survey/sheets/sheets.ts. */
+export type WinterRow = Record<string, CellValue>;
 
 /** One sheet of a season. */
 export interface SeasonSheet {
@@ -12,9 +12,9 @@ export interface SeasonSheet {
   readonly shape: SheetId;
   /** Column ids in the order of the sheet; a column may stand twice when somebody made that mistake. */
   columns: string[];
-  rows: SeasonRow[];
+  rows: WinterRow[];
   /** Rows below the table, such as a typed total. */
-  below: SeasonRow[];
+  below: WinterRow[];
 }
 
 /** The count sheets of one winter on a farm that does not exist. */
@@ -245,7 +245,7 @@ function plausibleCounters(random: RandomSource): Counter[] {
   }));
 }
 
-function blockRow(block: Block, random: RandomSource): SeasonRow {
+function blockRow(block: Block, random: RandomSource): WinterRow {
   return {
     block: block.name,
     cultivar: random.oneOf(["Marquette", "Brianna", "Frontenac"]),
@@ -278,7 +278,7 @@ function bearingVine(
   counter: Counter,
   random: RandomSource,
   normal: () => number,
-): SeasonRow[] {
+): WinterRow[] {
   const count = random.chance(0.08) ? 1 : random.chance(0.12) ? 3 : 2;
   const trunks = Array.from({ length: count }, (_, index): Trunk => {
     if (index > 0 && random.chance(0.05)) return { condition: "dead", filled: 0 };
@@ -286,7 +286,7 @@ function bearingVine(
     if (random.chance(0.04)) return { condition: "diseased", filled: filled * 0.75 };
     return { condition: "sound", filled };
   });
-  const cordons: SeasonRow[] = [];
+  const cordons: WinterRow[] = [];
   for (const side of ["left", "right"])
     trunks.forEach((trunk, index) => {
       const first = !cordons.some((cordon) => cordon.side === side);
@@ -302,7 +302,7 @@ function youngVine(
   counter: Counter,
   random: RandomSource,
   normal: () => number,
-): SeasonRow[] {
+): WinterRow[] {
   if (random.chance(0.3)) return [];
   return ["left", "right"].map((side, index) => {
     const cordon = candidate(block, side, 1, { condition: "sound", filled }, false, counter, random, normal);
@@ -320,7 +320,7 @@ function candidate(
   counter: Counter,
   random: RandomSource,
   normal: () => number,
-): SeasonRow {
+): WinterRow {
   const half = block.spacing / 2;
   let length = half - 0.15 + 0.22 * normal();
   if (room && random.chance(0.3)) length *= random.number(1.4, 1.9, 2);
@@ -379,7 +379,7 @@ function longestRun(live: readonly boolean[]): number {
 }
 
 /** The same cordon a winter ago: a spur or two more, the length a little less, a position miscounted now and then. */
-function lastWinter(cordon: SeasonRow, random: RandomSource): SeasonRow {
+function lastWinter(cordon: WinterRow, random: RandomSource): WinterRow {
   const positions = Math.max(1, Number(cordon.positions) + (random.chance(0.2) ? random.whole(-1, 1) : 0));
   const length = random.chance(0.05)
     ? Number(cordon.length) * random.number(0.5, 0.9, 2)
@@ -394,7 +394,7 @@ function lastWinter(cordon: SeasonRow, random: RandomSource): SeasonRow {
   };
 }
 
-function budCuts(block: Block, random: RandomSource, day: number): SeasonRow[] {
+function budCuts(block: Block, random: RandomSource, day: number): WinterRow[] {
   const dead = random.number(0.05, 0.6, 2);
   return Array.from({ length: random.whole(8, 12) }, (_, index) => {
     const nodes = random.whole(6, 10);

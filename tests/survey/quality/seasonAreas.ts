@@ -1,6 +1,6 @@
-import type { CellValue } from "../../../src/survey/cell";
-import type { SheetArea } from "../../../src/survey/sheetArea";
-import { SHEETS } from "../../../src/survey/sheets";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import { SHEETS } from "../../../src/survey/sheets/sheets";
 import { areaOf } from "../area";
 import type { Season, SeasonSheet } from "./plausibleSeason";
 

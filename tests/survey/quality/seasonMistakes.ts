@@ -1,12 +1,12 @@
 import type { RandomSource } from "../../../sample-workbooks/make/randomSource";
-import { serialOf } from "../../../src/survey/serialDate";
-import type { Season, SeasonRow, SeasonSheet } from "./plausibleSeason";
+import { serialOf } from "../../../src/survey/reading/serialDate";
+import type { Season, WinterRow, SeasonSheet } from "./plausibleSeason";
 
 /** Where a planted mistake ended up. */
 export interface Planted {
   readonly sheet: SeasonSheet;
   /** Rows of the sheet, one of which the finding must name; none for a finding at the headers. */
-  readonly rows: readonly SeasonRow[];
+  readonly rows: readonly WinterRow[];
 }
 
 /** A realistic mistake of one kind. */
@@ -24,7 +24,7 @@ export interface SeasonMistake {
 /** Picks rows at random, each only once, so that two mistakes do not hide each other. */
 export class Field {
   private readonly taken = new Set<string>();
-  private readonly changed = new WeakSet<SeasonRow>();
+  private readonly changed = new WeakSet<WinterRow>();
 
   constructor(
     readonly season: Season,
@@ -32,14 +32,14 @@ export class Field {
   ) {}
 
   /** A row of the sheet whose vine carries no mistake yet. */
-  row(sheet: SeasonSheet, fits: (row: SeasonRow) => boolean = () => true): SeasonRow | undefined {
+  row(sheet: SeasonSheet, fits: (row: WinterRow) => boolean = () => true): WinterRow | undefined {
     const row = this.quickly(sheet, fits) ?? this.thoroughly(sheet, fits);
     if (!row) return undefined;
     this.take(sheet, row);
     return row;
   }
 
-  private quickly(sheet: SeasonSheet, fits: (row: SeasonRow) => boolean): SeasonRow | undefined {
+  private quickly(sheet: SeasonSheet, fits: (row: WinterRow) => boolean): WinterRow | undefined {
     for (let attempt = 0; attempt < 30 && sheet.rows.length > 0; attempt++) {
       const row = this.random.oneOf(sheet.rows);
       if (this.isFree(sheet, row) && fits(row)) return row;
@@ -47,22 +47,22 @@ export class Field {
     return undefined;
   }
 
-  private thoroughly(sheet: SeasonSheet, fits: (row: SeasonRow) => boolean): SeasonRow | undefined {
+  private thoroughly(sheet: SeasonSheet, fits: (row: WinterRow) => boolean): WinterRow | undefined {
     const free = sheet.rows.filter((row) => this.isFree(sheet, row) && fits(row));
     return free.length === 0 ? undefined : this.random.oneOf(free);
   }
 
-  take(sheet: SeasonSheet, row: SeasonRow): void {
+  take(sheet: SeasonSheet, row: WinterRow): void {
     this.taken.add(this.keyOf(sheet, row));
     this.changed.add(row);
   }
 
-  isFree(sheet: SeasonSheet, row: SeasonRow): boolean {
+  isFree(sheet: SeasonSheet, row: WinterRow): boolean {
     return !this.changed.has(row) && !this.taken.has(this.keyOf(sheet, row));
   }
 
   /** A run of cordon rows of one row of the vineyard, none of which carries a mistake. */
-  stretch(least: number, most: number): SeasonRow[] | undefined {
+  stretch(least: number, most: number): WinterRow[] | undefined {
     const { rows } = this.season.cordons;
     const wanted = this.random.whole(least, most);
     for (let attempt = 0; attempt < 40; attempt++) {
@@ -78,7 +78,7 @@ export class Field {
     return undefined;
   }
 
-  private keyOf(sheet: SeasonSheet, row: SeasonRow): string {
+  private keyOf(sheet: SeasonSheet, row: WinterRow): string {
     const place = sheet.shape === "cordons" || sheet.shape === "vines" ? "vine" : sheet.name;
     return row.vine
       ? `${place} ${row.block} ${row.row} ${row.vine}`
@@ -86,17 +86,17 @@ export class Field {
   }
 }
 
-type Change = (row: SeasonRow, field: Field, season: Season) => void;
+type Change = (row: WinterRow, field: Field, season: Season) => void;
 
-const num = (row: SeasonRow, id: string) => Number(row[id]);
-const grown = (row: SeasonRow) => num(row, "liveSpurs") >= 3 && num(row, "positions") >= 5;
+const num = (row: WinterRow, id: string) => Number(row[id]);
+const grown = (row: WinterRow) => num(row, "liveSpurs") >= 3 && num(row, "positions") >= 5;
 const has = (sheet: SeasonSheet, ...ids: string[]) => ids.every((id) => sheet.columns.includes(id));
 
 /** A mistake in one row of the cordon sheet. */
 function inCordon(
   code: string,
   change: Change,
-  fits: (row: SeasonRow) => boolean = grown,
+  fits: (row: WinterRow) => boolean = grown,
   needs: readonly string[] = [],
 ): SeasonMistake {
   return {
@@ -117,7 +117,7 @@ function inSheet(
   code: string,
   id: "vines" | "blocks" | "budCuts" | "harvest",
   change: Change,
-  fits: (row: SeasonRow) => boolean = () => true,
+  fits: (row: WinterRow) => boolean = () => true,
   group: SeasonMistake["group"] = "cell",
 ): SeasonMistake {
   return {
@@ -132,15 +132,15 @@ function inSheet(
   };
 }
 
-const vineKey = (row: SeasonRow, step = 0) => `${row.block} ${row.row} ${num(row, "vine") + step}`;
+const vineKey = (row: WinterRow, step = 0) => `${row.block} ${row.row} ${num(row, "vine") + step}`;
 
 /** The rows of each vine as the season stood before any mistake. */
-const indexes = new WeakMap<Season, { vines: Map<string, SeasonRow>; cordons: Map<string, SeasonRow[]> }>();
+const indexes = new WeakMap<Season, { vines: Map<string, WinterRow>; cordons: Map<string, WinterRow[]> }>();
 
 function indexOf(season: Season) {
   const known = indexes.get(season);
   if (known) return known;
-  const cordons = new Map<string, SeasonRow[]>();
+  const cordons = new Map<string, WinterRow[]>();
   for (const row of season.cordons.rows)
     cordons.set(vineKey(row), [...(cordons.get(vineKey(row)) ?? []), row]);
   const index = { vines: new Map(season.vines.rows.map((row) => [vineKey(row), row])), cordons };
@@ -148,14 +148,14 @@ function indexOf(season: Season) {
   return index;
 }
 
-function statusOf(season: Season, row: SeasonRow, step = 0): string | undefined {
+function statusOf(season: Season, row: WinterRow, step = 0): string | undefined {
   return indexOf(season).vines.get(vineKey(row, step))?.status as string | undefined;
 }
 
-const rowsOfVine = (season: Season, vine: SeasonRow) => indexOf(season).cordons.get(vineKey(vine)) ?? [];
+const rowsOfVine = (season: Season, vine: WinterRow) => indexOf(season).cordons.get(vineKey(vine)) ?? [];
 
-const bearing = (season: Season) => (row: SeasonRow) => grown(row) && statusOf(season, row) === "bearing";
-const withoutGap = (season: Season) => (row: SeasonRow) =>
+const bearing = (season: Season) => (row: WinterRow) => grown(row) && statusOf(season, row) === "bearing";
+const withoutGap = (season: Season) => (row: WinterRow) =>
   bearing(season)(row) && statusOf(season, row, 1) !== "missing" && statusOf(season, row, -1) !== "missing";
 
 /** Swapped neighbours, a letter left out or doubled: what fingers do to a word. */
@@ -456,7 +456,7 @@ const VINE_MISTAKES: readonly SeasonMistake[] = [
     code: "positionsUnlikeLength",
     group: "vine",
     plant(season, field) {
-      const most = (row: SeasonRow) => Math.floor((num(row, "length") * 12) / 2) + 1;
+      const most = (row: WinterRow) => Math.floor((num(row, "length") * 12) / 2) + 1;
       const row = field.row(
         season.cordons,
         (own) => bearing(season)(own) && own.condition === "sound" && num(own, "positions") + 10 <= most(own),
@@ -531,7 +531,7 @@ const VINE_MISTAKES: readonly SeasonMistake[] = [
   },
 ];
 
-function sameCordon(season: Season, old: SeasonRow): SeasonRow | undefined {
+function sameCordon(season: Season, old: WinterRow): WinterRow | undefined {
   return season.cordons.rows.find((own) =>
     ["block", "row", "vine", "side", "cordon"].every((id) => own[id] === old[id]),
   );
@@ -545,7 +545,7 @@ const STRETCH_MISTAKES: readonly SeasonMistake[] = [
     plant(season, field) {
       const block = field.random.oneOf(season.blocks.rows);
       const row = field.random.whole(2, num(block, "rows") - 1);
-      const inRow = (own: SeasonRow) => own.block === block.block && own.row === row;
+      const inRow = (own: WinterRow) => own.block === block.block && own.row === row;
       season.cordons.rows = season.cordons.rows.filter((own) => !inRow(own));
       return { sheet: season.vines, rows: season.vines.rows.filter(inRow) };
     },
@@ -647,7 +647,7 @@ const STRETCH_MISTAKES: readonly SeasonMistake[] = [
 ];
 
 /** The rows of one counter, and the first of them, where the finding stands. */
-function counterRows(season: Season, field: Field): SeasonRow[] | undefined {
+function counterRows(season: Season, field: Field): WinterRow[] | undefined {
   const counters = [...new Set(season.cordons.rows.map((row) => row.countedBy))].filter(
     (name) => name !== null,
   );

@@ -1,4 +1,4 @@
-import type { Finding } from "../../../src/survey/finding";
+import type { Finding } from "../../../src/survey/checks/finding";
 import {
   EVERYTHING,
   FIRST_CHECK_STATE,
@@ -111,7 +111,7 @@ describe("the state of the page", () => {
     const first = [finding()];
     const state = finishRun(
       { ...FIRST_CHECK_STATE, findings: first, filter: { ...EVERYTHING, words: "x" } },
-      { tables: [], findings: [], entries: [], survey: undefined },
+      { tables: [], findings: [], entries: [], season: undefined },
     );
     expect(state).toMatchObject({ before: first, findings: [], filter: EVERYTHING });
   });

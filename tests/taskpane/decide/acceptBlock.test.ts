@@ -1,5 +1,5 @@
-import { decideSurvey } from "../../../src/survey/decideSurvey";
-import { readSurvey } from "../../../src/survey/readSurvey";
+import { decideSeason } from "../../../src/survey/decide/decideSeason";
+import { readSeason } from "../../../src/survey/reading/readSeason";
 import { acceptBlock, takeBackBlock } from "../../../src/taskpane/decide/acceptBlock";
 import { acceptPlan } from "../../../src/taskpane/decide/acceptPlan";
 import { FIRST_DECIDE_STATE, type DecideState } from "../../../src/taskpane/decide/decideState";
@@ -29,8 +29,8 @@ async function decided(header: string | undefined = "Fixed choice", rows = ROWS)
   const workbook = new MemoryWorkbook({
     Cordons: header === "" ? [HEAD, ...rows.map((row) => row.slice(0, FIXED))] : [[...HEAD, header], ...rows],
   });
-  const survey = readSurvey([await workbook.readSheet("Cordons")]);
-  let decide: DecideState = { ...FIRST_DECIDE_STATE, result: { survey, vines: [...decideSurvey(survey)] } };
+  const season = readSeason([await workbook.readSheet("Cordons")]);
+  let decide: DecideState = { ...FIRST_DECIDE_STATE, result: { season, vines: [...decideSeason(season)] } };
   const told: { text: unknown; facts: unknown }[] = [];
   const pane = {
     workbook,

@@ -1,5 +1,5 @@
-import { decideSurvey } from "../../../src/survey/decideSurvey";
-import { readSurvey } from "../../../src/survey/readSurvey";
+import { decideSeason } from "../../../src/survey/decide/decideSeason";
+import { readSeason } from "../../../src/survey/reading/readSeason";
 import {
   FIRST_DECIDE_STATE,
   countVines,
@@ -36,9 +36,9 @@ const TWINS = [
 
 async function decided(fixed: string[]) {
   const workbook = new MemoryWorkbook({ Cordons: [head(fixed), ...TWINS] });
-  const survey = readSurvey([await workbook.readSheet("Cordons")]);
-  const vines = [...decideSurvey(survey)];
-  let decide: DecideState = { ...FIRST_DECIDE_STATE, result: { survey, vines } };
+  const season = readSeason([await workbook.readSheet("Cordons")]);
+  const vines = [...decideSeason(season)];
+  let decide: DecideState = { ...FIRST_DECIDE_STATE, result: { season, vines } };
   const told: unknown[] = [];
   const pane = {
     workbook,

@@ -1,8 +1,8 @@
-import { readSurvey } from "../../../src/survey/readSurvey";
-import { SETTINGS } from "../../../src/survey/settings";
-import { settingsTable } from "../../../src/survey/settingsTable";
-import type { SheetArea } from "../../../src/survey/sheetArea";
-import { freshSettings, planChange, surveyOf } from "../../../src/taskpane/settings/changeSetting";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import { SETTINGS } from "../../../src/survey/settings/settings";
+import { settingsTable } from "../../../src/survey/settings/settingsTable";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import { freshSettings, planChange, seasonOfSheets } from "../../../src/taskpane/settings/changeSetting";
 import { movedResults, nothingMoves, type MovedResults } from "../../../src/taskpane/settings/movedResults";
 import type { ReadSettings } from "../../../src/taskpane/settings/settingsState";
 import { LANGUAGES } from "../../../src/texts/language";
@@ -37,13 +37,13 @@ const CORDONS = area("Cordons", [
 
 function read(...areas: SheetArea[]): ReadSettings {
   const table = areas.map(settingsTable).find((found) => found !== undefined);
-  return { areas, mapping: [], survey: readSurvey(areas), table };
+  return { areas, mapping: [], season: readSeason(areas), table };
 }
 
 function outcome(before: ReadSettings, id: string, typed: string): MovedResults {
   const plan = planChange(before, id, typed, "AB", 45350, "en");
   if (typeof plan === "string") throw new Error(plan);
-  const work = movedResults(before.survey, surveyOf(plan, before), 45350);
+  const work = movedResults(before.season, seasonOfSheets(plan, before), 45350);
   for (;;) {
     const step = work.next();
     if (step.done) return step.value;
@@ -89,7 +89,7 @@ test("the workbook's own table is planned on, and only cells of the figure's row
   if (typeof plan === "string") throw new Error(plan);
   expect(new Set(plan.cells.map(({ row }) => row))).toEqual(new Set([2]));
   expect(plan.cells.map(({ value }) => value)).toEqual(expect.arrayContaining([0.5, "AB", 45350]));
-  expect(surveyOf(plan, read(CORDONS, table)).settings.get(share.id)).toBe(0.5);
+  expect(seasonOfSheets(plan, read(CORDONS, table)).settings.get(share.id)).toBe(0.5);
 });
 
 describe.each(LANGUAGES)("a new sheet of settings in %s", (language) => {

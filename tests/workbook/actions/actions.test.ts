@@ -1,4 +1,4 @@
-import type { Finding } from "../../../src/survey/finding";
+import type { Finding } from "../../../src/survey/checks/finding";
 import { changeCells, undoChange } from "../../../src/workbook/actions/changeCells";
 import { applyRepairs, lookForRepairs } from "../../../src/workbook/actions/repairFormulas";
 import { logRun, logsRuns, setLogsRuns } from "../../../src/workbook/actions/runLog";

@@ -11,7 +11,7 @@ import {
 import { plainArea } from "../office/hostBook";
 import type { ExcelHost } from "../office/excelHost";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";
-import type { CellValue } from "../../../src/survey/cell";
+import type { CellValue } from "../../../src/survey/sheets/cell";
 
 const COUNTS = {
   Cordons: [

@@ -1,4 +1,4 @@
-import { readSurvey } from "../../../src/survey/readSurvey";
+import { readSeason } from "../../../src/survey/reading/readSeason";
 import { writeGapsPivot } from "../../../src/workbook/actions/writeGapsPivot";
 import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
 import { WorkbookProblem, type SurveyWorkbook } from "../../../src/workbook/surveyWorkbook";
@@ -30,8 +30,8 @@ const COUNTS = {
 };
 
 async function run(workbook: SurveyWorkbook, language: "en" | "es" = "en") {
-  const survey = readSurvey([await workbook.readSheet("Cordons")]);
-  return writeGapsPivot(workbook, survey, () => true, language, "a day in February");
+  const season = readSeason([await workbook.readSheet("Cordons")]);
+  return writeGapsPivot(workbook, season, () => true, language, "a day in February");
 }
 
 const pivots = (host: ExcelHost) => host.book.sheets.flatMap((sheet) => sheet.pivots);
@@ -146,8 +146,8 @@ describe.each([
 
   test("is whole or not there, whichever step is refused", async () => {
     const counted = open();
-    const survey = readSurvey([await counted.workbook.readSheet("Cordons")]);
-    const act = (workbook: SurveyWorkbook) => writeGapsPivot(workbook, survey, () => true, "en", "a day");
+    const season = readSeason([await counted.workbook.readSheet("Cordons")]);
+    const act = (workbook: SurveyWorkbook) => writeGapsPivot(workbook, season, () => true, "en", "a day");
     await counted.host.quiet();
     const first = counted.host.log.length;
     await act(counted.workbook);

@@ -1,4 +1,4 @@
-import type { Finding } from "../../../src/survey/finding";
+import type { Finding } from "../../../src/survey/checks/finding";
 import { changeCells, undoChange } from "../../../src/workbook/actions/changeCells";
 import { logRun, setLogsRuns } from "../../../src/workbook/actions/runLog";
 import { runUndisturbed } from "../../../src/workbook/actions/runUndisturbed";

@@ -1,4 +1,4 @@
-import { isCellError, type CellValue } from "../../../src/survey/cell";
+import { isCellError, type CellValue } from "../../../src/survey/sheets/cell";
 import { cellName } from "../../../src/workbook/address";
 import { FileWorkbook } from "../../../src/workbook/file/fileWorkbook";
 import { xmlText } from "../../../src/workbook/file/xmlSpans";

@@ -1,8 +1,8 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { CellValue } from "../../../src/survey/cell";
-import type { SheetArea } from "../../../src/survey/sheetArea";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
 import { openWorkbookBytes, type OpenWorkbook } from "../../../src/workbook/file/openWorkbook";
 import { openWorkbookFile } from "../../../src/workbook/file/openWorkbookFile";
 import { sheetTables } from "../../../src/workbook/file/workbookOutline";

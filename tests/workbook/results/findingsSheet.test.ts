@@ -1,4 +1,4 @@
-import type { Finding } from "../../../src/survey/finding";
+import type { Finding } from "../../../src/survey/checks/finding";
 import { cellMarks } from "../../../src/taskpane/check/cellMarks";
 import { findingsSheet } from "../../../src/workbook/results/findingsSheet";
 import { LANGUAGES } from "../../../src/texts/language";

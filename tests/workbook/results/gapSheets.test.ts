@@ -1,9 +1,9 @@
-import type { SurveyGaps } from "../../../src/survey/gapsOfSurvey";
+import type { SeasonGaps } from "../../../src/survey/season/gapsOfSeason";
 import { gapMapSheet, rowGapsSheet } from "../../../src/workbook/results/gapSheets";
 import { LANGUAGES } from "../../../src/texts/language";
 import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
 
-const row = (part: Partial<SurveyGaps["rows"][number]>): SurveyGaps["rows"][number] => ({
+const row = (part: Partial<SeasonGaps["rows"][number]>): SeasonGaps["rows"][number] => ({
   block: "North Bench",
   row: 1,
   vines: 2,
@@ -22,7 +22,7 @@ const row = (part: Partial<SurveyGaps["rows"][number]>): SurveyGaps["rows"][numb
   ...part,
 });
 
-const gaps: SurveyGaps = {
+const gaps: SeasonGaps = {
   leftOut: 0,
   rows: [
     row({ since: { cordons: 2, shareBefore: 0.1, shareNow: 0.3 } }),

@@ -1,12 +1,12 @@
-import { blockOutlook } from "../../../src/survey/blockOutlook";
-import { areaCropIn, blockCropIn, threeDigits, vineCropIn } from "../../../src/survey/cropWords";
-import { outlookInputs } from "../../../src/survey/outlookInputs";
-import { readSurvey } from "../../../src/survey/readSurvey";
+import { blockOutlook } from "../../../src/survey/crop/blockOutlook";
+import { areaCropIn, blockCropIn, threeDigits, vineCropIn } from "../../../src/survey/crop/cropWords";
+import { outlookInputs } from "../../../src/survey/crop/outlookInputs";
+import { readSeason } from "../../../src/survey/reading/readSeason";
 import { LANGUAGES } from "../../../src/texts/language";
 import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
 import { outlookSheet } from "../../../src/workbook/results/outlookSheet";
 
-const survey = readSurvey(
+const season = readSeason(
   Object.entries({
     Blocks: [
       ["Block", "Vines", "Row spacing (ft)", "Vine spacing (ft)", "Cluster weight (lb)"],
@@ -21,8 +21,8 @@ const survey = readSurvey(
     ],
   }).map(([sheet, values]) => ({ sheet, firstRow: 1, firstColumn: 1, values, formulaAt: () => null })),
 );
-const blocks = outlookInputs(survey).map((inputs) =>
-  blockOutlook(inputs, survey.settings, ["light", "middle", "heavy"]),
+const blocks = outlookInputs(season).map((inputs) =>
+  blockOutlook(inputs, season.settings, ["light", "middle", "heavy"]),
 );
 
 describe.each(LANGUAGES)("the Outlook sheet in %s", (language) => {

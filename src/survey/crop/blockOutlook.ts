@@ -1,0 +1,127 @@
+import {
+  cropOutlook,
+  type CropOutlook,
+  type OutlookBlock,
+  type StageFigures,
+} from "../../domain/outlook/cropOutlook";
+import { cropLoadAgainst, type CropLoadVerdict } from "../../domain/outlook/cropLoadRanges";
+import { nextSteps, type NextStep } from "../../domain/outlook/nextSteps";
+import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
+import type { BlockOutlookInputs } from "./outlookInputs";
+import type { SettingValues } from "../settings/setting";
+
+/** What a young block may carry. */
+export interface YoungLimit {
+  /** Year of growth, the year of planting being the first. */
+  readonly leaf: number;
+  /** Most clusters on a vine by the Settings sheet. */
+  readonly clusters: number;
+  /** Likely clusters on a vine as it stands. */
+  readonly likely: number;
+}
+
+/** Everything the outlook says of one block. */
+export interface BlockOutlook {
+  readonly inputs: BlockOutlookInputs;
+  /** One a stage, in the order of the season; the last is the one in force. */
+  readonly stages: readonly CropOutlook[];
+  readonly latest: CropOutlook | undefined;
+  readonly latestFigures: StageFigures | undefined;
+  /** Best ways to spend the time named in the Settings sheet. */
+  readonly steps: readonly NextStep[];
+  /** Crop load against the range named in the Settings sheet, where prunings were weighed. */
+  readonly cropLoad: (CropLoadVerdict & { readonly range: string }) | undefined;
+  /** Undefined without a target, a cluster weight, a density or counted clusters. */
+  readonly thinning: Thinning | undefined;
+  /** Picked over likely, for each stage, once the harvest is in. */
+  readonly pickedOverLikely: readonly {
+    readonly stage: string;
+    readonly ratio: number;
+    readonly held: boolean;
+  }[];
+  readonly young: YoungLimit | undefined;
+}
+
+/**
+ * The outlook of one block: every stage that the sheets have figures for, what narrows the latest, crop load, thinning to the
+ * target, and the harvest against each stage.
+ *
+ * @param groupNames names of the groups of vines for thinning, lightest first
+ */
+export function blockOutlook(
+  inputs: BlockOutlookInputs,
+  settings: SettingValues,
+  groupNames: readonly string[],
+): BlockOutlook {
+  const number = (id: string) => Number(settings.get(id));
+  const confidence = number("Confidence of ranges");
+  const block: OutlookBlock = {
+    planted: inputs.planted,
+    bearing: inputs.bearing,
+    ...(inputs.density === undefined ? {} : { density: inputs.density }),
+  };
+  const stages = inputs.stages.map((figures) => cropOutlook(figures, block, confidence));
+  const latest = stages.at(-1);
+  const latestFigures = inputs.stages.at(-1);
+  const costs = {
+    vines: number("Minutes to count a vine"),
+    canes: number("Minutes to cut a cane"),
+    clusters: number("Minutes to weigh a cluster"),
+  };
+  const range = String(settings.get("Crop load range"));
+  const limits = { low: number(`Least crop load, ${range}`), high: number(`Most crop load, ${range}`) };
+  return {
+    inputs,
+    stages,
+    latest,
+    latestFigures,
+    steps: latestFigures
+      ? nextSteps(latestFigures, block, confidence, costs, number("Minutes for a next step"))
+      : [],
+    cropLoad:
+      latest && inputs.prunings && limits.low <= limits.high
+        ? { ...cropLoadAgainst(latest.perVine, inputs.prunings.mean, limits), range }
+        : undefined,
+    thinning: thinningOf(inputs, latestFigures, number("Minutes a vine, thinning"), groupNames),
+    pickedOverLikely:
+      inputs.picked === undefined
+        ? []
+        : stages
+            .filter((stage) => stage.block.likely > 0)
+            .map(({ stage, block: { low, likely, high } }) => ({
+              stage,
+              ratio: inputs.picked! / likely,
+              held: inputs.picked! >= low && inputs.picked! <= high,
+            })),
+    young: youngLimit(inputs, latest, number),
+  };
+}
+
+function thinningOf(
+  { targetCrop, density, planted, bearingVines, clusterCounts, clusterWeight }: BlockOutlookInputs,
+  figures: StageFigures | undefined,
+  minutes: number,
+  groupNames: readonly string[],
+): Thinning | undefined {
+  const weight =
+    figures?.stage === "lagPhase" ? figures.clusterWeight.value * figures.multiplier.value : clusterWeight;
+  if (!targetCrop || !density || !weight || clusterCounts.length < groupNames.length) return undefined;
+  const allowed = (targetCrop * (planted / density)) / weight;
+  return thinning(
+    thinningGroups(clusterCounts, Math.max(bearingVines, clusterCounts.length), groupNames),
+    allowed,
+    minutes,
+  );
+}
+
+function youngLimit(
+  { year, yearPlanted }: BlockOutlookInputs,
+  latest: CropOutlook | undefined,
+  number: (id: string) => number,
+): YoungLimit | undefined {
+  if (yearPlanted === undefined || !latest) return undefined;
+  const leaf = year - yearPlanted + 1;
+  if (leaf < 1 || leaf > 3) return undefined;
+  const clusters = leaf === 1 ? 0 : number(`Clusters a vine in year ${leaf}`);
+  return { leaf, clusters, likely: latest.clusters.likely };
+}

@@ -1,0 +1,155 @@
+import { shrunkRatio, shrunkShare, type ShrunkYears } from "../../domain/outlook/shrunkYears";
+import { kilogramsFromPounds } from "../../domain/units";
+import type { Season } from "../season/season";
+import { VinePlaces } from "../season/vinePlaces";
+
+/** A figure that the farm's harvests can teach. */
+export type FarmFigureId = "clustersPerShoot" | "budbreak" | "clusterWeight" | "lagMultiplier";
+
+/** What the harvests of a cultivar say of one figure, and where it would be written. */
+export interface FarmFigure {
+  readonly figure: FarmFigureId;
+  /** Cultivar, or the block where no cultivar is given; "" for all of the farm. */
+  readonly cultivar: string;
+  readonly blocks: readonly string[];
+  /** Figure of each year, oldest first: the mean of the blocks that wrote one down. */
+  readonly years: readonly { readonly year: number; readonly value: number }[];
+  /** In force now. */
+  readonly now: number;
+  /** What it is drawn towards while years are few. */
+  readonly usual: number;
+  readonly proposed: ShrunkYears;
+  /** Column of the Blocks sheet, or row of the Settings sheet, that would take the proposed value. */
+  readonly writeTo: { readonly column: string } | { readonly setting: string };
+}
+
+/**
+ * The farm's own clusters a shoot, budbreak, cluster weight and lag-phase multiplier by cultivar, from the rows of the Harvest
+ * sheet, drawn towards the usual value while years are few (shrunkRatio, shrunkShare). A proposal only: nothing is written
+ * until a person says so. What a figure is drawn towards never comes from the farm's own Blocks sheet, so that taking a
+ * proposal does not count the same years again. The multiplier is taken over the whole farm, because the Settings sheet holds one.
+ */
+export function farmFigures(season: Season): readonly FarmFigure[] {
+  const setting = (id: string) => Number(season.settings.get(id));
+  const farms = setting("Spread between farms");
+  const groups = cultivars(season);
+  const figures: FarmFigure[] = [];
+  for (const group of groups) {
+    const blockFigure = (column: string) =>
+      mean(group.codes.map((code) => group.places.blockNumber(code, column)));
+    const add = (
+      figure: "clustersPerShoot" | "budbreak" | "clusterWeight",
+      usual: number | undefined,
+      proposed: (years: readonly number[], usual: number) => ShrunkYears,
+    ) => {
+      const years = yearsOf(season, group.codes, (at) => at(figure));
+      const now = blockFigure(figure) ?? usual;
+      if (years.length === 0 || usual === undefined || now === undefined) return;
+      figures.push({
+        figure,
+        cultivar: group.name,
+        blocks: group.blocks,
+        years,
+        now,
+        usual,
+        proposed: proposed(
+          years.map(({ value }) => value),
+          usual,
+        ),
+        writeTo: { column: figure },
+      });
+    };
+    const ratio =
+      (spread: string, farmSpread = farms) =>
+      (years: readonly number[], value: number) =>
+        shrunkRatio(years, { value, yearSpread: setting(spread), farmSpread });
+    add("clustersPerShoot", setting("Usual clusters a shoot"), ratio("Clusters a shoot, year to year"));
+    add("budbreak", setting("Usual budbreak"), (years, value) =>
+      shrunkShare(years, {
+        value,
+        yearSpread: setting("Budbreak, year to year"),
+        farmSpread: setting("Budbreak, between farms"),
+      }),
+    );
+    add(
+      "clusterWeight",
+      kilogramsFromPounds(setting("Usual cluster weight")),
+      ratio("Cluster weight, year to year", setting("Cluster weight, between cultivars")),
+    );
+  }
+  const all = groups.flatMap(({ codes }) => codes);
+  const years = yearsOf(season, all, (at) => at("clusterWeight") / at("lagWeight"));
+  const usual = setting("Lag phase multiplier");
+  if (years.length > 0)
+    figures.push({
+      figure: "lagMultiplier",
+      cultivar: "",
+      blocks: groups.flatMap(({ blocks }) => blocks),
+      years,
+      now: usual,
+      usual: PUBLISHED_MULTIPLIER,
+      proposed: shrunkRatio(
+        years.map(({ value }) => value),
+        {
+          value: PUBLISHED_MULTIPLIER,
+          yearSpread: setting("Lag phase multiplier, year to year"),
+          farmSpread: setting("Lag phase multiplier, between farms"),
+        },
+      ),
+      writeTo: { setting: "Lag phase multiplier" },
+    });
+  return figures;
+}
+
+/** Iowa State University Extension, Wine Grower News 247, 2013. */
+const PUBLISHED_MULTIPLIER = 2;
+
+interface Cultivar {
+  readonly name: string;
+  readonly codes: number[];
+  readonly blocks: string[];
+  readonly places: VinePlaces;
+}
+
+function cultivars(season: Season): readonly Cultivar[] {
+  const places = new VinePlaces(season);
+  const groups = new Map<string, Cultivar>();
+  for (const [code, { table, index }] of places.blockRows()) {
+    const block = season.words.wordOf(code);
+    const written = table.column("cultivar")?.raw.at(index);
+    const name = typeof written === "string" && written.trim() !== "" ? written.trim() : block;
+    const group = groups.get(name.toLowerCase()) ?? { name, codes: [], blocks: [], places };
+    groups.set(name.toLowerCase(), group);
+    group.codes.push(code);
+    group.blocks.push(block);
+  }
+  return [...groups.values()];
+}
+
+function yearsOf(
+  season: Season,
+  codes: readonly number[],
+  figure: (at: (column: string) => number) => number,
+): { year: number; value: number }[] {
+  const wanted = new Set(codes);
+  const years = new Map<number, number[]>();
+  for (const table of season.tables("harvest")) {
+    const blocks = table.column("block")?.codes;
+    const written = table.column("year")?.numbers;
+    if (!blocks || !written) continue;
+    for (let index = 0; index < table.rowCount; index++) {
+      if (!wanted.has(blocks[index]) || !(written[index] > 0)) continue;
+      const value = figure((column) => table.column(column)?.numbers[index] ?? NaN);
+      if (!(value > 0 && value < Infinity)) continue;
+      years.set(written[index], [...(years.get(written[index]) ?? []), value]);
+    }
+  }
+  return [...years]
+    .sort(([one], [other]) => one - other)
+    .map(([year, values]) => ({ year, value: mean(values)! }));
+}
+
+function mean(values: readonly number[]): number | undefined {
+  const known = values.filter((value) => value > 0);
+  return known.length > 0 ? known.reduce((sum, value) => sum + value, 0) / known.length : undefined;
+}

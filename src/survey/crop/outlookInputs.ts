@@ -1,0 +1,440 @@
+import type { StageFigures } from "../../domain/outlook/cropOutlook";
+import { clustersWeighedTogether } from "../../domain/outlook/clustersWeighed";
+import {
+  exactly,
+  fromYears,
+  shareFromCount,
+  shareFromYears,
+  type Estimate,
+} from "../../domain/outlook/estimate";
+import { fruitfulNodes, type CaneCut } from "../../domain/outlook/fruitfulNodes";
+import { vinesAtRandom, vinesByRow } from "../../domain/outlook/vinesCounted";
+import { worthOfShoots } from "../../domain/outlook/worthOfShoots";
+import {
+  kilogramsPerHectareFromTonnes,
+  kilogramsPerHectareFromTonsPerAcre,
+  metres,
+  type KilogramsPerHectare,
+  type VinesPerHectare,
+} from "../../domain/units";
+import { vineDensity } from "../../domain/vineDensity";
+import { fixedCordons, type Stays } from "../season/fixedCordons";
+import { winterOf } from "../reading/serialDate";
+import type { SettingValues } from "../settings/setting";
+import type { Season, SurveyTable } from "../season/season";
+import { choiceId, NO_PLACE, placeOf, VinePlaces } from "../season/vinePlaces";
+
+/** What the sheets lack: "needed" leaves a stage out, "assumed" is made up for by what stands beside it in the texts. */
+export interface Lacking {
+  readonly code:
+    | "vinesOfBlock"
+    | "clusterWeight"
+    | "countedVines"
+    | "decidedVines"
+    | "budCuts"
+    | "register"
+    | "rowsOfVines";
+  readonly kind: "needed" | "assumed";
+}
+
+/** Everything the outlook of one block needs, taken from the sheets. Masses in kilograms. */
+export interface BlockOutlookInputs {
+  readonly block: string;
+  readonly cultivar: string | undefined;
+  readonly training: string | undefined;
+  /** Season that the figures are of: the year of its harvest. */
+  readonly year: number;
+  readonly yearPlanted: number | undefined;
+  readonly planted: number;
+  readonly bearingVines: number;
+  readonly bearing: Estimate;
+  readonly density: VinesPerHectare | undefined;
+  /** One for each stage that the sheets have figures for, in the order of the season. */
+  readonly stages: readonly StageFigures[];
+  /** Clusters of each counted bearing vine. */
+  readonly clusterCounts: readonly number[];
+  /** Mean prunings of a bearing vine and how many were weighed. */
+  readonly prunings: { readonly mean: number; readonly weighed: number } | undefined;
+  readonly targetCrop: KilogramsPerHectare | undefined;
+  /** Usual weight of a ripe cluster, from the Blocks sheet. */
+  readonly clusterWeight: number | undefined;
+  /** Picked this season. */
+  readonly picked: number | undefined;
+  readonly lacking: readonly Lacking[];
+}
+
+export interface OutlookOptions {
+  /** Year of the harvest; left out: the season of the latest count. */
+  readonly year?: number;
+  /** Which cordons stay, so that the nodes left are known (stayingCordons); left out: those fixed in the sheet. */
+  readonly stays?: Stays;
+}
+
+/**
+ * Makes the inputs of the outlook from the survey's sheets, a block each in the order of the Blocks sheet: bearing vines and
+ * missing ones from the Vines sheet, counted shoots and clusters from it too, nodes left from the decided cordons, injury
+ * from the Bud cuts sheet, weights and lag-phase figures of the season from the Harvest sheet, everything else from the
+ * Blocks and Settings sheets. What the sheets lack is named, never guessed in silence.
+ *
+ * @param survey sheets as read
+ */
+export function outlookInputs(season: Season, options: OutlookOptions = {}): BlockOutlookInputs[] {
+  const places = new VinePlaces(season);
+  const year = options.year ?? winterOfSeason(season);
+  const tallies = tallyVines(season, season.settings.get("Vines were drawn") === "by row");
+  const nodes = nodesLeft(season, places, options.stays ?? fixedCordons(season));
+  const cuts = caneCuts(season);
+  const seasons = winterRows(season, year);
+  const inputs: BlockOutlookInputs[] = [];
+  const codes = new Set([...places.blockRows().keys(), ...tallies.keys()]);
+  for (const code of codes)
+    inputs.push(
+      inputsOfBlock(
+        season,
+        places,
+        code,
+        year,
+        tallies.get(code),
+        nodes.get(code),
+        cuts.get(code),
+        seasons.get(code),
+      ),
+    );
+  return inputs;
+}
+
+interface Counts {
+  readonly shoots: number[];
+  readonly clusters: number[];
+}
+
+interface RowTally extends Counts {
+  bearing: number;
+}
+
+interface VineTally extends Counts {
+  listed: number;
+  bearing: number;
+  /** Rows of the block, where they are strata. */
+  readonly rows: Map<number, RowTally>;
+  prunings: number;
+  weighed: number;
+}
+
+interface WinterFigures {
+  readonly picked: number;
+  readonly lagWeight: number;
+  readonly clustersWeighed: number;
+}
+
+function inputsOfBlock(
+  season: Season,
+  places: VinePlaces,
+  code: number,
+  year: number,
+  tally: VineTally | undefined,
+  nodes: ReadonlyMap<number, number[]> | undefined,
+  cuts: readonly CaneCut[] | undefined,
+  figures: WinterFigures | undefined,
+): BlockOutlookInputs {
+  const { settings } = season;
+  const figure = (column: string) => usable(places.blockNumber(code, column));
+  const entry = places.blockRows().get(code);
+  const lacking: Lacking[] = [];
+  const lack = (what: Lacking["code"], kind: Lacking["kind"]) => lacking.push({ code: what, kind });
+
+  const listed = tally?.listed ?? 0;
+  const planted = Math.max(figure("vines") ?? listed, listed);
+  if (planted === 0) lack("vinesOfBlock", "needed");
+  if (listed === 0) lack("register", "assumed");
+  const complete = listed >= COMPLETE_REGISTER * planted;
+  const bearing =
+    !tally || listed === 0
+      ? exactly("missing", 1)
+      : complete
+        ? exactly("missing", tally.bearing / listed)
+        : shareFromCount("missing", tally.bearing, listed);
+  const bearingVines = Math.round(planted * bearing.value);
+
+  const byRow = settings.get("Vines were drawn") === "by row";
+  if (byRow && !complete) lack("rowsOfVines", "assumed");
+  const estimate = (counts: readonly number[], ofRow: (row: number) => readonly number[]) => {
+    if (counts.length < 2) return undefined;
+    if (!byRow || !complete || !tally) return vinesAtRandom(counts, Math.max(bearingVines, counts.length));
+    const rows = [...tally.rows].sort(([one], [other]) => one - other);
+    return vinesByRow(
+      rows.map(([number, { bearing }]) => {
+        const drawn = ofRow(number);
+        return { vines: Math.max(bearing, drawn.length), counts: drawn };
+      }),
+    );
+  };
+  const clusterCounts = tally?.clusters ?? [];
+  const clusters = estimate(clusterCounts, (row) => tally!.rows.get(row)!.clusters);
+  const shoots = estimate(tally?.shoots ?? [], (row) => tally!.rows.get(row)!.shoots);
+  const left = nodes && estimate([...nodes.values()].flat(), (row) => nodes.get(row) ?? []);
+
+  const usualWeight = figure("clusterWeight");
+  if (usualWeight === undefined) lack("clusterWeight", "needed");
+  const clusterWeight =
+    usualWeight === undefined
+      ? undefined
+      : fromYears("clusterWeight", usualWeight, setting(settings, "Cluster weight, year to year"));
+  const clustersPerShoot = fromYears(
+    "clustersPerShoot",
+    figure("clustersPerShoot") ?? setting(settings, "Usual clusters a shoot"),
+    setting(settings, "Clusters a shoot, year to year"),
+  );
+
+  const stages: StageFigures[] = [];
+  if (left && clusterWeight) {
+    if (!cuts) lack("budCuts", "assumed");
+    const nodesPerSpur = setting(settings, "Nodes a spur");
+    stages.push({
+      stage: "winter",
+      nodes: left,
+      buds: cuts ? fruitfulNodes(cuts, setting(settings, "Worth of a secondary shoot")) : exactly("buds", 1),
+      budbreak: shareFromYears(
+        "budbreak",
+        figure("budbreak") ?? setting(settings, "Usual budbreak"),
+        setting(settings, "Budbreak, year to year"),
+      ),
+      basalWorth:
+        (setting(settings, "Basal shoots a spur") * setting(settings, "Worth of a basal shoot")) /
+        nodesPerSpur,
+      clustersPerShoot,
+      clusterWeight,
+    });
+  }
+  if (shoots && clusterWeight) {
+    const worth = cuts?.some(({ primaries, secondariesOnly }) => primaries + secondariesOnly > 0)
+      ? worthOfShoots(
+          cuts,
+          setting(settings, "Worth of a secondary shoot"),
+          figure("budbreak") ?? setting(settings, "Usual budbreak"),
+          {
+            perNode: setting(settings, "Basal shoots a spur") / setting(settings, "Nodes a spur"),
+            worth: setting(settings, "Worth of a basal shoot"),
+          },
+        )
+      : undefined;
+    stages.push({ stage: "shoots", shoots, ...(worth ? { worth } : {}), clustersPerShoot, clusterWeight });
+  }
+  if (clusters && clusterWeight) stages.push({ stage: "clusters", clusters, clusterWeight });
+  const lagWeight = usable(figures?.lagWeight);
+  if (clusters && lagWeight !== undefined && lagWeight > 0)
+    stages.push({
+      stage: "lagPhase",
+      clusters,
+      clusterWeight: clustersWeighedTogether(
+        lagWeight,
+        setting(settings, "Cluster weight, between clusters"),
+        Math.max(2, usable(figures?.clustersWeighed) ?? setting(settings, "Clusters weighed")),
+      ),
+      multiplier: fromYears(
+        "lagMultiplier",
+        setting(settings, "Lag phase multiplier"),
+        setting(settings, "Lag phase multiplier, year to year"),
+      ),
+    });
+  if (!left && !shoots && !clusters) lack(nodes ? "decidedVines" : "countedVines", "needed");
+
+  const rowSpacing = figure("rowSpacing");
+  const vineSpacing = figure("vineSpacing");
+  const trainingColumn = entry?.table.column("training");
+  const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);
+  return {
+    block: season.words.wordOf(code),
+    cultivar: typeof cultivar === "string" && cultivar.trim() !== "" ? cultivar.trim() : undefined,
+    training: entry && trainingColumn && choiceId(trainingColumn, entry.index),
+    year,
+    yearPlanted: figure("planted"),
+    planted,
+    bearingVines,
+    bearing,
+    density:
+      spacing(rowSpacing) && spacing(vineSpacing)
+        ? vineDensity(metres(rowSpacing!), metres(vineSpacing!))
+        : undefined,
+    stages: planted > 0 ? stages : [],
+    clusterCounts,
+    prunings:
+      tally && tally.weighed > 0
+        ? { mean: tally.prunings / tally.weighed, weighed: tally.weighed }
+        : undefined,
+    targetCrop: entry && targetCrop(entry.table, entry.index, season.unitSystem),
+    clusterWeight: usualWeight,
+    picked: usable(figures?.picked),
+    lacking,
+  };
+}
+
+/** A register that lists this share of the planted vines is taken as complete. */
+const COMPLETE_REGISTER = 0.98;
+
+const usable = (value: number | undefined) => (value !== undefined && value >= 0 ? value : undefined);
+const spacing = (value: number | undefined) => value !== undefined && value >= 0.3 && value <= 20;
+const setting = (settings: SettingValues, id: string) => Number(settings.get(id));
+
+function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
+  const tallies = new Map<number, VineTally>();
+  for (const table of season.tables("vines")) {
+    const blocks = table.column("block")?.codes;
+    if (!blocks) continue;
+    const rows = byRow ? table.column("row")?.numbers : undefined;
+    const status = table.column("status");
+    const bearingCode = status?.column.choices?.findIndex(({ id }) => id === "bearing");
+    const shoots = table.column("shoots")?.numbers;
+    const clusters = table.column("clusters")?.numbers;
+    const prunings = table.column("prunings")?.numbers;
+    let tally: VineTally | undefined;
+    for (let index = 0; index < blocks.length; index++) {
+      const block = blocks[index];
+      if (block < 0) continue;
+      if (!tally || block !== blocks[index - 1]) tally = tallyOf(tallies, block);
+      tally.listed++;
+      if (status && status.codes[index] !== bearingCode) continue;
+      tally.bearing++;
+      const row = rows && rowOf(tally, rows[index]);
+      if (row) row.bearing++;
+      if (shoots && shoots[index] >= 0) {
+        tally.shoots.push(shoots[index]);
+        row?.shoots.push(shoots[index]);
+      }
+      if (clusters && clusters[index] >= 0) {
+        tally.clusters.push(clusters[index]);
+        row?.clusters.push(clusters[index]);
+      }
+      if (prunings && prunings[index] > 0) {
+        tally.prunings += prunings[index];
+        tally.weighed++;
+      }
+    }
+  }
+  return tallies;
+}
+
+function tallyOf(tallies: Map<number, VineTally>, block: number): VineTally {
+  const known = tallies.get(block);
+  if (known) return known;
+  const tally = { listed: 0, bearing: 0, shoots: [], clusters: [], rows: new Map(), prunings: 0, weighed: 0 };
+  tallies.set(block, tally);
+  return tally;
+}
+
+function rowOf(tally: VineTally, number: number): RowTally {
+  const known = tally.rows.get(number);
+  if (known) return known;
+  const row = { bearing: 0, shoots: [], clusters: [] };
+  tally.rows.set(number, row);
+  return row;
+}
+
+/** Nodes on the cordons that stay, a vine each, by block and row. A vine that is not decided is left out. */
+function nodesLeft(season: Season, places: VinePlaces, staying: Stays): Map<number, Map<number, number[]>> {
+  const vines = new Map<number, { nodes: number; decided: boolean }>();
+  const usual = setting(season.settings, "Nodes a spur");
+  for (const table of season.tables("cordons")) {
+    const keys = places.keysOf(table);
+    const spurs = table.column("liveSpurs")?.numbers;
+    const perSpur = table.column("nodesPerSpur")?.numbers;
+    for (let index = 0; index < keys.length; index++) {
+      if (keys[index] === NO_PLACE) continue;
+      const vine = vines.get(keys[index]) ?? { nodes: 0, decided: true };
+      vines.set(keys[index], vine);
+      const stays = staying(table, index);
+      if (stays === undefined) vine.decided = false;
+      if (!stays) continue;
+      const count = (spurs?.[index] ?? NaN) * (perSpur && perSpur[index] >= 0 ? perSpur[index] : usual);
+      if (count >= 0) vine.nodes += count;
+      else vine.decided = false;
+    }
+  }
+  const blocks = new Map<number, Map<number, number[]>>();
+  for (const [key, vine] of vines) {
+    const { block, row } = placeOf(key);
+    const rows = blocks.get(block) ?? new Map<number, number[]>();
+    blocks.set(block, rows);
+    const status = places.statusOf(key);
+    if (!vine.decided || (status !== undefined && status !== "bearing")) continue;
+    rows.set(row, [...(rows.get(row) ?? []), vine.nodes]);
+  }
+  return blocks;
+}
+
+/**
+ * Canes of each block. The sheet counts a live secondary on every node; where the primary lives too the secondary is taken
+ * to live with it, because it stands more cold, so those beyond the live primaries are the nodes it saves.
+ */
+function caneCuts(season: Season): Map<number, CaneCut[]> {
+  const blocks = new Map<number, CaneCut[]>();
+  for (const table of season.tables("budCuts")) {
+    const codes = table.column("block")?.codes;
+    const cut = table.column("nodesCut")?.numbers;
+    const alive = table.column("primariesAlive")?.numbers;
+    const second = table.column("secondariesAlive")?.numbers;
+    if (!codes || !cut || !alive) continue;
+    for (let index = 0; index < table.rowCount; index++) {
+      const nodes = cut[index];
+      const primaries = alive[index];
+      if (codes[index] < 0 || !isCount(nodes) || !isCount(primaries) || primaries > nodes) continue;
+      const secondaries = second && isCount(second[index]) ? Math.min(second[index], nodes) : primaries;
+      const canes = blocks.get(codes[index]) ?? [];
+      blocks.set(codes[index], canes);
+      canes.push({ nodes, primaries, secondariesOnly: Math.max(0, secondaries - primaries) });
+    }
+  }
+  return blocks;
+}
+
+const isCount = (value: number) => Number.isInteger(value) && value >= 0;
+
+function winterRows(season: Season, year: number): Map<number, WinterFigures> {
+  const rows = new Map<number, WinterFigures>();
+  for (const table of season.tables("harvest")) {
+    const blocks = table.column("block")?.codes;
+    const years = table.column("year")?.numbers;
+    if (!blocks || !years) continue;
+    const at = (id: string, index: number) => table.column(id)?.numbers[index] ?? NaN;
+    for (let index = 0; index < table.rowCount; index++)
+      if (blocks[index] >= 0 && years[index] === year)
+        rows.set(blocks[index], {
+          picked: at("picked", index),
+          lagWeight: at("lagWeight", index),
+          clustersWeighed: at("clustersWeighed", index),
+        });
+  }
+  return rows;
+}
+
+/** The season of the latest count; without a date the year after the last harvest, or the first year with one begun. */
+export function winterOfSeason(season: Season): number {
+  let latest = 0;
+  for (const id of ["cordons", "vines", "budCuts"] as const)
+    for (const table of season.tables(id))
+      for (const day of table.column("countedOn")?.numbers ?? []) if (day > latest) latest = day;
+  if (latest > 0) return winterOf(latest);
+  let begun = 0;
+  let picked = 0;
+  for (const table of season.tables("harvest")) {
+    const years = table.column("year")?.numbers ?? new Float64Array(0);
+    const weights = table.column("picked")?.numbers;
+    years.forEach((year, index) => {
+      if (weights && weights[index] >= 0) picked = Math.max(picked, year || 0);
+      else begun = Math.max(begun, year || 0);
+    });
+  }
+  return Math.max(begun, picked > 0 ? picked + 1 : 0);
+}
+
+function targetCrop(
+  table: SurveyTable,
+  index: number,
+  system: "US" | "metric",
+): KilogramsPerHectare | undefined {
+  const column = table.column("targetCrop");
+  const value = usable(column?.numbers[index]);
+  if (!column || value === undefined || value === 0) return undefined;
+  const perHectare = /ha/i.test(/\(([^)]*)\)/.exec(column.header)?.[1] ?? (system === "metric" ? "ha" : ""));
+  return perHectare ? kilogramsPerHectareFromTonnes(value) : kilogramsPerHectareFromTonsPerAcre(value);
+}

@@ -1,0 +1,109 @@
+import type { CaneOrigin, Cut } from "../../../domain/choice/vineDecision";
+import type { UnitSystem } from "../../../domain/units";
+import { CARD_ORIGINS, CARD_TEXTS } from "../../../texts/cards";
+import { SIDE_WORDS } from "../../../texts/choice";
+import { say, type Language } from "../../../texts/language";
+import { lengthWords } from "../choice/lengthWords";
+import type { CardKeep, CardVine } from "./crewCards";
+
+/** Something that is done on one side, in words; `ask` where somebody must look first. */
+export interface SideWords {
+  readonly side: string;
+  readonly words: string;
+  readonly ask: boolean;
+}
+
+/** One line of a card in words, the same on paper and on the sheet. */
+export interface CardLine {
+  readonly vine: number;
+  readonly keep: readonly SideWords[];
+  readonly cut: readonly SideWords[];
+  readonly lay: readonly SideWords[];
+  readonly nodes: readonly string[];
+  readonly notes: readonly string[];
+}
+
+/**
+ * The line of a vine in the language of the crew.
+ *
+ * @example
+ * cardLine({ vine: 3, status: "missing", keeps: [], cuts: [], canes: [], trunksToBringUp: 0, deadTrunks: [], notes: [], remarks: [] }, "en", "US").notes // ["missing"]
+ */
+export function cardLine(vine: CardVine, language: Language, unitSystem: UnitSystem): CardLine {
+  return {
+    vine: vine.vine,
+    keep: vine.keeps.map((keep) => ({ side: keep.side, words: keepWords(keep, language), ask: keep.ask })),
+    cut: vine.cuts.map((cut) => ({ side: cut.side, words: cutWords(cut, language), ask: false })),
+    lay: vine.canes.map(({ side, from, ask }) => ({
+      side,
+      words: say(CARD_TEXTS.cane, language, { from: originWords(from, language) }),
+      ask,
+    })),
+    nodes: nodeWords(vine, language),
+    notes: noteWords(vine, language, unitSystem),
+  };
+}
+
+/**
+ * The word for a side, as a person reads it.
+ *
+ * @example
+ * sideWord("left", "es") // "izquierda"
+ */
+export function sideWord(side: string, language: Language): string {
+  return SIDE_WORDS[side]?.[language] ?? side;
+}
+
+function keepWords({ cordon, trunk, ask, against }: CardKeep, language: Language): string {
+  if (ask)
+    return against.length > 0
+      ? say(CARD_TEXTS.or, language, { cordon, others: against.join(" / ") })
+      : say(CARD_TEXTS.orNewCane, language, { cordon });
+  return trunk === undefined ? cordon : say(CARD_TEXTS.keepTrunk, language, { cordon, trunk });
+}
+
+function cutWords({ cordon, backTo, trunk, keepCane }: Cut, language: Language): string {
+  const what =
+    backTo === "trunk" ? say(CARD_TEXTS.withTrunk, language, { cordon, trunk: trunk ?? "" }) : cordon;
+  return keepCane ? `${what} ⟂` : what;
+}
+
+function originWords(from: CaneOrigin, language: Language): string {
+  return typeof from === "number"
+    ? say(CARD_ORIGINS.trunk, language, { trunk: from })
+    : CARD_ORIGINS[from][language];
+}
+
+function nodeWords({ nodes }: CardVine, language: Language): string[] {
+  if (!nodes) return [];
+  const plan =
+    nodes.spurs.length === 1
+      ? [String(nodes.spurs[0].nodes)]
+      : nodes.spurs.map((part) => say(CARD_TEXTS.spursAt, language, { ...part }));
+  const last = Math.max(0, plan.length - 1);
+  if (nodes.short > 0)
+    plan[last] = `${plan[last] ?? ""} ${say(CARD_TEXTS.short, language, { short: nodes.short })}`.trim();
+  if (nodes.surplusSpurs > 0) plan.push(say(CARD_TEXTS.surplus, language, { spurs: nodes.surplusSpurs }));
+  return plan;
+}
+
+function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): string[] {
+  const notes: string[] = [];
+  if (vine.status !== undefined && vine.status !== "bearing") notes.push(CARD_TEXTS[vine.status][language]);
+  if (vine.trunksToBringUp > 0)
+    notes.push(say(CARD_TEXTS.bringUp, language, { trunks: vine.trunksToBringUp }));
+  for (const { cordon, ask, renewal } of vine.keeps) {
+    if (ask) continue;
+    if (renewal.action === "replace") notes.push(say(CARD_TEXTS.renew, language, { cordon }));
+    if (renewal.action === "extend" && renewal.toExtend !== undefined)
+      notes.push(
+        say(CARD_TEXTS.extend, language, {
+          cordon,
+          length: lengthWords(renewal.toExtend, language, unitSystem),
+        }),
+      );
+  }
+  if (vine.status !== "missing" && vine.keeps.length + vine.canes.length === 0)
+    notes.push(CARD_TEXTS.notDecided[language]);
+  return [...notes, ...vine.remarks];
+}

@@ -1,0 +1,201 @@
+import { liveSpursOf } from "../../../domain/choice/liveSpurs";
+import type { CaneOrigin, Cut, VineNote } from "../../../domain/choice/vineDecision";
+import { nodePlan, type NodePlan } from "../../../domain/plan/nodePlan";
+import { cordonRenewal, type CordonRenewal } from "../../../domain/renewal/cordonRenewal";
+import { trunksOf } from "../../../domain/choice/trunksOf";
+import { trunkRenewal } from "../../../domain/renewal/trunkRenewal";
+import type { DecidedVine } from "../decideSeason";
+import { renewalRules } from "../renewal/renewalRules";
+import type { Season } from "../../season/season";
+import { NO_PLACE, placeOf, VinePlaces } from "../../season/vinePlaces";
+import { vineBudgets } from "../plan/vineBudgets";
+
+/** A cordon that stays, or that would stay if the person who looks agrees. */
+export interface CardKeep {
+  readonly side: string;
+  readonly cordon: string;
+  readonly trunk?: number;
+  readonly ask: boolean;
+  /** Cordons of the same side that the person weighs it against. */
+  readonly against: readonly string[];
+  readonly renewal: CordonRenewal;
+}
+
+/** A side on which a cane is laid. */
+export interface CardCane {
+  readonly side: string;
+  readonly from: CaneOrigin;
+  readonly ask: boolean;
+}
+
+/** One line of a card: a vine in walk order. */
+export interface CardVine {
+  readonly vine: number;
+  readonly status: "bearing" | "young" | "missing" | "replanted" | undefined;
+  readonly keeps: readonly CardKeep[];
+  readonly cuts: readonly Cut[];
+  readonly canes: readonly CardCane[];
+  /** Nodes over the spurs that stay; left out where there is no budget or no spur count. */
+  readonly nodes?: NodePlan;
+  readonly trunksToBringUp: number;
+  readonly deadTrunks: readonly number[];
+  readonly notes: readonly VineNote[];
+  /** The remarks of the sheets about this vine. */
+  readonly remarks: readonly string[];
+  /** Day of pruning as written in the Vines sheet. */
+  readonly prunedOn?: number;
+}
+
+/** The card of one row. */
+export interface CrewCard {
+  readonly block: string;
+  readonly row: number;
+  readonly vines: readonly CardVine[];
+}
+
+/**
+ * One card a row, vines in the order in which they stand, with what the crew needs at the vine. Vines of the register
+ * that have no candidates are on the card too, so that the crew never loses count.
+ *
+ * @param decided the vines of the survey with their answers
+ */
+export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewCard[] {
+  const places = new VinePlaces(season);
+  const budgetOf = vineBudgets(season);
+  const rules = renewalRules(season.settings);
+  const limits = {
+    least: Math.round(Number(season.settings.get("Plan: least nodes a spur"))),
+    most: Math.round(Number(season.settings.get("Plan: most nodes a spur"))),
+  };
+  const rows = new Map<string, { block: string; row: number; vines: Map<number, CardVine> }>();
+  const rowOf = (block: string, row: number) => {
+    const key = `${row} ${block}`;
+    let known = rows.get(key);
+    if (!known) rows.set(key, (known = { block, row, vines: new Map() }));
+    return known;
+  };
+  const register = new Map<string, { prunedOn: number; liveTrunks: number; note: string }>();
+  for (const [key, { table, index }] of places.register()) {
+    if (key === NO_PLACE) continue;
+    const { block, row, vine } = placeOf(key);
+    const name = season.words.wordOf(block);
+    const note = table.column("note")?.raw.at(index);
+    const entry = {
+      prunedOn: table.column("prunedOn")?.numbers[index] ?? NaN,
+      liveTrunks: table.column("liveTrunks")?.numbers[index] ?? NaN,
+      note: typeof note === "string" ? note.trim() : "",
+    };
+    register.set(`${row} ${vine} ${name}`, entry);
+    rowOf(name, row).vines.set(vine, {
+      ...EMPTY,
+      vine,
+      status: places.statusOf(key) as CardVine["status"],
+      remarks: entry.note === "" ? [] : [entry.note],
+      ...(entry.prunedOn > 0 ? { prunedOn: entry.prunedOn } : {}),
+    });
+  }
+
+  for (const vine of decided) {
+    const { block, row, vine: number, decision, toDecide } = vine;
+    const known = register.get(`${row} ${number} ${block}`);
+    const trunks = trunksOf(toDecide);
+    const live = known && Number.isInteger(known.liveTrunks) ? known.liveTrunks : undefined;
+    const renewal =
+      live === undefined || live < 0 || live > 99
+        ? undefined
+        : trunkRenewal(
+            {
+              liveTrunks: live,
+              noted: trunks.flatMap(({ number: trunk, condition }) =>
+                condition ? [{ number: trunk, condition }] : [],
+              ),
+            },
+            rules.trunksWanted,
+          );
+    const keeps = keepsOf(vine, rules);
+    const spurs = keeps.length === 0 ? undefined : spursOn(vine, keeps);
+    const budget = budgetOf(block, row, number).nodes;
+    const line: CardVine = {
+      ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),
+      keeps,
+      cuts: decision.cuts,
+      canes: decision.sides.flatMap(({ side, layCaneFrom, ask }) =>
+        layCaneFrom === undefined ? [] : [{ side, from: layCaneFrom, ask }],
+      ),
+      ...(budget === undefined || spurs === undefined
+        ? {}
+        : { nodes: nodePlan(budget, spurs, limits.least, Math.max(limits.least, limits.most)) }),
+      trunksToBringUp: renewal?.bringUp ?? 0,
+      deadTrunks: renewal?.takeOut ?? [],
+      notes: decision.notes,
+      remarks: [...new Set([known?.note ?? "", ...remarksOf(vine)])].filter((note) => note !== ""),
+    };
+    rowOf(block, row).vines.set(number, line);
+  }
+
+  const blockOrder = [...new Set([...rows.values()].map(({ block }) => block))];
+  return [...rows.values()]
+    .sort(
+      (first, second) =>
+        blockOrder.indexOf(first.block) - blockOrder.indexOf(second.block) || first.row - second.row,
+    )
+    .map(({ block, row, vines }) => ({
+      block,
+      row,
+      vines: [...vines.values()].sort((first, second) => first.vine - second.vine),
+    }));
+}
+
+const EMPTY: Omit<CardVine, "vine"> = {
+  status: undefined,
+  keeps: [],
+  cuts: [],
+  canes: [],
+  trunksToBringUp: 0,
+  deadTrunks: [],
+  notes: [],
+  remarks: [],
+};
+
+/** What stays on each side; both where a person has fixed two. */
+function keepsOf({ decision, toDecide }: DecidedVine, rules: ReturnType<typeof renewalRules>): CardKeep[] {
+  const keeps: CardKeep[] = [];
+  decision.cordons.forEach(({ side, cordon, verdict }, index) => {
+    const proposed = decision.sides.some((one) => one.side === side && one.cordon === cordon);
+    if (verdict !== "stays" && !(verdict === "ask" && proposed)) return;
+    const candidate = toDecide.candidates[index];
+    const against = decision.cordons
+      .filter((other) => other.side === side && other.verdict === "ask" && other.cordon !== cordon)
+      .map((other) => other.cordon);
+    keeps.push({
+      side,
+      cordon,
+      ...(candidate.trunk === undefined ? {} : { trunk: candidate.trunk }),
+      ask: verdict === "ask",
+      against: verdict === "ask" ? against : [],
+      renewal: cordonRenewal(candidate, toDecide.training, rules.triggers, toDecide.sideLength),
+    });
+  });
+  return keeps;
+}
+
+/** Live spurs on the cordons that stay; undefined as soon as one of them was not counted. */
+function spursOn({ toDecide }: DecidedVine, keeps: readonly CardKeep[]): number | undefined {
+  let sum = 0;
+  for (const { side, cordon } of keeps) {
+    const candidate = toDecide.candidates.find((one) => one.side === side && one.cordon === cordon)!;
+    const spurs = liveSpursOf(candidate);
+    if (spurs === undefined) return undefined;
+    sum += spurs;
+  }
+  return sum;
+}
+
+function remarksOf({ rows, toDecide }: DecidedVine): string[] {
+  return rows.flatMap(({ table, index }, at) => {
+    const note = table.column("note")?.raw.at(index);
+    return typeof note === "string" && note.trim() !== ""
+      ? [`${toDecide.candidates[at].cordon}: ${note.trim()}`]
+      : [];
+  });
+}

@@ -1,0 +1,111 @@
+import {
+  orderOfWork,
+  plannedWork,
+  type BlockOfWork,
+  type CrewCalendar,
+  type PlannedPass,
+} from "../../../domain/plan/orderOfWork";
+import type { SettingValues } from "../../settings/setting";
+import type { Season } from "../../season/season";
+import { NO_PLACE, placeOf, VinePlaces } from "../../season/vinePlaces";
+import { NO_WORD, wordKey } from "../../sheets/words";
+import { deadShares } from "./deadShares";
+
+/** The work of the winter, block by block in its turn. */
+export interface WorkPlan {
+  readonly passes: readonly PlannedPass[];
+  readonly hours: number;
+  readonly crewDays: number;
+  /** Share of all vines that were pruned already. */
+  readonly doneShare: number;
+}
+
+/**
+ * The order of work over the survey's blocks with hours and days by the crew calendar of the Settings sheet. Vines come
+ * from the Vines sheets, missing ones left out; where a block has none there, the Blocks sheet's number of vine places
+ * stands in. A vine counts as done when its day of pruning is written down.
+ */
+export function workPlan(season: Season): WorkPlan {
+  const passes = plannedWork(orderOfWork(blocksOfWork(season)), crewCalendar(season.settings));
+  const pruned = passes.filter(({ pass }) => pass !== "second");
+  const vines = pruned.reduce((sum, pass) => sum + pass.vines, 0);
+  const done = pruned.reduce((sum, pass) => sum + pass.vinesDone, 0);
+  return {
+    passes,
+    hours: passes.reduce((sum, pass) => sum + pass.hours, 0),
+    crewDays: passes.reduce((sum, pass) => sum + pass.crewDays, 0),
+    doneShare: vines === 0 ? 0 : done / vines,
+  };
+}
+
+/**
+ * The crew calendar as the Settings sheet has it. Days off that are no date are passed over.
+ *
+ * @example
+ * crewCalendar(defaultSettings()).daysAWeek // 5
+ */
+export function crewCalendar(settings: SettingValues): CrewCalendar {
+  const number = (id: string) => Number(settings.get(id));
+  return {
+    startsOn: number("Pruning starts"),
+    secondPassOn: number("Second pass starts"),
+    crew: number("Crew"),
+    hoursADay: number("Hours a day"),
+    daysAWeek: Math.round(number("Days a week")),
+    daysOff: listOf(settings, "Days off").flatMap((day) => {
+      const time = /^\d{4}-\d{2}-\d{2}$/.test(day) ? Date.parse(`${day}T00:00:00Z`) : NaN;
+      return Number.isNaN(time) ? [] : [Math.round((time - Date.UTC(1899, 11, 30)) / 86_400_000)];
+    }),
+    minutesAVine: number("Minutes a vine, pruning"),
+    secondPassShare: number("Double pruning: time of the second pass"),
+  };
+}
+
+function listOf(settings: SettingValues, id: string): string[] {
+  return String(settings.get(id) ?? "")
+    .split(/[,;]/)
+    .map(wordKey)
+    .filter((word) => word !== "");
+}
+
+function blocksOfWork(season: Season): BlockOfWork[] {
+  const places = new VinePlaces(season);
+  const dead = deadShares(season);
+  const counts = new Map<number, { vines: number; done: number }>();
+  for (const [key, { table, index }] of places.register()) {
+    if (key === NO_PLACE || places.statusOf(key) === "missing") continue;
+    const { block } = placeOf(key);
+    const count = counts.get(block) ?? { vines: 0, done: 0 };
+    count.vines++;
+    if ((table.column("prunedOn")?.numbers[index] ?? NaN) > 0) count.done++;
+    counts.set(block, count);
+  }
+  for (const [block, { table, index }] of places.blockRows()) {
+    const vines = table.column("vines")?.numbers[index] ?? NaN;
+    if (block !== NO_WORD && !counts.has(block) && Number.isInteger(vines) && vines >= 0)
+      counts.set(block, { vines, done: 0 });
+  }
+  const named = (id: string) => {
+    const list = listOf(season.settings, id);
+    return (names: readonly string[]) => names.some((name) => list.includes(name));
+  };
+  const tender = named("Tender cultivars");
+  const fruitful = named("Fruitful secondaries");
+  const twice = named("Double pruning");
+  return [...counts].map(([block, { vines, done }]) => {
+    const entry = places.blockRows().get(block);
+    const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);
+    const name = season.words.wordOf(block);
+    const names = [wordKey(name), wordKey(typeof cultivar === "string" ? cultivar : "")];
+    const share = dead.get(name);
+    return {
+      block: name,
+      vines,
+      vinesDone: done,
+      tender: tender(names),
+      fruitfulSecondaries: fruitful(names),
+      ...(share === undefined ? {} : { deadShare: share }),
+      twice: twice(names),
+    };
+  });
+}

@@ -1,0 +1,69 @@
+import { renewalRules } from "./renewalRules";
+import type { Condition } from "../../../domain/choice/candidateCordon";
+import { trunksOf } from "../../../domain/choice/trunksOf";
+import { trunkRenewal, URGENCIES, type TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
+import type { Season } from "../../season/season";
+import { NO_PLACE, placeOf, VinePlaces } from "../../season/vinePlaces";
+import { vinesToDecide } from "../vinesToDecide";
+
+/** A vine with what is to be done about its trunks. */
+export interface VineToRenew {
+  readonly block: string;
+  readonly row: number;
+  readonly vine: number;
+  readonly liveTrunks: number;
+  readonly renewal: TrunkRenewal;
+}
+
+/** All vines that need a new trunk, and those about which nothing can be said. */
+export interface TrunksToRenew {
+  /** Most urgent first, then in walk order. */
+  readonly vines: readonly VineToRenew[];
+  /** Vines of the register whose live trunks were not counted. */
+  readonly notCounted: number;
+  /** Vines of the register whose live trunks were counted, by that number; missing vines are not among them. */
+  readonly byLiveTrunks: readonly number[];
+}
+
+/**
+ * The trunks to renew this winter over the whole survey: live trunks from the Vines sheets, their condition from the
+ * Cordons sheets. Vines that are missing are passed over.
+ */
+export function trunksToRenew(season: Season): TrunksToRenew {
+  const wanted = renewalRules(season.settings).trunksWanted;
+  const places = new VinePlaces(season);
+  const noted = notedTrunks(season);
+  const vines: VineToRenew[] = [];
+  const byLiveTrunks: number[] = [];
+  let notCounted = 0;
+  for (const [key, { table, index }] of places.register()) {
+    if (key === NO_PLACE || places.statusOf(key) === "missing") continue;
+    const liveTrunks = table.column("liveTrunks")?.numbers[index] ?? NaN;
+    if (!Number.isInteger(liveTrunks) || liveTrunks < 0 || liveTrunks > 99) {
+      notCounted++;
+      continue;
+    }
+    while (byLiveTrunks.length <= liveTrunks) byLiveTrunks.push(0);
+    byLiveTrunks[liveTrunks]++;
+    const { block, row, vine } = placeOf(key);
+    const name = season.words.wordOf(block);
+    const renewal = trunkRenewal({ liveTrunks, noted: noted.get(placeName(name, row, vine)) ?? [] }, wanted);
+    if (renewal.urgency !== "none" || renewal.takeOut.length > 0)
+      vines.push({ block: name, row, vine, liveTrunks, renewal });
+  }
+  const order = ({ renewal }: VineToRenew) => URGENCIES.indexOf(renewal.urgency);
+  return { vines: vines.sort((first, second) => order(first) - order(second)), notCounted, byLiveTrunks };
+}
+
+function placeName(block: string, row: number, vine: number): string {
+  return `${row} ${vine} ${block}`;
+}
+
+function notedTrunks(season: Season): Map<string, { number: number; condition: Condition }[]> {
+  return new Map(
+    vinesToDecide(season).map(({ block, row, vine, toDecide }) => [
+      placeName(block, row, vine),
+      trunksOf(toDecide).flatMap(({ number, condition }) => (condition ? [{ number, condition }] : [])),
+    ]),
+  );
+}

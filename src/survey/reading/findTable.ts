@@ -1,0 +1,100 @@
+import { isBlank } from "../sheets/cell";
+import { acceptedHeaders, plainHeader, type Column, type SheetId, type SheetShape } from "../sheets/column";
+import type { SheetArea } from "./sheetArea";
+import { SHEETS } from "../sheets/sheets";
+import { LANGUAGES } from "../../texts/language";
+
+/** A person's own column heads for one sheet, kept in the workbook. */
+export interface HeaderMapping {
+  readonly sheet: string;
+  readonly shape: SheetId;
+  /** Header in the sheet by column id of ours. */
+  readonly headers: Readonly<Record<string, string>>;
+}
+
+/** Where a table starts and which of our columns stands in which of its columns. */
+export interface FoundTable {
+  readonly shape: SheetShape;
+  /** Index in area.values. */
+  readonly headerIndex: number;
+  /** Index in the rows of area.values, by column. */
+  readonly columns: ReadonlyMap<Column, number>;
+  readonly repeated: readonly number[];
+}
+
+/** Rows of a sheet in which a header row is looked for. */
+export const HEADER_SEARCH_ROWS = 30;
+
+const ACCEPTED: ReadonlyMap<SheetShape, ReadonlyMap<string, Column>> = new Map(
+  Object.values(SHEETS).map((shape) => [
+    shape,
+    new Map(
+      shape.columns.flatMap((column) => acceptedHeaders(column).map((header) => [header, column] as const)),
+    ),
+  ]),
+);
+
+/**
+ * Finds the table of a sheet by its headers, in any language of ours, in any order, anywhere in the first thirty rows.
+ * Undefined when no row has at least half of a sheet's required columns and three known headers (two for Settings).
+ */
+export function findTable(area: SheetArea, mapping?: HeaderMapping): FoundTable | undefined {
+  const last = Math.min(area.values.length, HEADER_SEARCH_ROWS);
+  const shapes = mapping ? [SHEETS[mapping.shape]] : Object.values(SHEETS);
+  let best: { found: FoundTable; score: number } | undefined;
+  for (let index = 0; index < last; index++)
+    for (const shape of shapes) {
+      const found = matchRow(area, index, shape, mapping);
+      const score = scoreOf(found, area.sheet, mapping !== undefined);
+      if (score > (best?.score ?? 0)) best = { found, score };
+    }
+  return best?.found;
+}
+
+/** Headers of the row that most likely holds them, for a person who maps their own: the row with most words early on. */
+export function likelyHeaders(area: SheetArea): { headerRow: number; headers: string[] } | undefined {
+  let best: { headerRow: number; headers: string[] } | undefined;
+  for (let index = 0; index < Math.min(area.values.length, HEADER_SEARCH_ROWS); index++) {
+    const headers = area.values[index].filter(
+      (cell): cell is string => typeof cell === "string" && !isBlank(cell),
+    );
+    if (headers.length > (best?.headers.length ?? 0))
+      best = { headerRow: area.firstRow + index, headers: headers.map((header) => header.trim()) };
+  }
+  return best;
+}
+
+function matchRow(area: SheetArea, index: number, shape: SheetShape, mapping?: HeaderMapping): FoundTable {
+  const accepted = mapping ? mappedHeaders(shape, mapping) : ACCEPTED.get(shape)!;
+  const columns = new Map<Column, number>();
+  const repeated: number[] = [];
+  area.values[index].forEach((cell, position) => {
+    if (typeof cell !== "string") return;
+    const column = accepted.get(plainHeader(cell));
+    if (!column) return;
+    if (columns.has(column)) repeated.push(position);
+    else columns.set(column, position);
+  });
+  return { shape, headerIndex: index, columns, repeated };
+}
+
+function mappedHeaders(shape: SheetShape, mapping: HeaderMapping): Map<string, Column> {
+  const accepted = new Map(ACCEPTED.get(shape)!);
+  for (const column of shape.columns) {
+    const own = mapping.headers[column.id];
+    if (own === undefined) continue;
+    for (const [header, owner] of accepted) if (owner === column) accepted.delete(header);
+    accepted.set(plainHeader(own), column);
+  }
+  return accepted;
+}
+
+function scoreOf(found: FoundTable, sheet: string, mapped: boolean): number {
+  const required = found.shape.columns.filter((column) => column.required);
+  const present = required.filter((column) => found.columns.has(column)).length / required.length;
+  const enough = found.shape.id === "settings" ? 2 : 3;
+  if (!mapped && (found.columns.size < enough || present < 0.5)) return 0;
+  if (found.columns.size === 0) return 0;
+  const named = LANGUAGES.some((language) => plainHeader(found.shape.name[language]) === plainHeader(sheet));
+  return found.columns.size + 2 * present + (named ? 1 : 0);
+}

@@ -1,0 +1,150 @@
+import type { Codes, Season, SurveyTable } from "./season";
+import { NO_WORD } from "../sheets/words";
+
+/** A row that names no usable block, row and vine. */
+export const NO_PLACE = -1;
+
+const ROWS = 4096;
+const VINES = 8192;
+const LETTERS = 1024;
+const SIDES = 8;
+
+/** One number for block, row and vine; NO_PLACE unless all three are usable. */
+export function placeKey(block: number, row: number, vine: number): number {
+  if (block === NO_WORD || !(row >= 1 && row < ROWS) || !(vine >= 1 && vine < VINES)) return NO_PLACE;
+  if (!Number.isInteger(row) || !Number.isInteger(vine)) return NO_PLACE;
+  return (block * ROWS + row) * VINES + vine;
+}
+
+/** Block, row and vine of a place. */
+export function placeOf(key: number): { block: number; row: number; vine: number } {
+  const vine = key % VINES;
+  const rest = (key - vine) / VINES;
+  const row = rest % ROWS;
+  return { block: (rest - row) / ROWS, row, vine };
+}
+
+/** One number for block and row of a place. */
+export function rowKey(key: number): number {
+  return Math.floor(key / VINES);
+}
+
+/** Block of a row's number. */
+export function blockOfRow(row: number): number {
+  return Math.floor(row / ROWS);
+}
+
+/** The neighbour `steps` vines further along the same row. */
+export function neighbourKey(key: number, steps: number): number {
+  return key + steps;
+}
+
+const keysOfTables = new WeakMap<SurveyTable, Float64Array>();
+
+/** Where each row of the survey stands in the vineyard, and the register of vines, made once and kept. */
+export class VinePlaces {
+  private registerRows: Map<number, RegisterEntry> | undefined;
+  private blocks: Map<number, { table: SurveyTable; index: number }> | undefined;
+  private registered: Set<number> | undefined;
+
+  private readonly letters = new Map<number, number>();
+
+  constructor(private readonly season: Season) {}
+
+  /** One number for block, row, vine, side and letter of a cordon; undefined for a row without vine or letter. */
+  cordonKeys(table: SurveyTable): (index: number) => number | undefined {
+    const vines = this.keysOf(table);
+    const cordon = table.column("cordon")?.codes;
+    const side = table.column("side")?.codes;
+    if (!cordon) return () => undefined;
+    return (i) => {
+      if (vines[i] === NO_PLACE || cordon[i] < 0) return undefined;
+      const letter = this.letterOf(cordon[i]);
+      if (letter >= LETTERS) return undefined;
+      return (vines[i] * LETTERS + letter) * SIDES + (side ? Math.max(0, side[i] + 1) : 0);
+    };
+  }
+
+  /** Small numbers for the letters of cordons, in the order in which they are met. */
+  private letterOf(word: number): number {
+    let letter = this.letters.get(word);
+    if (letter === undefined) this.letters.set(word, (letter = this.letters.size));
+    return letter;
+  }
+
+  /** Key of the vine for each row of the table. */
+  keysOf(table: SurveyTable): Float64Array {
+    const known = keysOfTables.get(table);
+    if (known) return known;
+    const keys = new Float64Array(table.rowCount).fill(NO_PLACE);
+    const block = table.column("block")?.codes;
+    const row = table.column("row")?.numbers;
+    const vine = table.column("vine")?.numbers;
+    if (block && row && vine)
+      for (let i = 0; i < keys.length; i++) keys[i] = placeKey(block[i], row[i], vine[i]);
+    keysOfTables.set(table, keys);
+    return keys;
+  }
+
+  /** The register: the first row of the Vines sheets for each vine. */
+  register(): ReadonlyMap<number, RegisterEntry> {
+    if (this.registerRows) return this.registerRows;
+    const register = new Map<number, RegisterEntry>();
+    for (const table of this.season.tables("vines")) {
+      const keys = this.keysOf(table);
+      for (let index = 0; index < keys.length; index++)
+        if (keys[index] !== NO_PLACE && !register.has(keys[index]))
+          register.set(keys[index], { table, index });
+    }
+    this.registerRows = register;
+    return register;
+  }
+
+  /** True when the Vines sheets list vines of that block, so that a vine missing there is unknown. */
+  hasRegisterOf(block: number): boolean {
+    this.registered ??= new Set([...this.register().keys()].map((key) => placeOf(key).block));
+    return this.registered.has(block);
+  }
+
+  /** Row of the Blocks sheet by number of the block's name. */
+  blockRows(): ReadonlyMap<number, RegisterEntry> {
+    if (this.blocks) return this.blocks;
+    const blocks = new Map<number, RegisterEntry>();
+    for (const table of this.season.tables("blocks")) {
+      const codes = table.column("block")?.codes ?? new Int32Array(0);
+      for (let index = 0; index < codes.length; index++)
+        if (codes[index] !== NO_WORD && !blocks.has(codes[index])) blocks.set(codes[index], { table, index });
+    }
+    this.blocks = blocks;
+    return blocks;
+  }
+
+  /** Number of a block, NaN where the Blocks sheet does not tell. */
+  blockNumber(block: number, columnId: string): number {
+    const entry = this.blockRows().get(block);
+    return entry?.table.column(columnId)?.numbers[entry.index] ?? NaN;
+  }
+
+  /** Status of a vine in the register ("missing", "young"); undefined where the register does not tell. */
+  statusOf(key: number): string | undefined {
+    const entry = this.register().get(key);
+    const status = entry?.table.column("status");
+    return entry && status ? choiceId(status, entry.index) : undefined;
+  }
+}
+
+export interface RegisterEntry {
+  readonly table: SurveyTable;
+  readonly index: number;
+}
+
+/** Id of the choice in a row of a choice column; undefined when blank or unknown. */
+export function choiceId(
+  column: {
+    readonly column: { readonly choices?: readonly { readonly id: string }[] };
+    readonly codes: Codes;
+  },
+  index: number,
+): string | undefined {
+  return column.column.choices?.[column.codes[index]]?.id;
+}

@@ -1,0 +1,88 @@
+import { isBlank, type CellValue } from "../sheets/cell";
+import { isSameFigure, type Setting, type SettingValues } from "./setting";
+import { SETTINGS } from "./settings";
+import type { SettingProblem, SettingRow, SurveyTable } from "../season/season";
+import { unitNamed } from "../sheets/unit";
+import { wordKey } from "../sheets/words";
+
+const BY_NAME = new Map(SETTINGS.map((setting) => [wordKey(setting.id), setting]));
+
+/** A value in the setting's own unit, or why the default must stay in force. */
+export type Taken = { value: number | string } | { reason: SettingProblem["reason"]; expected: string };
+
+/**
+ * The figures in force: those of the Settings sheets where they can be used, the defaults for all others. A blank
+ * value keeps the default. A value in another unit of the same kind is converted. The first row of a setting counts;
+ * another row is a problem within the same sheet, and in another sheet (several files as one farm each have their own)
+ * where its value is another one.
+ */
+export function readSettings(tables: readonly SurveyTable[]): {
+  settings: SettingValues;
+  problems: SettingProblem[];
+} {
+  const settings = new Map<string, number | string>(SETTINGS.map((setting) => [setting.id, setting.value]));
+  const problems: SettingProblem[] = [];
+  const inForce = new Map<string, SettingRow>();
+  for (const table of tables) {
+    const names = table.column("setting");
+    const values = table.column("value");
+    if (!names || !values) continue;
+    const units = table.column("unit");
+    for (let i = 0; i < table.rowCount; i++) {
+      const name = names.raw.at(i);
+      if (isBlank(name) || typeof name === "object") continue;
+      const setting = BY_NAME.get(wordKey(name));
+      const place = { sheet: table.sheet, sheetRow: table.sheetRow(i), setting: String(name).trim() };
+      const at = (column: typeof names) => ({ sheetColumn: column.sheetColumn, header: column.header });
+      if (!setting) {
+        problems.push({ ...place, ...at(names), reason: "unknown", value: name, expected: "" });
+        continue;
+      }
+      const value = values.raw.at(i);
+      if (isBlank(value)) continue;
+      const taken = takeValue(setting, value, units?.raw.at(i) ?? null);
+      if ("reason" in taken) {
+        problems.push({ ...place, ...at(values), value, ...taken });
+        continue;
+      }
+      const unit = isBlank(units?.raw.at(i)) ? setting.unit : String(units!.raw.at(i)).trim();
+      const first = inForce.get(setting.id);
+      if (!first) {
+        inForce.set(setting.id, { sheet: table.sheet, sheetRow: table.sheetRow(i), value, unit });
+        settings.set(setting.id, taken.value);
+      } else if (first.sheet === table.sheet || !isSameFigure(settings.get(setting.id)!, taken.value))
+        problems.push({ ...place, ...at(names), reason: "twice", value, expected: "", unit, first });
+    }
+  }
+  return { settings, problems };
+}
+
+export function takeValue(setting: Setting, value: CellValue, unit: CellValue): Taken {
+  if (setting.choices) {
+    const choice = setting.choices.find((word) => wordKey(word) === wordKey(String(value)));
+    return choice === undefined
+      ? { reason: "notAChoice", expected: setting.choices.join(", ") }
+      : { value: choice };
+  }
+  if (typeof setting.value === "string")
+    return typeof value === "string" || typeof value === "number"
+      ? { value: String(value).trim() }
+      : { reason: "notAChoice", expected: "" };
+  if (typeof value !== "number" || !Number.isFinite(value))
+    return { reason: "notANumber", expected: setting.unit };
+  const factor = unitFactor(setting, unit);
+  if (factor === undefined) return { reason: "wrongUnit", expected: setting.unit };
+  const own = value * factor;
+  if (!(own >= (setting.least ?? -Infinity) && own <= (setting.most ?? Infinity)))
+    return { reason: "outside", expected: `${setting.least ?? ""} – ${setting.most ?? ""}` };
+  return { value: own };
+}
+
+/** 1 when the sheet's unit is the setting's or none that we know; undefined when it measures something else. */
+export function unitFactor(setting: Setting, written: CellValue): number | undefined {
+  if (isBlank(written) || wordKey(String(written)) === wordKey(setting.unit)) return 1;
+  const own = unitNamed(setting.unit);
+  if (!own) return 1;
+  const other = unitNamed(String(written));
+  return other?.dimension === own.dimension ? other.perUnit / own.perUnit : undefined;
+}

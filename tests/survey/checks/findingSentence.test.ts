@@ -1,0 +1,39 @@
+import { allFindings } from "../../../src/survey/checks/checkSeason";
+import { findingSentence } from "../../../src/survey/checks/findingSentence";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import { areaOf } from "../area";
+
+const HEADERS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+
+/** The sentences of the first finding of a sheet with this one row. */
+function sentences(...row: CellValue[]): string[] {
+  const [finding] = allFindings(readSeason([areaOf("Cordons", [HEADERS, row])]));
+  return (["en", "es", "fr"] as const).map((language) => findingSentence(finding, language));
+}
+
+describe("the sentence of a finding", () => {
+  test("names the vine and the cordon, then what is wrong", () => {
+    expect(sentences("North Bench", 3, 14, "left", "B", 1, 3, 8, 9)).toEqual([
+      "North Bench row 3 vine 14, left cordon B: 9 live spurs on 8 positions cannot be.",
+      "North Bench hilera 3 planta 14, cordón B (izquierda): 9 pitones vivos en 8 posiciones no puede ser.",
+      "North Bench rang 3 cep 14, cordon B (gauche) : 9 coursons vivants sur 8 emplacements, c'est impossible.",
+    ]);
+  });
+
+  test("shows a measure in the sheet's unit and the header without it", () => {
+    expect(sentences("North Bench", 3, 14, "left", "B", 1, 35, 8, 8)[0]).toBe(
+      "North Bench row 3 vine 14, left cordon B: Length is 35\u00a0ft; it must lie between 0 and 19.7\u00a0ft.",
+    );
+  });
+
+  test("names the sheet's row where there is no block", () => {
+    expect(sentences(null, 3, 14, "left", "B", 1, 3, 8, 8)[0]).toBe("Sheet Cordons row 2: Block is blank.");
+  });
+
+  test("lists the words that a choice takes in the reader's language", () => {
+    expect(sentences("N", 1, 1, "uphill", "B", 1, 3, 8, 8)[1]).toBe(
+      "N hilera 1 planta 1, cordón B: Side dice «uphill»; debe ser una de: izquierda, derecha, norte, sur, este, oeste.",
+    );
+  });
+});

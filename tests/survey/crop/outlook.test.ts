@@ -1,0 +1,404 @@
+import { inventedFarm } from "../../../sample-workbooks/make/inventedFarm";
+import { randomSource } from "../../../sample-workbooks/make/randomSource";
+import { STAGES } from "../../../src/domain/outlook/cropOutlook";
+import { blockOutlook } from "../../../src/survey/crop/blockOutlook";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import type { SheetId } from "../../../src/survey/sheets/column";
+import { decideSeason } from "../../../src/survey/decide/decideSeason";
+import { farmFigures } from "../../../src/survey/crop/farmFigures";
+import { outlookInputs, winterOfSeason } from "../../../src/survey/crop/outlookInputs";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import {
+  blockLoss,
+  readWinterCells,
+  winterCells,
+  winterRows,
+  withWinter,
+  type WinterRow,
+} from "../../../src/survey/season/winterRows";
+import { SHEETS } from "../../../src/survey/sheets/sheets";
+import { stayingCordons } from "../../../src/survey/decide/stayingCordons";
+import { LANGUAGES } from "../../../src/texts/language";
+import {
+  HANDBOOK_SAMPLES,
+  NEXT_STEPS,
+  OUTLOOK_LACKS,
+  SPREAD_SOURCES,
+  STAGE_NAMES,
+} from "../../../src/texts/outlook";
+import { handbookSampleSizes } from "../../../src/domain/outlook/handbookSampleSizes";
+import { KILOGRAMS_PER_POUND } from "../../../src/domain/units";
+import { areaOf } from "../area";
+
+const DAY_IN_WINTER_2026 = 46037;
+const GROUPS = ["light", "middle", "heavy"];
+
+type Rows = readonly (readonly CellValue[])[];
+const seasonOfSheets = (sheets: Partial<Record<SheetId, Rows>>) =>
+  readSeason((Object.keys(sheets) as SheetId[]).map((id) => areaOf(SHEETS[id].name.en, sheets[id]!)));
+
+const BLOCKS: Rows = [
+  [
+    "Block",
+    "Cultivar",
+    "Year planted",
+    "Row spacing (ft)",
+    "Vine spacing (ft)",
+    "Vines",
+    "Target crop (tons/acre)",
+    "Cluster weight (lb)",
+    "Clusters a shoot",
+    "Budbreak",
+  ],
+  ["North Bench", "Marquette", 2011, 9, 6, 10, 4, 0.25, 1.8, 0.9],
+];
+const VINES: Rows = [
+  ["Block", "Row", "Vine", "Status", "Prunings (lb)", "Clusters", "Shoots"],
+  ["North Bench", 1, 1, "bearing", 2, 60, 30],
+  ["North Bench", 1, 2, "bearing", 3, 80, null],
+  ["North Bench", 1, 3, "missing", null, null, null],
+  ["North Bench", 1, 4, "bearing", null, 70, 34],
+  ["North Bench", 1, 5, "young", null, 5, 6],
+  ["North Bench", 2, 1, "bearing", null, 50, null],
+  ["North Bench", 2, 2, "bearing", null, null, null],
+  ["North Bench", 2, 3, "bearing", null, null, null],
+  ["North Bench", 2, 4, "bearing", null, 90, null],
+  ["North Bench", 2, 5, "bearing", null, null, null],
+];
+const CORDONS: Rows = [
+  [
+    "Block",
+    "Row",
+    "Vine",
+    "Side",
+    "Cordon",
+    "Trunk",
+    "Length (ft)",
+    "Positions",
+    "Live spurs",
+    "Nodes a spur",
+    "Fixed choice",
+    "Date",
+  ],
+  ["North Bench", 1, 1, "left", "A", 1, 3, 8, 7, 2, "stays", DAY_IN_WINTER_2026],
+  ["North Bench", 1, 1, "right", "B", 2, 3, 8, 8, 3, "stays", DAY_IN_WINTER_2026],
+  ["North Bench", 1, 1, "right", "C", 1, 3, 8, 8, 3, "goes", DAY_IN_WINTER_2026],
+  ["North Bench", 1, 2, "left", "A", 1, 3, 8, 5, null, "stays", DAY_IN_WINTER_2026],
+  ["North Bench", 1, 2, "right", "B", 1, 3, 8, 6, null, "stays", DAY_IN_WINTER_2026],
+  ["North Bench", 1, 4, "left", "A", 1, 3, 8, 5, 2, "stays", DAY_IN_WINTER_2026],
+  ["North Bench", 1, 4, "right", "B", 1, 3, 8, 5, 2, null, DAY_IN_WINTER_2026],
+];
+const BUD_CUTS: Rows = [
+  ["Block", "Cane", "Nodes cut", "Primaries alive", "Secondaries alive"],
+  ["North Bench", 1, 8, 5, 7],
+  ["North Bench", 2, 8, 6, 6],
+  ["North Bench", 3, 8, 4, null],
+  ["North Bench", 4, 8, 9, 8],
+];
+
+describe("inputs of the outlook from the sheets", () => {
+  const [inputs] = outlookInputs(
+    seasonOfSheets({ blocks: BLOCKS, vines: VINES, cordons: CORDONS, budCuts: BUD_CUTS }),
+  );
+  const stage = <Name extends string>(name: Name) => inputs.stages.find((figures) => figures.stage === name);
+
+  test("bearing vines come from the register; young and missing ones bear nothing", () => {
+    expect(inputs).toMatchObject({ block: "North Bench", planted: 10, bearingVines: 8 });
+    expect(inputs.bearing).toMatchObject({ value: 0.8, law: "exact" });
+  });
+
+  test("clusters and shoots are those of bearing vines only, in the block of eight", () => {
+    expect(inputs.clusterCounts).toEqual([60, 80, 70, 50, 90]);
+    expect(stage("clusters")).toMatchObject({ clusters: { value: 70, sample: { n: 5, of: 8 } } });
+    expect(stage("shoots")).toMatchObject({ shoots: { value: 32, sample: { n: 2, of: 8 } } });
+  });
+
+  test("nodes left: decided cordons only, nodes a spur of the row or of the Settings; an undecided vine is left out", () => {
+    expect(stage("winter")).toMatchObject({
+      nodes: { value: (7 * 2 + 8 * 3 + 11 * 2) / 2, sample: { n: 2 } },
+    });
+  });
+
+  test("buds: secondaries beyond the live primaries are saved nodes; a cane with more alive than cut is left out", () => {
+    const worth = (5 + 6 + 4 + 0.38 * 2) / 24;
+    expect(stage("winter")).toMatchObject({
+      buds: { value: worth },
+      budbreak: { value: 0.9 },
+      clustersPerShoot: { value: 1.8 },
+    });
+  });
+
+  test("shoots are worth what the bud cuts say of those that live: 15 primaries and 2 saved secondaries", () => {
+    expect(stage("shoots")).toMatchObject({ worth: { value: (15 + 0.38 * 2) / 17 } });
+  });
+
+  test("the season is that of the latest count, the target in kilograms a hectare, prunings a mean of the weighed vines", () => {
+    expect(inputs.year).toBe(2026);
+    expect(inputs.targetCrop).toBeCloseTo(4 * 2241.702, 0);
+    expect(inputs.prunings?.mean).toBeCloseTo(2.5 * KILOGRAMS_PER_POUND, 9);
+    expect(inputs.prunings?.weighed).toBe(2);
+    expect(inputs.lacking).toEqual([]);
+  });
+
+  test("a lag-phase weight of the season adds the stage, and the harvest is set against every stage", () => {
+    const harvest: Rows = [
+      ["Block", "Year", "Picked (lb)", "Cluster weight at lag phase (lb)", "Clusters weighed"],
+      ["North Bench", 2025, 900, 0.11, 100],
+      ["North Bench", 2026, 130, 0.12, 150],
+    ];
+    const season = seasonOfSheets({
+      blocks: BLOCKS,
+      vines: VINES,
+      cordons: CORDONS,
+      budCuts: BUD_CUTS,
+      harvest,
+    });
+    const [now] = outlookInputs(season);
+    const lag = now.stages.find((figures) => figures.stage === "lagPhase");
+    expect(lag).toMatchObject({ multiplier: { value: 2 }, clusterWeight: { sample: { n: 150 } } });
+    const outlook = blockOutlook(now, season.settings, GROUPS);
+    expect(outlook.stages.map(({ stage }) => stage)).toEqual([...STAGES]);
+    expect(outlook.latest?.block.likely).toBeCloseTo(70 * 0.12 * KILOGRAMS_PER_POUND * 2 * 8, 9);
+    const last = outlook.pickedOverLikely.at(-1)!;
+    expect(last.ratio).toBeCloseTo(130 / (70 * 0.24 * 8), 9);
+    expect(last.held).toBe(true);
+  });
+
+  test("rows as strata only where the sheet says the vines were drawn so and lists them all", () => {
+    const settings: Rows = [
+      ["Setting", "Value"],
+      ["Vines were drawn", "by row"],
+    ];
+    const [byRow] = outlookInputs(seasonOfSheets({ blocks: BLOCKS, vines: VINES, settings }));
+    const clusters = byRow.stages.find((figures) => figures.stage === "clusters");
+    expect(clusters).toMatchObject({ clusters: { value: (3 * 70 + 5 * 70) / 8 } });
+    const [partly] = outlookInputs(
+      seasonOfSheets({
+        blocks: [BLOCKS[0], BLOCKS[1].map((cell) => (cell === 10 ? 40 : cell))],
+        vines: VINES,
+        settings,
+      }),
+    );
+    expect(partly.lacking).toContainEqual({ code: "rowsOfVines", kind: "assumed" });
+    expect(partly.bearing).toMatchObject({ law: "beta", value: 0.8 });
+    expect(partly.bearingVines).toBe(32);
+  });
+
+  test.each<[string, Partial<Record<SheetId, Rows>>, string]>([
+    [
+      "no cluster weight",
+      { blocks: [BLOCKS[0], BLOCKS[1].map((cell) => (cell === 0.25 ? null : cell))], vines: VINES },
+      "clusterWeight",
+    ],
+    [
+      "no vines counted",
+      { blocks: BLOCKS, vines: [VINES[0].slice(0, 4), VINES[1].slice(0, 4)] },
+      "countedVines",
+    ],
+    ["no register", { blocks: BLOCKS }, "register"],
+    [
+      "no number of vines",
+      {
+        blocks: [
+          ["Block", "Cultivar", "Cluster weight (lb)", "Budbreak"],
+          ["North Bench", "Marquette", 0.25, 0.9],
+        ],
+      },
+      "vinesOfBlock",
+    ],
+    ["no buds cut", { blocks: BLOCKS, vines: VINES, cordons: CORDONS }, "budCuts"],
+    [
+      "nothing decided",
+      {
+        blocks: BLOCKS,
+        cordons: CORDONS.map((row) => row.map((cell) => (cell === "stays" || cell === "goes" ? null : cell))),
+      },
+      "decidedVines",
+    ],
+  ])("%s is named", (_why, sheets, code) => {
+    const [lacking] = outlookInputs(seasonOfSheets(sheets));
+    expect(lacking.lacking.map((what) => what.code)).toContain(code);
+    expect(OUTLOOK_LACKS).toHaveProperty(code);
+  });
+
+  test("thinning to the target: at most so many clusters that 4 tons an acre are not passed", () => {
+    const season = seasonOfSheets({ blocks: BLOCKS, vines: VINES });
+    const { thinning } = blockOutlook(outlookInputs(season)[0], season.settings, GROUPS);
+    const acres = (10 * 9 * 6) / 43560;
+    const allowed = (4 * 2000 * acres) / 0.25;
+    expect(thinning!.left).toBeLessThanOrEqual(allowed);
+    expect(thinning!.groups.reduce((sum, group) => sum + group.vines, 0)).toBe(8);
+  });
+
+  test("a block in its third year is held against the setting for it", () => {
+    const season = seasonOfSheets({
+      blocks: [BLOCKS[0], BLOCKS[1].map((cell) => (cell === 2011 ? 2024 : cell))],
+      vines: VINES,
+      cordons: CORDONS,
+    });
+    const { young } = blockOutlook(outlookInputs(season)[0], season.settings, GROUPS);
+    expect(young).toMatchObject({ leaf: 3, clusters: 10 });
+  });
+});
+
+describe("the invented farm's outlook", () => {
+  const farm = inventedFarm(randomSource(20260112));
+  const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
+  const season = readSeason(
+    (Object.keys(farm) as SheetId[]).map((id) =>
+      areaOf(SHEETS[id].name.en, [
+        SHEETS[id].columns.map((column) => column.header.en + (US_UNITS[column.kind] ?? "")),
+        ...farm[id].map((row) => SHEETS[id].columns.map((column) => row[column.id] ?? null)),
+      ]),
+    ),
+  );
+  const decisions = [...decideSeason(season)];
+  const all = outlookInputs(season, { stays: stayingCordons(decisions) });
+
+  test("every block has a winter, shoots and clusters, in the order of the season", () => {
+    expect(all.map(({ block }) => block)).toEqual(["North Bench", "Creek Side", "Schoolhouse"]);
+    for (const { stages, lacking } of all) {
+      expect(stages.map(({ stage }) => stage)).toEqual(["winter", "shoots", "clusters"]);
+      expect(lacking).toEqual([]);
+    }
+  });
+
+  test("likely figures are the plain products of the farm's own rows", () => {
+    for (const inputs of all) {
+      const vines = farm.vines.filter((vine) => vine["block"] === inputs.block);
+      const bearing = vines.filter((vine) => vine["status"] === "bearing");
+      const counted = bearing.flatMap((vine) =>
+        typeof vine["clusters"] === "number" ? [vine["clusters"]] : [],
+      );
+      const plan = farm.blocks.find((block) => block["block"] === inputs.block)!;
+      const mean = counted.reduce((sum, n) => sum + n, 0) / counted.length;
+      const outlook = blockOutlook(inputs, season.settings, GROUPS);
+      const pounds = mean * Number(plan["clusterWeight"]) * bearing.length;
+      expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(pounds, 6);
+      expect(outlook.latest!.block.low).toBeLessThan(outlook.latest!.block.likely);
+      expect(outlook.steps.length).toBeGreaterThan(0);
+    }
+  });
+
+  test("the farm's own figures name their years and where they would be written", () => {
+    const figures = farmFigures(season);
+    const own = figures.filter(({ figure }) => figure === "clustersPerShoot");
+    expect(own.map(({ cultivar }) => cultivar).sort()).toEqual(["Brianna", "Marquette"]);
+    for (const { years, proposed, usual, now } of figures) {
+      expect(years.length).toBe(4);
+      expect(years.map(({ year }) => year)).toEqual([...years.map(({ year }) => year)].sort());
+      const values = years.map(({ value }) => value);
+      expect(proposed.value).toBeGreaterThanOrEqual(Math.min(usual, ...values));
+      expect(proposed.value).toBeLessThanOrEqual(Math.max(usual, ...values));
+      expect(now).toBeGreaterThan(0);
+    }
+    expect(figures.at(-1)).toMatchObject({
+      figure: "lagMultiplier",
+      writeTo: { setting: "Lag phase multiplier" },
+    });
+  });
+
+  test("taking a proposed figure does not count the same years again", () => {
+    const weights = (blockWeight: number) => {
+      const sheets = {
+        blocks: [
+          ["Block", "Cultivar", "Cluster weight (lb)"],
+          ["North Bench", "Marquette", blockWeight],
+        ],
+        harvest: [
+          ["Block", "Year", "Cluster weight (lb)"],
+          ["North Bench", 2024, 0.2],
+          ["North Bench", 2025, 0.18],
+        ],
+      };
+      return farmFigures(seasonOfSheets(sheets)).find(({ figure }) => figure === "clusterWeight")!;
+    };
+    const first = weights(0.25);
+    const second = weights(first.proposed.value / KILOGRAMS_PER_POUND);
+    expect(second.now).toBeCloseTo(first.proposed.value, 12);
+    expect(second.proposed).toEqual(first.proposed);
+    expect(second.usual).toBeCloseTo(0.25 * KILOGRAMS_PER_POUND, 12);
+  });
+
+  test("season rows add up to the staying cordons, and survive the sheet in every language", () => {
+    const stays = stayingCordons(decisions);
+    const rows = winterRows(season, stays);
+    const live = decisions.flatMap(({ decision, toDecide }) =>
+      decision.sides.map(
+        ({ side, cordon }) =>
+          toDecide.candidates.find((own) => own.side === side && own.cordon === cordon)?.liveSpurs ?? 0,
+      ),
+    );
+    expect(rows.reduce((sum, row) => sum + row.liveSpurs, 0)).toBe(live.reduce((sum, n) => sum + n, 0));
+    for (const language of LANGUAGES) {
+      const titled = [["Made by hand"], [], ...winterCells(rows, language)];
+      expect(readWinterCells(titled)).toEqual(rows);
+    }
+    expect(winterOfSeason(season)).toBe(2026);
+  });
+});
+
+describe("winter against winter", () => {
+  const row = (block: string, number: number, year: number, liveSpurs: number): WinterRow => ({
+    block,
+    row: number,
+    year,
+    vines: 10,
+    cordons: 20,
+    positions: 200,
+    liveSpurs,
+    gaps: 200 - liveSpurs,
+    longestGap: 2,
+    liveTrunks: 18,
+  });
+
+  test("this winter's rows take the place of those already kept for it, and of no others", () => {
+    const kept = [row("A", 1, 2025, 150), row("A", 1, 2026, 149), row("B", 1, 2026, 120)];
+    const joined = withWinter(kept, [row("a", 1, 2026, 140)]);
+    expect(joined.map(({ year, liveSpurs }) => [year, liveSpurs])).toEqual([
+      [2025, 150],
+      [2026, 140],
+      [2026, 120],
+    ]);
+  });
+
+  test("10 % lost a year from 85 % live falls below 70 % in 1.84 years, worked by hand", () => {
+    const rows = [
+      row("A", 1, 2025, 200),
+      row("A", 1, 2026, 180),
+      row("A", 2, 2025, 180),
+      row("A", 2, 2026, 162),
+    ];
+    const loss = blockLoss(rows, "A", 0.9, 0.7);
+    expect(loss.lossAYear.likely).toBeCloseTo(0.1, 9);
+    expect(loss.liveShare).toBeCloseTo(342 / 400, 12);
+    expect(loss.yearsToFloor.likely).toBeCloseTo(Math.log(0.7 / 0.855) / Math.log(0.9), 9);
+    expect(() => blockLoss(rows, "B", 0.9, 0.7)).toThrow(expect.objectContaining({ code: "tooFewRows" }));
+  });
+
+  test("a sheet without our headers is no Season sheet", () => {
+    expect(
+      readWinterCells([
+        ["Block", "Row"],
+        ["A", 1],
+      ]),
+    ).toEqual([]);
+    expect(readWinterCells([])).toEqual([]);
+  });
+});
+
+test("every stage, source, step and handbook has its words", () => {
+  for (const name of [...STAGES, "harvest"]) expect(STAGE_NAMES).toHaveProperty(name);
+  for (const name of [
+    "vines",
+    "buds",
+    "budbreak",
+    "clustersPerShoot",
+    "clusterWeight",
+    "lagMultiplier",
+    "missing",
+  ])
+    expect(SPREAD_SOURCES).toHaveProperty(name);
+  for (const name of ["vines", "canes", "clusters"]) expect(NEXT_STEPS).toHaveProperty(name);
+  for (const { source } of handbookSampleSizes(500)) expect(HANDBOOK_SAMPLES).toHaveProperty(source);
+});

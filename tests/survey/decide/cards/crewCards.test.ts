@@ -1,0 +1,123 @@
+import { crewCards } from "../../../../src/survey/decide/cards/crewCards";
+import { cardLine } from "../../../../src/survey/decide/cards/cardWords";
+import { decideSeason } from "../../../../src/survey/decide/decideSeason";
+import { readSeason } from "../../../../src/survey/reading/readSeason";
+import type { CellValue } from "../../../../src/survey/sheets/cell";
+import { LANGUAGES } from "../../../../src/texts/language";
+import { cardsHtml, escaped } from "../../../../src/workbook/results/cardsHtml";
+import { cardsSheet } from "../../../../src/workbook/results/cardsSheet";
+import { choiceSheet } from "../../../../src/workbook/results/choiceSheet";
+import { areaOf } from "../../area";
+import { inventedSeason, seasonOfSheets } from "./season";
+
+const CORDONS = [
+  "Block",
+  "Row",
+  "Vine",
+  "Side",
+  "Cordon",
+  "Trunk",
+  "Length (in)",
+  "Positions",
+  "Live spurs",
+  "Longest gap",
+  "Condition",
+  "Trunk condition",
+  "Note",
+];
+const rows: CellValue[][] = [
+  ["North Bench", 1, 2, "left", "A", 1, 40, 10, 8, 0, "sound", "sound", ""],
+  ["North Bench", 1, 2, "left", "B", 2, 40, 12, 9, 3, "sound", "sound", "split at the head"],
+  ["North Bench", 1, 2, "right", "C", 2, 40, 10, 8, 1, "sound", "sound", ""],
+  ["North Bench", 1, 3, "left", "A", 1, 40, 10, 9, 1, "sound", "dead", ""],
+];
+const season = readSeason([
+  areaOf("Cordons", [CORDONS, ...rows]),
+  areaOf("Vines", [
+    ["Block", "Row", "Vine", "Status", "Live trunks", "Pruned on", "Note"],
+    ["North Bench", 1, 1, "missing", "", "", ""],
+    ["North Bench", 1, 2, "bearing", 2, 46060, ""],
+    ["North Bench", 1, 3, "bearing", 1, "", "frost crack"],
+  ]),
+  areaOf("Blocks", [
+    ["Block", "Vine spacing (ft)", "Training system", "Node rule"],
+    ["North Bench", 7, "high wire", "40"],
+  ]),
+]);
+const decided = [...decideSeason(season)];
+const [card] = crewCards(season, decided);
+const OPTIONS = { language: "en" as const, date: "2 February 2026", unitSystem: "US" as const };
+
+describe("a crew card", () => {
+  test("has every vine of the row, the missing one too, in walk order", () => {
+    expect(card.vines.map(({ vine, status }) => [vine, status])).toEqual([
+      [1, "missing"],
+      [2, "bearing"],
+      [3, "bearing"],
+    ]);
+  });
+
+  test("says what stays, what is cut and how the nodes fall, worked by hand", () => {
+    // 40 nodes fixed over 8 + 8 spurs: eight of three and eight of two
+    const line = cardLine(card.vines[1], "en", "US");
+    expect(line.keep).toEqual([
+      { side: "left", words: "A · T1", ask: false },
+      { side: "right", words: "C · T2", ask: false },
+    ]);
+    expect(line.cut).toEqual([{ side: "left", words: "B", ask: false }]);
+    expect(line.nodes).toEqual(["8 × 3", "8 × 2"]);
+    expect(line.notes).toEqual(["B: split at the head"]);
+    expect(card.vines[1].prunedOn).toBe(46060);
+  });
+
+  test("says where a cane is laid, which dead trunk comes out and how many trunks to bring up", () => {
+    const line = cardLine(card.vines[2], "en", "US");
+    expect(line.cut).toEqual([{ side: "left", words: "A+T1", ask: false }]);
+    expect(line.lay).toEqual([
+      { side: "left", words: "cane: bare trunk", ask: false },
+      { side: "right", words: "cane: bare trunk", ask: false },
+    ]);
+    expect(line.notes).toEqual(["new trunks: 1", "frost crack"]);
+    expect(line.nodes).toEqual([]);
+  });
+
+  test("is whole in every language, on paper and on the sheet", () => {
+    const season = seasonOfSheets(inventedSeason());
+    const answers = [...decideSeason(season)];
+    const cards = crewCards(season, answers);
+    for (const language of LANGUAGES) {
+      const print = {
+        paper: "A4" as const,
+        farm: "",
+        ribbons: { stays: "orange", ask: "blue" },
+        vinesAPage: 25,
+      };
+      expect(cardsHtml(cards, { ...OPTIONS, ...print, language })).not.toMatch(/\{\w+\}|undefined|NaN/);
+      for (const sheet of [
+        cardsSheet(cards, { ...OPTIONS, language }),
+        choiceSheet(answers, language, "US", "2 February 2026"),
+      ]) {
+        expect(JSON.stringify(sheet)).not.toMatch(/\{\w+\}|undefined|NaN/);
+        for (const row of sheet.rows) expect(row).toHaveLength(sheet.headers.length);
+        expect(sheet.columns).toHaveLength(sheet.headers.length);
+      }
+    }
+  });
+
+  test("text from a sheet is escaped wherever it stands", () => {
+    expect(escaped(`<b a="1" c='2'>&`)).toBe("&lt;b a=&quot;1&quot; c=&#39;2&#39;&gt;&amp;");
+  });
+});
+
+describe("the sheet with the choice", () => {
+  test("has a row for each candidate with its place in the counts", () => {
+    const { headers, rows: written } = choiceSheet(decided, "en", "US", "2 February 2026");
+    const at = (name: string) => headers.indexOf(name);
+    expect(written.map((row) => [row[at("Cordon")], row[at("Decision")], row[at("Sheet row")]])).toEqual([
+      ["A", "stays", 2],
+      ["B", "goes", 3],
+      ["C", "stays", 4],
+      ["A", "goes", 5],
+    ]);
+  });
+});

@@ -1,0 +1,46 @@
+import { SOURCES } from "../../../../src/domain/sources";
+import { choiceRules } from "../../../../src/survey/decide/choice/choiceRules";
+import { defaultSettings } from "../../../../src/survey/settings/settings";
+import { CHOICE_SETTINGS } from "../../../../src/survey/settings/choice";
+
+describe("the figures of the cordon choice", () => {
+  test.each(CHOICE_SETTINGS.map((setting) => [setting.id, setting] as const))(
+    "%s names its source",
+    (_id, setting) => {
+      const honest = ["ours", "common practice", "from memory, unverified"];
+      expect([...honest, ...Object.keys(SOURCES)]).toContain(setting.source);
+      if (typeof setting.value === "number") {
+        expect(setting.value).toBeGreaterThanOrEqual(setting.least!);
+        expect(setting.value).toBeLessThanOrEqual(setting.most!);
+      }
+    },
+  );
+
+  test("every figure reaches the rules: a changed setting changes them", () => {
+    const before = JSON.stringify(choiceRules(defaultSettings()));
+    const readFromSheets = ["Blank condition", "Space between neighbouring cordons"];
+    for (const setting of CHOICE_SETTINGS.filter(({ id }) => !readFromSheets.includes(id))) {
+      const changed = new Map(defaultSettings());
+      changed.set(setting.id, setting.value === setting.least ? setting.most! : setting.least!);
+      expect([setting.id, JSON.stringify(choiceRules(changed)) === before]).toEqual([setting.id, false]);
+    }
+  });
+
+  test("Klodd 2022 puts a spur every 3 to 5 in; Westover 2016 wants wood of 5/16 to 1/2 in", () => {
+    const rules = choiceRules(defaultSettings());
+    expect(rules.spurSpacing).toBeCloseTo(0.1016, 12);
+    expect(rules.weakDiameter).toBeCloseTo(0.0079375, 12);
+    expect(rules.fullDiameter).toBeCloseTo(0.0127, 12);
+  });
+
+  test("the order of the spur worths is that of the trade: down, level, up on a high wire and the reverse upright", () => {
+    const { highWire, divided, upright } = choiceRules(defaultSettings()).spurWorth;
+    for (const hanging of [highWire, divided]) {
+      expect(hanging.down).toBeGreaterThan(hanging.up);
+      expect(hanging.level).toBeGreaterThan(hanging.up);
+      expect(hanging.down).toBeGreaterThanOrEqual(hanging.level);
+    }
+    expect(upright.up).toBeGreaterThan(upright.level);
+    expect(upright.level).toBeGreaterThan(upright.down);
+  });
+});

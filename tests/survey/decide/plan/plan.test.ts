@@ -1,0 +1,158 @@
+import { SOURCES } from "../../../../src/domain/sources";
+import { deadShares } from "../../../../src/survey/decide/plan/deadShares";
+import { vineBudgets } from "../../../../src/survey/decide/plan/vineBudgets";
+import { crewCalendar, workPlan } from "../../../../src/survey/decide/plan/workPlan";
+import { readSeason } from "../../../../src/survey/reading/readSeason";
+import { defaultSettings } from "../../../../src/survey/settings/settings";
+import { PLAN_SETTINGS } from "../../../../src/survey/settings/plan";
+import type { CellValue } from "../../../../src/survey/sheets/cell";
+import { areaOf } from "../../area";
+
+const BLOCKS = ["Block", "Cultivar", "Vine spacing (ft)", "Node rule", "Injury rule", "Vine places"];
+const VINES = ["Block", "Row", "Vine", "Status", "Prunings (lb)", "Pruned on"];
+const season = (
+  sheets: Readonly<Record<string, readonly (readonly CellValue[])[]>>,
+  settings: CellValue[][] = [],
+) =>
+  readSeason([
+    ...Object.entries(sheets).map(([name, rows]) => areaOf(name, rows)),
+    areaOf("Settings", [["Setting", "Value"], ["Most nodes a vine", 200], ...settings]),
+  ]);
+
+describe("the node budget of a vine", () => {
+  const budget = (
+    rule: CellValue,
+    prunings: CellValue,
+    cuts: readonly (readonly CellValue[])[] = [],
+    injury: CellValue = "",
+  ) =>
+    vineBudgets(
+      season({
+        Blocks: [BLOCKS, ["North Bench", "", 8, rule, injury, ""]],
+        Vines: [
+          VINES,
+          ["North Bench", 1, 1, "bearing", prunings, ""],
+          ["North Bench", 1, 2, "bearing", 3, ""],
+        ],
+        "Bud cuts": [["Block", "Nodes cut", "Primaries alive"], ...cuts],
+      }),
+    )("North Bench", 1, 1);
+
+  test.each([
+    {
+      why: "Growing Grapes in WV: 3 lb at 30+10 is 50 buds",
+      rule: "30+10",
+      prunings: 3,
+      nodes: 50,
+      basis: "ownPrunings",
+    },
+    {
+      why: "not weighed: the block's mean, here its one weighed vine of 3 lb",
+      rule: "30+10",
+      prunings: "",
+      nodes: 50,
+      basis: "blockMean",
+    },
+    { why: "a fixed number", rule: "40", prunings: 3, nodes: 40, basis: "fixed" },
+    {
+      why: "Ohio State 2023: 8 ft at 5 buds a foot",
+      rule: "by length",
+      prunings: "",
+      nodes: 40,
+      basis: "length",
+    },
+    { why: "the same in Spanish", rule: "por longitud", prunings: "", nodes: 40, basis: "length" },
+  ])("$why", ({ rule, prunings, nodes, basis }) => {
+    const answer = budget(rule, prunings);
+    expect(answer.nodes).toBeCloseTo(nodes, 9);
+    expect(answer.basis).toBe(basis);
+  });
+
+  test("Cornell 2014: 35 % of the primaries dead, 35 % more buds: 54 for 40", () => {
+    expect(budget("40", "", [["North Bench", 20, 13]], "Cornell 2014").nodes).toBeCloseTo(54, 9);
+  });
+
+  test("where a rule does not answer there is no number but its reason", () => {
+    expect(budget("40", "", [["North Bench", 20, 2]], "Purdue")).toMatchObject({
+      refusal: { code: "purdueAbove50" },
+    });
+    expect(budget("30+10", 0.5)).toMatchObject({ refusal: { code: "belowOnePound" } });
+    expect(budget("as always", 3)).toMatchObject({ refusal: { code: "formulaNotBalanced" } });
+  });
+
+  test("bud cuts are pooled, and rows that do not fit are passed over", () => {
+    const shares = deadShares(
+      season({
+        "Bud cuts": [
+          ["Block", "Nodes cut", "Primaries alive"],
+          ["A", 10, 9],
+          ["A", 30, 21],
+          ["A", 10, 12],
+          ["B", 0, 0],
+        ],
+      }),
+    );
+    expect([...shares].map(([block, share]) => [block, Math.round(share * 1000) / 1000])).toEqual([
+      ["A", 0.25],
+    ]);
+  });
+});
+
+describe("the work of the winter", () => {
+  const farm = {
+    Blocks: [
+      BLOCKS,
+      ["Low", "Tender one", 8, "40", "", 50],
+      ["High", "Hardy one", 8, "40", "", 500],
+      ["Far", "", 8, "40", "", 100],
+    ],
+    Vines: [
+      VINES,
+      ["Low", 1, 1, "bearing", "", ""],
+      ["Low", 1, 2, "missing", "", ""],
+      ["High", 1, 1, "bearing", "", 46060],
+      ["High", 1, 2, "young", "", ""],
+    ],
+  };
+
+  test("vines come from the register, from the Blocks sheet where there is none, and pruned ones count as done", () => {
+    const plan = workPlan(
+      season(farm, [
+        ["Minutes a vine, pruning", 6],
+        ["Tender cultivars", "tender one"],
+      ]),
+    );
+    expect(plan.passes.map(({ block, vines, vinesDone, hours }) => [block, vines, vinesDone, hours])).toEqual(
+      [
+        ["High", 2, 1, 0.1],
+        ["Far", 100, 0, 10],
+        ["Low", 1, 0, 0.1],
+      ],
+    );
+    expect(plan.doneShare).toBeCloseTo(1 / 103, 9);
+  });
+
+  test("blocks or cultivars that are pruned twice come again at the end", () => {
+    const plan = workPlan(season(farm, [["Double pruning", "Far, Hardy one"]]));
+    expect(plan.passes.map(({ block, pass }) => `${block} ${pass}`)).toEqual([
+      "Low only",
+      "High first",
+      "Far first",
+      "High second",
+      "Far second",
+    ]);
+  });
+
+  test("days off are read as dates, and what is none is passed over", () => {
+    const settings = new Map(defaultSettings()).set("Days off", "2026-02-16, soon; 2026-02-17");
+    // 46069 is Monday 16 February 2026
+    expect(crewCalendar(settings).daysOff).toEqual([46069, 46070]);
+  });
+
+  test.each(PLAN_SETTINGS.map((setting) => [setting.id, setting] as const))(
+    "%s names its source",
+    (_id, setting) => {
+      expect(["ours", "common practice", ...Object.keys(SOURCES)]).toContain(setting.source);
+    },
+  );
+});

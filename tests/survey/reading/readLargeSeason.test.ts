@@ -1,0 +1,162 @@
+import { join } from "node:path";
+import { allFindings } from "../../../src/survey/checks/checkSeason";
+import { decideSeason } from "../../../src/survey/decide/decideSeason";
+import { gapsOfSeason } from "../../../src/survey/season/gapsOfSeason";
+import {
+  readLargeSeason,
+  type StreamedRow,
+  type StreamedSheet,
+} from "../../../src/survey/reading/readLargeSeason";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import type { Season } from "../../../src/survey/season/season";
+import { openWorkbookFile } from "../../../src/workbook/file/openWorkbookFile";
+import { areaOf } from "../area";
+
+/** A sheet as a file gives it: rows with anything in them, in batches of three. */
+function streamed(area: SheetArea): StreamedSheet {
+  const rows = area.values.flatMap((values, r): StreamedRow[] => {
+    if (values.every((value) => value === null)) return [];
+    const formulas = new Map(
+      values.flatMap((_, c) => {
+        const formula = area.formulaAt(r, c);
+        return formula === null ? [] : [[c + area.firstColumn - 1, formula] as const];
+      }),
+    );
+    return [
+      {
+        number: area.firstRow + r,
+        values: [...new Array<null>(area.firstColumn - 1).fill(null), ...values],
+        formulas: formulas.size > 0 ? formulas : undefined,
+      },
+    ];
+  });
+  return {
+    sheet: area.sheet,
+    async *rows() {
+      for (let at = 0; at < rows.length; at += 3) yield rows.slice(at, at + 3);
+    },
+  };
+}
+
+function everythingOf(season: Season) {
+  return {
+    tables: season.allTables.map((table) => ({
+      sheet: table.sheet,
+      headerRow: table.headerRow,
+      rows: Array.from({ length: table.rowCount }, (_, i) => table.sheetRow(i)),
+      totals: table.totals,
+      winter: table.winter,
+      others: [table.otherHeaders, table.repeatedHeaders],
+      columns: table.columns.map((column) => ({
+        id: column.column.id,
+        numbers: [...column.numbers],
+        states: [...column.states],
+        words: [...column.codes].map((code) =>
+          column.column.kind === "text" ? season.words.wordOf(code) : code,
+        ),
+        raw: Array.from({ length: column.raw.length }, (_, i) => column.raw.at(i)),
+        formulas: Array.from({ length: table.rowCount }, (_, i) => table.formulaAt(i, column)),
+      })),
+    })),
+    other: season.otherSheets,
+    units: season.unitSystem,
+    settings: [...season.settings],
+    problems: season.settingProblems,
+  };
+}
+
+async function areasOfFile(name: string): Promise<SheetArea[]> {
+  const book = await openWorkbookFile(join(__dirname, "../../../sample-workbooks", name));
+  const areas: SheetArea[] = [];
+  for (const sheet of book.sheetNames) areas.push(await book.readSheet(sheet));
+  await book.close();
+  return areas;
+}
+
+const ODD = areaOf("Counts", [
+  ["Counted in January"],
+  [],
+  [
+    "Block",
+    "Row",
+    "Vine",
+    "Side",
+    "Cordon",
+    "Trunk",
+    "Length (ft)",
+    "Positions",
+    "Live spurs",
+    "Note",
+    "Date",
+    "Mine",
+  ],
+  ["North", 1, 1, "left", "A", 1, 3.1, 8, 7, "fine", "2026-01-12", "x"],
+  ["north ", 1, 1, "R", "B", "2", 2.9, 8, "6", null, 46034, null],
+  [],
+  ["to be done tomorrow"],
+  [
+    "Block",
+    "Row",
+    "Vine",
+    "Side",
+    "Cordon",
+    "Trunk",
+    "Length (ft)",
+    "Positions",
+    "Live spurs",
+    "Note",
+    "Date",
+    "Mine",
+  ],
+  [7, 2, 1, "uphill", "A", 1, null, 8, 9, null, "soon", null],
+  ["Total", null, null, null, null, null, null, 24, 22, null, null, null],
+  ["North", 2, 2, "left", "A", 1, 3, 8, { error: "#N/A" }, "#N/A", 46035, null],
+  ["North", 2, 3, "left", "A", 1, 3, 8, 8, { error: "#N/A" }, "03/02/2026", null],
+  ["North", 2, 4, "left", "A", 1, 3, 8, 8, null, "04/02/2026", null],
+  ["North", 2, 5, "left", "A", 1, 3, 8, 8, null, "25/01/2026", null],
+  ["North", 2, 6, "left", "A", 1, 3, 8, 8, null, 5, null],
+]);
+const BOTH_ORDERS = areaOf("Both", [
+  ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs", "Date"],
+  ["North", 3, 1, "left", "A", 1, 3.1, 8, 7, "25/01/2026"],
+  ["North", 3, 2, "left", "A", 1, 3.1, 8, 7, "03/02/2026"],
+  ["North", 3, 3, "left", "A", 1, 3.1, 8, 7, "01/26/2026"],
+]);
+
+describe("a survey read in pieces is the survey", () => {
+  test.each([1, 2, 3, 5, 8192])("with odd rows, in pieces of %d", async (pieceRows) => {
+    const areas = [
+      ODD,
+      BOTH_ORDERS,
+      areaOf("Blocks", [
+        ["Block", "Cultivar", "Vine spacing"],
+        ["North", "Marquette", 6],
+      ]),
+    ];
+    const large = await readLargeSeason(areas.map(streamed), { pieceRows });
+    const plain = readSeason(areas);
+    expect(everythingOf(large)).toEqual(everythingOf(plain));
+    expect(allFindings(large)).toEqual(allFindings(plain));
+  });
+
+  test.each([
+    ["larkmoor-mistakes.xlsx", 100],
+    ["larkmoor-mistakes.xlsx", 8192],
+    ["larkmoor-clean.xlsx", 777],
+    ["empty-season.xlsx", 10],
+  ])(
+    "of %s, in pieces of %d",
+    async (name, pieceRows) => {
+      const areas = await areasOfFile(name);
+      const large = await readLargeSeason(areas.map(streamed), { pieceRows });
+      const plain = readSeason(areas);
+      expect(everythingOf(large)).toEqual(everythingOf(plain));
+      expect(allFindings(large)).toEqual(allFindings(plain));
+      expect(gapsOfSeason(large)).toEqual(gapsOfSeason(plain));
+      const decisions = (season: Season) => [...decideSeason(season)].map(({ decision }) => decision);
+      expect(decisions(large)).toEqual(decisions(plain));
+    },
+    60000,
+  );
+});
