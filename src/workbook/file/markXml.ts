@@ -11,31 +11,25 @@ const COLOURS: Readonly<Record<CellMark["severity"], { fill: string; font: strin
 const SEVERITIES = ["wrong", "ask", "note"] as const;
 const OURS = /^N\("Cordonbook (?:wrong|ask|note)"\)=0$/;
 
-/** What comes after the conditional formats of a sheet (ECMA-376 part 1, 18.3.1.99). */
-const LATER = [
-  "dataValidations",
-  "hyperlinks",
-  "printOptions",
-  "pageMargins",
-  "pageSetup",
-  "headerFooter",
-  "rowBreaks",
-  "colBreaks",
-  "customProperties",
-  "cellWatches",
-  "ignoredErrors",
-  "smartTags",
-  "drawing",
-  "drawingHF",
-  "picture",
-  "oleObjects",
-  "AlternateContent",
-  "controls",
-  "webPublishItems",
-  "tableParts",
-  "extLst",
-  "legacyDrawing",
-  "legacyDrawingHF",
+/** What comes before the conditional formats of a sheet, and they themselves (ECMA-376 part 1, 18.3.1.99). */
+const UP_TO_FORMATS = [
+  "sheetPr",
+  "dimension",
+  "sheetViews",
+  "sheetFormatPr",
+  "cols",
+  "sheetData",
+  "sheetCalcPr",
+  "sheetProtection",
+  "protectedRanges",
+  "scenarios",
+  "autoFilter",
+  "sortState",
+  "dataConsolidate",
+  "customSheetViews",
+  "mergeCells",
+  "phoneticPr",
+  "conditionalFormatting",
 ];
 
 /** Inner XML of the conditional style of a severity. */
@@ -64,18 +58,10 @@ export function withMarks(
   marks: readonly CellMark[],
   styleOf: (severity: CellMark["severity"]) => number,
 ): string {
-  const shape = xmlSpans(
-    xml,
-    (path) => path.length === 1 || (path[0] === "conditionalFormatting" && path[1] === "cfRule"),
-  );
-  const p = shape.prefix;
-  const children = shape.spans.filter(({ name }) => name !== "cfRule");
+  const { prefix: p, root, spans } = xmlSpans(xml, isPlaceOrRule);
+  const rules = spans.filter(({ name }) => name === "cfRule");
   const splices: Splice[] = ourFormats(xml).map(({ start, end }) => ({ start, end, text: "" }));
-  let priority = shape.spans.reduce(
-    (most, { name, attributes }) =>
-      name === "cfRule" ? Math.max(most, Number(attributes.priority) || 0) : most,
-    0,
-  );
+  let priority = rules.reduce((most, { attributes }) => Math.max(most, Number(attributes.priority) || 0), 0);
   const added = SEVERITIES.flatMap((severity) => {
     const cells = marks.filter((mark) => mark.severity === severity);
     if (cells.length === 0) return [];
@@ -83,34 +69,33 @@ export function withMarks(
     return `<${p}conditionalFormatting sqref="${sqref}"><${p}cfRule type="expression" dxfId="${styleOf(severity)}" priority="${++priority}"><${p}formula>N("Cordonbook ${severity}")=0</${p}formula></${p}cfRule></${p}conditionalFormatting>`;
   });
   if (added.length > 0) {
-    const next = children.find(({ name }) => LATER.includes(name));
-    const at = next?.start ?? shape.root.closeStart;
+    const at = spans.filter(({ name }) => UP_TO_FORMATS.includes(name)).at(-1)?.end ?? root.closeStart;
     splices.push({ start: at, end: at, text: added.join("") });
   }
   return spliced(xml, splices);
 }
 
+/** Children of the sheet itself, which are its places in order, and rules wherever they stand: extensions have some too. */
+function isPlaceOrRule(path: readonly string[]): boolean {
+  return path.length === 1 || path[path.length - 1] === "cfRule";
+}
+
 /** Conditional formats that carry nothing but a mark of ours. */
 function ourFormats(xml: string): XmlSpan[] {
-  const { spans } = xmlSpans(xml, (path) => path[0] === "conditionalFormatting");
-  const formats = spans.filter(({ name }) => name === "conditionalFormatting");
-  return formats.filter((format) => {
-    const inside = spans.filter((span) => format.start < span.start && span.end <= format.closeStart);
-    const rules = inside.filter(({ name }) => name === "cfRule");
+  const { spans } = xmlSpans(xml, (path) => path[0] === "conditionalFormatting" && path.length <= 3);
+  const ours: XmlSpan[] = [];
+  let at = 0;
+  while (at < spans.length) {
+    const format = spans[at++];
+    const inside: XmlSpan[] = [];
+    while (at < spans.length && spans[at].start < format.closeStart) inside.push(spans[at++]);
     const formulas = inside.filter(({ name }) => name === "formula");
-    return (
-      rules.length > 0 &&
-      rules.length === formulas.length &&
-      formulas.every(({ openEnd, closeStart }) =>
-        OURS.test(
-          xml
-            .slice(openEnd, closeStart)
-            .replace(/&quot;/g, '"')
-            .trim(),
-        ),
-      )
-    );
-  });
+    const rules = inside.filter(({ name }) => name === "cfRule");
+    const isOurs = ({ openEnd, closeStart }: XmlSpan) =>
+      OURS.test(xml.slice(openEnd, closeStart).replaceAll("&quot;", '"').trim());
+    if (rules.length > 0 && rules.length === formulas.length && formulas.every(isOurs)) ours.push(format);
+  }
+  return ours;
 }
 
 /** Cells as ranges, those below one another joined. */

@@ -26,6 +26,25 @@ const ORDER = [
   "extLst",
 ];
 
+/** Order of a font's properties, as it is checked by those who read the standard strictly (ECMA-376 part 1, 18.8.22). */
+const FONT_ORDER = [
+  "b",
+  "i",
+  "strike",
+  "condense",
+  "extend",
+  "outline",
+  "shadow",
+  "u",
+  "vertAlign",
+  "sz",
+  "color",
+  "name",
+  "family",
+  "charset",
+  "scheme",
+];
+
 /** Adds formats, cell styles and conditional styles at the end of a style sheet's lists; nothing there is changed. */
 export class StyleEditor {
   private readonly shape: XmlRoot;
@@ -65,8 +84,7 @@ export class StyleEditor {
   conditional(inner: string): number {
     const { prefix: p } = this.shape;
     const xml = `<${p}dxf>${inner.replace(/<(\/?)/g, `<$1${p}`)}</${p}dxf>`;
-    const there = this.children("dxfs").findIndex(({ start, end }) => this.xml.slice(start, end) === xml);
-    return there >= 0 ? there : this.add("dxfs", xml);
+    return this.add("dxfs", xml);
   }
 
   /** The style sheet with what was added. */
@@ -105,23 +123,29 @@ export class StyleEditor {
     return id;
   }
 
+  /** The workbook's own font in bold, its properties in the order that the schema asks for. */
   private boldFont(): number {
     const { prefix: p } = this.shape;
     const [font] = this.children("fonts");
-    const inner = font && !font.selfClosing ? this.xml.slice(font.openEnd, font.closeStart) : "";
-    return this.add(
-      "fonts",
-      `<${p}font><${p}b/>${inner.replace(new RegExp(`<${p}b\\b[^>]*/>`), "")}</${p}font>`,
-    );
+    const xml = font ? this.xml.slice(font.start, font.end) : `<${p}font/>`;
+    const own = xmlSpans(xml, (path) => path.length === 1 && path[0] !== "b").spans;
+    const properties = own
+      .map(({ name, start, end }) => ({ order: FONT_ORDER.indexOf(name), text: xml.slice(start, end) }))
+      .sort((one, other) => one.order - other.order);
+    return this.add("fonts", `<${p}font><${p}b/>${properties.map(({ text }) => text).join("")}</${p}font>`);
   }
 
+  /** Number of an item of a list; one that stands there already is used again. */
   private add(list: string, item: string): number {
+    const there = this.children(list);
+    const same = there.findIndex(({ start, end }) => this.xml.slice(start, end) === item);
+    if (same >= 0) return same;
     const items = this.added.get(list) ?? [];
     this.added.set(list, items);
-    const there = items.indexOf(item);
-    if (there >= 0) return this.children(list).length + there;
+    const waiting = items.indexOf(item);
+    if (waiting >= 0) return there.length + waiting;
     items.push(item);
-    return this.children(list).length + items.length - 1;
+    return there.length + items.length - 1;
   }
 
   private list(name: string): XmlSpan | undefined {
