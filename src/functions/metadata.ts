@@ -19,11 +19,11 @@ export interface FunctionMetadata {
   readonly description: string;
   readonly parameters: readonly ParameterMetadata[];
   readonly result: { readonly type: "any"; readonly dimensionality: "matrix" };
-  readonly allowErrorForDataTypeAny: true;
 }
 
 export interface FunctionsMetadata {
   readonly $schema: string;
+  readonly allowErrorForDataTypeAny: true;
   readonly functions: readonly FunctionMetadata[];
 }
 
@@ -32,7 +32,8 @@ export interface FunctionsMetadata {
  * formulas travel; descriptions and parameter names are in the language asked for.
  *
  * Every argument is of type "any", so that text, blanks and error cells reach us and get a sentence of their own
- * instead of Excel's bare #VALUE!. Nothing is volatile.
+ * instead of Excel's bare #VALUE!. What lets error cells in stands once for the whole file, beside `functions`
+ * (https://learn.microsoft.com/office/dev/add-ins/excel/custom-functions-json). Nothing is volatile.
  *
  * @example
  * functionsMetadata("en").functions[0].id // "NODEBUDGET"
@@ -41,6 +42,7 @@ export interface FunctionsMetadata {
 export function functionsMetadata(language: Language): FunctionsMetadata {
   return {
     $schema: "https://developer.microsoft.com/json-schemas/office-js/custom-functions.schema.json",
+    allowErrorForDataTypeAny: true,
     functions: FUNCTIONS.map((each) => functionMetadata(each, language)),
   };
 }
@@ -62,7 +64,6 @@ function functionMetadata({ id, texts, parameters }: CordonFunction, language: L
       ...(parameter.optional ? { optional: true } : {}),
     })),
     result: { type: "any", dimensionality: "matrix" },
-    allowErrorForDataTypeAny: true,
   };
 }
 

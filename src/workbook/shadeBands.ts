@@ -34,7 +34,16 @@ export function shadedRuns(
   return runs;
 }
 
-/** Condition of a band as a formula without "=", relative to the first cell of the shaded range. */
+/**
+ * Condition of a band as a formula without "=", relative to the first cell of the shaded range. The conditions of two
+ * bands are never true of one cell, so no order of theirs matters: Excel puts a format that is added before all others
+ * (https://learn.microsoft.com/javascript/api/excel/excel.conditionalformatcollection#excel-excel-conditionalformatcollection-add-member(1)).
+ *
+ * @example
+ * shadeCondition(SHADE_BANDS[1], "C4") // "AND(ISNUMBER(C4),C4>=0.3,C4<0.5)"
+ */
 export function shadeCondition(band: ShadeBand, firstCell: string): string {
-  return `AND(ISNUMBER(${firstCell}),${firstCell}>=${band.from})`;
+  const above = SHADE_BANDS[SHADE_BANDS.indexOf(band) - 1];
+  const below = above ? `,${firstCell}<${above.from}` : "";
+  return `AND(ISNUMBER(${firstCell}),${firstCell}>=${band.from}${below})`;
 }

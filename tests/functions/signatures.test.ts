@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { evaluateFormula } from "../../src/functions/evaluateFormula";
 import { withFunctionTable } from "../../src/functions/functionTable";
 import { functionsMetadata, metadataFile } from "../../src/functions/metadata";
@@ -170,4 +171,11 @@ describe("formulas over the tables of a survey workbook", () => {
     const takesTable = FUNCTIONS.filter(({ parameters }) => parameters.some(({ kind }) => kind === "table"));
     expect(takesTable.filter(({ onSheet }) => onSheet === undefined).map(({ id }) => id)).toEqual([]);
   });
+});
+
+/** https://learn.microsoft.com/office/dev/add-ins/excel/custom-functions-json: beside `functions`, in no function. */
+test.each(LANGUAGES)("error cells are let in by the file as a whole (%s)", (language) => {
+  const file = JSON.parse(readFileSync(join("src/functions", metadataFile(language)), "utf8"));
+  expect(file.allowErrorForDataTypeAny).toBe(true);
+  for (const each of file.functions) expect(each).not.toHaveProperty("allowErrorForDataTypeAny");
 });

@@ -82,17 +82,30 @@ describe("lengths and addresses", () => {
     expect(files.filter((address) => !address.startsWith("https://localhost:3000/"))).toEqual([]);
   });
 
-  test("what can be said in Spanish and French is", () => {
+  /** A locale stands for itself alone: https://learn.microsoft.com/javascript/api/manifest/override */
+  test("what can be said in Spanish and French is, in every locale of vineyards that this is for", () => {
     const spoken = [
       named("DisplayName")[0],
       named("Description")[0],
       ...elements(resources, "LongStrings")[0].children,
+      definedResids().find((element) => element.attributes.id === "Functions.Url")!,
     ];
-    for (const element of spoken)
-      expect(elements(element, "Override").map((override) => override.attributes.Locale)).toEqual([
+    for (const element of spoken) {
+      const overrides = elements(element, "Override").map(({ attributes }) => attributes);
+      expect(overrides.map(({ Locale }) => Locale)).toEqual([
         "es-ES",
+        "es-MX",
+        "es-US",
+        "es-419",
         "fr-FR",
+        "fr-CA",
       ]);
+      for (const language of ["es", "fr"])
+        expect(
+          new Set(overrides.filter(({ Locale }) => Locale.startsWith(language)).map(({ Value }) => Value))
+            .size,
+        ).toBe(1);
+    }
   });
 });
 

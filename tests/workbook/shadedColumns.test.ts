@@ -9,6 +9,7 @@ import { hasValidator, openXmlFaults } from "../samples/openXmlFaults";
 import { packageFaults } from "../samples/packageFaults";
 import { buildWorkbook } from "./file/buildWorkbook";
 import { excelWorkbookOn, hostWith } from "./office/excelWorkbookOn";
+import { shownFormat } from "./office/shownFormat";
 
 const MAP: OwnSheet = {
   sheet: "Gap map",
@@ -65,9 +66,29 @@ describe("shaded columns of shares", () => {
         expect(areas.map(({ row, column, rows, columns }) => [row, column, rows, columns])).toEqual([
           [3, 2, content.rows.length, 2],
         ]);
-        expect(bold).toBe(formula.endsWith(">=0.5)"));
+        expect(bold).toBe(formula === "=AND(ISNUMBER(C4),C4>=0.5)");
       }
     }
+  });
+
+  /**
+   * Excel puts a format that is added before all others
+   * (https://learn.microsoft.com/javascript/api/excel/excel.conditionalformatcollection#excel-excel-conditionalformatcollection-add-member(1)).
+   */
+  test.each([
+    [0.05, undefined],
+    [0.1, "#F8E3D2"],
+    [0.2, "#F8E3D2"],
+    [0.3, "#EDBE9B"],
+    [0.4999, "#EDBE9B"],
+    [0.5, "#D98E5F"],
+    [1, "#D98E5F"],
+  ])("Excel shows a share of %d in the fill %s", async (share, fill) => {
+    const host = hostWith({ Cordons: [["Block"]] });
+    await excelWorkbookOn(host).writeOwnSheet({ ...MAP, rows: [["North Bench", 1, share, null]] });
+    const sheet = host.book.sheet("Gap map");
+    expect(shownFormat(sheet, 3, 2).fill).toBe(fill);
+    expect(shownFormat(sheet, 3, 3).fill).toBeUndefined();
   });
 
   test("in a file they are valid conditional formats, the worst band hatched", async () => {

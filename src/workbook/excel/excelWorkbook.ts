@@ -13,7 +13,7 @@ import {
   type ReadOptions,
   type SurveyWorkbook,
 } from "../surveyWorkbook";
-import { inExcel, type ExcelRun } from "./excelRun";
+import { changeInExcel, inExcel, type ExcelRun } from "./excelRun";
 import { markExcelCells } from "./markExcelCells";
 import { mayAddSheets } from "./mayAddSheets";
 import { readExcelSheet } from "./readExcelSheet";
@@ -25,12 +25,16 @@ import { writeOwnExcelSheet } from "./writeOwnExcelSheet";
 /** What this copy of Excel can do: Office.context.requirements, or a stand-in. */
 export type SupportsSet = (set: string, version: string) => boolean;
 
+/** How often Excel is asked for the name of a changed sheet, and how long after a refusal the first time. */
+const LOOKS_FOR_A_NAME = 5;
+const FIRST_PAUSE_MS = 100;
+
 /** The open workbook in Excel, through Office.js. */
 export class ExcelWorkbook implements SurveyWorkbook {
   readonly host = "excel";
 
   constructor(
-    private readonly run: ExcelRun = (batch) => Excel.run(batch),
+    private readonly run: ExcelRun = (batch, options) => Excel.run({ ...options }, batch),
     private readonly supports: SupportsSet = (set, version) =>
       Office.context.requirements.isSetSupported(set, version),
   ) {}
@@ -50,7 +54,7 @@ export class ExcelWorkbook implements SurveyWorkbook {
 
   writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
     const mayResizeTables = this.supports("ExcelApi", "1.13");
-    return inExcel(this.run, content.sheet, (context) =>
+    return changeInExcel(this.run, content.sheet, false, (context) =>
       writeOwnExcelSheet(context, content, mayResizeTables),
     );
   }
@@ -83,7 +87,9 @@ export class ExcelWorkbook implements SurveyWorkbook {
   }
 
   writeCells(sheet: string, cells: readonly CellWrite[]): Promise<void> {
-    return inExcel(this.run, sheet, (context) => writeExcelCells(context, sheet, cells));
+    return changeInExcel(this.run, sheet, this.mergesUndo, (context) =>
+      writeExcelCells(context, sheet, cells),
+    );
   }
 
   selectCell(sheet: string, row: number, column: number): Promise<void> {
@@ -110,7 +116,9 @@ export class ExcelWorkbook implements SurveyWorkbook {
   }
 
   markCells(marks: readonly CellMark[]): Promise<void> {
-    return inExcel(this.run, marks[0]?.sheet ?? "", (context) => markExcelCells(context, marks));
+    return changeInExcel(this.run, marks[0]?.sheet ?? "", this.mergesUndo, (context) =>
+      markExcelCells(context, marks),
+    );
   }
 
   readFlag(key: string): Promise<string | undefined> {
@@ -150,33 +158,47 @@ export class ExcelWorkbook implements SurveyWorkbook {
   }
 
   writePivot(pivot: PivotWanted): Promise<"made" | "refreshed"> {
-    return inExcel(this.run, pivot.sheet, (context) => writeExcelPivot(context, pivot));
+    return changeInExcel(this.run, pivot.sheet, false, (context) => writeExcelPivot(context, pivot));
   }
 
+  private readonly listeners = new Set<(change: CellChange) => void>();
+  private registration: Promise<void> | undefined;
+
+  /**
+   * Excel is asked once a page to tell of changes, and tells until the page is closed; the page itself hands them to
+   * all who watch. A registration belongs to the request context that made it
+   * (https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-events), so that a second one that is taken
+   * back could silence the first.
+   */
   async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
-    let watching = true;
-    const watch = await inExcel(this.run, "", async (context) => {
-      const result = context.workbook.worksheets.onChanged.add(async (event) => {
-        for (const change of await this.changesOf(event)) if (watching) onChange(change);
+    const listener = (change: CellChange) => onChange(change);
+    this.listeners.add(listener);
+    this.registration ??= this.register();
+    try {
+      await this.registration;
+    } catch (error) {
+      this.listeners.delete(listener);
+      this.registration = undefined;
+      throw error;
+    }
+    return async () => void this.listeners.delete(listener);
+  }
+
+  private register(): Promise<void> {
+    return inExcel(this.run, "", async (context) => {
+      context.workbook.worksheets.onChanged.add(async (event) => {
+        const listening = [...this.listeners];
+        if (listening.length === 0) return;
+        for (const change of await this.changesOf(event))
+          for (const listener of listening) if (this.listeners.has(listener)) listener(change);
       });
       await context.sync();
-      return result;
     });
-    return async () => {
-      watching = false;
-      watch.remove();
-      await watch.context.sync();
-    };
   }
 
   /** A deleted sheet, or cells that Excel does not name, give no change. */
   private async changesOf(event: Excel.WorksheetChangedEventArgs): Promise<CellChange[]> {
-    const sheet = await inExcel(this.run, "", async (context) => {
-      const worksheet = context.workbook.worksheets.getItemOrNullObject(event.worksheetId);
-      worksheet.load("name");
-      await context.sync();
-      return worksheet.isNullObject ? undefined : worksheet.name;
-    });
+    const sheet = await this.nameOf(event.worksheetId);
     if (sheet === undefined) return [];
     return areasOfAddress(event.address).map((area) => ({
       sheet,
@@ -186,5 +208,28 @@ export class ExcelWorkbook implements SurveyWorkbook {
       columnCount: area.lastColumn - area.firstColumn + 1,
       by: event.source === "Remote" ? "colleague" : "own",
     }));
+  }
+
+  /** Asked again after a refusal, so that no changed row is lost; undefined for a sheet that is gone. */
+  private async nameOf(id: string): Promise<string | undefined> {
+    for (let look = 1; ; look++) {
+      try {
+        return await inExcel(this.run, "", async (context) => {
+          const worksheet = context.workbook.worksheets.getItemOrNullObject(id);
+          worksheet.load("name");
+          // eslint-disable-next-line office-addins/no-context-sync-in-loop -- again only after a refusal
+          await context.sync();
+          return worksheet.isNullObject ? undefined : worksheet.name;
+        });
+      } catch (error) {
+        if (look === LOOKS_FOR_A_NAME) throw error;
+        await new Promise((resolve) => setTimeout(resolve, FIRST_PAUSE_MS * 2 ** (look - 1)));
+      }
+    }
+  }
+
+  /** https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-undo-capabilities: UndoNotSupported elsewhere. */
+  private get mergesUndo(): boolean {
+    return this.supports("ExcelApi", "1.20");
   }
 }

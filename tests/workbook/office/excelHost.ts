@@ -56,6 +56,8 @@ const INDEXER_PATH = 5;
 const REFERENCE_PATH = 6;
 const CHANGED_EVENT = 10;
 const EVENT_CATEGORY = 65536;
+/** Of a message: what delayForCellEdit of Excel.run becomes on the wire. */
+const DELAY_FOR_CELL_EDIT = 64;
 
 /**
  * A workbook in memory that speaks the wire of Office.js, for as many people as a test needs: each has real Excel
@@ -123,7 +125,7 @@ export class ExcelHost {
       book: this.book,
       selection: undefined,
       activeSheet: undefined,
-      watching: false,
+      registrations: 0,
       tellChange: (area: HostArea, changeType?: string) => this.tell(name, area, changeType),
     } satisfies Person & { name: string; bridge: HostBridge };
     this.people.push(person);
@@ -145,13 +147,14 @@ export class ExcelHost {
 
   /** Office.context.requirements.isSetSupported of this copy of Excel. */
   supports(set: string, version: string): boolean {
-    if (set !== "ExcelApi") return /^(RichApiRuntime|SharedRuntime|CustomFunctionsRuntime)$/.test(set);
+    if (set !== "ExcelApi")
+      return /^(RichApiRuntime|SharedRuntime|CustomFunctionsRuntime|DelayForCellEdit)$/.test(set);
     return Number(version.split(".")[1] ?? 0) <= this.excelApi;
   }
 
   private tell(who: string, area: HostArea, changeType = "RangeEdited"): void {
     for (const person of this.people) {
-      if (!person.watching) continue;
+      if (person.registrations === 0) continue;
       const message = JSON.stringify({
         worksheetId: area.sheet.id,
         address: areaAddress(area, false),
@@ -172,13 +175,42 @@ export class ExcelHost {
     }
   }
 
+  /**
+   * A person edits a cell until the function that this gives is called. Meanwhile their batches are refused, or wait
+   * where delayForCellEdit asks for it: https://learn.microsoft.com/javascript/api/excel/excel.runoptions
+   */
+  edit(who: string): () => void {
+    let leave = () => undefined as void;
+    this.editing.set(who, new Promise<void>((resolve) => (leave = resolve)));
+    return () => {
+      this.editing.delete(who);
+      leave();
+    };
+  }
+
+  /** How many registrations for changed cells this person's Excel holds now. */
+  registrationsOf(who: string): number {
+    return this.people.filter(({ name }) => name === who).reduce((sum, each) => sum + each.registrations, 0);
+  }
+
+  private readonly editing = new Map<string, Promise<void>>();
+
   private async answer(person: (typeof this.people)[number], text: string): Promise<void> {
     await new Promise((resolve) => setImmediate(resolve));
-    const { id, message } = JSON.parse(text) as { id: number; message: { body: WireBatch } };
+    const { id, message, flags } = JSON.parse(text) as {
+      id: number;
+      flags: number;
+      message: { body: WireBatch };
+    };
+    const waits = (flags & DELAY_FOR_CELL_EDIT) !== 0;
+    if (waits) await this.editing.get(person.name);
     const number = ++this.batches;
     await this.beforeBatch?.(number, person.name);
     this.largestMessage = Math.max(this.largestMessage, text.length);
-    let body = this.run(person, message.body, number, text.length);
+    let body =
+      this.editing.has(person.name) && !waits
+        ? failure("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.", 0)
+        : this.run(person, message.body, number, text.length);
     let reply = JSON.stringify(body);
     this.largestMessage = Math.max(this.largestMessage, reply.length);
     if (reply.length > this.messageLimit) {

@@ -6,7 +6,7 @@ import { ExcelHost } from "./excelHost";
 export function excelWorkbookOn(host: ExcelHost, who?: string): ExcelWorkbook {
   const { excel, office } = host.person(who);
   return new ExcelWorkbook(
-    (batch) => excel.run(batch),
+    (batch, options) => excel.run({ ...options }, batch),
     (set, version) => office.context.requirements.isSetSupported(set, version),
   );
 }

@@ -25,7 +25,8 @@ export interface Person {
   readonly book: HostBook;
   selection: HostArea | undefined;
   activeSheet: HostSheet | undefined;
-  watching: boolean;
+  /** How often Excel was asked to tell of changes, and not told again to stop. */
+  registrations: number;
   tellChange(area: HostArea, changeType?: string): void;
 }
 
@@ -109,10 +110,10 @@ class WorksheetCollectionObject extends Collection<WorksheetObject> {
     return new WorksheetObject(this.person, this.person.book.addSheet(name));
   }
   _RegisterDataChangedEvent() {
-    this.person.watching = true;
+    this.person.registrations += 1;
   }
   _UnregisterDataChangedEvent() {
-    this.person.watching = false;
+    this.person.registrations -= 1;
   }
 }
 
