@@ -1,5 +1,6 @@
 import { crewCards, type CrewCard } from "../survey/decide/cards/crewCards";
 import { reasonSentence } from "../survey/decide/choice/reasonSentence";
+import { usedSentence } from "../survey/season/usedSentence";
 import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
 import { isoDay } from "../survey/reading/serialDate";
 import type { Season } from "../survey/season/season";
@@ -36,11 +37,13 @@ export const CHOOSE_COMMAND: Command = {
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
     else if (format === "json") printJson(season, vines, terminal);
-    else
+    else {
       printTable(
         { ...sheet, headers: sheet.headers.slice(0, 9), rows: sheet.rows.map((row) => row.slice(0, 9)) },
         terminal,
       );
+      terminal.print(printable(usedSentence(season.used.account(), language)));
+    }
     const asked = vines.some(({ decision }) => decision.cordons.some(({ verdict }) => verdict === "ask"));
     return asked ? 1 : 0;
   },
@@ -78,7 +81,8 @@ export const CARDS_COMMAND: Command = {
     const format = formatOf(options);
     const cards = vines.map((vine) => vineCard(vine, language));
     if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") terminal.print(JSON.stringify({ cards }, null, 2));
+    else if (format === "json")
+      terminal.print(JSON.stringify({ rowsUsed: season.used.account(), cards }, null, 2));
     else {
       let place = "";
       for (const { block, row, vine, stays, cuts, notes } of cards) {
@@ -88,6 +92,7 @@ export const CARDS_COMMAND: Command = {
         place = next;
         terminal.print(printable(`  ${vineWord} ${vine}: ${[...stays, ...cuts, ...notes].join(" ")}`));
       }
+      terminal.print(printable(usedSentence(season.used.account(), language)));
     }
     return 0;
   },
@@ -136,7 +141,7 @@ export async function decided(
 }
 
 function printJson(season: Season, vines: readonly DecidedVine[], { language, print }: Terminal): void {
-  const choice = vines.map(({ block, row, vine, decision, rows, contradictions }) => ({
+  const choice = vines.map(({ block, row, vine, decision, rows, recount }) => ({
     block,
     row,
     vine,
@@ -144,7 +149,7 @@ function printJson(season: Season, vines: readonly DecidedVine[], { language, pr
     lead: decision.lead ?? null,
     sides: decision.sides,
     notes: decision.notes,
-    contradictions,
+    recount,
     cordons: decision.cordons.map((cordon, at) => ({
       side: cordon.side,
       cordon: cordon.cordon,
@@ -156,5 +161,5 @@ function printJson(season: Season, vines: readonly DecidedVine[], { language, pr
       sheetRow: rows[at].table.sheetRow(rows[at].index),
     })),
   }));
-  print(JSON.stringify({ vines: choice }, null, 2));
+  print(JSON.stringify({ rowsUsed: season.used.account(), vines: choice }, null, 2));
 }

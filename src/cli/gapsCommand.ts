@@ -1,8 +1,9 @@
+import { printable } from "./terminal";
 import { gapsOfSeason } from "../survey/season/gapsOfSeason";
 import { isoDay } from "../survey/reading/serialDate";
+import { usedSentence } from "../survey/season/usedSentence";
 import { stayingCordons } from "../survey/decide/stayingCordons";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
-import { say } from "../texts/language";
 import { gapMapSheet, rowGapsSheet } from "../workbook/results/gapSheets";
 import { decided } from "./chooseCommand";
 import type { Command } from "./command";
@@ -48,8 +49,7 @@ export const GAPS_COMMAND: Command = {
     else if (format === "json") terminal.print(JSON.stringify(gaps, null, 2));
     else {
       printTable(sheet, terminal);
-      if (gaps.leftOut > 0)
-        terminal.print(say(COMMAND_LINE.gapsLeftOut, terminal.language, { cordons: gaps.leftOut }));
+      terminal.print(printable(usedSentence(gaps.rowsUsed, terminal.language)));
     }
     return 0;
   },

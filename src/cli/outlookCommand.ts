@@ -1,6 +1,7 @@
 import { blockOutlook } from "../survey/crop/blockOutlook";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
+import { usedSentence } from "../survey/season/usedSentence";
 import { stayingCordons } from "../survey/decide/stayingCordons";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { OUTLOOK_LACKS, THINNING_GROUPS } from "../texts/outlook";
@@ -35,12 +36,14 @@ export const OUTLOOK_COMMAND: Command = {
     if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "outlook", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") terminal.print(JSON.stringify({ blocks }, null, 2));
+    else if (format === "json")
+      terminal.print(JSON.stringify({ rowsUsed: season.used.account(), blocks }, null, 2));
     else {
       printTable(sheet, terminal);
       for (const { inputs } of blocks)
         for (const { code } of inputs.lacking)
           terminal.print(printable(`${inputs.block}: ${OUTLOOK_LACKS[code][language]}`));
+      terminal.print(printable(usedSentence(season.used.account(), language)));
     }
     return 0;
   },

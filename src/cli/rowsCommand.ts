@@ -2,10 +2,10 @@ import { isBlank, isCellError, type CellValue } from "../survey/sheets/cell";
 import { isoDay } from "../survey/reading/serialDate";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { csvLine } from "../workbook/csvText";
-import { CELL, type SurveyColumn } from "../survey/season/season";
+import { CELL, type Season, type SurveyColumn, type SurveyTable } from "../survey/season/season";
 import { SHEETS } from "../survey/sheets/sheets";
 import type { Command } from "./command";
-import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
+import { mustHaveCordons, readFarms } from "./readSurveyInputs";
 import { READING_OPTIONS } from "./sharedOptions";
 
 const LINES_BETWEEN_WAITS = 1000;
@@ -23,12 +23,14 @@ export const ROWS_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { inputs, season } = await readSeasonInputs(words, options, terminal);
-    mustHaveCordons(season, inputs);
-    terminal.print(csvLine(["file", "sheet", "sheet_row", ...CORDONS.map(({ id }) => columnName(id))]));
-    const single = inputs.files.length === 1 ? inputs.files[0] : "";
-    for (const table of season.tables("cordons")) {
-      const origin = inputs.origin.get(table.sheet) ?? { file: single, sheet: table.sheet };
+    const { inputs, farms } = await readFarms(words, options, terminal);
+    mustHaveCordons(farms, inputs);
+    terminal.print(
+      csvLine(["file", "sheet", "sheet_row", ...CORDONS.map(({ id }) => columnName(id)), "left_out"]),
+    );
+    const tables = farms.flatMap((season) => season.tables("cordons").map((table) => ({ season, table })));
+    for (const { season, table } of tables) {
+      const origin = inputs.origin.get(table.sheet)!;
       const columns = CORDONS.map(({ id }) => table.column(id));
       for (let index = 0; index < table.rowCount; index++) {
         if (index % LINES_BETWEEN_WAITS === 0) await terminal.written();
@@ -38,6 +40,7 @@ export const ROWS_COMMAND: Command = {
             origin.sheet,
             table.sheetRow(index),
             ...columns.map((column) => column && valueOf(column, index)),
+            leftOut(season, table, index),
           ]),
         );
       }
@@ -46,6 +49,13 @@ export const ROWS_COMMAND: Command = {
     return 0;
   },
 };
+
+/** Why no result uses the row: "live_spurs outside"; "same_vine" for a sound row of a vine to recount; else nothing. */
+function leftOut({ used }: Season, table: SurveyTable, index: number): string | null {
+  if (used.isUsed(table, index)) return null;
+  const fault = used.faultAt(table, index);
+  return fault ? `${columnName(fault.column)} ${fault.reason}` : "same_vine";
+}
 
 /** An id of ours as a column name that needs no quotes in SQL: "liveSpurs" is live_spurs, "row" is vine_row. */
 export function columnName(id: string): string {
@@ -56,9 +66,9 @@ export function columnName(id: string): string {
 function valueOf(column: SurveyColumn, index: number): string | number | null {
   const cell: CellValue = column.raw.at(index) ?? null;
   if (isBlank(cell) || isCellError(cell)) return null;
+  if (column.states[index] !== CELL.usable) return null;
   const { kind, choices } = column.column;
   if (kind === "text") return String(cell).trim();
-  if (column.states[index] !== CELL.usable) return null;
   if (kind === "choice") return choices![column.codes[index]].id;
   const number = column.numbers[index];
   return kind === "date" ? isoDay(number) : number;

@@ -1,4 +1,4 @@
-import type { CandidateCordon, Training } from "../domain/choice/candidateCordon";
+import type { Training } from "../domain/choice/candidateCordon";
 import { SCORE_PARTS } from "../domain/choice/choiceRules";
 import { cordonScore, type CordonScore } from "../domain/choice/cordonScore";
 import { Refusal } from "../domain/refusal";
@@ -65,7 +65,7 @@ export function scoresOfTable(
   const around = aroundRows(season);
   const read = candidateReader(table, season.settings);
   return besideTheRows(table, (index) => {
-    const { candidate }: { candidate: CandidateCordon } = read(index);
+    const candidate = read(index);
     const place = around.get(index);
     return orRefusal(() =>
       scoreRow(cordonScore(candidate, place?.training ?? training, rules, place?.sideLength)),

@@ -1,5 +1,6 @@
 import { gapsByRow, type CordonPositions } from "../domain/gapsByRow";
 import type { Refusal } from "../domain/refusal";
+import { countsOfCordons } from "../survey/season/gapsOfSeason";
 import { decideSeason } from "../survey/decide/decideSeason";
 import { stayingCordons } from "../survey/decide/stayingCordons";
 import { CELL, type Season, type SurveyTable } from "../survey/season/season";
@@ -52,11 +53,14 @@ interface OpenRow {
   refusal?: Refusal;
 }
 
+/** A gap that was not written down, or that the counts beside it contradict, is left out of the longest alone. */
+const GAP_MAY_BE: ReadonlySet<number> = new Set([CELL.usable, CELL.blank, CELL.contradicted]);
+
 function countedRows(season: Season, table: SurveyTable, which: CordonsCounted): (index: number) => boolean {
   if (which === "all") return () => true;
   if (which === "chosen") {
     const stays = stayingCordons(decideSeason(season));
-    return (index) => stays(table, index);
+    return (index) => stays(table, index) === true;
   }
   const { codes, column } = neededColumn("cordons", table, "fixedChoice");
   const staysCode = column.choices!.findIndex(({ id }) => id === "stays");
@@ -75,24 +79,14 @@ function placeOf(table: SurveyTable, index: number) {
 }
 
 function firstBadCount(table: SurveyTable, index: number): string | undefined {
-  const bad = COUNTED.find((id) => !isCount(table.column(id)!.numbers[index]));
-  if (bad) return bad;
-  const { positions, liveSpurs } = countsOf(table, index);
-  if (liveSpurs > positions) return "liveSpurs";
-  const gap = table.column("longestGap");
-  const gapIsBad = gap !== undefined && gap.states[index] !== CELL.blank && !isCount(gap.numbers[index]);
-  return gapIsBad ? "longestGap" : undefined;
+  const stateOf = (id: string): number => table.column(id)?.states[index] ?? CELL.usable;
+  if (stateOf("liveSpurs") === CELL.contradicted) return "liveSpurs";
+  const bad = COUNTED.find((id) => stateOf(id) !== CELL.usable);
+  return bad ?? (GAP_MAY_BE.has(stateOf("longestGap")) ? undefined : "longestGap");
 }
 
-const isCount = (value: number) => Number.isInteger(value) && value >= 0 && value <= 1000;
-
 function countsOf(table: SurveyTable, index: number) {
-  const gap = table.column("longestGap")?.numbers[index];
-  return {
-    positions: table.column("positions")!.numbers[index],
-    liveSpurs: table.column("liveSpurs")!.numbers[index],
-    longestGap: gap === undefined || Number.isNaN(gap) ? undefined : gap,
-  };
+  return countsOfCordons(table).at(index);
 }
 
 function spoiltRow(block: string, row: number, refusal: Refusal): ResultRow {

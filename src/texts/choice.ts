@@ -266,6 +266,11 @@ export const REASONS: Readonly<Record<string, Text>> = {
     "Volver a mirar: {cordon} {at} no se puede juzgar sin anotar esto: {missing}.",
     "Y retourner : {cordon} {at} ne se juge pas avant d'avoir noté : {missing}.",
   ),
+  recount: t(
+    "Count this vine again; nothing is decided on it before these cells are right: {cells}.",
+    "Volver a contar esta planta; nada se decide en ella hasta que estas celdas estén bien: {cells}.",
+    "Recompter ce cep ; rien n'y est décidé avant que ces cellules soient justes : {cells}.",
+  ),
   sidesUnclear: t(
     "Write down the side of {cordon} again: the cordons of a vine lie left and right, or on two opposite compass sides.",
     "Anotar otra vez el lado de {cordon}: los cordones de una planta van a izquierda y derecha, o a dos rumbos opuestos.",
@@ -354,6 +359,11 @@ export const VINE_NOTES: Readonly<Record<string, Text>> = {
     "{cordons} {at} are all fixed to stay.",
     "{cordons} {at} están todos fijados para quedar.",
     "{cordons} {at} sont tous fixés pour rester.",
+  ),
+  recount: t(
+    "Recount this vine before anything is cut on it: {cells}.",
+    "Recontar esta planta antes de cortar nada en ella: {cells}.",
+    "Recompter ce cep avant d'y couper quoi que ce soit : {cells}.",
   ),
   sidesUnclear: t(
     "The sides of this vine do not fit together, so nothing is decided.",

@@ -60,11 +60,6 @@ export const COMMAND_LINE = {
     "El nombre del libro nuevo debe terminar en .xlsx, pero es {file}.",
     "Le nom du nouveau classeur doit finir par .xlsx, mais est {file}.",
   ),
-  gapsLeftOut: t(
-    "{cordons} cordons are in no sum, because their counts are blank or cannot be true.",
-    "{cordons} cordones no entran en ninguna suma: sus conteos faltan o no pueden ser.",
-    "{cordons} cordons n'entrent dans aucune somme : leurs comptages manquent ou sont impossibles.",
-  ),
   noCordons: t(
     "There are no cordons in {files}: this needs a sheet with Block, Row, Vine, Side, Cordon and counts.",
     "No hay cordones en {files}: hace falta una hoja con Cuartel, Hilera, Planta, Lado, Cordón y conteos.",

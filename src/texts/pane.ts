@@ -346,11 +346,6 @@ export const GAPS_TEXTS = {
     "En {without} plantas no queda ningún candidato; no entran en las sumas.",
     "Sur {without} ceps aucun candidat ne reste ; ils ne sont dans aucune somme.",
   ),
-  leftOut: t(
-    "{leftOut} cordons with blank or impossible counts are left out; the check lists them.",
-    "Quedan fuera {leftOut} cordones con conteos en blanco o imposibles; la revisión los muestra.",
-    "{leftOut} cordons aux comptages vides ou impossibles sont laissés de côté ; la vérification les montre.",
-  ),
   writeRows: t("Write Row gaps sheet", "Escribir hoja de huecos", "Écrire la feuille des vides"),
   writeMap: t("Write Gap map sheet", "Escribir mapa de huecos", "Écrire la carte des vides"),
   perRow: t("Row by row", "Hilera por hilera", "Rang par rang"),
@@ -555,11 +550,6 @@ export const DECIDE_TEXTS = {
     "{block} rang {row} cep {vine}",
   ),
   cuts: t("Cuts, in order", "Cortes, en orden", "Coupes, dans l'ordre"),
-  contradictions: t(
-    "Counts of this vine contradict each other and were not used; the check says which.",
-    "Hay conteos de esta planta que se contradicen y no se usaron; la revisión dice cuáles.",
-    "Des comptages de ce cep se contredisent et n'ont pas servi ; la vérification dit lesquels.",
-  ),
   fix: t("{cordon} stays", "{cordon} queda", "{cordon} reste"),
   fixed: t(
     "{cordon} stays: written into the sheet's column for fixed choices.",

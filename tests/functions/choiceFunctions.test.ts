@@ -34,13 +34,16 @@ describe("CHOOSECORDONS", () => {
     expect(rows.map(([decision]) => decision)).toEqual(["Decision", "stays", "", "stays", "goes"]);
   });
 
-  test("a cordon that does not say its vine carries an error, the others are decided", () => {
+  test("a cordon that does not say its vine carries an error, and the vine beside it is to be counted again", () => {
     const rows = values("CHOOSECORDONS", [
       [HEADINGS, A, ["North Bench", null, 1, "left", "B", 2, 40, 9, 3], C],
     ]);
-    expect(rows[1][0]).toBe("stays");
+    expect(rows[1][0]).toBe("ask");
+    expect(rows[1][2]).toBe(
+      "Count this vine again; nothing is decided on it before these cells are right: cordons B3.",
+    );
     expect(rows[2][0]).toMatchObject({ error: "#VALUE!", sentence: expect.stringContaining("Row") });
-    expect(rows[3][0]).toBe("stays");
+    expect(rows[3][0]).toBe("ask");
   });
 
   test("the Settings table decides: with no advantage for two trunks the better scores win", () => {

@@ -44,6 +44,8 @@ export interface VineToDecide {
   readonly status?: "bearing" | "young" | "missing" | "replanted";
   /** Trunks with live wood, also those that carry no candidate. */
   readonly liveTrunks?: number;
+  /** Cells of its rows that are missing or cannot be true, as a person finds them; with one of them nothing is decided. */
+  readonly recount?: readonly string[];
 }
 
 /** The side across the vine, where there is one. */

@@ -1,3 +1,4 @@
+import type { Facts } from "../refusal";
 import type { VineToDecide } from "./candidateCordon";
 import { bestPlans, type ClosePlan, type PlanChoice } from "./bestPlans";
 import type { ChoiceRules } from "./choiceRules";
@@ -15,7 +16,7 @@ import { weighedVine, type WeighedCandidate, type WeighedVine } from "./weighedV
  * trunks earn what two from one trunk do not, a hurt trunk costs, and laying a new cane is a plan among the others, so
  * that a cordon which is worth less than a new cane goes. What a person has fixed is kept and the rest is decided
  * around it. Where the best other plan lies within the close-call margin, or could come to lie there once missing
- * counts are in, the answer is "ask", with the arguments of both sides.
+ * counts are in, the answer is "ask", with the arguments of both sides. A vine to recount is not decided at all.
  *
  * Common practice behind the defaults: a stretch without spurs counts for a cordon's whole life, a spur more or less
  * decides little, and in a close choice the cordon from a trunk of its own wins.
@@ -43,6 +44,8 @@ import { weighedVine, type WeighedCandidate, type WeighedVine } from "./weighedV
 export function chooseCordons(vine: VineToDecide, rules: ChoiceRules): VineDecision {
   for (const candidate of vine.candidates) mustBeCandidate(candidate);
   const weighed = weighedVine(vine, rules);
+  if (vine.recount && vine.recount.length > 0)
+    return undecided("recount", weighed, { cells: vine.recount.join(", ") });
   if (vine.status === "missing") return undecided("vineMissing", weighed);
   const sides = vineSides(weighed.cordons, rules.sidesWanted);
   if (sides === undefined) return undecided("sidesUnclear", weighed);
@@ -149,18 +152,22 @@ function isDead({ candidate, trunkCondition }: WeighedCandidate): boolean {
   return candidate.condition === "dead" || trunkCondition === "dead";
 }
 
-function undecided(code: "vineMissing" | "sidesUnclear", weighed: WeighedVine): VineDecision {
+function undecided(
+  code: "recount" | "vineMissing" | "sidesUnclear",
+  weighed: WeighedVine,
+  facts: Facts = {},
+): VineDecision {
   return {
     cordons: weighed.cordons.map(({ candidate, score }) => ({
       side: candidate.side,
       cordon: candidate.cordon,
       verdict: "ask",
       score,
-      reason: plainReason(code),
+      reason: plainReason(code, facts),
     })),
     sides: [],
     cuts: [],
-    notes: [{ code, facts: {} }],
+    notes: [{ code, facts }],
     worth: 0,
   };
 }

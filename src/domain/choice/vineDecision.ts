@@ -34,6 +34,7 @@ export type ReasonCode =
   | "closeCall"
   | "closeToNewCane"
   | "missingCounts"
+  | "recount"
   | "sidesUnclear"
   | "vineMissing"
   | "namedTwice";
@@ -91,6 +92,7 @@ export type VineNoteCode =
   | "noLiveTrunk"
   | "trainingMissing"
   | "leftOut"
+  | "recount"
   | "fixedTwice"
   | "sidesUnclear"
   | "vineMissing"

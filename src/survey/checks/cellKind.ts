@@ -18,7 +18,8 @@ export const CELL_KIND: Check = {
     return (from, to, report) => {
       for (const column of table.columns) {
         const { states } = column;
-        for (let i = from; i < to; i++) if (states[i] > CELL.blank) tell(column, i, report);
+        for (let i = from; i < to; i++)
+          if (states[i] > CELL.blank && states[i] < CELL.outside) tell(column, i, report);
       }
     };
   },

@@ -4,7 +4,7 @@ import { CHECKS } from "./checks";
 import type { Finding } from "./finding";
 import { SETTINGS } from "../settings/settings";
 import type { Season, SurveyColumn, SurveyTable } from "../season/season";
-import { choiceId, VinePlaces } from "../season/vinePlaces";
+import { choiceId } from "../season/vinePlaces";
 
 export interface CheckOptions {
   /** Spreadsheet serial of the day of the check; without it nothing is said about dates in the future. */
@@ -73,7 +73,7 @@ export function contextOf(season: Season, today: number | undefined): CheckConte
   return {
     season,
     today,
-    places: new VinePlaces(season),
+    places: season.places,
     setting: (id) => {
       const value = season.settings.get(id) ?? SETTINGS.find((setting) => setting.id === id)?.value;
       if (typeof value !== "number") throw new Error(`no number is set for "${id}"`);

@@ -1,5 +1,5 @@
 import { DATA_SHEETS, type Check, type FindingKind, type Report } from "./check";
-import type { SurveyColumn } from "../season/season";
+import { CELL, type SurveyColumn } from "../season/season";
 
 const outsideLimits: FindingKind = { code: "outsideLimits", severity: "wrong", action: "correct" };
 const notWhole: FindingKind = { code: "notWhole", severity: "wrong", action: "correct" };
@@ -20,19 +20,11 @@ export const LIMITS: Check = {
   },
 };
 
-/** Rounding of a limit that was given in another unit, so that the limit itself still passes. */
-const ROUNDING = 1e-9;
-
 function judgeColumn(column: SurveyColumn, from: number, to: number, report: Report): void {
-  const { numbers } = column;
-  const { least = -Infinity, most = Infinity, kind } = column.column;
-  const whole = kind === "count" || kind === "year";
-  for (let i = from; i < to; i++) {
-    const value = numbers[i];
-    if (value < least - ROUNDING || value > most + ROUNDING) tellOutside(column, i, report);
-    else if (whole && value - Math.trunc(value) !== 0 && value === value)
-      report(notWhole, i, column, { value: column.raw.at(i) as number });
-  }
+  const { states } = column;
+  for (let i = from; i < to; i++)
+    if (states[i] === CELL.outside) tellOutside(column, i, report);
+    else if (states[i] === CELL.notWhole) report(notWhole, i, column, { value: column.raw.at(i) as number });
 }
 
 function tellOutside(column: SurveyColumn, index: number, report: Report): void {

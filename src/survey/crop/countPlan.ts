@@ -88,11 +88,11 @@ function bearingVines(
   let missing = 0;
   for (const table of season.tables("vines")) {
     const blocks = table.column("block")?.codes;
-    const rowNumbers = table.column("row")?.numbers;
-    const vineNumbers = table.column("vine")?.numbers;
+    const rowNumbers = table.column("row")?.usable;
+    const vineNumbers = table.column("vine")?.usable;
     if (!blocks || !rowNumbers || !vineNumbers) continue;
     const status = table.column("status");
-    const values = table.column(counted)?.numbers;
+    const values = table.column(counted)?.usable;
     for (let index = 0; index < table.rowCount; index++) {
       if (blocks[index] < 0 || wordKey(season.words.wordOf(blocks[index])) !== wordKey(block)) continue;
       listed++;

@@ -1,7 +1,7 @@
 import { shrunkRatio, shrunkShare, type ShrunkYears } from "../../domain/outlook/shrunkYears";
 import { kilogramsFromPounds } from "../../domain/units";
 import type { Season } from "../season/season";
-import { VinePlaces } from "../season/vinePlaces";
+import type { VinePlaces } from "../season/vinePlaces";
 
 /** A figure that the farm's harvests can teach. */
 export type FarmFigureId = "clustersPerShoot" | "budbreak" | "clusterWeight" | "lagMultiplier";
@@ -112,7 +112,7 @@ interface Cultivar {
 }
 
 function cultivars(season: Season): readonly Cultivar[] {
-  const places = new VinePlaces(season);
+  const places = season.places;
   const groups = new Map<string, Cultivar>();
   for (const [code, { table, index }] of places.blockRows()) {
     const block = season.words.wordOf(code);
@@ -135,11 +135,11 @@ function yearsOf(
   const years = new Map<number, number[]>();
   for (const table of season.tables("harvest")) {
     const blocks = table.column("block")?.codes;
-    const written = table.column("year")?.numbers;
+    const written = table.column("year")?.usable;
     if (!blocks || !written) continue;
     for (let index = 0; index < table.rowCount; index++) {
       if (!wanted.has(blocks[index]) || !(written[index] > 0)) continue;
-      const value = figure((column) => table.column(column)?.numbers[index] ?? NaN);
+      const value = figure((column) => table.column(column)?.usable[index] ?? NaN);
       if (!(value > 0 && value < Infinity)) continue;
       years.set(written[index], [...(years.get(written[index]) ?? []), value]);
     }

@@ -22,7 +22,8 @@ import { fixedCordons, type Stays } from "../season/fixedCordons";
 import { winterOf } from "../reading/serialDate";
 import type { SettingValues } from "../settings/setting";
 import type { Season, SurveyTable } from "../season/season";
-import { choiceId, NO_PLACE, placeOf, VinePlaces } from "../season/vinePlaces";
+import type { VinePlaces } from "../season/vinePlaces";
+import { choiceId, NO_PLACE, placeOf } from "../season/vinePlaces";
 
 /** What the sheets lack: "needed" leaves a stage out, "assumed" is made up for by what stands beside it in the texts. */
 export interface Lacking {
@@ -79,7 +80,7 @@ export interface OutlookOptions {
  * @param survey sheets as read
  */
 export function outlookInputs(season: Season, options: OutlookOptions = {}): BlockOutlookInputs[] {
-  const places = new VinePlaces(season);
+  const places = season.places;
   const year = options.year ?? winterOfSeason(season);
   const tallies = tallyVines(season, season.settings.get("Vines were drawn") === "by row");
   const nodes = nodesLeft(season, places, options.stays ?? fixedCordons(season));
@@ -281,12 +282,12 @@ function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
   for (const table of season.tables("vines")) {
     const blocks = table.column("block")?.codes;
     if (!blocks) continue;
-    const rows = byRow ? table.column("row")?.numbers : undefined;
+    const rows = byRow ? table.column("row")?.usable : undefined;
     const status = table.column("status");
     const bearingCode = status?.column.choices?.findIndex(({ id }) => id === "bearing");
-    const shoots = table.column("shoots")?.numbers;
-    const clusters = table.column("clusters")?.numbers;
-    const prunings = table.column("prunings")?.numbers;
+    const shoots = table.column("shoots")?.usable;
+    const clusters = table.column("clusters")?.usable;
+    const prunings = table.column("prunings")?.usable;
     let tally: VineTally | undefined;
     for (let index = 0; index < blocks.length; index++) {
       const block = blocks[index];
@@ -336,8 +337,8 @@ function nodesLeft(season: Season, places: VinePlaces, staying: Stays): Map<numb
   const usual = setting(season.settings, "Nodes a spur");
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
-    const spurs = table.column("liveSpurs")?.numbers;
-    const perSpur = table.column("nodesPerSpur")?.numbers;
+    const spurs = table.column("liveSpurs")?.usable;
+    const perSpur = table.column("nodesPerSpur")?.usable;
     for (let index = 0; index < keys.length; index++) {
       if (keys[index] === NO_PLACE) continue;
       const vine = vines.get(keys[index]) ?? { nodes: 0, decided: true };
@@ -370,15 +371,15 @@ function caneCuts(season: Season): Map<number, CaneCut[]> {
   const blocks = new Map<number, CaneCut[]>();
   for (const table of season.tables("budCuts")) {
     const codes = table.column("block")?.codes;
-    const cut = table.column("nodesCut")?.numbers;
-    const alive = table.column("primariesAlive")?.numbers;
-    const second = table.column("secondariesAlive")?.numbers;
+    const cut = table.column("nodesCut")?.usable;
+    const alive = table.column("primariesAlive")?.usable;
+    const second = table.column("secondariesAlive")?.usable;
     if (!codes || !cut || !alive) continue;
     for (let index = 0; index < table.rowCount; index++) {
       const nodes = cut[index];
       const primaries = alive[index];
-      if (codes[index] < 0 || !isCount(nodes) || !isCount(primaries) || primaries > nodes) continue;
-      const secondaries = second && isCount(second[index]) ? Math.min(second[index], nodes) : primaries;
+      if (codes[index] < 0 || !(nodes >= 0) || !(primaries >= 0)) continue;
+      const secondaries = second && second[index] >= 0 ? second[index] : primaries;
       const canes = blocks.get(codes[index]) ?? [];
       blocks.set(codes[index], canes);
       canes.push({ nodes, primaries, secondariesOnly: Math.max(0, secondaries - primaries) });
@@ -387,15 +388,13 @@ function caneCuts(season: Season): Map<number, CaneCut[]> {
   return blocks;
 }
 
-const isCount = (value: number) => Number.isInteger(value) && value >= 0;
-
 function winterRows(season: Season, year: number): Map<number, WinterFigures> {
   const rows = new Map<number, WinterFigures>();
   for (const table of season.tables("harvest")) {
     const blocks = table.column("block")?.codes;
-    const years = table.column("year")?.numbers;
+    const years = table.column("year")?.usable;
     if (!blocks || !years) continue;
-    const at = (id: string, index: number) => table.column(id)?.numbers[index] ?? NaN;
+    const at = (id: string, index: number) => table.column(id)?.usable[index] ?? NaN;
     for (let index = 0; index < table.rowCount; index++)
       if (blocks[index] >= 0 && years[index] === year)
         rows.set(blocks[index], {
@@ -412,13 +411,13 @@ export function winterOfSeason(season: Season): number {
   let latest = 0;
   for (const id of ["cordons", "vines", "budCuts"] as const)
     for (const table of season.tables(id))
-      for (const day of table.column("countedOn")?.numbers ?? []) if (day > latest) latest = day;
+      for (const day of table.column("countedOn")?.usable ?? []) if (day > latest) latest = day;
   if (latest > 0) return winterOf(latest);
   let begun = 0;
   let picked = 0;
   for (const table of season.tables("harvest")) {
-    const years = table.column("year")?.numbers ?? new Float64Array(0);
-    const weights = table.column("picked")?.numbers;
+    const years = table.column("year")?.usable ?? new Float64Array(0);
+    const weights = table.column("picked")?.usable;
     years.forEach((year, index) => {
       if (weights && weights[index] >= 0) picked = Math.max(picked, year || 0);
       else begun = Math.max(begun, year || 0);
@@ -433,7 +432,7 @@ function targetCrop(
   system: "US" | "metric",
 ): KilogramsPerHectare | undefined {
   const column = table.column("targetCrop");
-  const value = usable(column?.numbers[index]);
+  const value = usable(column?.usable[index]);
   if (!column || value === undefined || value === 0) return undefined;
   const perHectare = /ha/i.test(/\(([^)]*)\)/.exec(column.header)?.[1] ?? (system === "metric" ? "ha" : ""));
   return perHectare ? kilogramsPerHectareFromTonnes(value) : kilogramsPerHectareFromTonsPerAcre(value);

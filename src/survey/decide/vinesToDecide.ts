@@ -7,8 +7,11 @@ import type {
 } from "../../domain/choice/candidateCordon";
 import { metres, metresFromFeet, type Metres } from "../../domain/units";
 import type { SettingValues } from "../settings/setting";
+import { cellName } from "../sheets/cellName";
 import type { Season, SurveyColumn, SurveyTable } from "../season/season";
-import { choiceId, NO_PLACE, placeOf, VinePlaces } from "../season/vinePlaces";
+import type { RowFault } from "../season/usedRows";
+import type { VinePlaces } from "../season/vinePlaces";
+import { choiceId, NO_PLACE, placeOf } from "../season/vinePlaces";
 
 /** A vine of the survey, with the sheet rows that its candidates stand in. */
 export interface SurveyVine {
@@ -18,20 +21,19 @@ export interface SurveyVine {
   readonly toDecide: VineToDecide;
   /** One for each candidate. */
   readonly rows: readonly { readonly table: SurveyTable; readonly index: number }[];
-  /** Counts that cannot be true together and were therefore taken as not written down: "liveSpurs A". */
-  readonly contradictions: readonly string[];
+  /** Cells for which the vine must be counted again before it is decided. */
+  readonly recount: readonly RowFault[];
 }
 
 /**
  * Every vine that has candidate cordons, in the order in which a crew walks: blocks as they first appear, rows and vines
- * by number. Training and vine spacing come from the Blocks sheet, status and live trunks from the Vines sheet. A count
- * that is blank, unreadable or no count at all is left out; counts that contradict each other are left out too, so
- * that nothing is decided by them.
+ * by number. Training and vine spacing come from the Blocks sheet, status and live trunks from the Vines sheet. A cell that
+ * is blank or cannot be used is left out; a vine with a row that cannot be used is to be recounted.
  *
  * @param survey sheets as read; rows that name no block, row and vine are passed over
  */
 export function vinesToDecide(season: Season): SurveyVine[] {
-  const places = new VinePlaces(season);
+  const places = season.places;
   const byVine = new Map<number, { table: SurveyTable; index: number }[]>();
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
@@ -47,7 +49,7 @@ export function vinesToDecide(season: Season): SurveyVine[] {
     const { block } = placeOf(key);
     if (!blockOrder.has(block)) blockOrder.set(block, blockOrder.size);
   }
-  const readers = new Map<SurveyTable, (index: number) => ReadCandidate>();
+  const readers = new Map<SurveyTable, (index: number) => CandidateCordon>();
   const readerOf = (table: SurveyTable) => {
     const known = readers.get(table);
     if (known) return known;
@@ -58,19 +60,18 @@ export function vinesToDecide(season: Season): SurveyVine[] {
   return [...byVine]
     .map(([key, rows]): SurveyVine & { blockOrder: number } => {
       const place = placeOf(key);
-      const read = rows.map(({ table, index }) => readerOf(table)(index));
+      const recount = season.used.faultsOf(key);
       return {
         block: season.words.wordOf(place.block),
         row: place.row,
         vine: place.vine,
         toDecide: {
-          candidates: read.map(({ candidate }) => candidate),
+          candidates: rows.map(({ table, index }) => readerOf(table)(index)),
           ...aroundVine(places, key, season.settings),
+          ...(recount.length === 0 ? {} : { recount: recount.map(cellOfFault) }),
         },
         rows,
-        contradictions: read.flatMap(({ candidate, contradictions }) =>
-          contradictions.map((count) => `${count} ${candidate.cordon}`),
-        ),
+        recount,
         blockOrder: blockOrder.get(place.block)!,
       };
     })
@@ -93,7 +94,7 @@ function aroundVine(
   const sideLength = wireOfASide(places.blockNumber(block, "vineSpacing"), training, settings);
   const status = places.statusOf(key) as VineToDecide["status"];
   const vine = places.register().get(key);
-  const liveTrunks = vine && wholeNumber(vine.table.column("liveTrunks"), vine.index);
+  const liveTrunks = vine && numberAt(vine.table.column("liveTrunks"), vine.index);
   return {
     ...(training ? { training } : {}),
     ...(sideLength === undefined ? {} : { sideLength }),
@@ -118,19 +119,17 @@ function wireOfASide(
   return length > 0 ? metres(length) : undefined;
 }
 
-export interface ReadCandidate {
-  readonly candidate: CandidateCordon;
-  readonly contradictions: readonly string[];
+function cellOfFault({ sheet, sheetRow, sheetColumn }: RowFault): string {
+  return `${sheet} ${cellName(sheetRow, sheetColumn)}`;
 }
 
 const COUNTS = ["positions", "liveSpurs", "longestGap", "spursDown", "spursLevel", "spursUp"] as const;
-const LONGEST_CORDON = 30;
-const THICKEST_CORDON = 1;
 
+/** Reads the candidate in a row of a Cordons table; cells that are blank or cannot be used are left out. */
 export function candidateReader(
   table: SurveyTable,
   settings: SettingValues,
-): (index: number) => ReadCandidate {
+): (index: number) => CandidateCordon {
   const columns = {
     side: table.column("side"),
     cordon: table.column("cordon"),
@@ -149,60 +148,30 @@ export function candidateReader(
     const condition = word(columns.condition) ?? (blankIsSound ? "sound" : undefined);
     const trunkCondition = word(columns.trunkCondition);
     const fixedChoice = word(columns.fixedChoice);
-    const trunk = wholeNumber(columns.trunk, index);
-    const length = numberUpTo(columns.length, index, LONGEST_CORDON);
-    const diameter = numberUpTo(columns.diameter, index, THICKEST_CORDON);
+    const trunk = numberAt(columns.trunk, index);
+    const length = numberAt(columns.length, index);
+    const diameter = numberAt(columns.diameter, index);
     const counted: { -readonly [Count in (typeof COUNTS)[number]]?: number } = {};
     for (const [id, column] of counts) {
-      const value = wholeNumber(column, index);
+      const value = numberAt(column, index);
       if (value !== undefined) counted[id] = value;
     }
-    const contradictions = contradictionsIn(counted);
-    for (const count of contradictions) delete counted[count];
     return {
-      candidate: {
-        side: word(columns.side) ?? "",
-        cordon:
-          typeof letter === "string" || typeof letter === "number" ? String(letter).trim() : `#${index + 1}`,
-        ...(trunk !== undefined && trunk >= 1 && trunk <= 99 ? { trunk } : {}),
-        ...(length === undefined ? {} : { length: metres(length) }),
-        ...counted,
-        ...(diameter === undefined ? {} : { diameter: metres(diameter) }),
-        ...(condition ? { condition: condition as Condition } : {}),
-        ...(trunkCondition ? { trunkCondition: trunkCondition as Condition } : {}),
-        ...(fixedChoice ? { fixedChoice: fixedChoice as FixedChoice } : {}),
-      },
-      contradictions,
+      side: word(columns.side) ?? "",
+      cordon:
+        typeof letter === "string" || typeof letter === "number" ? String(letter).trim() : `#${index + 1}`,
+      ...(trunk === undefined ? {} : { trunk }),
+      ...(length === undefined ? {} : { length: metres(length) }),
+      ...counted,
+      ...(diameter === undefined ? {} : { diameter: metres(diameter) }),
+      ...(condition ? { condition: condition as Condition } : {}),
+      ...(trunkCondition ? { trunkCondition: trunkCondition as Condition } : {}),
+      ...(fixedChoice ? { fixedChoice: fixedChoice as FixedChoice } : {}),
     };
   };
 }
 
-const DIRECTIONS = ["spursDown", "spursLevel", "spursUp"] as const;
-
-/** Counts of one cordon that cannot be true together: neither is known to be the right one. */
-function contradictionsIn(
-  counted: Readonly<Partial<Record<(typeof COUNTS)[number], number>>>,
-): (typeof COUNTS)[number][] {
-  const { positions, liveSpurs, longestGap } = counted;
-  const wrong = new Set<(typeof COUNTS)[number]>();
-  if (positions !== undefined && liveSpurs !== undefined && liveSpurs > positions)
-    wrong.add("positions").add("liveSpurs");
-  const pointing = DIRECTIONS.reduce((sum, way) => sum + (counted[way] ?? 0), 0);
-  if (liveSpurs !== undefined && pointing > liveSpurs) {
-    wrong.add("liveSpurs");
-    DIRECTIONS.forEach((way) => wrong.add(way));
-  }
-  const empty = wrong.has("positions") || positions === undefined ? Infinity : positions - (liveSpurs ?? 0);
-  if (longestGap !== undefined && longestGap > empty) wrong.add("longestGap");
-  return [...wrong].filter((count) => counted[count] !== undefined);
-}
-
-function wholeNumber(column: SurveyColumn | undefined, index: number): number | undefined {
-  const value = column?.numbers[index];
-  return value !== undefined && Number.isInteger(value) && value >= 0 && value <= 500 ? value : undefined;
-}
-
-function numberUpTo(column: SurveyColumn | undefined, index: number, most: number): number | undefined {
-  const value = column?.numbers[index];
-  return value !== undefined && value >= 0 && value <= most ? value : undefined;
+function numberAt(column: SurveyColumn | undefined, index: number): number | undefined {
+  const value = column?.usable[index];
+  return value === undefined || Number.isNaN(value) ? undefined : value;
 }

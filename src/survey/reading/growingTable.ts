@@ -145,6 +145,7 @@ class GrowingColumn {
     return {
       ...this.like,
       numbers,
+      usable: numbers,
       states: states ?? allUsable,
       codes: this.codes.whole(),
       raw: cells.whole(count, numbers),

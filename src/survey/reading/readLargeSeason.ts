@@ -1,7 +1,8 @@
 import type { CellValue } from "../sheets/cell";
 import { findTable, HEADER_SEARCH_ROWS } from "./findTable";
 import { GrowingTable } from "./growingTable";
-import { partByWinter, readRows, readSeason, type ReadingOptions, type TableRows } from "./readSeason";
+import { readRows, readSeason, type ReadingOptions, type TableRows } from "./readSeason";
+import { makeSeason } from "../season/makeSeason";
 import type { SheetArea } from "./sheetArea";
 import type { Season, SurveyTable } from "../season/season";
 
@@ -52,13 +53,7 @@ export async function readLargeSeason(
   }
   const settingsFirst = (table: SurveyTable) => (table.shape.id === "settings" ? 0 : 1);
   const allTables = [...tables].sort((a, b) => settingsFirst(a) - settingsFirst(b));
-  const { current, past } = partByWinter(allTables);
-  return {
-    ...known,
-    allTables,
-    tables: (id) => current.get(id) ?? [],
-    pastTables: (id) => past.get(id) ?? [],
-  };
+  return makeSeason({ ...known, allTables });
 }
 
 const HEAD_ROWS = HEADER_SEARCH_ROWS + 30;

@@ -1,9 +1,11 @@
 import type { UnitSystem } from "../../domain/units";
 import { isBlank, isCellError, type CellValue } from "../sheets/cell";
-import { plainHeader, type Column, type SheetId } from "../sheets/column";
+import { plainHeader, type Column } from "../sheets/column";
 import { findTable, type FoundTable, type HeaderMapping } from "./findTable";
 import { readSettings } from "../settings/readSettings";
 import { isPlausibleDay, winterOf, textDate, type DayOrder } from "./serialDate";
+import { judgedTable } from "../season/judgedTable";
+import { makeSeason } from "../season/makeSeason";
 import type { SheetArea } from "./sheetArea";
 import {
   CELL,
@@ -52,35 +54,14 @@ export function readSeason(areas: readonly SheetArea[], options: ReadingOptions 
     ...settingTables,
     ...rest.map(({ area, place }) => readTable(area, place, unitSystem, words)),
   ];
-  const { current, past } = partByWinter(allTables);
-  return {
-    tables: (id) => current.get(id) ?? [],
-    pastTables: (id) => past.get(id) ?? [],
+  return makeSeason({
     allTables,
     otherSheets,
     settings,
     settingProblems: problems,
     unitSystem,
     words,
-  };
-}
-
-type TablesById = Map<SheetId, SurveyTable[]>;
-
-/** Tables of the latest season of each kind of sheet, and older ones beside them. */
-export function partByWinter(tables: readonly SurveyTable[]): { current: TablesById; past: TablesById } {
-  const current: TablesById = new Map();
-  const past: TablesById = new Map();
-  const latest = new Map<SheetId, number>();
-  const winterOf = (table: SurveyTable) => table.winter ?? Infinity;
-  for (const table of tables)
-    latest.set(table.shape.id, Math.max(latest.get(table.shape.id) ?? -Infinity, winterOf(table)));
-  for (const table of tables) {
-    const into = winterOf(table) < latest.get(table.shape.id)! ? past : current;
-    into.set(table.shape.id, [...(into.get(table.shape.id) ?? []), table]);
-  }
-  for (const older of past.values()) older.sort((a, b) => winterOf(b) - winterOf(a));
-  return { current, past };
+  });
 }
 
 const METRIC_UNITS = new Set(["m", "cm", "mm", "kg", "g", "t"]);
@@ -132,7 +113,8 @@ export function readRows(area: SheetArea, place: FoundTable, system: UnitSystem,
       perUnit: unit?.perUnit ?? 1,
       raw,
     };
-    columns.push({ ...base, ...readCells(column, raw, base.perUnit, words, noNumbers) });
+    const cells = readCells(column, raw, base.perUnit, words, noNumbers);
+    columns.push({ ...base, ...cells, usable: cells.numbers });
   }
   columns.sort((a, b) => place.shape.columns.indexOf(a.column) - place.shape.columns.indexOf(b.column));
   const known = new Set([...place.columns.values(), ...place.repeated]);
@@ -173,20 +155,21 @@ export function readRow(
   const noNumbers = new Float64Array(1).fill(NaN);
   const columns = table.columns.map((column): SurveyColumn => {
     const raw = [cellOf(column.sheetColumn)];
-    return { ...column, raw, ...readCells(column.column, raw, column.perUnit, season.words, noNumbers) };
+    const cells = readCells(column.column, raw, column.perUnit, season.words, noNumbers);
+    return { ...column, raw, ...cells, usable: cells.numbers };
   });
   if (columns.every((column) => column.states[0] === CELL.blank)) return undefined;
   const byId = new Map(columns.map((column) => [column.column.id, column]));
-  return {
+  return judgedTable({
     ...table,
     rowCount: 1,
     sheetRow: () => row.row,
-    indexOfSheetRow: (sheetRow) => (sheetRow === row.row ? 0 : undefined),
+    indexOfSheetRow: (sheetRow: number) => (sheetRow === row.row ? 0 : undefined),
     columns,
     column: (id) => byId.get(id),
     totals: [],
     formulaAt: () => null,
-  };
+  });
 }
 
 function cellsAt(lines: readonly (readonly CellValue[])[], position: number): CellValue[] {
@@ -342,8 +325,10 @@ function readNumbers(raw: readonly CellValue[], perUnit: number): Cells {
   for (let i = 0; i < raw.length; i++) {
     const value = raw[i];
     if (typeof value === "number") {
-      numbers[i] = perUnit === 1 ? value : value * perUnit;
-      if (value - value !== 0) states[i] = CELL.error;
+      if (value - value !== 0) {
+        numbers[i] = NaN;
+        states[i] = CELL.error;
+      } else numbers[i] = perUnit === 1 ? value : value * perUnit;
     } else {
       numbers[i] = NaN;
       states[i] = otherState(value);

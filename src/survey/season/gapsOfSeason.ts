@@ -1,6 +1,9 @@
 import { gapsByRow, type CordonPositions, type RowGaps } from "../../domain/gapsByRow";
+import type { Stays } from "./fixedCordons";
 import type { Season, SurveyTable } from "./season";
-import { NO_PLACE, placeOf, rowKey, VinePlaces } from "./vinePlaces";
+import type { RowsUsed } from "./usedRows";
+import type { VinePlaces } from "./vinePlaces";
+import { NO_PLACE, placeOf, rowKey } from "./vinePlaces";
 
 /** Gaps of one vine; a vine of which no cordon counts has no positions. */
 export interface VineGaps {
@@ -31,8 +34,8 @@ export interface GapsSince {
 /** Gaps of a survey, row by row in the order of the sheets. */
 export interface SeasonGaps {
   readonly rows: readonly SurveyRowGaps[];
-  /** Cordons whose positions or live spurs are blank or cannot be true; they are in no sum. */
-  readonly leftOut: number;
+  /** Rows of the Cordons sheets that the sums are worked out from, and why not the others. */
+  readonly rowsUsed: RowsUsed;
   /** Winter that the last winter's figures are from, where there are any. */
   readonly seasonBefore?: number;
 }
@@ -43,14 +46,10 @@ export interface SeasonGaps {
  *
  * @param counts tells which cordons count; give the ones that stay, since candidates that are cut would count twice
  */
-export function gapsOfSeason(
-  season: Season,
-  counts: (table: SurveyTable, index: number) => boolean = () => true,
-): SeasonGaps {
-  const places = new VinePlaces(season);
+export function gapsOfSeason(season: Season, counts: Stays = () => true): SeasonGaps {
+  const { places, used } = season;
   const before = lastWinter(season, places);
   const rows = new Map<number, OpenRow>();
-  let leftOut = 0;
   for (const table of season.tables("cordons")) {
     const vineKeys = places.keysOf(table);
     const cordonKey = places.cordonKeys(table);
@@ -58,11 +57,7 @@ export function gapsOfSeason(
     let open: OpenRow | undefined;
     let indexes: number[] = [];
     for (let index = 0; index < table.rowCount; index += 1) {
-      if (vineKeys[index] === NO_PLACE) continue;
-      if (!counted.areUsable(index)) {
-        leftOut += counts(table, index) ? 1 : 0;
-        continue;
-      }
+      if (vineKeys[index] === NO_PLACE || !used.isUsed(table, index) || !counted.areUsable(index)) continue;
       if (open?.key !== rowKey(vineKeys[index])) {
         open = openRow(rows, season, vineKeys[index], table, index);
         indexes = open.cordons.get(table) ?? [];
@@ -77,7 +72,7 @@ export function gapsOfSeason(
   }
   return {
     rows: [...rows.values()].map((row) => closeRow(row, counts)),
-    leftOut,
+    rowsUsed: used.account(),
     ...(before.season === undefined ? {} : { seasonBefore: before.season }),
   };
 }
@@ -130,14 +125,11 @@ function openRow(
   return open;
 }
 
-function closeRow(
-  { block, row, firstCell, cordons: indexes, both }: OpenRow,
-  counts: (table: SurveyTable, index: number) => boolean,
-): SurveyRowGaps {
+function closeRow({ block, row, firstCell, cordons: indexes, both }: OpenRow, counts: Stays): SurveyRowGaps {
   const vines = new Set<number>();
   const cordons: CordonPositions[] = [];
   for (const [table, rows] of indexes) {
-    const vineNumbers = table.column("vine")!.numbers;
+    const vineNumbers = table.column("vine")!.usable;
     const counted = countsOfCordons(table);
     for (const index of rows) {
       const vine = vineNumbers[index];
@@ -159,7 +151,7 @@ function noCordons(block: string, row: number): RowGaps {
 
 /** Positions, live spurs and longest gap of a table's rows. */
 export interface CordonCounts {
-  /** False where positions or live spurs are blank or cannot be true. */
+  /** False where positions or live spurs are blank or cannot be used. */
   areUsable(index: number): boolean;
   /** Counts of a row that can be used. */
   at(index: number): Counted;
@@ -169,20 +161,17 @@ export interface CordonCounts {
 export function countsOfCordons(table: SurveyTable): CordonCounts {
   const nothing = new Float64Array(0);
   const [positions, liveSpurs, longestGap] = ["positions", "liveSpurs", "longestGap"].map(
-    (id) => table.column(id)?.numbers ?? nothing,
+    (id) => table.column(id)?.usable ?? nothing,
   );
   return {
-    areUsable: (index) =>
-      isCount(positions[index]) && isCount(liveSpurs[index]) && liveSpurs[index] <= positions[index],
+    areUsable: (index) => positions[index] >= 0 && liveSpurs[index] >= 0,
     at: (index) => ({
       positions: positions[index],
       liveSpurs: liveSpurs[index],
-      longestGap: isCount(longestGap[index]) ? longestGap[index] : undefined,
+      longestGap: longestGap[index] >= 0 ? longestGap[index] : undefined,
     }),
   };
 }
-
-const isCount = (value: number) => Number.isInteger(value) && value >= 0 && value <= 1000;
 
 function lastWinter(
   season: Season,

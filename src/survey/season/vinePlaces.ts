@@ -1,4 +1,5 @@
-import type { Codes, Season, SurveyTable } from "./season";
+import type { SheetId } from "../sheets/column";
+import type { Codes, SurveyTable } from "./surveyTable";
 import { NO_WORD } from "../sheets/words";
 
 /** A row that names no usable block, row and vine. */
@@ -41,7 +42,7 @@ export function neighbourKey(key: number, steps: number): number {
 
 const keysOfTables = new WeakMap<SurveyTable, Float64Array>();
 
-/** Where each row of the survey stands in the vineyard, and the register of vines, made once and kept. */
+/** Where each row stands in the vineyard, and the register of vines, made once for a Season. */
 export class VinePlaces {
   private registerRows: Map<number, RegisterEntry> | undefined;
   private blocks: Map<number, { table: SurveyTable; index: number }> | undefined;
@@ -49,7 +50,8 @@ export class VinePlaces {
 
   private readonly letters = new Map<number, number>();
 
-  constructor(private readonly season: Season) {}
+  /** @param tables the tables of this winter by their sheet */
+  constructor(private readonly tables: (id: SheetId) => readonly SurveyTable[]) {}
 
   /** One number for block, row, vine, side and letter of a cordon; undefined for a row without vine or letter. */
   cordonKeys(table: SurveyTable): (index: number) => number | undefined {
@@ -78,8 +80,8 @@ export class VinePlaces {
     if (known) return known;
     const keys = new Float64Array(table.rowCount).fill(NO_PLACE);
     const block = table.column("block")?.codes;
-    const row = table.column("row")?.numbers;
-    const vine = table.column("vine")?.numbers;
+    const row = table.column("row")?.usable;
+    const vine = table.column("vine")?.usable;
     if (block && row && vine)
       for (let i = 0; i < keys.length; i++) keys[i] = placeKey(block[i], row[i], vine[i]);
     keysOfTables.set(table, keys);
@@ -90,7 +92,7 @@ export class VinePlaces {
   register(): ReadonlyMap<number, RegisterEntry> {
     if (this.registerRows) return this.registerRows;
     const register = new Map<number, RegisterEntry>();
-    for (const table of this.season.tables("vines")) {
+    for (const table of this.tables("vines")) {
       const keys = this.keysOf(table);
       for (let index = 0; index < keys.length; index++)
         if (keys[index] !== NO_PLACE && !register.has(keys[index]))
@@ -110,7 +112,7 @@ export class VinePlaces {
   blockRows(): ReadonlyMap<number, RegisterEntry> {
     if (this.blocks) return this.blocks;
     const blocks = new Map<number, RegisterEntry>();
-    for (const table of this.season.tables("blocks")) {
+    for (const table of this.tables("blocks")) {
       const codes = table.column("block")?.codes ?? new Int32Array(0);
       for (let index = 0; index < codes.length; index++)
         if (codes[index] !== NO_WORD && !blocks.has(codes[index])) blocks.set(codes[index], { table, index });
@@ -122,7 +124,7 @@ export class VinePlaces {
   /** Number of a block, NaN where the Blocks sheet does not tell. */
   blockNumber(block: number, columnId: string): number {
     const entry = this.blockRows().get(block);
-    return entry?.table.column(columnId)?.numbers[entry.index] ?? NaN;
+    return entry?.table.column(columnId)?.usable[entry.index] ?? NaN;
   }
 
   /** Status of a vine in the register ("missing", "young"); undefined where the register does not tell. */

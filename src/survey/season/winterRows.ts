@@ -6,8 +6,9 @@ import type { CellValue } from "../sheets/cell";
 import { plainHeader } from "../sheets/column";
 import { winterOfSeason } from "../crop/outlookInputs";
 import { fixedCordons, type Stays } from "./fixedCordons";
+import { countsOfCordons } from "./gapsOfSeason";
 import type { Season } from "./season";
-import { NO_PLACE, placeOf, VinePlaces } from "./vinePlaces";
+import { NO_PLACE, placeOf } from "./vinePlaces";
 
 /** What the Season sheet keeps of one row of vines in one winter. */
 export interface WinterRow {
@@ -46,21 +47,17 @@ export const WINTER_COLUMNS = [
  */
 export function winterRows(season: Season, stays: Stays = fixedCordons(season)): readonly WinterRow[] {
   const year = winterOfSeason(season);
-  const places = new VinePlaces(season);
+  const places = season.places;
   const open = new Map<
     number,
     { -readonly [Key in keyof WinterRow]: WinterRow[Key] } & { seen: Set<number> }
   >();
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
-    const positions = table.column("positions")?.numbers;
-    const spurs = table.column("liveSpurs")?.numbers;
-    const longest = table.column("longestGap")?.numbers;
+    const counted = countsOfCordons(table);
     for (let index = 0; index < keys.length; index++) {
-      if (keys[index] === NO_PLACE || stays(table, index) !== true) continue;
-      const there = positions?.[index] ?? NaN;
-      const live = spurs?.[index] ?? NaN;
-      if (!isCount(there) || !isCount(live) || live > there) continue;
+      if (keys[index] === NO_PLACE || stays(table, index) !== true || !counted.areUsable(index)) continue;
+      const { positions, liveSpurs, longestGap = 0 } = counted.at(index);
       const { block, row } = placeOf(keys[index]);
       const key = keys[index] - placeOf(keys[index]).vine;
       const sums = open.get(key) ?? {
@@ -78,16 +75,16 @@ export function winterRows(season: Season, stays: Stays = fixedCordons(season)):
       };
       open.set(key, sums);
       sums.cordons++;
-      sums.positions += there;
-      sums.liveSpurs += live;
-      sums.gaps += there - live;
-      if (longest && isCount(longest[index])) sums.longestGap = Math.max(sums.longestGap, longest[index]);
+      sums.positions += positions;
+      sums.liveSpurs += liveSpurs;
+      sums.gaps += positions - liveSpurs;
+      sums.longestGap = Math.max(sums.longestGap, longestGap);
       if (sums.seen.has(keys[index])) continue;
       sums.seen.add(keys[index]);
       sums.vines++;
       const vine = places.register().get(keys[index]);
-      const trunks = vine?.table.column("liveTrunks")?.numbers[vine.index];
-      if (trunks !== undefined && isCount(trunks)) sums.liveTrunks += trunks;
+      const trunks = vine?.table.column("liveTrunks")?.usable[vine.index];
+      if (trunks !== undefined && trunks >= 0) sums.liveTrunks += trunks;
     }
   }
   return [...open.values()].map(({ seen: _, ...row }) => row).sort(inWalkOrder);

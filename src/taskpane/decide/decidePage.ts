@@ -191,7 +191,7 @@ function vineItem(pane: Pane, page: DecideState, season: Season, vine: DecidedVi
 
 function vineDetail(pane: Pane, season: Season, vine: DecidedVine): TemplateResult {
   const { language } = pane.state;
-  const { decision, contradictions } = vine;
+  const { decision } = vine;
   return html`<div class="stack">
     ${vinePicture(vine, language, season.unitSystem)}
     ${decision.sides.map((side) => html`<p><strong>${sideSentence(side, language)}</strong></p>`)}
@@ -208,7 +208,6 @@ function vineDetail(pane: Pane, season: Season, vine: DecidedVine): TemplateResu
     }
     ${decision.notes.map((note) => html`<p>${vineNoteSentence(note, language)}</p>`)}
     ${renewalWords(vine, season, language).map((words) => html`<p class="small">${words}</p>`)}
-    ${contradictions.length === 0 ? nothing : html`<p>${pane.say(DECIDE_TEXTS.contradictions)}</p>`}
     ${turnsView(pane, season, vine)} ${overruleView(pane, vine)}
   </div>`;
 }

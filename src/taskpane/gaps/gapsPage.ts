@@ -1,3 +1,4 @@
+import { usedSentence } from "../../survey/season/usedSentence";
 import { html, nothing, type TemplateResult } from "lit";
 import { lastVine, type SeasonGaps, type SurveyRowGaps } from "../../survey/season/gapsOfSeason";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
@@ -76,7 +77,7 @@ function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
           : pane.say(GAPS_TEXTS.sum, { missing, positions, share: percent(pane, missing / positions) })
       }
       ${without === 0 ? nothing : pane.say(GAPS_TEXTS.without, { without })}
-      ${gaps.leftOut === 0 ? nothing : pane.say(GAPS_TEXTS.leftOut, { leftOut: gaps.leftOut })}</fluent-message-bar
+      ${usedSentence(gaps.rowsUsed, pane.state.language)}</fluent-message-bar
     >
     <div class="buttons">
       ${write(

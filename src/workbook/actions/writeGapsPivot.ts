@@ -1,5 +1,6 @@
 import { gapsOfSeason } from "../../survey/season/gapsOfSeason";
-import type { Season, SurveyTable } from "../../survey/season/season";
+import type { Stays } from "../../survey/season/fixedCordons";
+import type { Season } from "../../survey/season/season";
 import { GAP_PIVOT } from "../../texts/gapPivot";
 import { LANGUAGES, type Language, type Text } from "../../texts/language";
 import { gapCountsSheet, gapPivot } from "../results/gapCountsSheet";
@@ -24,7 +25,7 @@ export interface GapsPivotResult {
 export async function writeGapsPivot(
   workbook: SurveyWorkbook,
   season: Season,
-  counts: (table: SurveyTable, index: number) => boolean,
+  counts: Stays,
   language: Language,
   date: string,
 ): Promise<GapsPivotResult> {

@@ -1,7 +1,8 @@
 import type { CellValue } from "../../survey/sheets/cell";
 import { countsOfCordons } from "../../survey/season/gapsOfSeason";
-import type { Season, SurveyTable } from "../../survey/season/season";
-import { NO_PLACE, placeOf, VinePlaces } from "../../survey/season/vinePlaces";
+import type { Stays } from "../../survey/season/fixedCordons";
+import type { Season } from "../../survey/season/season";
+import { placeOf } from "../../survey/season/vinePlaces";
 import { GAP_PIVOT as TEXTS } from "../../texts/gapPivot";
 import { say, type Language } from "../../texts/language";
 import type { OwnSheet, PivotWanted } from "../surveyWorkbook";
@@ -9,18 +10,18 @@ import type { OwnSheet, PivotWanted } from "../surveyWorkbook";
 /** The sheet with a row for each cordon that counts: what a PivotTable of the gaps, or a person's own, is made from. */
 export function gapCountsSheet(
   season: Season,
-  counts: (table: SurveyTable, index: number) => boolean,
+  counts: Stays,
   sheet: string,
   language: Language,
   date: string,
 ): OwnSheet {
-  const places = new VinePlaces(season);
+  const places = season.places;
   const rows: OwnSheet["rows"][number][] = [];
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
     const counted = countsOfCordons(table);
     for (let index = 0; index < table.rowCount; index += 1) {
-      if (keys[index] === NO_PLACE || !counted.areUsable(index) || !counts(table, index)) continue;
+      if (!season.used.isUsed(table, index) || !counted.areUsable(index) || !counts(table, index)) continue;
       const { positions, liveSpurs } = counted.at(index);
       const { block, row, vine } = placeOf(keys[index]);
       const as = (id: string) => plain(table.column(id)?.raw.at(index));

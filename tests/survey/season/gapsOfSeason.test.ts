@@ -67,7 +67,8 @@ test.each([
   const gaps = gapsOfSeason(
     season({ Cordons: [HEAD, cordon(1, "left", "A", 8, 6), cordon(2, "left", "A", positions, spurs)] }),
   );
-  expect(gaps).toMatchObject({ leftOut: 1, rows: [{ cordons: 1, positions: 8, gaps: 2 }] });
+  expect(gaps.rowsUsed).toMatchObject({ rows: 2, used: 1 });
+  expect(gaps).toMatchObject({ rows: [{ cordons: 1, positions: 8, gaps: 2 }] });
 });
 
 test("last winter is compared over the cordons counted in both", () => {

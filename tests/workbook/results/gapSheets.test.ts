@@ -23,7 +23,7 @@ const row = (part: Partial<SeasonGaps["rows"][number]>): SeasonGaps["rows"][numb
 });
 
 const gaps: SeasonGaps = {
-  leftOut: 0,
+  rowsUsed: { rows: 4, used: 4, leftOut: [] },
   rows: [
     row({ since: { cordons: 2, shareBefore: 0.1, shareNow: 0.3 } }),
     row({ row: 2, share: undefined, byVine: [{ vine: 2, positions: 0, gaps: 0 }] }),
@@ -57,7 +57,7 @@ test("the map has a column for each vine of the longest row and blanks where no 
 test("the map of an estate of 200,000 vines is made", () => {
   const byVine = Array.from({ length: 200 }, (_, i) => ({ vine: i + 1, positions: 8, gaps: 2 }));
   const rows = Array.from({ length: 1000 }, (_, i) => row({ row: i + 1, byVine }));
-  const map = gapMapSheet({ leftOut: 0, rows }, "en", "day");
+  const map = gapMapSheet({ rowsUsed: { rows: 0, used: 0, leftOut: [] }, rows }, "en", "day");
   expect(map.headers).toHaveLength(202);
   expect(map.rows).toHaveLength(1000);
 });

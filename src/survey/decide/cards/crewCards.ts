@@ -7,7 +7,7 @@ import { trunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { DecidedVine } from "../decideSeason";
 import { renewalRules } from "../renewal/renewalRules";
 import type { Season } from "../../season/season";
-import { NO_PLACE, placeOf, VinePlaces } from "../../season/vinePlaces";
+import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { vineBudgets } from "../plan/vineBudgets";
 
 /** A cordon that stays, or that would stay if the person who looks agrees. */
@@ -60,7 +60,7 @@ export interface CrewCard {
  * @param decided the vines of the survey with their answers
  */
 export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewCard[] {
-  const places = new VinePlaces(season);
+  const places = season.places;
   const budgetOf = vineBudgets(season);
   const rules = renewalRules(season.settings);
   const limits = {
@@ -81,8 +81,8 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
     const name = season.words.wordOf(block);
     const note = table.column("note")?.raw.at(index);
     const entry = {
-      prunedOn: table.column("prunedOn")?.numbers[index] ?? NaN,
-      liveTrunks: table.column("liveTrunks")?.numbers[index] ?? NaN,
+      prunedOn: table.column("prunedOn")?.usable[index] ?? NaN,
+      liveTrunks: table.column("liveTrunks")?.usable[index] ?? NaN,
       note: typeof note === "string" ? note.trim() : "",
     };
     register.set(`${row} ${vine} ${name}`, entry);

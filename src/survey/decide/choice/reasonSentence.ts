@@ -43,6 +43,7 @@ export function reasonSentence(
     trunk: String(reason.facts.trunk ?? ""),
     length:
       typeof reason.facts.length === "number" ? lengthWords(reason.facts.length, language, unitSystem) : "",
+    cells: String(reason.facts.cells ?? ""),
     missing: missingWords(reason.facts.missing, language),
     from: reason.facts.from === undefined ? "" : caneOriginWords(reason.facts.from as CaneOrigin, language),
     weak: reason.facts.weak === undefined ? "" : weakWords(reason.facts, language),

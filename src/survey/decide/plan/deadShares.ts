@@ -9,16 +9,11 @@ export function deadShares(season: Season): ReadonlyMap<string, number> {
   const cut = new Map<string, { nodes: number; alive: number }>();
   for (const table of season.tables("budCuts")) {
     const blocks = table.column("block")?.codes;
-    const nodes = table.column("nodesCut")?.numbers;
-    const alive = table.column("primariesAlive")?.numbers;
+    const nodes = table.column("nodesCut")?.usable;
+    const alive = table.column("primariesAlive")?.usable;
     if (!blocks || !nodes || !alive) continue;
     for (let index = 0; index < table.rowCount; index++) {
-      if (
-        blocks[index] === NO_WORD ||
-        !(nodes[index] > 0) ||
-        !(alive[index] >= 0 && alive[index] <= nodes[index])
-      )
-        continue;
+      if (blocks[index] === NO_WORD || !(nodes[index] > 0) || !(alive[index] >= 0)) continue;
       const name = season.words.wordOf(blocks[index]);
       const sum = cut.get(name) ?? { nodes: 0, alive: 0 };
       cut.set(name, { nodes: sum.nodes + nodes[index], alive: sum.alive + alive[index] });

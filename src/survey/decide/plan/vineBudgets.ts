@@ -6,7 +6,8 @@ import { nodesByLength } from "../../../domain/nodesByLength";
 import { Refusal } from "../../../domain/refusal";
 import { kilograms, metres, perMetreFromPerFoot } from "../../../domain/units";
 import type { Season } from "../../season/season";
-import { NO_PLACE, placeKey, placeOf, VinePlaces } from "../../season/vinePlaces";
+import type { VinePlaces } from "../../season/vinePlaces";
+import { NO_PLACE, placeKey, placeOf } from "../../season/vinePlaces";
 import { wordKey } from "../../sheets/words";
 import { deadShares } from "./deadShares";
 
@@ -31,7 +32,7 @@ const BY_LENGTH = ["by length", "por longitud", "por largo", "par longueur"];
  * @returns the budget of a vine by block, row and number
  */
 export function vineBudgets(season: Season): (block: string, row: number, vine: number) => VineBudget {
-  const places = new VinePlaces(season);
+  const places = season.places;
   const dead = deadShares(season);
   const weights = weighedVines(season, places);
   const { settings } = season;
@@ -97,10 +98,10 @@ function weighedVines(season: Season, places: VinePlaces) {
   const byBlock = new Map<number, { sum: number; count: number }>();
   for (const table of season.tables("vines")) {
     const keys = places.keysOf(table);
-    const prunings = table.column("prunings")?.numbers;
+    const prunings = table.column("prunings")?.usable;
     if (!prunings) continue;
     keys.forEach((key, index) => {
-      if (key === NO_PLACE || !(prunings[index] >= 0 && prunings[index] <= 20) || byVine.has(key)) return;
+      if (key === NO_PLACE || !(prunings[index] >= 0) || byVine.has(key)) return;
       byVine.set(key, prunings[index]);
       const { block } = placeOf(key);
       const total = byBlock.get(block) ?? { sum: 0, count: 0 };

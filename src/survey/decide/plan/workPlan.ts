@@ -7,7 +7,7 @@ import {
 } from "../../../domain/plan/orderOfWork";
 import type { SettingValues } from "../../settings/setting";
 import type { Season } from "../../season/season";
-import { NO_PLACE, placeOf, VinePlaces } from "../../season/vinePlaces";
+import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { NO_WORD, wordKey } from "../../sheets/words";
 import { deadShares } from "./deadShares";
 
@@ -69,7 +69,7 @@ function listOf(settings: SettingValues, id: string): string[] {
 }
 
 function blocksOfWork(season: Season): BlockOfWork[] {
-  const places = new VinePlaces(season);
+  const places = season.places;
   const dead = deadShares(season);
   const counts = new Map<number, { vines: number; done: number }>();
   for (const [key, { table, index }] of places.register()) {
@@ -77,11 +77,11 @@ function blocksOfWork(season: Season): BlockOfWork[] {
     const { block } = placeOf(key);
     const count = counts.get(block) ?? { vines: 0, done: 0 };
     count.vines++;
-    if ((table.column("prunedOn")?.numbers[index] ?? NaN) > 0) count.done++;
+    if ((table.column("prunedOn")?.usable[index] ?? NaN) > 0) count.done++;
     counts.set(block, count);
   }
   for (const [block, { table, index }] of places.blockRows()) {
-    const vines = table.column("vines")?.numbers[index] ?? NaN;
+    const vines = table.column("vines")?.usable[index] ?? NaN;
     if (block !== NO_WORD && !counts.has(block) && Number.isInteger(vines) && vines >= 0)
       counts.set(block, { vines, done: 0 });
   }

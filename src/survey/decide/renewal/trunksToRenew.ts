@@ -3,7 +3,7 @@ import type { Condition } from "../../../domain/choice/candidateCordon";
 import { trunksOf } from "../../../domain/choice/trunksOf";
 import { trunkRenewal, URGENCIES, type TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { Season } from "../../season/season";
-import { NO_PLACE, placeOf, VinePlaces } from "../../season/vinePlaces";
+import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { vinesToDecide } from "../vinesToDecide";
 
 /** A vine with what is to be done about its trunks. */
@@ -31,15 +31,15 @@ export interface TrunksToRenew {
  */
 export function trunksToRenew(season: Season): TrunksToRenew {
   const wanted = renewalRules(season.settings).trunksWanted;
-  const places = new VinePlaces(season);
+  const places = season.places;
   const noted = notedTrunks(season);
   const vines: VineToRenew[] = [];
   const byLiveTrunks: number[] = [];
   let notCounted = 0;
   for (const [key, { table, index }] of places.register()) {
     if (key === NO_PLACE || places.statusOf(key) === "missing") continue;
-    const liveTrunks = table.column("liveTrunks")?.numbers[index] ?? NaN;
-    if (!Number.isInteger(liveTrunks) || liveTrunks < 0 || liveTrunks > 99) {
+    const liveTrunks = table.column("liveTrunks")?.usable[index] ?? NaN;
+    if (Number.isNaN(liveTrunks)) {
       notCounted++;
       continue;
     }

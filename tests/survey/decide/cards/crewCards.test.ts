@@ -29,7 +29,7 @@ const rows: CellValue[][] = [
   ["North Bench", 1, 2, "left", "A", 1, 40, 10, 8, 0, "sound", "sound", ""],
   ["North Bench", 1, 2, "left", "B", 2, 40, 12, 9, 3, "sound", "sound", "split at the head"],
   ["North Bench", 1, 2, "right", "C", 2, 40, 10, 8, 1, "sound", "sound", ""],
-  ["North Bench", 1, 3, "left", "A", 1, 40, 10, 9, 1, "sound", "dead", ""],
+  ["North Bench", 1, 3, "left", "A", 1, 40, 10, 0, 10, "dead", "dead", ""],
 ];
 const season = readSeason([
   areaOf("Cordons", [CORDONS, ...rows]),

@@ -1,0 +1,176 @@
+import { CELL, type SurveyTable } from "./surveyTable";
+import { choiceId, NO_PLACE, type VinePlaces } from "./vinePlaces";
+
+/** Why a cell keeps its row from being used. */
+export const FAULT_REASONS = {
+  [CELL.blank]: "blank",
+  [CELL.numberAsText]: "text",
+  [CELL.unreadable]: "unreadable",
+  [CELL.error]: "error",
+  [CELL.unclearDate]: "unreadable",
+  [CELL.outside]: "outside",
+  [CELL.notWhole]: "notWhole",
+  [CELL.contradicted]: "contradicted",
+} as const;
+
+export type FaultReason = (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS];
+
+/** A cell that keeps its row, and with it the whole vine, from being used. */
+export interface RowFault {
+  readonly sheet: string;
+  readonly sheetRow: number;
+  /** Id of the column, and its place in the sheet: 1 is A. */
+  readonly column: string;
+  readonly sheetColumn: number;
+  readonly reason: FaultReason;
+}
+
+/** How many rows a result is worked out from, and why not the others. */
+export interface RowsUsed {
+  readonly rows: number;
+  readonly used: number;
+  /** Rows left out by column and reason, most first; `first` is where the first of them stands. */
+  readonly leftOut: readonly LeftOut[];
+}
+
+export interface LeftOut {
+  /** Id of the column; "vine" with the reason "sameVine" for sound rows of a vine that must be counted again. */
+  readonly column: string;
+  readonly reason: FaultReason | "sameVine";
+  readonly rows: number;
+  readonly first: { readonly sheet: string; readonly sheetRow: number };
+}
+
+/** Columns without which a row says nothing, and columns whose entry, once there, must be readable. */
+const NEEDED = ["block", "row", "vine", "side", "cordon", "positions", "liveSpurs"] as const;
+const DECIDING = [...NEEDED, "trunk", "condition", "trunkCondition", "fixedChoice"] as const;
+const COUNTS: ReadonlySet<string> = new Set(["positions", "liveSpurs"]);
+
+const USED = 0;
+const SAME_VINE = 255;
+
+/**
+ * Which rows of the Cordons sheets are used, decided once for every result. A row is not used when a cell that decides
+ * something on its vine is missing, cannot be read or cannot be true; then its whole vine is not used, because a cordon
+ * chosen without knowing the others may be the wrong one. A row that names no vine holds back the vines of the rows above
+ * and below it. Counts may be blank on a dead cordon, and on one that a person has fixed to go.
+ */
+export class UsedRows {
+  private made: ReadonlyMap<SurveyTable, Uint8Array> | undefined;
+  private readonly recounts = new Map<number, RowFault[]>();
+
+  /** @param tables the Cordons tables of this winter */
+  constructor(
+    private readonly tables: () => readonly SurveyTable[],
+    private readonly places: VinePlaces,
+  ) {}
+
+  /** True for a row that every result is worked out from. */
+  isUsed(table: SurveyTable, index: number): boolean {
+    return this.codes().get(table)?.[index] === USED;
+  }
+
+  /** Cells for which the vine must be counted again; none for a vine that can be used. */
+  faultsOf(vineKey: number): readonly RowFault[] {
+    this.codes();
+    return this.recounts.get(vineKey) ?? [];
+  }
+
+  /** The cell that keeps this row from being used; undefined for a used row and for a sound one of a vine to recount. */
+  faultAt(table: SurveyTable, index: number): RowFault | undefined {
+    const code = this.codes().get(table)?.[index] ?? USED;
+    return code === USED || code === SAME_VINE ? undefined : faultOf(table, index, code);
+  }
+
+  /** The account of all rows. */
+  account(): RowsUsed {
+    const leftOut = new Map<string, { -readonly [Key in keyof LeftOut]: LeftOut[Key] }>();
+    let rows = 0;
+    let used = 0;
+    for (const [table, codes] of this.codes())
+      codes.forEach((code, index) => {
+        rows++;
+        if (code === USED) {
+          used++;
+          return;
+        }
+        const { column, reason } =
+          code === SAME_VINE
+            ? ({ column: "vine", reason: "sameVine" } as const)
+            : faultOf(table, index, code);
+        const key = `${column} ${reason}`;
+        const known = leftOut.get(key);
+        if (known) known.rows++;
+        else
+          leftOut.set(key, {
+            column,
+            reason,
+            rows: 1,
+            first: { sheet: table.sheet, sheetRow: table.sheetRow(index) },
+          });
+      });
+    return { rows, used, leftOut: [...leftOut.values()].sort((one, other) => other.rows - one.rows) };
+  }
+
+  private codes(): ReadonlyMap<SurveyTable, Uint8Array> {
+    if (this.made) return this.made;
+    const made = new Map(this.tables().map((table) => [table, rowCodes(table)] as const));
+    for (const [table, codes] of made) this.holdBackVines(table, codes);
+    if (this.recounts.size > 0)
+      for (const [table, codes] of made) {
+        const keys = this.places.keysOf(table);
+        for (let i = 0; i < codes.length; i++)
+          if (codes[i] === USED && this.recounts.has(keys[i])) codes[i] = SAME_VINE;
+      }
+    this.made = made;
+    return made;
+  }
+
+  private holdBackVines(table: SurveyTable, codes: Uint8Array): void {
+    const keys = this.places.keysOf(table);
+    for (let i = 0; i < codes.length; i++) {
+      if (codes[i] === USED) continue;
+      const fault = faultOf(table, i, codes[i]);
+      const vines = new Set(keys[i] === NO_PLACE ? [keys[i - 1], keys[i + 1]] : [keys[i]]);
+      for (const vine of vines) {
+        if (vine === undefined || vine === NO_PLACE) continue;
+        const known = this.recounts.get(vine);
+        if (known) known.push(fault);
+        else this.recounts.set(vine, [fault]);
+      }
+    }
+  }
+}
+
+/** For each row USED, or one more than the place in DECIDING of the first column whose cell keeps it from being used. */
+function rowCodes(table: SurveyTable): Uint8Array {
+  const codes = new Uint8Array(table.rowCount);
+  const condition = table.column("condition");
+  const fixed = table.column("fixedChoice");
+  const needsCounts = (index: number) =>
+    !(condition && choiceId(condition, index) === "dead") && !(fixed && choiceId(fixed, index) === "goes");
+  DECIDING.forEach((id, at) => {
+    const column = table.column(id);
+    if (!column) return;
+    const { states } = column;
+    const isNeeded = at < NEEDED.length;
+    const isCount = COUNTS.has(id);
+    for (let i = 0; i < codes.length; i++) {
+      if (states[i] === CELL.usable || codes[i] !== USED) continue;
+      if (states[i] === CELL.blank && (!isNeeded || (isCount && !needsCounts(i)))) continue;
+      codes[i] = at + 1;
+    }
+  });
+  return codes;
+}
+
+function faultOf(table: SurveyTable, index: number, code: number): RowFault {
+  const column = table.column(DECIDING[code - 1])!;
+  return {
+    sheet: table.sheet,
+    sheetRow: table.sheetRow(index),
+    column: column.column.id,
+    sheetColumn: column.sheetColumn,
+    reason: FAULT_REASONS[column.states[index] as keyof typeof FAULT_REASONS],
+  };
+}

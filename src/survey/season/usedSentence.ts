@@ -1,0 +1,28 @@
+import { say, type Language } from "../../texts/language";
+import { FAULT_WORDS, USED_ROWS } from "../../texts/usedRows";
+import { SHEETS } from "../sheets/sheets";
+import type { LeftOut, RowsUsed } from "./usedRows";
+
+/**
+ * One sentence with the rows a result is worked out from and those left out, the same wherever the result is shown.
+ *
+ * @example
+ * usedSentence({ rows: 40, used: 37, leftOut: [{ column: "liveSpurs", reason: "outside", rows: 1, first: { sheet: "Cordons", sheetRow: 9 } }, { column: "vine", reason: "sameVine", rows: 2, first: { sheet: "Cordons", sheetRow: 10 } }] }, "en") // "Worked out from 37 of 40 rows of the Cordons sheets. Left out: 1 where Live spurs is outside its limits (first in Cordons, row 9); 2 beside those on the same vines."
+ */
+export function usedSentence({ rows, used, leftOut }: RowsUsed, language: Language): string {
+  if (leftOut.length === 0) return say(USED_ROWS.all, language, { rows });
+  const causes = leftOut.map((cause) => causeWords(cause, language)).join("; ");
+  return say(USED_ROWS.some, language, { used, rows, leftOut: causes });
+}
+
+function causeWords({ column, reason, rows, first }: LeftOut, language: Language): string {
+  if (reason === "sameVine") return say(USED_ROWS.sameVine, language, { rows });
+  const name = SHEETS.cordons.columns.find(({ id }) => id === column)!.header[language];
+  return say(USED_ROWS.column, language, {
+    rows,
+    column: name,
+    reason: FAULT_WORDS[reason][language],
+    sheet: first.sheet,
+    row: first.sheetRow,
+  });
+}

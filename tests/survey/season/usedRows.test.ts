@@ -1,0 +1,212 @@
+import * as fc from "fast-check";
+import { winterRows } from "../../../src/survey/season/winterRows";
+import { crewCards } from "../../../src/survey/decide/cards/crewCards";
+import { decideSeason } from "../../../src/survey/decide/decideSeason";
+import { outlookInputs } from "../../../src/survey/crop/outlookInputs";
+import { gapsOfSeason } from "../../../src/survey/season/gapsOfSeason";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import type { Season } from "../../../src/survey/season/season";
+import { stayingCordons } from "../../../src/survey/decide/stayingCordons";
+import { usedSentence } from "../../../src/survey/season/usedSentence";
+import { allFindings } from "../../../src/survey/checks/checkSeason";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import { placeOf } from "../../../src/survey/season/vinePlaces";
+import { areaOf } from "../area";
+
+const HEAD = [
+  "Block",
+  "Row",
+  "Vine",
+  "Side",
+  "Cordon",
+  "Trunk",
+  "Length (ft)",
+  "Positions",
+  "Live spurs",
+  "Longest gap",
+  "Condition",
+  "Fixed choice",
+];
+
+/** Six vines of an invented block, three candidates each; every left one is better on A, the right one is fixed. */
+const SOUND: readonly (readonly CellValue[])[] = [1, 2, 3, 4, 5, 6].flatMap((vine) => [
+  ["North Bench", 1, vine, "left", "A", 1, 3, 9, 8, 1, "sound", "stays"],
+  ["North Bench", 1, vine, "left", "B", 2, 3, 9, 3, 4, "sound", "goes"],
+  ["North Bench", 1, vine, "right", "C", 2, 3, 9, 8, 1, "sound", "stays"],
+]);
+
+const blocks = areaOf("Blocks", [
+  ["Block", "Vines", "Vine spacing (ft)", "Training system", "Cluster weight (lb)", "Node rule"],
+  ["North Bench", 6, 8, "high wire", 0.25, "40"],
+]);
+
+const seasonOf = (rows: readonly (readonly CellValue[])[]) =>
+  readSeason([areaOf("Cordons", [HEAD, ...rows]), blocks]);
+
+const changed = (cells: readonly CellValue[], at: number, value: CellValue) =>
+  cells.map((cell, column) => (column === at ? value : cell));
+
+const BAD: readonly CellValue[] = [
+  null,
+  "x",
+  "?",
+  -1,
+  90,
+  1e6,
+  2.5,
+  NaN,
+  Infinity,
+  true,
+  { error: "#N/A" },
+  "twelve",
+];
+
+const name = (block: string, { row, vine }: { readonly row: number; readonly vine: number }) =>
+  `${block} ${row} ${vine}`;
+
+/** Vines that each result is worked out from. */
+function vinesUsed(season: Season) {
+  const decisions = [...decideSeason(season)];
+  const stays = stayingCordons(decisions);
+  const rowsOf = (used: (index: number) => boolean) => {
+    const [table] = season.tables("cordons");
+    const vines = new Set<number>();
+    const places = season.places.keysOf(table);
+    for (let i = 0; i < table.rowCount; i++) if (used(i)) vines.add(places[i]);
+    return [...vines].map((key) => name(season.words.wordOf(placeOf(key).block), placeOf(key))).sort();
+  };
+  const [table] = season.tables("cordons");
+  const cards = crewCards(season, decisions).flatMap(({ block, row, vines }) =>
+    vines
+      .filter(({ keeps, canes }) => keeps.length + canes.length > 0)
+      .map(({ vine }) => name(block, { row, vine })),
+  );
+  const [outlook] = outlookInputs(season, { stays });
+  const winter = outlook?.stages.find(({ stage }) => stage === "winter");
+  return {
+    rows: rowsOf((i) => season.used.isUsed(table, i)),
+    choice: decisions
+      .filter(({ decision }) => decision.sides.length > 0)
+      .map((vine) => name(vine.block, vine))
+      .sort(),
+    gaps: gapsOfSeason(season)
+      .rows.flatMap(({ block, row, byVine }) =>
+        byVine.filter(({ positions }) => positions > 0).map(({ vine }) => name(block, { row, vine })),
+      )
+      .sort(),
+    cards: cards.sort(),
+    winters: winterRows(season).reduce((sum, { vines }) => sum + vines, 0),
+    nodesKnown: winter !== undefined,
+  };
+}
+
+test("for any one bad cell in a column that decides, every result is worked out from the same vines", () => {
+  const deciding = [0, 1, 2, 3, 4, 5, 7, 8, 10, 11];
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: SOUND.length - 1 }),
+      fc.constantFrom(...deciding),
+      fc.constantFrom(...BAD),
+      (row, column, bad) => {
+        const rows = SOUND.map((cells, at) => (at === row ? changed(cells, column, bad) : cells));
+        const season = seasonOf(rows);
+        const used = vinesUsed(season);
+        expect(used.choice).toEqual(used.rows);
+        expect(used.gaps).toEqual(used.rows);
+        expect(used.cards).toEqual(used.rows);
+        const [table] = season.tables("cordons");
+        const rowsUsed = SOUND.flatMap((_, i) => (season.used.isUsed(table, i) ? [i] : []));
+        const keys = season.places.keysOf(table);
+        const fixed = new Set(rowsUsed.filter((i) => rows[i][11] === "stays").map((i) => keys[i]));
+        expect(used.winters).toBe(fixed.size);
+        const account = season.used.account();
+        expect(account.rows).toBe(SOUND.length);
+        expect(account.used).toBe(rowsUsed.length);
+        expect(account.leftOut.reduce((sum, cause) => sum + cause.rows, account.used)).toBe(account.rows);
+        expect(gapsOfSeason(season).rowsUsed).toEqual(account);
+      },
+    ),
+    { numRuns: 600 },
+  );
+});
+
+test("for any one bad cell in any other column, every row is still used and the cell is in no result", () => {
+  // 2.5 ft is a sound length
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: SOUND.length - 1 }),
+      fc.constantFrom(6, 9),
+      fc.constantFrom(...BAD),
+      (row, column, bad) => {
+        const season = seasonOf(SOUND.map((cells, at) => (at === row ? changed(cells, column, bad) : cells)));
+        expect(season.used.account()).toEqual({ rows: 18, used: 18, leftOut: [] });
+        const without = seasonOf(
+          SOUND.map((cells, at) => (at === row ? changed(cells, column, null) : cells)),
+        );
+        const decisions = (of: Season) => [...decideSeason(of)].map(({ decision }) => decision);
+        if (bad !== 2.5) expect(decisions(season)).toEqual(decisions(without));
+      },
+    ),
+    { numRuns: 200 },
+  );
+});
+
+describe("a typo of 90 live spurs", () => {
+  const season = seasonOf(SOUND.map((cells, at) => (at === 0 ? changed(cells, 8, 90) : cells)));
+
+  test("is wrong for the check", () => {
+    const found = allFindings(season).map(({ code, row, column }) => [code, row, column]);
+    expect(found).toContainEqual(["outsideLimits", 2, "Live spurs"]);
+  });
+
+  test("is in no gap, no choice, no card, and the crop is worked out from the other five vines", () => {
+    const used = vinesUsed(season);
+    expect(used.choice).toEqual([2, 3, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
+    expect(used.gaps).toEqual([2, 3, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
+    const decisions = [...decideSeason(season)];
+    const nodes = outlookInputs(season, { stays: stayingCordons(decisions) })[0].stages[0];
+    // five vines alike: 8 + 8 spurs of two nodes
+    expect(nodes).toMatchObject({ stage: "winter", nodes: { value: 32 } });
+  });
+
+  test("is said where the vine is decided", () => {
+    const [first] = [...decideSeason(season)];
+    expect(first.decision.notes).toEqual([{ code: "recount", facts: { cells: "Cordons I2" } }]);
+    expect(first.decision.cordons.map(({ verdict }) => verdict)).toEqual(["ask", "ask", "ask"]);
+  });
+
+  test("is said with every result, in each language", () => {
+    const account = season.used.account();
+    expect(usedSentence(account, "en")).toBe(
+      "Worked out from 15 of 18 rows of the Cordons sheets. Left out: 2 beside those on the same vines; 1 where Live spurs is outside its limits (first in Cordons, row 2).",
+    );
+    expect(usedSentence(account, "es")).toContain("15 de 18 filas");
+    expect(usedSentence(account, "fr")).toContain("15 des 18 lignes");
+  });
+});
+
+test("95 positions change no gap of the block and order no spurs", () => {
+  const sound = gapsOfSeason(seasonOf(SOUND.slice(3)));
+  const season = seasonOf(SOUND.map((cells, at) => (at === 0 ? changed(cells, 7, 95) : cells)));
+  const { gaps, positions } = gapsOfSeason(season).rows[0];
+  expect({ gaps, positions }).toEqual({ gaps: sound.rows[0].gaps, positions: sound.rows[0].positions });
+  const [card] = crewCards(season, [...decideSeason(season)]);
+  expect(card.vines[0]).toMatchObject({ vine: 1, keeps: [], cuts: [], canes: [] });
+  expect(card.vines[0]).not.toHaveProperty("nodes");
+});
+
+test("a row that names no vine holds back the vines above and below it, and no others", () => {
+  const season = seasonOf(SOUND.map((cells, at) => (at === 5 ? changed(cells, 2, null) : cells)));
+  expect(vinesUsed(season).choice).toEqual([1, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
+});
+
+test("a dead cordon and one fixed to go need no counts", () => {
+  const rows = SOUND.map((cells, at) =>
+    at === 1
+      ? changed(changed(changed(cells, 7, null), 8, null), 9, null)
+      : at === 4
+        ? changed(changed(changed(cells, 8, null), 10, "dead"), 9, null)
+        : cells,
+  );
+  expect(seasonOf(rows).used.account()).toEqual({ rows: 18, used: 18, leftOut: [] });
+});
