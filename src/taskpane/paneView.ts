@@ -12,6 +12,7 @@ import type { PageId, Pane } from "./pane";
 import { LANGUAGES, type Language } from "../texts/language";
 import { goToStep, walkCard } from "./walk";
 import { PAGE_NAMES, PANE_TEXTS, WALK_TEXTS } from "../texts/pane";
+import { TEXTS } from "../texts/texts";
 
 const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "check", page: checkPage },
@@ -24,11 +25,7 @@ const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
   { id: "care", page: carePage },
 ];
 
-const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {
-  en: "English",
-  es: "Español",
-  fr: "Français",
-};
+const LANGUAGE_NAMES: Readonly<Record<Language, string>> = TEXTS.language.name;
 
 /** The whole pane: pages to choose from, the message of the last action, and the chosen page. */
 export function paneView(pane: Pane): TemplateResult {

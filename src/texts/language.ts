@@ -1,6 +1,9 @@
-/** Languages of every text that a person sees. */
-export const LANGUAGES = ["en", "es", "fr"] as const;
-export type Language = (typeof LANGUAGES)[number];
+import { LANGUAGE_FILES, type Language } from "./languages/languages";
+
+export type { Language };
+
+/** Languages of every text that a person sees, English first. */
+export const LANGUAGES = Object.keys(LANGUAGE_FILES) as readonly Language[];
 
 /** One text in every language; a missing language does not compile. */
 export type Text = Readonly<Record<Language, string>>;
@@ -23,16 +26,36 @@ export function say(text: Text, language: Language, facts: TextFacts = {}): stri
   );
 }
 
-const NUMBERS: Readonly<Record<Language, Intl.NumberFormat>> = {
-  en: new Intl.NumberFormat("en", { maximumFractionDigits: 3, useGrouping: false }),
-  es: new Intl.NumberFormat("es", { maximumFractionDigits: 3, useGrouping: false }),
-  fr: new Intl.NumberFormat("fr", { maximumFractionDigits: 3, useGrouping: false }),
-};
+const NUMBERS = byLanguage(
+  (language) => new Intl.NumberFormat(language, { maximumFractionDigits: 3, useGrouping: false }),
+);
 
 function written(fact: TextFacts[string], language: Language): string {
   if (typeof fact === "number") return NUMBERS[language].format(fact);
   if (Array.isArray(fact)) return fact.map((part) => written(part, language)).join(", ");
   return String(fact);
+}
+
+/** One thing for every language. */
+export function byLanguage<T>(make: (language: Language) => T): Readonly<Record<Language, T>> {
+  return Object.fromEntries(LANGUAGES.map((language) => [language, make(language)])) as Record<Language, T>;
+}
+
+/**
+ * A text that reads the same in every language, such as the unit "kg".
+ *
+ * @example
+ * say(sameText("kg"), "fr") // "kg"
+ */
+export function sameText(word: string): Text {
+  return byLanguage(() => word);
+}
+
+/** A text with other texts in its placeholders, each in its own language. */
+export function withTexts(text: Text, parts: Readonly<Record<string, Text>>): Text {
+  return byLanguage((language) =>
+    text[language].replace(/\{(\w+)\}/g, (whole, name: string) => parts[name]?.[language] ?? whole),
+  );
 }
 
 /**

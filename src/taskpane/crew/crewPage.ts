@@ -22,8 +22,9 @@ import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { chosenCards, RENEWALS_LISTED, type CrewResult, type CrewState } from "./crewState";
 import { printHtml } from "./printHtml";
+import { TEXTS } from "../../texts/texts";
 
-const LANGUAGE_NAMES: Readonly<Record<Language, string>> = { en: "English", es: "Español", fr: "Français" };
+const LANGUAGE_NAMES: Readonly<Record<Language, string>> = TEXTS.language.name;
 const FORECAST_YEARS = 5;
 
 /** The page that sends the crew out: cards, order of work, trunks to renew. */

@@ -14,6 +14,3 @@ export interface ParameterText {
   readonly label: Text;
   readonly description: Text;
 }
-
-/** Shorthand for a text in the three languages. */
-export const t = (en: string, es: string, fr: string): Text => ({ en, es, fr });

@@ -1,6 +1,6 @@
-import { t } from "./functionText";
+import { sameText as same } from "../language";
+import { TEXTS } from "../texts";
 
-const same = (word: string) => t(word, word, word);
 const NONE = { US: same(""), metric: same("") };
 
 /** How the unit of each measure is written beside a number. */
@@ -12,20 +12,5 @@ export const UNIT_NAMES = {
   massPerLength: { US: same("lb/ft"), metric: same("kg/m") },
   length: { US: same("ft"), metric: same("m") },
   shortLength: { US: same("in"), metric: same("cm") },
-  perLength: {
-    US: t("a foot", "por pie", "par pied"),
-    metric: t("a metre", "por metro", "par mètre"),
-  },
-  perMass: {
-    US: t("a pound", "por libra", "par livre"),
-    metric: t("a kilogram", "por kilo", "par kilo"),
-  },
-  vinesPerArea: {
-    US: t("vines an acre", "plantas por acre", "ceps par acre"),
-    metric: t("vines a hectare", "plantas por hectárea", "ceps par hectare"),
-  },
-  cropPerArea: {
-    US: t("tons an acre", "toneladas cortas por acre", "tonnes courtes par acre"),
-    metric: t("tonnes a hectare", "toneladas por hectárea", "tonnes par hectare"),
-  },
+  ...TEXTS.functions.units.unitNames,
 } as const;

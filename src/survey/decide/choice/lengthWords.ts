@@ -1,7 +1,8 @@
 import { METRES_PER_FOOT, type UnitSystem } from "../../../domain/units";
-import { say, type Language } from "../../../texts/language";
+import { sameText, say, type Language } from "../../../texts/language";
+import { TEXTS } from "../../../texts/texts";
 
-const INCHES: Readonly<Record<Language, string>> = { en: "in", es: "pulg", fr: "po" };
+const INCHES: Readonly<Record<Language, string>> = TEXTS.lengths.inches;
 
 /**
  * A short length as a crew says it: inches to a quarter, below two inches to a hundredth; or whole centimetres, and
@@ -24,5 +25,5 @@ export function lengthWords(metres: number, language: Language, unitSystem: Unit
 }
 
 function number(value: number, language: Language): string {
-  return say({ en: "{value}", es: "{value}", fr: "{value}" }, language, { value });
+  return say(sameText("{value}"), language, { value });
 }

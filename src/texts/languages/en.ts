@@ -1,0 +1,2525 @@
+/** Every text in English: what the other languages must say, key by key. Words in braces are filled in; keep them. */
+export const en = {
+  language: { name: "English" },
+  lengths: { inches: "in" },
+  settings: {
+    budget: {
+      nodeRule:
+        "Rule for blocks that name none: a formula like 30+10 (American; French hybrids 20+10, new hybrids 20+20 by the same source), by length, or a number of nodes.",
+      belowOnePound:
+        "Vines with less than a pound of prunings: refuse (no number; no source seen covers them), flat (the first pound's nodes) or proRata (those times the weight).",
+      leastNodesAVine: "A budget below this is raised to it; 0 raises none. No published limit was seen.",
+      mostNodesAVine:
+        "A budget above this is cut to it. Often quoted as 50 to 60, Concord 90 and more; no published limit was seen.",
+      nodesByLength: "Nodes on each foot of vine spacing for the rule by length; the source gives 4 to 6.",
+      injuryRule:
+        "Rule that corrects the budget for dead primary buds in blocks that name none. The rules disagree; none is averaged.",
+      intervalForDeadBuds:
+        "How the range around a share of dead buds is made: Wilson, or the wider Clopper-Pearson.",
+      confidenceOfRanges: "How often a range shall hold the true figure: 0.9 is nine blocks in ten.",
+      spurSpacing: "Length of cordon for one spur; the source gives 3 to 5 in, NC State 3 to 8 in.",
+      nodesASpur: "Count nodes left on a spur; the source gives 2 to 3. The basal bud is not counted.",
+    },
+    checks: {
+      unitSystem:
+        "Unit of lengths and weights under headers that name none: US (ft, in, lb), metric (m, mm, kg), or that of the headers which do name one.",
+      leastDistanceBetweenSpurs:
+        "Spur positions closer than this on average cannot be right; published spacings begin at 3 in (Minnesota 2022).",
+      unlikeItsBlockSpread:
+        "A value this many times the block's usual spread away from its middle is asked about (median and median deviation; Iglewicz and Hoaglin 1993 begin at 3.5, from memory).",
+      unlikeItsBlockLeastValues:
+        "A block with fewer values than this is too small to say what is usual in it.",
+      walkOrderMostVinesOutOfOrder:
+        "When more of a row's vines than this stand out of order, the sheet was sorted another way and its order is not judged.",
+      cordonLengthMostOfItsSpace:
+        "A cordon longer than this many times its side's share of the vine spacing is asked about.",
+      cordonLengthLeastOfItsSpace:
+        "A sound cordon of a bearing vine shorter than this many times its side's share is asked about.",
+      cordonDiameterLeast:
+        "A thinner cordon is asked about; wood for spurs and canes is 5/16 to 1/2 in thick (Westover 2016).",
+      cordonDiameterMost: "A thicker cordon is asked about. No published limit was seen.",
+      nodesASpurLeast: "Fewer nodes a spur than this are asked about.",
+      nodesASpurMost:
+        "More nodes a spur than this are asked about; two to three are usual (UMN 2022), four before a second pass.",
+      trunksAVineMost:
+        "A vine with more trunks is asked about: two are usual, up to four on very tender cultivars.",
+      seasonOfCountsFirstMonth: "Cordons and buds are counted on dormant vines from this month on.",
+      seasonOfCountsLastMonth: "Cordons and buds are counted up to this month.",
+      countedRowLeastShareOfItsVines:
+        "In a row of which this share was counted, a vine without a cordon is asked about; below it the row is still being counted.",
+      copiedDownUnlikelihood:
+        "Neighbouring vines with equal numbers are asked about when chance makes such a run less than once in ten to this power.",
+      swappedColumnsLeastRows:
+        "So many rows that only fit with two columns exchanged are taken for a stretch of swapped columns.",
+      digitPreferenceLeastValues: "A counter with fewer values is not judged.",
+      digitPreferenceShareMoreThanOthers:
+        "A counter is asked whose values end in 0 or 5 more often than those of the others by at least this share.",
+      digitPreferenceStandardErrors: "And the difference must be this many times what chance makes of it.",
+      counterUnlikeOthersStandardErrors:
+        "A counter whose rows differ from the others' in the same blocks by this many times what chance makes of it is asked about.",
+      counterUnlikeOthersLeastDifference:
+        "And the difference must be at least this share of the others' figure.",
+      lastYearMostPositionsMore:
+        "A cordon with more new positions than this, beyond what its growth in length gives, is asked about.",
+    },
+    choice: {
+      directions: ["down", "level", "up"],
+      worthMeaning:
+        "What a spur that points {direction} is worth on this system ({system}). The order is common practice, the figure ours.",
+      liveSpurs: "How much live spurs against what the length should carry count in a cordon's score.",
+      longestGap: "How much the longest stretch without a spur counts; it stays for the cordon's whole life.",
+      spurPlacing: "How much the direction of the spurs counts for the training system.",
+      soundness: "How much the condition of the cordon itself counts.",
+      diameter: "How much the thickness of the cordon counts.",
+      spaceBetweenNeighbouringCordons:
+        "Wire left free between the ends of neighbouring cordons: one hand's width in the source; the inches for a hand are ours.",
+      gapThatScoresNothing:
+        "A stretch of so many positions without a spur earns nothing for the longest gap.",
+      soundnessOfAnInjuredCordon: "Between a dead cordon (0) and a sound one (1).",
+      soundnessOfADiseasedCordon: "Between a dead cordon (0) and a sound one (1).",
+      weakCordonDiameter: "Thin end of 5/16 to 1/2 in: up to here a cordon earns nothing for its thickness.",
+      fullCordonDiameter:
+        "Thick end of 5/16 to 1/2 in, where the source wants trunks and cordons: from here on full marks.",
+      twoCordonsOnTwoTrunks:
+        "What two cordons from two trunks earn over two from one: the two permanent cordons should not hang on one trunk. The figure is ours.",
+      costOfAnInjuredTrunk: "What a cordon loses because its trunk is injured.",
+      costOfADiseasedTrunk: "What a cordon loses because its trunk is diseased.",
+      worthOfANewCane: "A cordon that is worth less than this goes and a cane is laid in its place.",
+      shortestCordon: "Shorter than this it is a remnant at the head, not a cordon.",
+      closeCall: "Two plans for a vine that lie no further apart than this are a question for a person.",
+      cordonsOnAVine: "Permanent cordons wanted: 2 is one on each side, 1 is a single cordon.",
+      blankCondition: "What an empty condition means: nobody looked, or the crew only marks what is hurt.",
+    },
+    outlook: {
+      rangeWords: {
+        "single canopy": "single canopies",
+        "divided canopy": "divided canopies",
+        hybrids: "hybrids",
+        Concord: "Concord",
+      },
+      leastCropLoad: "Crop over prunings below which {vines} could carry more.",
+      mostCropLoad: "Crop over prunings above which {vines} are overcropped for their size.",
+      usualBudbreak: "Share of live nodes that grow a shoot, for blocks that give none.",
+      budbreakYearToYear:
+        "Spread of budbreak between years, in points: 0.06 is six points up or down in two years of three.",
+      usualClustersAShoot:
+        "Clusters on a shoot, for blocks that give none; no published figure for a cold-hardy cultivar was seen.",
+      usualClusterWeight:
+        "What the farm's own cluster weights are drawn towards while years are few; no published weight of most cold-hardy cultivars was seen.",
+      clusterWeightBetweenCultivars:
+        "How far cultivars and farms lie around the usual cluster weight, over it; large, so that the farm's own years soon count.",
+      clustersAShootYearToYear:
+        "Spread of clusters a shoot between years, over the mean; the source says about 25 %, taken here as a standard deviation.",
+      clusterWeightYearToYear: "Spread of the mean cluster weight between years, over the mean.",
+      clusterWeightBetweenClusters:
+        "Spread of single clusters in one block, over the mean; says how sure a sample of weighed clusters is.",
+      worthOfASecondaryShoot:
+        "Crop of a shoot from a secondary bud over that of one from a primary bud: 0.275 / 0.725, worked out from the 70 to 75 % of the source.",
+      basalShootsASpur:
+        "Shoots from buds that are not counted, for each spur; 0 until the farm has counted its own.",
+      worthOfABasalShoot: "Clusters of a basal shoot over those of a counted one.",
+      lagPhaseMultiplier:
+        'Harvest weight over lag-phase weight of a cluster: a fixed 2 in Iowa, "not fixed" in Maryland, 2 for Willamette Pinot noir only by Wolfe.',
+      lagPhaseMultiplierYearToYear: "Spread of the multiplier between years, over the mean.",
+      clustersWeighed:
+        "Clusters behind a weighed mean, where the Harvest sheet does not say; the source asks for 100 to 200.",
+      vinesWereDrawn:
+        "How the counted vines were drawn: at random over the block, or a number in every row. By row only when it was done so.",
+      spreadBetweenVines:
+        "Standard deviation between vines over the mean, for planning a count; the yield of 125 vines in the source. A pilot of five vines or more replaces it.",
+      marginOfACount:
+        "How near a block's mean should be known; the source calls an estimate within 10 % a good one.",
+      spreadBetweenFarms:
+        "How far farms lie around a published figure, over the figure; the larger, the sooner the farm's own years count.",
+      budbreakBetweenFarms: "The same for budbreak, in points.",
+      lagPhaseMultiplierBetweenFarms: "The same for the lag phase multiplier, over the multiplier.",
+      cropLoadRange:
+        "Named range that crop over prunings is held against. The published ones are of vinifera in California.",
+      clustersAVineInYear2: "Most clusters to leave on a vine in the second year after planting.",
+      clustersAVineInYear3:
+        "Most clusters to leave on a vine in the third year; the source gives about 10 for the first crop.",
+      floorOfLiveSpurs:
+        "Live spurs over positions below which a block is to be rebuilt; no published share was seen.",
+      minutesToCountAVine: "Minutes to find a drawn vine and count its shoots or clusters.",
+      minutesToCutACane: "Minutes to fetch a cane and cut and judge its buds.",
+      minutesToWeighACluster: "Minutes to pick and weigh one cluster.",
+      minutesForANextStep:
+        "Time of one person that the outlook spends on paper, to say what would narrow its range most.",
+    },
+    plan: {
+      planLeastNodesASpur: "Where the budget is small, spurs are cut back to this many nodes.",
+      planMostNodesASpur:
+        "Where the wire carries too few spurs, they are left this long at most; the source gives 2 to 3 nodes.",
+      tenderCultivars:
+        "Cultivars or blocks that are pruned last because winter hurts them most; commas between them.",
+      fruitfulSecondaries:
+        "Cultivars or blocks whose secondary buds bear well, so that they may be pruned first; commas between them.",
+      doublePruning: "Cultivars or blocks that are pruned in two passes; commas between them.",
+      doublePruningNodesOfTheFirstPass:
+        "First pass to this many times the nodes wanted; the source gives 2 to 3 times, the second pass shortly after budbreak.",
+      doublePruningTimeOfTheSecondPass:
+        "Share of the pruning time that the second pass takes; the first takes all of it.",
+      pruningStarts: "First day of pruning, as a date.",
+      secondPassStarts: "First day of the second pass of double pruning, as a date.",
+      daysAWeek: "Days of the week on which the crew prunes, from Monday on.",
+      daysOff: "Days on which nobody prunes, as 2026-02-16, commas between them.",
+      ribbonStays: "Colour of the ribbon that the farm ties to a cordon that stays.",
+      ribbonAsk: "Colour of the ribbon for a cordon that somebody must look at first.",
+      vinesACardPage: "Vines printed on one page of a crew card.",
+    },
+    renewal: {
+      trunksWantedOnAVine: "Live trunks a vine should have: normally 2, up to 4 for very tender cultivars.",
+      emptyShareThatRenewsACordon:
+        "From this share of places without a live spur on, a cordon is to be renewed. No source gives a share: Oregon State names yield decline, dead areas, poor spur locations and too few spurs.",
+      badlyPlacedShareThatRenewsACordon:
+        "From this share of live spurs that point the wrong way on, a cordon is to be renewed. No source gives a share.",
+      thickShareOfANewCane:
+        "How much of a cane is laid in one year: its outer half is thin and weak, so a cordon is extended in stages.",
+      trunksLostAYear:
+        "Share of live trunks that a winter kills, for the forecast of renewal; the farm's own counts tell better.",
+      missingTrunksBroughtUpAYear:
+        "Share of vines below the wanted number on which one trunk more is standing after a year.",
+    },
+    work: {
+      minutesAVinePruning:
+        "Minutes one person needs to prune a vine. One minute a vine is 13.45 hours an acre at 6 x 9 ft (Cornell labour); time your own crew.",
+      minutesAVineThinning: "Minutes one person needs to take clusters off a vine; time your own crew.",
+      crew: "People who prune at the same time.",
+      hoursADay: "Hours each person prunes in a winter day, breaks for warming up not counted.",
+    },
+    ownFigure: "own figure",
+    settingChangeProblems: {
+      noTable: "There is no Settings table in the sheet {sheet}.",
+      unknown: "There is no setting “{setting}”.",
+      notANumber: "{setting} needs a number, but “{value}” was given.",
+      outside: "{setting} must lie within {expected}, but {value} was given.",
+      notAChoice: "{setting} must be one of {expected}, but “{value}” was given.",
+      wrongUnit: "{setting} stands in the sheet with a unit that does not measure the same as {expected}.",
+    },
+    settingsSteps: {
+      names: "Settings that were renamed get their present names: {names}.",
+      columns: "Columns for what each figure is: {names}.",
+      history: "Columns for who changed a figure and when: {names}.",
+      rows: "Settings that the table did not have yet: {names}.",
+    },
+  },
+  sheets: {
+    sides: { left: "left", right: "right", north: "north", south: "south", east: "east", west: "west" },
+    conditions: { sound: "sound", injured: "injured", diseased: "diseased", dead: "dead" },
+    statuses: { bearing: "bearing", young: "young", missing: "missing", replanted: "replanted" },
+    trainings: { highWire: "high wire", upright: "upright shoots", divided: "divided canopy" },
+    block: { header: "Block", help: "Name of the block, as in the Blocks sheet." },
+    row: { header: "Row", help: "Number of the row in the block." },
+    vine: { header: "Vine", help: "Number of the vine in the row, counted from the row's start." },
+    countedBy: { header: "Counted by", help: "Initials of whoever counted." },
+    countedOn: { header: "Date", help: "Day of the count." },
+    cordons: {
+      name: "Cordons",
+      rowIs: "a candidate cordon",
+      side: {
+        header: "Side",
+        help: "Side of the vine on which the cordon lies: left or right as you walk the row from vine 1, or a compass side.",
+      },
+      cordon: { header: "Cordon", help: "Letter of the candidate on this vine: A, B, C." },
+      trunk: {
+        header: "Trunk",
+        help: "Number of the trunk that the cordon comes from, 1 nearest the row's start.",
+      },
+      length: {
+        header: "Length",
+        help: "Length of the cordon from the head of the vine to its end; unit in the header.",
+      },
+      positions: { header: "Positions", help: "Places along the cordon where a spur should stand." },
+      liveSpurs: { header: "Live spurs", help: "Places with a live spur." },
+      longestGap: { header: "Longest gap", help: "Longest stretch without a live spur, in positions." },
+      spursDown: { header: "Spurs down", help: "Live spurs that point down." },
+      spursLevel: { header: "Spurs level", help: "Live spurs that point sideways." },
+      spursUp: { header: "Spurs up", help: "Live spurs that point up." },
+      nodesPerSpur: {
+        header: "Nodes a spur",
+        help: "Nodes left on a spur, the usual number on this cordon.",
+      },
+      diameter: { header: "Diameter", help: "Thickness of the cordon halfway along it; unit in the header." },
+      condition: { header: "Condition", help: "Sound, injured by winter, diseased or dead." },
+      trunkCondition: {
+        header: "Trunk condition",
+        help: "Condition of the trunk that the cordon comes from; leave it blank where nobody looked.",
+      },
+      fixedChoice: {
+        header: "Fixed choice",
+        choices: { stays: "stays", goes: "goes" },
+        help: "Only when a person has already decided: stays or goes.",
+      },
+      note: { header: "Note", help: "Anything worth knowing." },
+    },
+    vines: {
+      name: "Vines",
+      rowIs: "a vine",
+      status: { header: "Status", help: "Bearing, young, missing or replanted." },
+      liveTrunks: { header: "Live trunks", help: "Trunks with live wood." },
+      prunings: {
+        header: "Prunings",
+        help: "Weight of the one-year wood cut off this vine, where it was weighed; unit in the header.",
+      },
+      clusters: { header: "Clusters", help: "Clusters counted on the vine, where they were counted." },
+      shoots: { header: "Shoots", help: "Shoots counted after budbreak, where they were counted." },
+      prunedOn: {
+        header: "Pruned on",
+        help: "Day on which the vine was pruned; blank while it is still to do.",
+      },
+      note: { header: "Note", help: "Anything worth knowing." },
+    },
+    blocks: {
+      name: "Blocks",
+      rowIs: "a block",
+      cultivar: { header: "Cultivar", help: "Cultivar planted." },
+      planted: { header: "Year planted", help: "Year the block was planted." },
+      rows: { header: "Rows", help: "Rows in the block." },
+      vines: {
+        header: "Vine places",
+        help: "Places for a vine in the whole block, missing vines counted in.",
+      },
+      rowSpacing: { header: "Row spacing", help: "Distance between rows." },
+      vineSpacing: { header: "Vine spacing", help: "Distance between vines in the row." },
+      training: {
+        header: "Training system",
+        help: "Cordon on a high wire, upright shoots between catch wires, or a divided canopy.",
+      },
+      nodeRule: {
+        header: "Node rule",
+        help: 'How nodes are budgeted: a formula like 30+10, "by length" or a fixed number.',
+      },
+      injuryRule: {
+        header: "Injury rule",
+        help: "Rule that corrects the budget for dead buds, named after its source.",
+      },
+      targetCrop: {
+        header: "Target crop",
+        help: "Crop wanted, in tons an acre or tonnes a hectare; unit in the header.",
+      },
+      clusterWeight: { header: "Cluster weight", help: "Weight of a ripe cluster." },
+      clustersPerShoot: { header: "Clusters a shoot", help: "Clusters that a shoot carries on average." },
+      budbreak: { header: "Budbreak", help: "Share of counted nodes that grow a shoot." },
+    },
+    budCuts: {
+      "7": { header: "Cut by" },
+      name: "Bud cuts",
+      rowIs: "a cane whose buds were cut",
+      cane: { header: "Cane", help: "Number of the cane." },
+      nodesCut: { header: "Nodes cut", help: "Nodes cut on this cane." },
+      primariesAlive: { header: "Primaries alive", help: "Nodes with a live primary bud." },
+      secondariesAlive: { header: "Secondaries alive", help: "Nodes with a live secondary bud." },
+    },
+    harvest: {
+      name: "Harvest",
+      rowIs: "a block in a year",
+      year: { header: "Year", help: "Year of the harvest." },
+      picked: { header: "Picked", help: "Weight picked from the block; blank until harvest." },
+      vinesPicked: { header: "Vines picked", help: "Vines that were picked." },
+      clusterWeight: { header: "Cluster weight", help: "Mean weight of a cluster at harvest." },
+      lagWeight: {
+        header: "Cluster weight at lag phase",
+        help: "Mean weight of a cluster when berry growth paused.",
+      },
+      clustersWeighed: { header: "Clusters weighed", help: "Clusters behind the weight at lag phase." },
+      clustersPerShoot: { header: "Clusters a shoot", help: "Clusters a shoot, counted." },
+      budbreak: { header: "Budbreak", help: "Share of nodes that grew." },
+    },
+    settings: {
+      name: "Settings",
+      rowIs: "a figure that changes a result",
+      setting: { header: "Setting", help: "Name of the figure; do not change it." },
+      value: { header: "Value", help: "The farm's own figure." },
+      unit: { header: "Unit", help: "Unit of the value." },
+      source: { header: "Source", help: "Where the figure comes from." },
+      meaning: { header: "Meaning", help: "What the figure does." },
+      changedBy: { header: "Changed by", help: "Who changed it last." },
+      changedOn: { header: "Changed on", help: "When it was changed last." },
+    },
+  },
+  accept: {
+    chooseBlock: "Choose a block to accept all its settled vines in one step.",
+    progress:
+      "{block}: {accepted} of {all} vines accepted in the sheet, {open} settled and not yet accepted, {ask} with a question left.",
+    progressName: "Vines accepted",
+    ask: "Accept the settled vines: {vines}",
+    title: "Accept {block}",
+    wouldWrite:
+      "Would write in the column Fixed choice: cells {cells}, vines {vines}. Vines with a question left: {ask}; they are not touched. Cells that hold something are not touched either.",
+    unreadable:
+      "Passed over, because the cell for the fixed choice holds a formula or another word: vines {unreadable}.",
+    by: "Your name or initials",
+    byHelp: "The name goes into the log of runs, where that is switched on.",
+    noName: "Write your name or initials first; nothing was written.",
+    yes: "Yes, write {cells} cells",
+    done: "{block} accepted by {by}: vines {vines}, cells written {cells} in the column Fixed choice.",
+    meanwhile:
+      "Cell {cell} of sheet {sheet} was changed meanwhile; nothing was accepted. Next step: decide again.",
+    takeBack: "Take back: {block} accepted",
+    takenBack: "Taken back: {cells} cells of {block} hold what they held before.",
+    partlyBack:
+      "{cells} cells of {block} hold what they held before; left alone, because somebody changed them since: {left}. Next step: decide again.",
+  },
+  addinServer: {
+    notHere:
+      "Excel runs on Windows and Mac only, so there is nothing to start on this machine ({platform}). Without Excel use npm start; for Excel on the web put dist/ on an HTTPS host (DEVELOPERS.md).",
+    notInstalled:
+      "The optional package {package} is not installed on this machine. Run npm install {package}@{version} --no-save, then try again.",
+    notBuilt: "There is no {file}. Run npm run build first.",
+    serving:
+      "The add-in is served at {address} (stop it with Ctrl+C). Its certificate was made on this machine and no other trusts it.",
+    portTaken:
+      "Port {port} is in use by another program. The manifest names this port, so stop that program, or build for another address: npm run build -- --env address=https://localhost:PORT/ and then npm run serve -- --port PORT.",
+    badPort: "--port must be a whole number from 1 to 65535, but is {given}.",
+    trust:
+      "Excel asks for a certificate that this machine trusts; one is made and added to your own account's trusted certificates now. npm run excel:stop takes it away again.",
+    stopped: "The add-in was taken out of Excel on this machine, and its certificate with it.",
+    failed: "That did not work: {problem}",
+  },
+  cards: {
+    sheet: {
+      title: "{block}, row {row}",
+      page: "page {page} of {pages}",
+      vines: "vines {first} to {last}",
+      made: "Made on {date}",
+      crew: "Crew",
+      day: "Day",
+      vine: "Vine",
+      keep: "Stays",
+      cut: "Cut",
+      lay: "Lay a cane",
+      nodes: "Nodes a spur",
+      notes: "Notes",
+      done: "Done",
+      found: "Found different",
+      ribbonStays: "{colour} ribbon: stays",
+      ribbonAsk: "{colour} ribbon: look first",
+      cutRule:
+        "Cut from the outer end towards the trunk. ⟂: stop at the first good cane. T1: trunk 1. +T1: take dead trunk 1 out.",
+      or: "{cordon} / {others} ?",
+      orNewCane: "{cordon} / cane ?",
+      withTrunk: "{cordon}+T{trunk}",
+      keepTrunk: "{cordon} · T{trunk}",
+      sideStays: "{side} stays",
+      sideCut: "{side} cut",
+      cane: "cane: {from}",
+      spursAt: "{spurs} × {nodes}",
+      short: "(−{short})",
+      shortRule:
+        "(−10) under nodes: nodes of the budget that the spurs cannot hold; leave some spurs longer or keep a cane.",
+      surplus: "✂ {spurs}",
+      surplusRule: "✂ 4 under nodes: cut off so many of the worst placed spurs.",
+      bringUp: "new trunks: {trunks}",
+      renew: "renew {cordon}",
+      extend: "extend {cordon} {length}",
+      missing: "missing",
+      young: "young",
+      replanted: "replanted",
+      notDecided: "not decided",
+      prunedOn: "done {date}",
+      cautions:
+        "Wear eye protection and gloves; keep hands clear of the blade and of the next person. Warm up before fingers go numb; mind ice, wire and ladders. Wound protection and sprays only by their label and local rules. The figures advise; a local adviser and the person at the vine decide.",
+      back: "What you found different goes into the Cordons and Vines sheets: Fixed choice, Condition, Pruned on, Note.",
+    },
+    cardOrigins: { trunk: "T{trunk}", otherTrunk: "bare trunk", head: "head", ground: "sucker" },
+    part: {
+      spurs: "Spurs",
+      stretch: "Longest gap",
+      placing: "Placing",
+      soundness: "Soundness",
+      diameter: "Diameter",
+    },
+  },
+  countPlan: {
+    title: "Plan a count",
+    plan: "Plan a count in {block}",
+    counted: "What is counted",
+    clusters: "Clusters",
+    shoots: "Shoots",
+    prunings: "Prunings weighed",
+    margin: "Margin, % either way",
+    badMargin: "The margin must be a number from {least} to {most} %, but “{value}” was typed.",
+    noVines:
+      "The Vines sheet lists no bearing vine of {block}. Next step: list its vines with row, number and status.",
+    vines:
+      "Count {vines} of {all} bearing vines: the mean then lies within {margin} % in {confidence} of 100 cases like this.",
+    pilot: "Spread between vines {percent} %, from {pilot} vines of this block that carry a count.",
+    setting:
+      "Spread between vines {percent} %, from Settings, because fewer than {least} vines of this block carry a count.",
+    handbooks: "What handbooks say beside it",
+    walk: "Which vines, in the order of a walk",
+    row: "Row {row}: {vines}",
+    drawn:
+      "Drawn by chance and spread over the rows; draw {seed} gives this list again. Count the very vines drawn; one found missing or young is left out, not counted as 0.",
+    other: "Draw other vines",
+    print: "Print the list",
+    printTitle: "Vines to count: {block}",
+    headRow: "Row",
+    headVine: "Vine",
+    headNote: "Note",
+    countedBy: "Counted by, day:",
+  },
+  crew: {
+    title: "Cards for the crew",
+    intro:
+      "A card a row: what stays, what is cut and where, nodes a spur. Below: in what order the blocks are pruned, and which vines need a new trunk.",
+    make: "Make the cards",
+    again: "Make them again",
+    progress: "Progress of the cards",
+    sum: "{cards} cards for {vines} vines; {done} of the pruning is done.",
+    none: "No vine was found. Next step: fill in the Cordons or Vines sheet.",
+    row: "Row",
+    paper: "Paper",
+    cardLanguage: "Language of the cards",
+    print: "Print {cards} cards",
+    write: "Write Crew cards sheet",
+    back: "What the crew found different goes into the Cordons and Vines sheets; then make the cards again.",
+    work: "Order of work",
+    workSum: "{hours} hours are left, {days} days of the whole crew.",
+    workSource:
+      "Hardy blocks and fruitful secondaries first, tender ones last (University of Georgia, Bulletin 1505); the lists and the crew's calendar stand in Settings.",
+    block: "Block",
+    left: "Vines left",
+    hours: "Hours",
+    crewDays: "Crew days",
+    when: "When",
+    done: "done",
+    only: "{block}",
+    first: "{block}, first pass",
+    second: "{block}, second pass",
+    gantt: "Calendar of the passes, one bar each from its first to its last day.",
+    renewal: "Trunks to renew",
+    renewalNone: "No vine needs a new trunk.",
+    renewalSum: "{vines} vines need a new trunk, most urgent first. Live trunks not counted on {notCounted}.",
+    forecast: "Five winters ahead",
+    forecastNote:
+      "At {loss} of the trunks lost a year and one trunk more on {up} of the short vines, both from Settings. Trunks of one vine often die together, so this is the bright side.",
+    year: "Winter",
+    now: "now",
+    enough: "Enough trunks",
+    short: "Too few",
+    without: "None",
+  },
+  desk: {
+    page: {
+      appName: "Cordonbook",
+      workbook: "Workbook",
+      openFile: "Open a file…",
+      saveCopy: "Save a copy",
+      saved: "{name} was made with everything that was changed here; look for it among your downloads.",
+      leftOut: "Not in it, because they were added or renamed here: the sheets {sheets}.",
+      typeAnew: "In Excel, type these formulas anew so that they fill all their cells: {cells}.",
+      notSaved: "No copy was made: {problem}",
+      copyName: "{name} (copy).xlsx",
+      csvIsNotSaved: "Copies can be saved of workbooks (.xlsx) only; {name} is a csv file.",
+      unsaved: "What was changed on the page is not saved yet. Open another workbook all the same?",
+      gridLabel: "Spreadsheet",
+      paneLabel: "Cordonbook pane",
+      loading: "Opening {name}…",
+      dropHere: "Drop a workbook or CSV file to open it",
+      close: "Close",
+      idle: "Everything stays on this machine. Select a cell with an error to read what is wrong.",
+      sampleMissing:
+        "The sample workbook {name} could not be fetched from this machine's own server: {problem}. Start it again with npm start.",
+      notOpened: "The file {name} could not be opened: {problem}. The workbook on the page is unchanged.",
+    },
+    sampleNames: {
+      clean: "Larkmoor Bend (invented): a clean season",
+      mistakes: "Larkmoor Bend (invented): season with mistakes",
+      empty: "An empty season to fill in",
+    },
+  },
+  deskServer: {
+    ready: "Cordonbook is ready at {address} (stop it with Ctrl+C)",
+    help: "npm start -- [--port NUMBER] [--no-open]: opens the page without Excel on this machine only; port {port} unless another program has it.",
+    badOption: "Cordonbook was not started: {problem} Options are --port NUMBER and --no-open.",
+    badPort: "Cordonbook was not started: --port must be a whole number from 0 to 65535, but is {given}.",
+    oldNode: "Cordonbook was not started: it needs Node {needed} or newer, but this is Node {found}.",
+    notBuilt:
+      "Cordonbook was not started, because its page could not be built (run npm ci again if packages are missing): {problem}",
+    noPort:
+      "Cordonbook was not started, because no port of this machine could be opened from {port} on: {problem}",
+  },
+  excelPage: {
+    noOffice:
+      "Microsoft's Office script could not be loaded, so Cordonbook cannot reach the workbook. Check the network and open the pane again.",
+    notInExcel: "This page works inside Excel only. Without Excel, use the page that npm start opens.",
+    tooOld:
+      "This Excel is too old for Cordonbook: it lacks {missing}. It works in Excel on the web, Microsoft 365, and Office LTSC 2021 or later.",
+  },
+  excelProblems: {
+    halfWritten:
+      'Excel refused to finish "{sheet}" and also to put it back. Use Undo, or close without saving; what stood there before is on the sheet "{kept}" if one is named.',
+    marksHalfSet:
+      "Excel refused to finish the marks, and some may be missing. Run the check again; the cells themselves are unchanged.",
+    inTheWay:
+      'Row {row} of the sheet "{sheet}" holds something that is not part of its table, where the new table would go. Move it, then run again; nothing was changed.',
+    sheetKeepsChanging:
+      'Rows of the sheet "{sheet}" came or went while it was read, three times over. Run again when your colleague has finished.',
+    notAFormula:
+      'What was to go into row {row}, column {column} of "{sheet}" is not a formula: it must begin with "=". Nothing was changed.',
+    pivotLost:
+      'The PivotTable "{name}" cannot be refreshed: its source is gone or another one. Delete it, then run again to have it made anew.',
+    hiddenSheet: 'The sheet "{sheet}" is hidden. Show it (right-click on a sheet tab, Unhide) and try again.',
+    cellBeingEdited:
+      "A cell is being edited. Press Enter or Esc in the sheet and try again; nothing was changed.",
+    tooMuchAtOnce:
+      'One row of "{sheet}" is too large for a single message to Excel. Shorten its longest text and run again; nothing was changed.',
+    notInThisExcel:
+      "This copy of Excel cannot do that ({reason}); nothing was changed. The self-test in the pane lists what it can do.",
+    excelRefused:
+      "Excel refused ({reason}); nothing was changed. Try again, and if it stays so, save, close and open the workbook.",
+  },
+  farmFigures: {
+    take: "Use {value}",
+    takeName: "Use {value}: {figure}",
+    wouldWrite: "{value} would be written to {where}. Nothing is written yet.",
+    cropMoves:
+      "{block}: likely crop {before} → {after} {unit} (range {beforeLow} to {beforeHigh} → {afterLow} to {afterHigh})",
+    cropStays: "No block's crop outlook would move.",
+    yes: "Yes, write it",
+    taken: "{figure} is {value} from now on, written to {where} by {by}, {on}.",
+    undo: "Undo",
+    undone: "{figure} is as it was.",
+    meanwhile: "Somebody else changed {where} meanwhile, so nothing was written. Look at it again.",
+    noColumn:
+      "The sheet {sheet} has no column “{header}” to take this figure: add that head, then work out the outlook again.",
+    formula: "{where} holds a formula; it was left alone. Type a value there first, or keep the formula.",
+    gone: "The harvests no longer propose this figure. Work out the outlook again.",
+  },
+  fileProblems: {
+    noFile: 'There is no file "{file}"; check its name and folder.',
+    noFiles: 'The folder "{folder}" has no .xlsx, .xlsm, .csv or .tsv file.',
+    unreadableFile: 'The file "{file}" cannot be opened ({reason}).',
+    emptyFile: 'The file "{file}" is empty.',
+    notAWorkbook:
+      '"{file}" is not a workbook of the .xlsx kind; save it as Excel workbook (.xlsx) or as csv and try again.',
+    oldOrLockedFile:
+      '"{file}" is an old .xls workbook or has a password; save it as .xlsx without a password and try again.',
+    lockedFile: 'Parts of "{file}" are encrypted; save it without a password and try again.',
+    binaryWorkbook: '"{file}" is a binary workbook (.xlsb); save it as .xlsx and try again.',
+    damagedFile: '"{file}" is damaged: its list of parts does not fit the file. Ask for it to be sent again.',
+    damagedPart: '"{file}" is damaged: its part {part} cannot be unpacked. Ask for it to be sent again.',
+    missingPart: '"{file}" is damaged: it refers to a part {part} that it does not have.',
+    badXml: '"{file}" is damaged: its part {part} is not well-formed.',
+    tooManyParts: '"{file}" was not read: it has more than {most} parts, which no workbook needs.',
+    samePartTwice: '"{file}" was not read: it has two parts of the name {part}.',
+    badPartName: '"{file}" was not read: the part name {part} leads out of the file.',
+    unknownPacking: '"{file}" was not read: its part {part} is packed in a way that workbooks do not use.',
+    expandsTooFar:
+      '"{file}" was not read: unpacked it would be {times} times its size; the limit is {most} (option --expansion).',
+    sizeLies: '"{file}" was not read: its part {part} is not of the size that the file says.',
+    tooLargeToHold: '"{file}" is too large to be held in memory; use the command line.',
+    documentType: '"{file}" was not read: its part {part} declares a document type, which no workbook needs.',
+    tooDeep: '"{file}" was not read: its part {part} nests more than {most} elements.',
+    tooMuchText: '"{file}" was not read: {part} holds more than {most} characters in one place.',
+    tooManyCells:
+      'Sheet "{sheet}" of "{file}" spans more than {most} cells; clear stray cells far from the table and try again.',
+    sameSheetTwice: '"{file}" is damaged: it has two sheets of the name "{sheet}".',
+    rowPastLimit: 'Sheet "{sheet}" of "{file}" is damaged: row {row} lies past the last possible row {most}.',
+    columnPastLimit:
+      'Sheet "{sheet}" of "{file}" is damaged: cell {cell} lies past the last possible column {most}.',
+    rowTwice: 'Sheet "{sheet}" of "{file}" is damaged: row {row} stands twice or out of order.',
+    cellTwice:
+      'Sheet "{sheet}" of "{file}" is damaged: cell {cell} in row {row} stands twice or out of order.',
+    badCell: 'Sheet "{sheet}" of "{file}" is damaged: {cell} in row {row} is not a cell of that row.',
+    badNumber: 'Sheet "{sheet}" of "{file}" is damaged: row {row} has a number written as {value}.',
+    notText: '"{file}" is not a text file; save it as csv from the spreadsheet and try again.',
+    openQuote: '"{file}" was not read: the quotation marks from row {row} on do not close as they should.',
+    layoutUnknown:
+      '"{file}" cannot be changed in place: its part {part} is laid out in a way that is not understood. Nothing was changed.',
+    signedFile: '"{file}" carries a digital signature, which any change would break. Nothing was changed.',
+    openElsewhere: '"{file}" is open in another program; close it there and run again. Nothing was changed.',
+    changedMeanwhile: '"{file}" was saved by somebody else meanwhile; run again. Nothing was changed.',
+    diskFull: 'There is no room on the disk for "{file}" ({reason}). Nothing was changed.',
+    mayNotWrite: '"{file}" cannot be written ({reason}). Nothing was changed.',
+    fileExists: 'There is a file "{file}" already; name another one with --out. Nothing was changed.',
+  },
+  findings: {
+    kinds: {
+      unlikeItsBlock: {
+        title: "Unlike its block",
+        sentence: "{column} is {value}{unit}; the middle of {values} in the block is {median}{unit}.",
+        why: "So far from its neighbours a value is mostly a slip: a digit too many, a lost decimal point, another unit.",
+        remedy: "Compare with the paper sheet; if it is true, set the finding aside.",
+      },
+      positionsUnlikeLength: {
+        title: "Positions unlike the length",
+        sentence:
+          "{value} positions on {length}{unit}; the block's cordons carry about {expected} on that length ({values} compared).",
+        why: "The positions or the length are mistyped, and the share of live spurs is counted from both.",
+        remedy: "Compare with the paper sheet; if it is true, set the finding aside.",
+      },
+      missingValue: {
+        title: "Blank where a value is needed",
+        sentence: "{column} is blank.",
+        why: "The row cannot be used without it.",
+        remedy: "Fill it in from the paper sheet, or count again.",
+      },
+      missingColumn: {
+        title: "A column is missing",
+        sentence: "The table has no column “{missing}”.",
+        why: "Rows without it cannot be used.",
+        remedy: "Add the column, or say which of your own columns it is.",
+      },
+      columnTwice: {
+        title: "The same column twice",
+        sentence: "The column “{wanted}” stands in the table twice; only the first is read.",
+        why: "Counts in the second column are not used.",
+        remedy: "Rename or remove one of the two.",
+      },
+      numberAsText: {
+        title: "Number typed as text",
+        sentence: "{column} shows “{value}”, but it is text and no number.",
+        why: "A spreadsheet leaves such a cell out of sums without a word.",
+        remedy: "Type the number again.",
+      },
+      notANumber: {
+        title: "Not a number",
+        sentence: "{column} holds “{value}” where a number belongs.",
+        why: "The row cannot be used without a number.",
+        remedy: "Enter the number; words belong into the note.",
+      },
+      notADate: {
+        title: "No clear date",
+        sentence: "{column} holds “{value}”, which is no date or can be read two ways.",
+        why: "Day and month may be taken for each other.",
+        remedy: "Type the date as year-month-day.",
+      },
+      unknownWord: {
+        title: "Unknown word",
+        sentence: "{column} says “{value}”; it must be one of: {words}.",
+        why: "The word decides how the row is used.",
+        remedy: "Pick one of the words.",
+      },
+      errorCell: {
+        title: "The cell shows an error",
+        sentence: "{column} shows {value}.",
+        why: "A formula failed, so there is no value to use.",
+        remedy: "Mend the formula or type the value.",
+      },
+      outsideLimits: {
+        title: "Outside what can be",
+        sentence: "{column} is {value}{unit}; it must lie between {least} and {most}{unit}.",
+        why: "No vine has such a value, so it is a slip of the pen or the wrong unit.",
+        remedy: "Correct it from the paper sheet; look at the unit in the header.",
+      },
+      notWhole: {
+        title: "A count with a fraction",
+        sentence: "{column} is {value}, but it is counted in whole numbers.",
+        why: "A fraction in a count is a slip or a value of another column.",
+        remedy: "Correct it from the paper sheet.",
+      },
+      settingUnknown: {
+        title: "Unknown setting",
+        sentence: "“{setting}” is no setting that is used.",
+        why: "Changing it changes nothing; a mistyped name leaves the usual value in force.",
+        remedy: "Correct the name, or leave the row if it is your own.",
+      },
+      settingNotUsable: {
+        title: "Setting cannot be used",
+        sentence:
+          "The value “{value}” of “{setting}” cannot be used (expected: {expected}); the usual value is in force.",
+        why: "Results are not made with the figure that the sheet shows.",
+        remedy: "Correct the value.",
+      },
+      settingTwice: {
+        title: "The same setting twice",
+        sentence:
+          "“{setting}” is {value}{unit} here, and {otherValue}{otherUnit} in row {otherRow} of the sheet{otherSheet}; the latter is in force.",
+        why: "Two values for one figure: somebody believes in the other.",
+        remedy: "Remove one of the rows, or give both the same value where each file keeps its own settings.",
+      },
+      columnsSwapped: {
+        title: "Two columns swapped",
+        sentence:
+          "{rows} rows, to row {lastRow} of the sheet, only fit when {column} and {other} change places.",
+        why: "Every figure of these rows is taken for another.",
+        remedy: "Compare with the heads of the paper sheet and exchange the two columns in these rows.",
+      },
+      unitSlip: {
+        title: "Written in another unit",
+        sentence:
+          "{column} is {value}{unit}, unlike its block; taken as {value} {meant} it is {converted}{unit} and fits ({rows} rows, to row {lastRow} of the sheet).",
+        why: "In the wrong unit every figure made from it is wrong by as much.",
+        remedy: "Ask which tape or scale was used and convert the values.",
+      },
+      totalDiffers: {
+        title: "Total differs from its parts",
+        sentence: "The total of {column} is {total}, its parts make {sum}: {difference} apart ({made}).",
+        why: "Rows were added or changed after the total was made, or a row is left out of it.",
+        remedy: "Add up again, or replace the typed total by a formula.",
+      },
+      placesDiffer: {
+        title: "Vine places differ from the register",
+        sentence: "{column} is {total}, but the Vines sheet lists {sum}: {difference} apart ({made}).",
+        why: "Crop and hours of the block are counted from its vine places.",
+        remedy: "Correct the number, or complete the Vines sheet.",
+      },
+      vineNeverCounted: {
+        title: "Vine never counted",
+        sentence:
+          "The vine bears, but no cordon of it was counted; {counted} of {vines} vines of the row were.",
+        why: "Nothing would be decided on it, or its counts stand under another number.",
+        remedy: "Count it, or correct its status in the Vines sheet.",
+      },
+      rowNeverCounted: {
+        title: "Row never counted",
+        sentence:
+          "None of the {vines} bearing vines of this row was counted, while most rows of the block were.",
+        why: "A sheet may have been lost, or typed under another row.",
+        remedy: "Look for the paper sheet, or count the row.",
+      },
+      digitPreference: {
+        title: "Values that look guessed",
+        sentence:
+          "{own} % of the {values} values of {column} by {counter} end in 0 or 5; of the others' in the same blocks {others} %.",
+        why: "Values that end so are mostly guessed or rounded, not measured.",
+        remedy: "Count a few of these vines again together.",
+      },
+      counterUnlikeOthers: {
+        title: "Counts unlike the others",
+        sentence:
+          "{habit} by {counter} differs by {percent} % from the others in the same blocks, over {vineyardRows} rows.",
+        why: "Somebody counts by another rule, so that cordons of different rows cannot be compared.",
+        remedy: "Count one vine together and agree on the rule.",
+      },
+      unknownBlock: {
+        title: "Unknown block",
+        sentence: "The Blocks sheet has no block “{value}”.",
+        why: "Its rows are left out of the block's figures.",
+        remedy: "Correct the name, or add the block to the Blocks sheet.",
+      },
+      unknownRow: {
+        title: "The block has no such row",
+        sentence: "The block has {last} rows.",
+        why: "The counts belong to another row, whose own are missing.",
+        remedy: "Correct the row number, or the number of rows in the Blocks sheet.",
+      },
+      unknownVine: {
+        title: "The register has no such vine",
+        sentence: "The Vines sheet has no such vine.",
+        why: "The counts belong to another vine, whose own are missing.",
+        remedy: "Correct row and vine, or add the vine to the Vines sheet.",
+      },
+      cordonOnMissingVine: {
+        title: "Cordon on a missing vine",
+        sentence: "The Vines sheet calls this vine missing, but a cordon was counted on it.",
+        why: "Either the register or the vine number is wrong.",
+        remedy: "Walk to the vine: correct its status, or the number on the count sheet.",
+      },
+      sameCordonTwice: {
+        title: "The same cordon twice",
+        sentence: "This cordon stands already in row {otherRow} of the sheet{otherSheet}.",
+        why: "It would be counted twice, or one of the two belongs to another vine.",
+        remedy: "Remove the copy, or correct vine, side or letter.",
+      },
+      sameVineTwice: {
+        title: "The same vine twice",
+        sentence: "This vine stands already in row {otherRow} of the sheet{otherSheet}.",
+        why: "The block would have a vine too many, and it is unclear which row holds.",
+        remedy: "Remove the copy, or correct row and vine.",
+      },
+      sameBlockTwice: {
+        title: "The same block twice",
+        sentence: "This block stands already in row {otherRow} of the sheet{otherSheet}.",
+        why: "It is unclear which spacings and rules hold.",
+        remedy: "Remove one of the rows.",
+      },
+      sameHarvestTwice: {
+        title: "The same harvest twice",
+        sentence:
+          "This block's harvest of the year stands already in row {otherRow} of the sheet{otherSheet}.",
+        why: "The year would weigh twice in next winter's figures.",
+        remedy: "Remove one of the rows, or add the two pickings together.",
+      },
+      outOfWalkOrder: {
+        title: "Out of walk order",
+        sentence:
+          "The row does not stand where the crew passed this vine (before and after it in the sheet, row/vine: {neighbours}).",
+        why: "A vine out of order is often a mistyped row or vine number.",
+        remedy: "Compare row and vine with the paper sheet.",
+      },
+      spursTooClose: {
+        title: "More positions than fit",
+        sentence:
+          "{places} positions cannot stand on {length}{unit} of cordon; at {distance} apart {fit} would fit.",
+        why: "Length or positions are wrong, or the length is in another unit.",
+        remedy: "Check the length and its unit, then the positions.",
+      },
+      aliveAboveCut: {
+        title: "More buds alive than cut",
+        sentence: "{column} is {alive}, but only {cut} nodes were cut.",
+        why: "The share of dead buds decides how many nodes the whole block keeps.",
+        remedy: "Ask whoever cut the cane, or leave the cane out.",
+      },
+      deadWithSpurs: {
+        title: "Dead cordon with live spurs",
+        sentence: "The cordon is called dead, but {spurs} live spurs are counted on it.",
+        why: "A live cordon would be cut, or a dead one kept.",
+        remedy: "Cut into the bark at the vine and correct the row.",
+      },
+      deadTrunkLiveCordon: {
+        title: "Live cordon on a dead trunk",
+        sentence: "The trunk is called dead, but its cordon has {spurs} live spurs.",
+        why: "Either the trunk lives or the cordon hangs on another one.",
+        remedy: "Follow the cordon to its trunk and correct the row.",
+      },
+      cordonIntoGap: {
+        title: "Led into a missing vine's place",
+        sentence:
+          "{value}{unit} of cordon where a side has {share}{unit}; vine {gap} beside it is missing, so it may fill its place.",
+        why: "Worth knowing before the missing vine is replanted.",
+        remedy: "Nothing, if the cordon was led there on purpose.",
+      },
+      blockUnlikeSpacing: {
+        title: "Lengths do not fit the spacing",
+        sentence:
+          "The block's cordons are {median}{unit} long in the middle, but its vine spacing gives {share}{unit} a side.",
+        why: "The unit in a header or the vine spacing is wrong, and with it every figure by length.",
+        remedy: "Check the unit in the header of the length and the vine spacing in the Blocks sheet.",
+      },
+      missingAsZero: {
+        title: "Missing vine counted as 0",
+        sentence: "The vine is missing, yet {column} is 0.",
+        why: "The block would lose the vine twice: once in the mean of the counted vines, once as a missing vine.",
+        remedy: "Leave the count of a missing vine blank.",
+      },
+      sideFromOneTrunk: {
+        title: "A side from one trunk only",
+        sentence:
+          "All live candidates of the {choice} side come from trunk {trunk}, though the vine has another.",
+        why: "The choice on this side cannot spread the risk over two trunks.",
+        remedy: "Check the trunk numbers; else think of laying a cane from the other trunk.",
+      },
+      deadCordonStays: {
+        title: "A dead cordon is to stay",
+        sentence: "Decided to stay, but the cordon or its trunk is dead or has no live spur.",
+        why: "The side would bear nothing, and the live candidate would be cut for good.",
+        remedy: "Decide again, at the vine.",
+      },
+      sickCordonStays: {
+        title: "A diseased cordon is to stay",
+        sentence: "Decided to stay, but the cordon or its trunk is called diseased.",
+        why: "Disease goes on from a cordon into the trunk.",
+        remedy: "Ask whoever decided whether they knew.",
+      },
+      twoStayOnSide: {
+        title: "Two cordons stay on one side",
+        sentence:
+          "A second cordon is to stay on the {choice} side; the first stands in row {otherRow} of the sheet.",
+        why: "One cordon a side fills the wire; two shade each other.",
+        remedy: "Decide on one of the two.",
+      },
+      vineCameBack: {
+        title: "Missing last year, bearing now",
+        sentence:
+          "The vine was missing in {season} (sheet{otherSheet}, row {otherRow}) and is called bearing now.",
+        why: "A vine does not bear in the year after planting.",
+        remedy: "Correct the status: replanted, young or missing.",
+      },
+    },
+    sameRemedy: {
+      ask: {
+        remedy: "Ask whoever counted; if it is true, set the finding aside.",
+        kinds: {
+          copiedDown: {
+            title: "The same numbers down several vines",
+            sentence:
+              "{vines} vines in a row, from {from} to {last}, carry the same numbers in every column.",
+            why: "Numbers copied down were not counted.",
+          },
+        },
+      },
+      date: {
+        remedy: "Correct the date from the paper sheet.",
+        kinds: {
+          dateInFuture: {
+            title: "Date in the future",
+            sentence: "{column} is {value}, after today ({today}); {rows} rows.",
+            why: "Nobody has counted on a day to come: day, month or year is mistyped.",
+          },
+          dateOutOfSeason: {
+            title: "Date out of season",
+            sentence:
+              "{column} is {value}, outside the months {firstMonth} to {lastMonth} in which dormant vines are counted; {rows} rows.",
+            why: "Day and month may have changed places.",
+          },
+          dateOtherYear: {
+            title: "Date of another winter",
+            sentence: "{column} is {value}, but the sheet is of the winter {season}; {rows} rows.",
+            why: "Either the year is mistyped or rows of an old sheet got in.",
+          },
+          dateOutOfWalkOrder: {
+            title: "Date out of walk order",
+            sentence: "{column} is {value}, while the rest of the row was walked on {usual}.",
+            why: "A mistyped date, or a row of another sheet.",
+          },
+        },
+      },
+      countAgain: {
+        remedy: "Look at the vine, or correct the count from the paper sheet.",
+        kinds: {
+          spursAbovePositions: {
+            title: "More live spurs than positions",
+            sentence: "{spurs} live spurs on {positions} positions cannot be.",
+            why: "A position carries one spur at most; the cordon would look fuller than it is.",
+          },
+          gapTooLong: {
+            title: "Gap longer than the empty positions",
+            sentence:
+              "The longest gap is {gap}, but only {missing} of {positions} positions are without a live spur.",
+            why: "A long gap counts against a cordon for its whole life; a wrong one gets a good cordon cut.",
+          },
+          gapTooShort: {
+            title: "Gap shorter than it can be",
+            sentence:
+              "{missing} empty positions between {spurs} live spurs leave a gap of at least {least}, but {gap} is written.",
+            why: "A gap that is really longer makes a poor cordon look good.",
+          },
+          directionsDoNotAddUp: {
+            title: "Down, level and up do not add up",
+            sentence: "Spurs down, level and up make {sum}, but {spurs} live spurs are written.",
+            why: "One of the four counts is wrong, and the choice of the cordon rests on all of them.",
+          },
+        },
+      },
+      look: {
+        remedy: "Look at the vine; if it is true, set the finding aside.",
+        kinds: {
+          cordonTooLong: {
+            title: "Longer than its space",
+            sentence:
+              "{value}{unit} of cordon where the vine spacing gives {share}{unit} a side, and no missing vine beside it is known.",
+            why: "It grows into the next vine, or the length is wrong.",
+          },
+          cordonTooShort: {
+            title: "Far shorter than its space",
+            sentence: "{value}{unit} of sound cordon where the vine spacing gives {share}{unit} a side.",
+            why: "Wire without a cordon bears nothing, or the length is wrong.",
+          },
+          diameterUnusual: {
+            title: "Unusual thickness",
+            sentence: "{column} is {value}{unit}; cordons are {least} to {most}{unit} thick.",
+            why: "A wrong thickness moves the choice of the cordon.",
+          },
+          nodesUnusual: {
+            title: "Unusual number of nodes a spur",
+            sentence: "{column} is {value}; spurs are cut to {least} to {most} nodes.",
+            why: "Shoots and crop are counted from it.",
+          },
+          missingVineCounted: {
+            title: "Count on a missing vine",
+            sentence: "The vine is called missing, yet {column} is {value}.",
+            why: "Either the vine stands, or the count belongs to another vine.",
+          },
+          trunksUnusual: {
+            title: "Unusual number of trunks",
+            sentence: "{column} is {value}; vines carry {most} trunks at most.",
+            why: "A wrong trunk number joins cordons that do not belong together.",
+          },
+          trunksAboveRegister: {
+            title: "More live trunks than the register says",
+            sentence: "Live cordons stand on trunks {trunks}, but the Vines sheet says {living} live trunks.",
+            why: "Either a trunk number or the register is wrong, and trunks to renew are chosen by it.",
+          },
+          positionsAppeared: {
+            title: "Positions that were not there last year",
+            sentence:
+              "{now} positions, but {before} in {season} (sheet{otherSheet}, row {otherRow}), and the cordon has not grown that much.",
+            why: "Positions do not come back on old wood; one of the two counts is of another cordon.",
+          },
+          trunkChangedPlace: {
+            title: "Another trunk than last year",
+            sentence: "Trunk {now}, but trunk {before} in {season} (sheet{otherSheet}, row {otherRow}).",
+            why: "A cordon stays on its trunk; trunks were numbered from the other end, or the letters changed.",
+          },
+        },
+      },
+    },
+    habit: {
+      spacing: "The distance between positions",
+      liveShare: "The share of positions with a live spur",
+      length: "The length of cordons",
+      diameter: "The thickness of cordons",
+      down: "The share of spurs that point down",
+    },
+    made: { typed: "typed", formula: "by formula" },
+    findingPlaces: {
+      vine: "{block} row {row} vine {vine}",
+      row: "{block} row {row}",
+      block: "{block}",
+      sheetRow: "Sheet {sheet} row {sheetRow}",
+      sideCordon: "{side} cordon {cordon}",
+      cordon: "cordon {cordon}",
+      side: "{side} side",
+      whole: "{place}: {sentence}",
+      joined: "{place}, {detail}",
+      otherSheet: " {name}",
+    },
+    severity: { wrong: "wrong", ask: "ask", note: "note" },
+    action: {
+      fillIn: "Fill in",
+      correct: "Correct in the sheet",
+      lookAtVine: "Look at the vine",
+      askCounter: "Ask whoever counted",
+      mendRegister: "Mend the register",
+      mendSheet: "Mend the table",
+    },
+  },
+  functions: {
+    budget: {
+      nodebudget: {
+        description:
+          "Nodes to leave on a vine by balanced pruning, from the weight of its one-year prunings and a formula such as 30+10. Not rounded.",
+        parameters: {
+          prunings: {
+            label: "prunings",
+            description:
+              "Weight of the one-year wood cut from the vine, pounds or kilograms; a column gives a budget for each vine.",
+          },
+          formula: {
+            label: "formula",
+            description: 'Nodes for the first pound (454 g) and for each further pound, such as "30+10".',
+          },
+          least: {
+            label: "least",
+            description: "Fewest nodes a vine keeps, whatever it weighs; no limit if left out.",
+          },
+          most: { label: "most", description: "Most nodes a vine keeps; no limit if left out." },
+          below_one_pound: {
+            label: "below one pound",
+            description:
+              "For prunings below one pound, where no source says: refuse (no answer), flat (the formula's first number) or proRata (that number times the pounds). refuse if left out.",
+          },
+        },
+        results: { nodes: "nodes" },
+      },
+      nodesbylength: {
+        description:
+          "Nodes to leave on a length of cordon or row at a fixed density; for vines whose prunings are not weighed. Not rounded.",
+        parameters: {
+          length: {
+            label: "length",
+            description: "Length of cordon, or of row that the vine fills, feet or metres.",
+          },
+          density: { label: "density", description: "Nodes on each foot or metre of it." },
+        },
+        results: { nodes: "nodes" },
+      },
+      spurfit: {
+        description:
+          "Compares a node budget with the spurs for which the cordon has room: spurs wanted, spurs that fit, and nodes that find no place.",
+        parameters: {
+          nodes: { label: "nodes", description: "Node budget of the vine." },
+          length: { label: "length", description: "Length of one cordon, feet or metres." },
+          spacing: { label: "spacing", description: "Cordon needed for each spur, inches or centimetres." },
+          cordons: { label: "cordons", description: "Cordons of that length on the vine: 1 if left out." },
+        },
+        results: { spursWanted: "spurs wanted", spursThatFit: "spurs that fit", nodesShort: "nodes short" },
+      },
+    },
+    callRefusals: {
+      callRefusals: {
+        missing: "{argument} is missing: expected {expected}.",
+        isText: "{argument} is the text “{value}”{place}: expected {expected}.",
+        isBoolean: "{argument} is {value}{place}: expected {expected}.",
+        isError: "{argument} is the error {value}{place}: put that cell right first.",
+        outOfLimits: "{argument} is {value}{place}: expected {expected}.",
+        notAChoice: "{argument} is “{value}”: expected one of {choices}.",
+        oneCellOnly: "{argument} is a range of {rows} rows and {columns} columns: expected one cell.",
+        oneColumnOnly: "{argument} is a range of {columns} columns: expected one column.",
+        ragged: "{argument} has rows of different length ({rowLengths} cells): expected a rectangle.",
+        differentLengths:
+          "{argument} has {rows} rows but {other} has {otherRows}: expected columns of the same length.",
+        noNumbers: "{argument} holds no number: expected at least one.",
+        notATable:
+          "{argument} is not a range with a heading row: select the table with its headings, such as {suggestion}.",
+        blanksAsZero:
+          "{argument} arrived with 0 in the column “{heading}”, as some versions of Excel hand over blank cells: a blank count cannot be told from 0 here, so use the pane.",
+        notOurTable:
+          "{argument} has too few headings that are known here: select the table with its headings, such as {suggestion}.",
+        noSuchColumn: "{argument} has no column “{column}”.",
+        wrongCell:
+          "{argument}: “{value}” in the column “{column}”{place} cannot be used; run the check to see what is wrong.",
+        tooManyArguments: "CORDON.{name} takes at most {most} arguments, but {given} are given.",
+      },
+      expected: {
+        number: "a number from {least} to {most} {unit}",
+        numberFrom: "a number of at least {least} {unit}",
+        numberAboveZero: "a number above zero, at most {most} {unit}",
+        numberAboveZeroOnly: "a number above zero {unit}",
+        whole: "a whole number from {least} to {most}",
+        wholeFrom: "a whole number of at least {least}",
+        share: "a share from {least} to {most} (35 % is 0.35)",
+        text: "a text",
+        choice: "one of {choices}",
+        table: "a range with its heading row",
+      },
+      wholeTable: "{table}[#All]",
+      placeInRange: " in row {row} of the range",
+    },
+    checks: {
+      noFindings: "No finding; rows read: {rows}.",
+      checkcounts: {
+        description:
+          "What is missing, impossible or unlikely in a table of counts: a line for each finding, with its row in the range, its column, how sure it is and a sentence.",
+        parameters: {
+          counts: {
+            label: "counts",
+            description:
+              "The table with its heading row, such as Cordons[#All]; a Vines or Bud cuts table works too.",
+          },
+          settings: {
+            label: "settings",
+            description: "The Settings table, for the farm's own thresholds; the built-in ones if left out.",
+          },
+          blocks: {
+            label: "blocks",
+            description: "The Blocks table, so that unknown blocks and spacings are seen.",
+          },
+          vines: {
+            label: "vines",
+            description: "The Vines table, so that vines outside the register are seen.",
+          },
+          unit: {
+            label: "unit",
+            description:
+              "US or metric, for columns whose heading names no unit. If left out: the Settings table's, else that of the other headings.",
+          },
+        },
+        results: { row: "Row", column: "Column", severity: "How sure", finding: "Finding" },
+      },
+    },
+    choice: {
+      settings: {
+        label: "settings",
+        description:
+          "The Settings table, for the farm's own weights and references; the built-in ones if left out.",
+      },
+      blocks: {
+        label: "blocks",
+        description:
+          "The Blocks table, for training system and vine spacing; without it the placing of spurs does not count.",
+      },
+      unit: {
+        label: "unit",
+        description:
+          "US or metric, for columns whose heading names no unit. If left out: the Settings table's, else that of the other headings.",
+      },
+      cordonscore: {
+        description:
+          "Score of each candidate cordon between 0 and 1 and the parts it is made of. What was not counted is left out, never taken for zero; low and high show how far that leaves the score open.",
+        parameters: {
+          training: {
+            label: "training",
+            description: "highWire, upright or divided, where the Blocks table is not given or does not say.",
+          },
+        },
+        results: {
+          score: "Score",
+          low: "Low",
+          high: "High",
+          spurs: "Spurs",
+          stretch: "Longest gap",
+          placing: "Placing",
+          soundness: "Soundness",
+          diameter: "Diameter",
+        },
+      },
+      choosecordons: {
+        description:
+          "Which cordon stays on each side of each vine: stays, goes or ask, beside each row of the Cordons table, with its score and the reason. A proposal; a person decides at the vine.",
+        parameters: {
+          vines: {
+            label: "vines",
+            description: "The Vines table, for the status of a vine and its live trunks.",
+          },
+        },
+        results: { verdict: "Decision", score: "Score", reason: "Reason" },
+      },
+    },
+    cordons: {
+      cordonRows: {
+        label: "cordons",
+        description:
+          "The Cordons table with its heading row, such as Cordons[#All]; columns are found by their headings.",
+      },
+      gapsbyrow: {
+        description:
+          "Spur positions, live spurs and gaps for each block and row of vines, from the Cordons table.",
+        parameters: {
+          which: {
+            label: "which",
+            description:
+              "all (if left out): every row. staying: cordons whose Fixed choice says stays. chosen: those that stay by the cordon choice, as in the pane; candidates that will be cut do not count.",
+          },
+          settings: {
+            label: "settings",
+            description: "The Settings table, for chosen; the built-in figures if left out.",
+          },
+          blocks: { label: "blocks", description: "The Blocks table, for chosen." },
+          vines: { label: "vines", description: "The Vines table, for chosen." },
+        },
+        results: {
+          block: "Block",
+          row: "Row",
+          vines: "Vines",
+          cordons: "Cordons",
+          positions: "Positions",
+          liveSpurs: "Live spurs",
+          gaps: "Gaps",
+          share: "Share of gaps",
+          longestGap: "Longest gap",
+        },
+      },
+    },
+    crop: {
+      shoots: {
+        description:
+          "Shoots to expect on a vine from the spurs left on it: count shoots from the nodes and basal shoots from the buds at the base of the spurs. Not rounded.",
+        parameters: {
+          spurs: { label: "spurs", description: "Live spurs left on the vine." },
+          budbreak: { label: "budbreak", description: "Share of the count nodes that grow a shoot, 0 to 1." },
+          basal_shoots: {
+            label: "basal shoots",
+            description: "Shoots from buds that were not counted, on each spur: 0 if left out.",
+          },
+        },
+        results: { shoots: "shoots" },
+      },
+      clusters: {
+        description: "Clusters to expect on a vine from its shoots. Not rounded.",
+        parameters: {
+          shoots: { label: "shoots", description: "Shoots of the vine." },
+          clusters_per_shoot: {
+            label: "clusters per shoot",
+            description: "Mean clusters on a shoot; about two on a fruitful hybrid is common practice.",
+          },
+        },
+        results: { clusters: "clusters" },
+      },
+      vinecrop: {
+        description: "Crop of one vine: its clusters times the weight of a cluster, in pounds or kilograms.",
+        parameters: { clusters: { label: "clusters", description: "Clusters on the vine." } },
+        results: { crop: "crop a vine" },
+      },
+      vinedensity: {
+        description:
+          "Vines on an acre or hectare from the spacings, as if rows and vines filled it. Not rounded: 9 by 6 ft is printed as 807 and is 806.67.",
+        parameters: {
+          row_spacing: { label: "row spacing", description: "Distance between rows, feet or metres." },
+          vine_spacing: {
+            label: "vine spacing",
+            description: "Distance between vines in the row, feet or metres.",
+          },
+        },
+        results: { density: "vines an acre or hectare" },
+      },
+      blockcrop: {
+        description:
+          "Crop on an acre (short tons) or a hectare (tonnes) from the crop of a bearing vine, the vines planted and the share that is missing. Nothing is rounded on the way.",
+        parameters: {
+          vine_crop: { label: "vine crop", description: "Crop of a bearing vine, pounds or kilograms." },
+          density: { label: "density", description: "Vines planted on an acre or hectare." },
+          missing_share: {
+            label: "missing share",
+            description:
+              "Share of the planted vines that is missing or bears nothing: 0 if left out. Leave it out when missing vines were counted as vines without clusters.",
+          },
+        },
+        results: { crop: "crop an acre or hectare" },
+      },
+      cropload: {
+        description:
+          "Crop load (Ravaz index): weight of the crop over the weight of the prunings of the winter after it, from the same vines and in the same unit.",
+        parameters: {
+          crop: { label: "crop", description: "Weight of the crop." },
+          prunings: {
+            label: "prunings",
+            description: "Weight of the one-year prunings of the winter after, in the same unit.",
+          },
+        },
+        results: { cropLoad: "crop load" },
+      },
+      clusterstoremove: {
+        description:
+          "Clusters to take off each vine, and to keep, so that the block stays at or under a target crop. Kept clusters are rounded down.",
+        parameters: {
+          target: {
+            label: "target",
+            description: "Most crop wanted, short tons an acre or tonnes a hectare.",
+          },
+          density: {
+            label: "density",
+            description: "Bearing vines on an acre or hectare; take missing vines off first.",
+          },
+          counted: {
+            label: "counted",
+            description: "Clusters on the vine now; a column gives an answer for each vine.",
+          },
+        },
+        results: { remove: "remove", keep: "keep" },
+      },
+    },
+    formulaProblems: {
+      empty: "The formula is empty: expected something like {example}.",
+      unknownFunction: "There is no function {name} (position {position}). Did you mean {suggestion}?",
+      otherFunction:
+        "{name} at position {position} is not a CORDON function, and only those can be used here.",
+      noSheet:
+        "{name} at position {position} points into a sheet, and there is none here: write the figures themselves, a column as {1;2;3}.",
+      unclosedParenthesis: "The parenthesis opened at position {position} is not closed.",
+      unclosedBrace: "The brace opened at position {position} is not closed.",
+      unclosedText: "The text that begins at position {position} has no closing quotation mark.",
+      missingParenthesis: "{name} needs an opening parenthesis after it, at position {position}.",
+      unexpected: "“{found}” at position {position} is not expected there.",
+      unexpectedEnd: "The formula ends at position {position} where a value is expected.",
+      raggedArray: "The rows of the list at position {position} are not of the same length.",
+      notANumber: "“{value}” cannot be calculated with: expected a number on both sides of {operator}.",
+      divisionByZero: "A number is divided by zero.",
+      differentSizes:
+        "Lists of {left} and {right} cells cannot be joined by {operator}: expected the same size.",
+    },
+    injury: {
+      budinjury: {
+        description:
+          "Share of dead primary buds in a sample of cut buds, with the range that holds the block's true share at the stated confidence.",
+        parameters: {
+          dead: { label: "dead", description: "Nodes with a dead primary bud." },
+          cut: { label: "cut", description: "All nodes cut; 50 to 100 a block, from many canes." },
+          method: {
+            label: "method",
+            description: "Wilson (if left out) or Clopper-Pearson, which is wider and never too sure.",
+          },
+        },
+        results: { share: "dead share" },
+      },
+      nodesafterinjury: {
+        description:
+          "Nodes to leave so that winter injury is made up for, by one named rule. The rules disagree; where a rule's source says nothing, the answer is #N/A with a sentence.",
+        parameters: {
+          nodes: { label: "nodes", description: "Node budget of the uninjured vine." },
+          dead_share: {
+            label: "dead share",
+            description: "Share of dead primary buds, 0 to 1, as BUDINJURY gives it.",
+          },
+          rule: {
+            label: "rule",
+            description: "Cornell 2014, MSU 2002, Purdue, Northern Grapes 2014 or compensation.",
+          },
+        },
+        results: { nodes: "nodes" },
+      },
+    },
+    outlook: {
+      outlook: {
+        description:
+          "What the pruning leaves, block by block and stage by stage: clusters a vine and the crop of a vine, of an area and of the block, low, likely and high, with the largest source of doubt.",
+        parameters: {
+          vines: {
+            label: "vines",
+            description:
+              "The Vines table with its headings: status, and shoots or clusters where they were counted.",
+          },
+          blocks: {
+            label: "blocks",
+            description: "The Blocks table: spacings, vines, cluster weight, clusters a shoot, budbreak.",
+          },
+          settings: {
+            label: "settings",
+            description:
+              "The Settings table, for confidence and how figures vary from year to year; the built-in ones if left out.",
+          },
+          cordons: {
+            label: "cordons",
+            description:
+              "The Cordons table, for the nodes left on the cordons that stay; without it there is no winter stage.",
+          },
+          bud_cuts: {
+            label: "bud_cuts",
+            description: "The Bud cuts table, for winter injury; without it every node is taken as alive.",
+          },
+          harvest: {
+            label: "harvest",
+            description: "The Harvest table, for this season's cluster weight at lag phase.",
+          },
+          unit: {
+            label: "unit",
+            description:
+              "US or metric, for the answer and for columns whose heading names no unit. If left out: the Settings table's, else that of the other headings.",
+          },
+        },
+        results: {
+          block: "Block",
+          stage: "Stage",
+          figure: "Figure",
+          low: "Low",
+          likely: "Likely",
+          high: "High",
+          unit: "Unit",
+          says: "What it rests on",
+        },
+      },
+      outlookLines: {
+        figures: {
+          clusters: "clusters a vine",
+          perVine: "crop of a vine",
+          perArea: "crop of an area",
+          block: "crop of the block",
+        },
+        doubt: "Largest doubt: {source}, {percent} %.",
+      },
+    },
+    renewal: {
+      renewalLines: {
+        none: "No vine needs a new trunk.",
+        notCounted: "Vines whose live trunks were not counted: {vines}.",
+      },
+      trunkstorenew: {
+        description:
+          "Vines that need a new trunk, most urgent first: live trunks against the number wanted, hurt and dead trunks, and what to do.",
+        parameters: {
+          vines: {
+            label: "vines",
+            description: "The Vines table with its heading row, such as Vines[#All].",
+          },
+          settings: {
+            label: "settings",
+            description: "The Settings table, for the number of trunks wanted; the built-in one if left out.",
+          },
+          cordons: { label: "cordons", description: "The Cordons table, for the condition of each trunk." },
+        },
+        results: {
+          order: "Order",
+          block: "Block",
+          row: "Row",
+          vine: "Vine",
+          liveTrunks: "Live trunks",
+          bringUp: "Trunks to bring up",
+          what: "What to do",
+        },
+      },
+    },
+    sampling: {
+      vinestocount: {
+        description:
+          "Fewest vines to count so that a block's mean is known to within a margin, by Student's t and for a block of the given size.",
+        parameters: {
+          cv: {
+            label: "cv",
+            description:
+              "Spread between vines: standard deviation over mean, from a pilot count; 0.3 to 0.45 is usual.",
+          },
+          margin: {
+            label: "margin",
+            description: "Margin wanted, as a share of the mean: 0.1 for within 10 %.",
+          },
+          vines: {
+            label: "vines",
+            description: "Bearing vines in the block; leave it out when the block is large.",
+          },
+        },
+        results: { vines: "vines to count" },
+      },
+      blockmean: {
+        description:
+          "Mean of a block from counts on a random sample of its vines, with the range that holds the block's true mean, and the number of vines counted.",
+        parameters: {
+          counts: {
+            label: "counts",
+            description: "One count a vine; blank cells are vines that were not counted.",
+          },
+          vines: {
+            label: "vines",
+            description: "Bearing vines in the block; leave it out when the block is large.",
+          },
+          zeros: {
+            label: "zeros",
+            description:
+              "count (if left out): a 0 is a count of nothing. skip: a 0 is a vine not counted; choose it where blank cells arrive as 0.",
+          },
+        },
+        results: { mean: "mean", n: "vines counted" },
+      },
+    },
+    shared: {
+      unit: {
+        label: "unit",
+        description:
+          "US (pounds, feet, inches, acres) or metric (kilograms, metres, centimetres, hectares), for what goes in and what comes out. US if left out.",
+      },
+      confidence: {
+        label: "confidence",
+        description: "How often such a range should hold the true figure, as a share: 0.95 if left out.",
+      },
+      low: "low",
+      high: "high",
+      nodesPerSpur: {
+        label: "nodes per spur",
+        description:
+          "Count nodes left on a spur; the compressed buds at its base are not counted. Two is common practice.",
+      },
+      clusterWeight: {
+        label: "cluster weight",
+        description: "Mean weight of a ripe cluster, pounds or kilograms.",
+      },
+    },
+    units: {
+      unitNames: {
+        perLength: { US: "a foot", metric: "a metre" },
+        perMass: { US: "a pound", metric: "a kilogram" },
+        vinesPerArea: { US: "vines an acre", metric: "vines a hectare" },
+        cropPerArea: { US: "tons an acre", metric: "tonnes a hectare" },
+      },
+    },
+    work: {
+      pruninghours: {
+        description: "Hours of work and days of the crew for pruning a number of vines.",
+        parameters: {
+          vines: { label: "vines", description: "Vines to prune." },
+          minutes: { label: "minutes", description: "Minutes that one person needs for a vine." },
+          crew: { label: "crew", description: "People at work: 1 if left out." },
+          hours_a_day: {
+            label: "hours a day",
+            description: "Hours that each works in a day: 8 if left out.",
+          },
+        },
+        results: { hours: "hours", crewDays: "crew days" },
+      },
+      version: {
+        description:
+          "Version of the add-in that calculates this workbook; when it shows #NAME? the add-in is not there.",
+        results: { version: "version" },
+      },
+    },
+  },
+  gapPivot: {
+    countsSheet: "Gap counts",
+    countsTitle: "Gaps, cordon by cordon",
+    pivotSheet: "Gaps pivot",
+    pivotTitle: "PivotTable of gaps by block and row",
+    pivotNote:
+      "Arrange it as you like: the next run refreshes it and leaves its layout alone. The share is the mean of the cordons.",
+    made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
+    summaryTitle:
+      "Gaps by block and row (a plain table: there are no PivotTables here; in Excel the same button makes one)",
+    block: "Block",
+    row: "Row",
+    vine: "Vine",
+    side: "Side",
+    cordon: "Cordon",
+    trunk: "Trunk",
+    countedBy: "Counted by",
+    positions: "Positions",
+    liveSpurs: "Live spurs",
+    gaps: "Gaps",
+    share: "Share",
+    sumPositions: "All positions",
+    sumLiveSpurs: "All live spurs",
+    sumGaps: "All gaps",
+    meanShare: "Mean share of gaps",
+  },
+  outlook: {
+    stageNames: {
+      winter: "Winter: nodes left",
+      shoots: "Shoots counted",
+      clusters: "Clusters counted",
+      lagPhase: "Lag phase: clusters weighed",
+      harvest: "Harvest",
+    },
+    spreadSources: {
+      vines: "which vines were counted",
+      buds: "which buds were cut",
+      budbreak: "budbreak of this year",
+      clustersPerShoot: "clusters a shoot of this year",
+      clusterWeight: "weight of a cluster",
+      lagMultiplier: "growth from lag phase to harvest",
+      missing: "missing vines",
+    },
+    nextSteps: {
+      vines: "Count {more} more vines ({minutes} min): {low} to {high}, {percent} % either way.",
+      canes: "Cut the buds of {more} more canes ({minutes} min): {low} to {high}, {percent} % either way.",
+      clusters: "Weigh {more} more clusters ({minutes} min): {low} to {high}, {percent} % either way.",
+    },
+    outlookLacks: {
+      vinesOfBlock:
+        "How many vines the block has is not known: fill in Vines in the Blocks sheet, or list them in the Vines sheet.",
+      clusterWeight:
+        "No cluster weight: fill in the Blocks sheet; none was published for most cold-hardy cultivars.",
+      countedVines:
+        "Fewer than two vines have counts: decide their cordons, or count shoots or clusters on a drawn sample.",
+      decidedVines: "The cordons of fewer than two vines are decided, so the nodes left are not known.",
+      budCuts:
+        "No buds were cut in this block: every node is taken as alive, so the winter's figure is too high after a hard one.",
+      register: "The Vines sheet lists no vine of this block: no vine is taken as missing.",
+      rowsOfVines:
+        "Rows cannot be taken as strata, because the Vines sheet does not list every vine: the counted vines are taken as drawn at random.",
+    },
+    thinningGroups: ["light vines", "middle vines", "heavy vines"],
+    cropLoadVerdicts: {
+      below: "Crop load {load} lies below {low} to {high} ({range}): the vines could carry more.",
+      within: "Crop load {load} lies within {low} to {high} ({range}).",
+      above: "Crop load {load} lies above {low} to {high} ({range}): overcropped for the size of the vines.",
+    },
+    cropLoadUnsure: "The range of the crop reaches over a limit, so this may turn.",
+    missingTwice:
+      "Count bearing vines only. A missing vine counted as 0 and taken off again as missing is lost twice: with {percent} % missing the crop comes out {percent} % too low.",
+    handbookSamples: {
+      wsu2006: "WSU 2006: {vines} vines for 5 %; that is the sample for a share of one half, not for a mean.",
+      iowa2011:
+        "Iowa State 2011: all clusters on {vines} vines and {clusters} weighed, for 15 %; a little light by the formula.",
+      iowa2013: "Iowa State 2013: {clusters} clusters weighed at lag phase.",
+    },
+    farmFigures: {
+      clustersPerShoot: "Clusters a shoot",
+      budbreak: "Budbreak",
+      clusterWeight: "Cluster weight",
+      lagMultiplier: "Lag phase multiplier",
+    },
+    farmFigureWeight: "{years} years of your own count {percent} %, the usual figure {usual} the rest.",
+  },
+  outlookRefusals: {
+    tooFewClusters:
+      "{value} weighed clusters are too few to say how sure their mean weight is; at least {needed} are needed.",
+    unknownCropLoadRange: '"{value}" is not a named range of crop load; known are: {known}.',
+    tooFewRows:
+      "{value} rows with counts of two winters are too few to say how fast spurs are lost; at least {needed} are needed.",
+    rowSpursAbovePositions: "Row {row}, {year}: {value} live spurs on {most} positions cannot be.",
+  },
+  overrule: {
+    page: {
+      heading: "Overrule",
+      reason: "Reason, for the note",
+      overrule: "{cordon} stays instead",
+      noReason: "Write down why first: the reason goes into the note beside the cordon.",
+      noNote:
+        "The sheet {sheet} has no column Note, where the reason goes. Next step: write that head beside its table, then decide again.",
+      takeBack: "Take back: {cordon} stays",
+      partlyBack:
+        "Cells that hold again what they held before: {cells}; left alone, because somebody changed them since: {left}. Next step: decide again.",
+      takenBack: "Taken back: the cells hold what they held before {cordon} was fixed.",
+      progress: "{block}: {decided} of {vines} vines decided",
+      whatTurns: "What would turn it?",
+      nothingTurns: "No single count up to five away and no single weight would turn it.",
+      liveSpurs: "{side} {cordon}: {to} live spurs instead of {from}.",
+      longestGap: "{side} {cordon}: a longest gap of {to} instead of {from}.",
+      figure: "Settings, {figure}: {to} instead of {from}.",
+      risk: "How much hangs on counting?",
+      riskFound:
+        "{block}: were every count off by one, another cordon would stay on {flips} of the vines; on {decided} of those that are decided without a question ({of} vines, counted anew {draws} times).",
+    },
+  },
+  picture: {
+    title: "Drawing of the vine to scale.",
+    cordon: "{side} {cordon}: {length}, {spurs} live spurs, longest gap {gap}, trunk {trunk}, {verdict}.",
+    key: "Drawn from the counts: solid stays, dashed goes, dotted is asked about; ticks are live spurs, hatching the longest gap (where it lies is not on the sheet).",
+    unknown: "not counted",
+  },
+  refusals: {
+    outside: "{argument} must lie between {least} and {most} {unit}, but is {value}.",
+    notWhole: "{argument} must be a whole number from {least} to {most}, but is {value}.",
+    formulaNotBalanced:
+      'The formula must read like 30+10 (nodes for the first pound, then for each further pound), but is "{value}".',
+    belowOnePound:
+      "The prunings weigh {value} lb: no source seen says how many nodes to leave below one pound; choose flat or pro rata to get our own figure.",
+    leastAboveMost: "The least number of nodes ({least}) is above the most ({most}).",
+    noPrunings:
+      "The prunings weigh nothing, so no crop load can be given: weigh the prunings of the same vines.",
+    noBudsCut: "No bud was cut, so nothing can be said about injury.",
+    unknownInjuryRule: '"{value}" is not an injury rule; known are: {known}.',
+    cornellAbove80:
+      "{percent} % of the primary buds are dead: what Cornell 2014 says above 80 % was not seen, so it gives no number here.",
+    msuBetween15And20:
+      "{percent} % of the primary buds are dead: MSU 2002 covers up to 15 % and from 20 %, but nothing between.",
+    msuAbove50:
+      "{percent} % of the primary buds are dead: above 50 % MSU 2002 gives no number but says to take off only unmanageable growth, wait until after budbreak, then prune lightly to the live nodes wanted.",
+    purdueTwoRows:
+      "{percent} % of the primary buds are dead: Purdue's table prints that share in two rows, one giving {first} nodes and the other {second}; it does not say which holds.",
+    purdueAbove50:
+      "{percent} % of the primary buds are dead: above 50 % Purdue gives no number but asks for minimal pruning.",
+    northernGrapesNoNumber:
+      "{percent} % of the primary buds are dead: above 20 % Northern Grapes 2014 says to leave more nodes, but not how many.",
+    allDead: "Every primary bud is dead: no number of nodes makes up for that.",
+    tooFewVines: "{value} counted vines are too few to say how sure a mean is; at least {needed} are needed.",
+    spursAbovePositions:
+      "Block {block}, row {row}, vine {vine}: {value} live spurs on {most} positions cannot be.",
+    nothingToScore:
+      "Nothing that was counted on cordon {cordon} can be scored; its live spurs and length are needed at least.",
+    noVineSpacing: "The Blocks sheet names no vine spacing, which the rule by length needs.",
+    noVineWeighed: "No vine of the block was weighed, so a balanced formula has nothing to go by.",
+  },
+  renewal: {
+    trunkRenewal: {
+      noTrunk: "No trunk lives: keep about five suckers, none thicker than a little finger, and train one.",
+      lastTrunkHurt: "The only live trunk is hurt: bring up {bringUp} from suckers before it is lost.",
+      oneTrunk: "One live trunk: bring up {bringUp} more from a sucker.",
+      everyTrunkHurt: "All {live} live trunks are hurt: bring up {bringUp} from suckers.",
+      hurtTrunk:
+        "{live} live trunks, of which {replace} is hurt: bring up {bringUp} and replace it once the new one stands.",
+      belowWanted: "{live} live trunks, {wanted} wanted: bring up {bringUp} from suckers.",
+      none: "Enough trunks.",
+      takeOut: "Take out dead trunk {takeOut}.",
+    },
+    cordonRenewal: {
+      keep: "{cordon} needs nothing.",
+      extend: "Extend {cordon} by {length}, with the thick part of a cane at its end.",
+      replace: "Renew {cordon} ({triggers}): lay a cane that starts nearer the head than the dead stretch.",
+    },
+    renewalTriggers: {
+      tooFewSpurs: "too few spurs",
+      deadArea: "a dead area",
+      poorSpurs: "badly placed spurs",
+    },
+    caneWanted:
+      "Cane wanted: {least} to {most} thick, thick enough over {length}; the outer half of a cane is thin and weak, so fill the wire in stages.",
+  },
+  resultSheets: {
+    choice: "Cordon choice",
+    choiceTitle: "Which cordon stays on each side, and why",
+    cards: "Crew cards",
+    cardsTitle: "What to do on each vine, in walking order",
+    made: "Made on {date}",
+    block: "Block",
+    row: "Row",
+    vine: "Vine",
+    side: "Side",
+    cordon: "Cordon",
+    trunk: "Trunk",
+    decision: "Decision",
+    score: "Score",
+    reason: "Reason",
+    sheet: "Sheet",
+    sheetRow: "Sheet row",
+    stays: "What stays",
+    cuts: "What is cut",
+    notes: "Look out for",
+    aboutTitle: "Results of Cordonbook",
+    aboutSource: "From {files}",
+    about: "About",
+    what: "What",
+  },
+  runLog: {
+    sheet: "Run log",
+    title: "Who ran what when (switched on and off in the pane)",
+    when: "When",
+    who: "Who",
+    what: "What",
+    result: "Result",
+  },
+  season: {
+    winterHeaders: {
+      block: "Block",
+      row: "Row",
+      year: "Year",
+      vines: "Vines",
+      cordons: "Cordons",
+      positions: "Positions",
+      liveSpurs: "Live spurs",
+      gaps: "Gaps",
+      longestGap: "Longest gap",
+      liveTrunks: "Live trunks",
+    },
+    seasonSheet: "Season",
+  },
+  seasons: {
+    title: "Winter against winter",
+    intro:
+      "Live spurs, gaps and trunks of the cordons that stay, over the winters kept on the sheet {sheet}.",
+    write: "Keep winter {year} on the Season sheet",
+    notKept:
+      "Winter {year} as counted now differs from the sheet or is not on it yet. Earlier winters stay as they are when it is kept.",
+    kept: "Winter {year} stands on the sheet as it is counted now.",
+    sheetTitle: "Rows of vines, winter by winter",
+    sheetNote:
+      "Written by Cordonbook on {date}. A winter that is kept again replaces its own rows; other winters stay. Lengths of gaps in spur positions.",
+    foreign:
+      "The sheet {sheet} has no table of winters that can be read, so it is left alone. Rename it to keep winters.",
+    lost: "{count} rows of the sheet {sheet} are not complete, so they would be lost; nothing was written. Complete or delete them first.",
+    row: "Row",
+    allRows: "All rows",
+    year: "Winter",
+    liveSpurs: "Live spurs",
+    share: "% of positions",
+    gaps: "Gaps",
+    liveTrunks: "Live trunks",
+    loss: "The block loses {likely} % of its live spurs a year ({low} to {high} % in {confidence} of 100 cases like this), by {rows} rows and {pairs} pairs of winters.",
+    gain: "Below 0 means spurs gained.",
+    toFloor:
+      "At that pace it falls below the floor of {floor} % in {likely} years (earliest {low}, latest {high}).",
+    never: "never",
+    notReached: "At that pace it does not fall below the floor of {floor} %; earliest in {low} years.",
+    below: "Below the floor of {floor} % live spurs: {blocks}. Bring up new cordons there.",
+    noneBelow:
+      "No block lies below the floor of {floor} % live spurs (a setting; no published floor was seen).",
+    blockShare: "{block} ({share} %, winter {year})",
+  },
+  selfTest: {
+    ability: {
+      pane: "Pane and functions run together.",
+      functions: "CORDON functions in cells.",
+      tables: "Reading count sheets and writing sheets of our own.",
+      marks: "Marks on cells that can be taken off again.",
+      whileTyping: "Judging rows while they are typed.",
+      pivot: "PivotTable of gaps.",
+      spill: "Functions that fill a block of cells.",
+      keepsTables:
+        "Rewriting a sheet keeps its table (without it, formulas with table names become plain addresses).",
+    },
+    answers: {
+      missing: "Not in this Excel ({set}); everything else works.",
+      tooOld: "Not in this Excel ({set}), which is too old for Cordonbook.",
+      answers: "A cell asked for =CORDON.VERSION() and got {shows}: the functions calculate.",
+      otherVersion:
+        "A cell asked for =CORDON.VERSION() and got {shows}, another version than the pane's {version}. Close Excel and open it again.",
+      unknown:
+        "A cell asked for =CORDON.VERSION() and got #NAME?: this Excel has not loaded the functions yet. Close and open the workbook; if it stays so, ask whoever installed Cordonbook.",
+      waiting:
+        "A cell asked for =CORDON.VERSION() and still waits. Set calculation to automatic (Formulas tab) and try again.",
+      error:
+        "A cell asked for =CORDON.VERSION() and got {shows}. Close and open the workbook; if it stays so, ask whoever installed Cordonbook.",
+    },
+  },
+  settingsTravel: {
+    title: "Figures of another workbook",
+    intro:
+      "Compare this workbook's figures with those of another one of the farm and copy the ones you want. The other workbook is only read.",
+    file: "Choose a workbook (.xlsx or .csv)",
+    noTable: "There is no Settings table in {file}.",
+    same: "Every figure of {file} is the same as here.",
+    differ: "{count} figures differ from {file}. Ticked ones are copied.",
+    difference: "{setting}: here {here} {unit}, there {there} {unit}",
+    thereBy: "Changed there by {by}, {on}",
+    show: "Show what moves",
+    copy: "Copy {count} figures",
+    nothingTicked: "Tick at least one figure.",
+    copied: "{count} figures were copied from {file}.",
+    older:
+      "This Settings table has an older shape. Bringing it up to date changes no value and leaves every cell of yours as it is.",
+    moreNames: "{names} and {more} more",
+    upgrade: "Bring it up to date",
+    upgraded: "The Settings table is up to date.",
+    undo: "Undo",
+    undone: "The Settings table is as it was.",
+    left: "{count} cells were changed by somebody else meanwhile and left alone.",
+  },
+  upkeep: {
+    copyTitle: "For people without Cordonbook",
+    copyIntro:
+      "Opens a copy in which every cell with a CORDON function holds its value. This workbook stays as it is.",
+    copy: "Copy with values only",
+    copied: "The copy is open: {count} cells hold their values, {errors} of them an error.",
+    openingTitle: "When this workbook is opened",
+    openingIntro:
+      "Colleagues without Cordonbook would see a notice of Office each time; leave it off where there are some.",
+    openingSwitch: "Start Cordonbook with this workbook",
+    pivot: "Pivot of gaps",
+    pivotMade: "The PivotTable is on the sheet {sheet}.",
+    pivotRefreshed: "The PivotTable was refreshed; its layout is as you left it.",
+    pivotTable: "There are no PivotTables here; the same figures stand on the sheet {sheet}.",
+    readAgain: "A colleague changed {sheets} during the run, so it was read again.",
+    openingAsk: "Look whether it is on",
+  },
+  workbook: {
+    noSheet:
+      'There is no sheet "{sheet}" in this workbook (any more); nothing was changed. Choose the sheet again.',
+    notOurs:
+      'The sheet "{sheet}" was not made by Cordonbook, so it is left as it is. Rename it and run again.',
+    protectedSheet:
+      'The sheet "{sheet}" is protected; nothing was changed. Take the protection off (Review tab) and run again.',
+    protectedWorkbook:
+      "The structure of this workbook is protected, so no sheet can be added, renamed or deleted; nothing was changed.",
+    badSheetName:
+      '"{sheet}" cannot be the name of a sheet: 1 to 31 characters, none of : \\ / ? * [ ] and no apostrophe at either end.',
+    badTable:
+      'The table for the sheet "{sheet}" does not hold together (row {row}; 0 is its headers); nothing was written.',
+    lastSheet:
+      'The sheet "{sheet}" is the only one in the workbook, so it cannot be deleted; nothing was changed.',
+    cannotPutBack:
+      'Row {row}, column {column} of "{sheet}" holds an error that was typed as a value, so it could not be put back exactly. Nothing was changed.',
+  },
+  choice: {
+    atSide: {
+      left: "on the left",
+      right: "on the right",
+      north: "on the north side",
+      south: "on the south side",
+      east: "on the east side",
+      west: "on the west side",
+    },
+    sideWords: { left: "left", right: "right", north: "north", south: "south", east: "east", west: "west" },
+    verdictWords: { stays: "stays", goes: "goes", ask: "ask" },
+    conditionWords: {
+      "": "not noted as hurt",
+      sound: "sound",
+      injured: "injured",
+      diseased: "diseased",
+      dead: "dead",
+    },
+    countWords: {
+      spurs: "live spurs and length",
+      stretch: "longest gap",
+      placing: "where the spurs point",
+      soundness: "condition",
+      diameter: "diameter",
+      trunk: "trunk",
+    },
+    countOf: "{count} of {cordon}",
+    arguments: {
+      spurs: "{mine} live spurs against {theirs}",
+      spursForLength: "{mine} live spurs on {mineLength} against {theirs} on {theirsLength}",
+      noStretch: "no gap against one of {theirs}",
+      stretch: "longest gap {mine} against {theirs}",
+      placingDown: "{mine} of {mineOf} spurs point down or sideways against {theirs} of {theirsOf}",
+      placingUp: "{mine} of {mineOf} spurs point up against {theirs} of {theirsOf}",
+      placing: "its spurs point the better way",
+      soundness: "it is {mine}, {other} is {theirs}",
+      diameter: "it is thicker, {mine} against {theirs}",
+      ownTrunk: "it comes from trunk {trunk}, so that both cordons do not hang on trunk {shared}",
+      trunkUnknown: "it may come from a trunk of its own, but a trunk is not written down",
+      trunkCondition: "its trunk {trunk} is {mine}, trunk {otherTrunk} is {theirs}",
+      sameTrunkHurt: "its trunk is {mine}, that of {other} is {theirs}",
+      nothing: "nothing that was written down",
+    },
+    weakPoints: {
+      spurs: "it carries {spurs} live spurs where its wire should carry {carry}",
+      stretch: "it has a gap of {gap} positions",
+      placing: "its spurs point the wrong way",
+      soundness: "it is {condition}",
+      diameter: "it is too thin",
+      trunkCondition: "its trunk {trunk} is {trunkCondition}",
+    },
+    caneOrigins: {
+      trunk: "from trunk {trunk}",
+      otherTrunk: "from the live trunk that carries no cordon",
+      head: "from the head",
+      ground: "from a sucker at the ground",
+    },
+    reasons: {
+      better: "Keep {cordon} {at}: {mine}.",
+      betterDespite: "Keep {cordon} {at}: {mine}. In favour of {rival}: {theirs}.",
+      onlyOne: "Keep {cordon} {at}: it is the only one there and worth keeping.",
+      building: "Keep {cordon} {at}: the vine is young and its cordon is still being built.",
+      fixedStays: "Keep {cordon} {at}: a person has decided it.",
+      fixedStaysDead:
+        "Keep {cordon} {at}, as a person has decided; but it or its trunk is written down as dead, so look again.",
+      worse: "Cut {cordon} {at}; {rival} is better: {theirs}.",
+      worseDespite: "Cut {cordon} {at}; {rival} is better: {theirs}. In favour of {cordon}: {mine}.",
+      fixedGoes: "Cut {cordon} {at}: a person has decided it.",
+      besideFixed: "Cut {cordon} {at}: a person has decided that {rival} stays there.",
+      dead: "Cut {cordon} {at}: it is dead.",
+      trunkDead: "Cut {cordon} {at}: its trunk {trunk} is dead.",
+      remnant: "Cut {cordon} {at}: at {length} it is a remnant at the head, not a cordon.",
+      notWorthKeeping: "Cut {cordon} {at} and lay a cane {from}: {weak}.",
+      notWorthKeepingOwnTrunk:
+        "Cut {cordon} {at} and lay a cane {from}: {weak}, and the new cane brings a trunk of its own.",
+      closeCall:
+        "Look at the vine: {cordon} and {rival} {at} are close. For {cordon}: {mine}. For {rival}: {theirs}.",
+      closeCallForMine: "Look at the vine: {cordon} and {rival} {at} are close. For {cordon}: {mine}.",
+      closeCallForTheirs: "Look at the vine: {cordon} and {rival} {at} are close. For {rival}: {theirs}.",
+      tie: "Look at the vine: {cordon} and {rival} {at} are equal in all that was written down.",
+      goTogether: "{cordon} goes with {mineWith}, {rival} with {theirsWith}.",
+      closeToNewCane:
+        "Look at the vine: {cordon} {at} may be worth keeping, or a new cane may be better; {weak}.",
+      missingCounts:
+        "Look again: {cordon} and {rival} {at} cannot be told apart before this is written down: {missing}.",
+      missingCountsAlone:
+        "Look again: {cordon} {at} cannot be judged before this is written down: {missing}.",
+      recount: "Count this vine again; nothing is decided on it before these cells are right: {cells}.",
+      sidesUnclear:
+        "Write down the side of {cordon} again: the cordons of a vine lie left and right, or on two opposite compass sides.",
+      vineMissing: "Look at the place: the vine is listed as missing, but cordon {cordon} was counted on it.",
+      namedTwice: "Look at the sheet: two cordons {at} are both named {cordon}.",
+    },
+    sideLines: {
+      stays: "{cordon} stays {at}.",
+      ask: "{cordon} {at}, if the person who looks agrees.",
+      lay: "Lay a cane {at} {from}.",
+      layAsk: "Lay a cane {at} {from}, if the person who looks agrees.",
+    },
+    cutLines: {
+      head: "Cut {cordon} {at} from the outer end back to the head.",
+      trunk: "Cut {cordon} {at} from the outer end back to the head, and take out the dead trunk {trunk}.",
+      keepCane:
+        "Cut {cordon} {at} from the outer end towards the trunk, and stop at the first good cane that can be laid.",
+    },
+    vineNotes: {
+      oneTrunk: "One live trunk is written down for this vine; bring up a second.",
+      bothOnOneTrunk: "Both cordons hang on trunk {trunk}.",
+      everyTrunkHurt: "Every live trunk of this vine is hurt; bring up suckers for new ones.",
+      noLiveTrunk: "No trunk of this vine is alive; keep about five suckers and train one.",
+      trainingMissing:
+        "The block's training system is not written down, so where the spurs point was not weighed.",
+      leftOut: "Not counted on this vine, so not weighed: {parts}.",
+      fixedTwice: "{cordons} {at} are all fixed to stay.",
+      recount: "Recount this vine before anything is cut on it: {cells}.",
+      sidesUnclear: "The sides of this vine do not fit together, so nothing is decided.",
+      vineMissing: "The vine is listed as missing, so nothing is decided.",
+      vineYoung: "The vine is young: its cordons are measured by their own length only.",
+    },
+    and: "; ",
+  },
+  commandLine: {
+    sentences: {
+      usage: "{program} COMMAND ...",
+      moreHelp: "Help on one command: {program} COMMAND --help",
+      exitCodes:
+        "Exit codes: 0 clean or a value, 1 findings or an error value, 2 the file or the words cannot be read.",
+      caution: "Figures advise; whoever stands at the vine and knows the local rules decides.",
+      checkSummary:
+        "Checks count sheets (.xlsx, .xlsm, .csv, a folder, or - for standard input) and names each cell that cannot be right.",
+      chooseSummary:
+        "Decides on every vine which cordon stays on each side, and says why (exit code 1: some vines need a look).",
+      gapsSummary: "Counts positions without a live spur, row by row of vines.",
+      cardsSummary: "Writes for the crew what stays and what is cut on every vine, in walking order.",
+      newSummary:
+        "Makes an empty workbook for a farm's season: sheets with headers, accepted words, Settings, lines to print.",
+      outlookSummary:
+        "Says what crop the pruning leaves, block by block: low, likely and high, and what most of the doubt comes from.",
+      rowsSummary:
+        "Writes every cordon row of any number of files as one csv (metric), for engines that hold a whole region.",
+      notAWorkbookName: "The new workbook's name must end in .xlsx, but is {file}.",
+      noCordons:
+        "There are no cordons in {files}: this needs a sheet with Block, Row, Vine, Side, Cordon and counts.",
+      saved: "Saved as {file}",
+      savedInPlace: "Saved in {file}; as it was before: {backup}",
+      savedAlone:
+        "{file} cannot be added to without risk (layout, protection or signature), so the results get a workbook of their own.",
+      inPlaceOne:
+        "--in-place takes one workbook (.xlsx or .xlsm); for csv and several files use --save or --out.",
+      formulaSummary: "Calculates one formula with CORDON functions and prints its value.",
+      checked: "{wrong} wrong, {ask} to ask about, {note} notes in {rows} rows of {tables} tables.",
+      checkedClean: "Nothing found in {rows} rows of {tables} tables.",
+      setAside:
+        "Set aside in the workbook, so not counted: {findings}. The option --also-set-aside lists them.",
+      setAsideHeading: "Set aside, with reason, name and day",
+      csvRead: "{file}: read as {encoding}, columns apart by {delimiter}, decimal sign {decimal}",
+      csvUndecided:
+        "{file}: read as {encoding}, columns apart by {delimiter}; its commas may be decimals or thousands, so such cells stay text",
+      noTables:
+        "No count sheet was recognised in {files}: a table needs headers such as Block, Row, Vine, Side, Cordon (looked at: {sheets}).",
+      unknownCommand: "There is no command “{command}”: known are {commands}.",
+      wrongWords: "The command {command} takes {takes}; see {command} --help.",
+      badOption: "The command {command} cannot do anything with “{given}”; its options are {options}.",
+      badOptionWord: "--{option} takes one of {words}, not “{given}”.",
+      badNumber: "--{option} takes a number from 1 up, not “{given}”.",
+      badDate: "--today takes a day such as 2026-03-31, not “{given}”.",
+      ownMistake:
+        "This is a mistake in Cordonbook, not in your file; nothing was changed. Please report what follows.",
+    },
+    option: {
+      format: "how the result is written",
+      language: "language of the sentences",
+      severity: "leave out what weighs less",
+      alsoSetAside: "list findings set aside in the workbook too",
+      farm: "name of the farm on the first sheet",
+      newUnits: "units in the headers (US)",
+      html: "write a page to print instead",
+      paper: "paper of that page (Letter)",
+      save: "also save into a new workbook beside the file",
+      out: "also save into this new workbook",
+      inPlace: "add our sheets to the workbook itself, after a backup",
+      of: "all candidates, or only the cordons that stay",
+      today: "day of the check, for dates in the future",
+      units: "units of headers that name none",
+      expansion: "times that a file may grow when unpacked (200)",
+    },
+  },
+  pane: {
+    pageNames: {
+      check: "Check",
+      gaps: "Gaps",
+      decide: "Decide",
+      crew: "Crew",
+      outlook: "Outlook",
+      settings: "Settings",
+      functions: "Functions",
+      care: "Care",
+    },
+    everyPage: {
+      pages: "Pages",
+      language: "Language",
+      close: "Close",
+      cancel: "Cancel",
+      somethingWrong:
+        "This did not work because of a mistake in the program; the workbook was left as it was. Try again, and if it comes back, write down what you did before.",
+      cancelled: "Stopped; nothing was changed.",
+    },
+    check: {
+      title: "Check the counts",
+      intro:
+        "Reads the survey tables of this workbook and lists what is missing, impossible or unlikely. Nothing is changed.",
+      check: "Check counts",
+      checkAgain: "Check again",
+      chooseSheets: "Choose sheets",
+      sheetsFound: "Survey tables found",
+      sheetRows: "{sheet}: {shape}, {rows} rows",
+      nothingFound:
+        "No survey table was found. A sheet needs a line of column heads such as Block, Row, Vine, Side, Live spurs. Next step: type your counts under such heads, or tell which of your own heads mean what.",
+      reading: "Reading {sheet}",
+      checking: "Checking",
+      progress: "Progress of the check",
+      clean: "Nothing to object to in {rows} rows.",
+      result: "{wrong} wrong, {ask} to ask about, {note} notes in {rows} rows.",
+      since: "Since the check before: {gone} gone, {come} new, {stayed} as before.",
+      asideCount: "{aside} are set aside.",
+      gone: "Gone since the check before",
+      come: "New since the check before",
+      findings: "Findings",
+      filter: "Filter",
+      severity: "How sure",
+      sheet: "Sheet",
+      counter: "Counted by",
+      words: "Words",
+      all: "All",
+      shown: "{shown} of {all} findings pass the filter.",
+      more: "Show {more} more of {all}",
+      cell: "{sheet} {cell}",
+      wentTo: "{cell} on {sheet} is selected.",
+      countedBy: "counted by {counter}",
+      whatToDo: "What to do: {remedy}",
+      perRow: "Findings per row",
+      perCounter: "Findings per counter",
+      rowHead: "Block, row",
+      writeSheet: "Write Findings sheet",
+      sheetWritten: "The sheet {sheet} was written: {rows} rows.",
+      sheetWithoutChart:
+        "The sheet {sheet} was written: {rows} rows. No chart could be drawn on it here: its bars stand in the pane.",
+      mark: "Mark cells",
+      marked: "{cells} cells are marked. Fills, notes and formats of your own stay as they are.",
+      unmark: "Take marks off",
+      unmarked: "All marks are off.",
+      print: "Print list",
+      printTitle: "Findings in the counts",
+      printDone: "Done",
+      printCell: "Cell",
+      printWhat: "What was found",
+    },
+    typing: {
+      switch: "Check while I type",
+      title: "Rows changed just now",
+      nothing:
+        "Nothing to object to so far. Each row is judged when you leave its cell; what needs other rows is left to the full check.",
+      large: "Many rows of {sheet} changed at once. Press Check counts to have them judged.",
+      colleague: "by a colleague",
+    },
+    aside: {
+      setAside: "Set aside",
+      title: "Let this finding stand",
+      reason: "Why it may stand",
+      by: "Your name or initials",
+      both: "Reason and name are both needed.",
+      list: "Set aside",
+      entry: "{reason} ({by}, {on})",
+      takeBack: "Take back",
+      done: "Set aside; it stays so in this workbook until the counts change.",
+      takenBack: "Taken back into the list.",
+    },
+    findingsSheet: {
+      sheet: "Findings",
+      title: "Findings in the counts",
+      made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
+      severity: "How sure",
+      where: "Sheet",
+      cell: "Cell",
+      block: "Block",
+      row: "Row",
+      vine: "Vine",
+      counter: "Counted by",
+      what: "What was found",
+      remedy: "What to do",
+      setAside: "Set aside",
+      code: "Kind",
+    },
+    heads: {
+      open: "Use my own column heads",
+      title: "Your own column heads",
+      intro: "Say once what your heads mean; it is kept in this workbook.",
+      noHeads:
+        "No sheet of this workbook has a line of column heads. Next step: write one above your counts.",
+      sheet: "Sheet",
+      shape: "One line of it is",
+      absent: "(not on the sheet)",
+      needed: "{head} (needed)",
+      missing: "Still needed: {heads}.",
+      keep: "Keep",
+      forget: "Forget",
+      kept: "Kept: {sheet} is now read with your own heads.",
+      forgotten: "Forgotten: {sheet} is read by its heads as they stand.",
+    },
+    functions: {
+      title: "Functions for your cells",
+      intro:
+        "Each works in any cell of this workbook. Open one, change its figures, and put it into the selected cell.",
+      search: "Search",
+      none: "No function is about that. Try another word, such as spurs, crop or injury.",
+      found: "{found} of {all} functions",
+      parameters: "What it needs",
+      optional: "{label} (may be left out)",
+      results: "What it gives",
+      example: "Example",
+      gives: "gives {value}",
+      source: "Source of the value: {work}",
+      formula: "Formula",
+      insert: "Put into the cell",
+      inserted: "The formula stands in {cell} on {sheet}.",
+      noCell: "No cell is selected. Select an empty cell, then try again.",
+      notEmpty:
+        "{cell} on {sheet} already holds something and was left as it is. Select an empty cell, then try again.",
+      noFormula: "A formula begins with = and a name, such as {example}.",
+    },
+    walk: {
+      step: "Step {step} of {steps}",
+      next: "Next",
+      back: "Back",
+      skip: "Skip",
+      end: "Begin",
+      again: "Show me around",
+    },
+    walkSteps: [
+      "This pane works on the count sheets of the open workbook. Press Check counts: it reads them and lists what is missing, impossible or unlikely. Nothing is changed.",
+      "Open a line of the list and press the name of a cell: the cell is selected, and you can mend it. Check again shows what is gone.",
+      "What is true all the same is set aside with a reason. The list can be printed for the crew, written into a sheet, or marked in the cells; marks come off again without a trace.",
+      "Gaps shows where spurs are missing, row by row and vine by vine, and how that grew since last winter.",
+      "Decide weighs the candidate cordons of each vine and gives its reasons; close calls are yours. Cards for the crew and the order of work follow from it on the next page.",
+      "Outlook says what crop that leaves, with a range and what would narrow it. Every figure behind it stands in Settings with its source.",
+      "Functions answer a single question in a cell: nodes to leave, injury with its interval, crop of a vine. Open one, change its figures, put it into a cell.",
+    ],
+    gaps: {
+      title: "Gaps on the wire",
+      intro:
+        "A gap is a position on a cordon without a live spur. Nothing is changed until you write a sheet.",
+      of: "Count on",
+      staying: "the cordons that stay",
+      all: "every candidate",
+      count: "Count gaps",
+      progress: "Progress of the count",
+      deciding: "Deciding which cordons stay",
+      none: "No cordon with positions and live spurs was found. Next step: count these two columns on the Cordons sheet.",
+      sum: "{missing} of {positions} positions are empty: {share}.",
+      without: "On {without} vines no candidate stays; they are in no sum.",
+      writeRows: "Write Row gaps sheet",
+      writeMap: "Write Gap map sheet",
+      perRow: "Row by row",
+      since: "The change is since winter {season}, over the cordons counted in both.",
+      gaps: "Gaps",
+      share: "Share",
+      change: "Change",
+      ofPositions: "{gaps} of {positions}",
+      notCounted: "not counted",
+      map: "Gap map",
+      mapKey:
+        "A line is a row, a column is a vine. The digit is tenths of its positions that are empty: 0 none, 5 half, 10 all. From 5 on the cell is hatched. A dash is a vine of which no candidate stays.",
+    },
+    gapSheet: {
+      rowGaps: "Row gaps",
+      rowGapsTitle: "Gaps by row of vines",
+      gapMap: "Gap map",
+      gapMapTitle: "Share of empty positions, vine by vine",
+      made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
+      block: "Block",
+      row: "Row",
+      vine: "Vine {vine}",
+      vines: "Vines",
+      cordons: "Cordons",
+      positions: "Positions",
+      liveSpurs: "Live spurs",
+      gaps: "Gaps",
+      share: "Share",
+      longestGap: "Longest gap",
+      vinesWithout: "Vines without a cordon that stays",
+      bothWinters: "Cordons counted in both winters",
+      shareBefore: "Their share last winter",
+      shareNow: "Their share now",
+    },
+    settings: {
+      title: "Figures that change results",
+      intro: "Each figure has a source. Before a change is kept, the pane shows which results it moves.",
+      read: "Read the settings",
+      progress: "Progress",
+      comparing: "Comparing results",
+      noTable:
+        "This workbook has no Settings table, so every figure is its source's. Keeping a change makes the sheet {sheet}.",
+      search: "Search",
+      none: "No figure is about that. Try another word.",
+      value: "{value} {unit}",
+      source: "Source: {source}",
+      ownFigure: "The source has {value} {unit}.",
+      changed: "Changed by {by}, {on}",
+      newValue: "New value ({unit})",
+      newWord: "New value",
+      by: "Your name or initials",
+      byNeeded: "Write your name or initials, so that others know who changed the figure.",
+      change: "Change",
+      show: "Show what moves",
+      keep: "Keep",
+      reset: "Back to the source's value",
+      nothingMoves: "No decision and no finding of this workbook would move.",
+      vinesMove: "{moved} of {vines} vines would be decided otherwise.",
+      findingsMove: "{gone} findings would go and {come} would come.",
+      vineHead: "Vine",
+      now: "Stays now",
+      then: "Would stay",
+      firstOnes: "The first {shown} are listed.",
+      kept: "Kept: {setting} is {value}.",
+      meanwhile: "{setting} was changed by somebody else meanwhile; nothing was written. Look at it again.",
+    },
+    settingGroups: {
+      budget: "Node budget and injury",
+      choice: "Which cordon stays",
+      renewal: "Renewal of trunks and cordons",
+      outlook: "Crop outlook",
+      work: "Hours and crew days",
+      plan: "Plan of the work",
+      checks: "Checks",
+    },
+    decide: {
+      title: "Which cordon stays",
+      intro:
+        "Weighs the candidate cordons of every vine by their counts and the Settings. Nothing is written until you say that a cordon stays.",
+      decide: "Decide the vines",
+      again: "Decide again",
+      deciding: "Deciding which cordons stay",
+      progress: "Progress of the decision",
+      none: "No vine with candidate cordons was found. Next step: count them on the Cordons sheet, a row each.",
+      write: "Write Cordon choice sheet",
+      sum: "{all} vines: {ask} to ask about, {lay} where a cane is laid, {trunks} with too few sound trunks.",
+      caution:
+        "Figures advise; whoever stands at the vine decides. Look at the wood before a cordon is cut for good.",
+      show: "Show",
+      ask: "to ask about ({count})",
+      lay: "a cane is laid ({count})",
+      trunks: "too few sound trunks ({count})",
+      all: "every vine ({count})",
+      block: "Block",
+      vine: "{block} row {row} vine {vine}",
+      cuts: "Cuts, in order",
+      fix: "{cordon} stays",
+      fixed: "{cordon} stays: written into the sheet's column for fixed choices.",
+      noColumn:
+        "The sheet {sheet} has no column Fixed choice. Next step: write that head beside its table, then decide again.",
+      meanwhile: "The rows of this vine were changed meanwhile; nothing was written. Decide again.",
+    },
+    outlook: {
+      title: "What crop that leaves",
+      intro: "From the cordons that stay to shoots, clusters and crop, with a range. Later counts narrow it.",
+      work: "Work out the outlook",
+      progress: "Progress of the outlook",
+      none: "No block was found. Next step: list your blocks on a sheet with the heads Block, Vines, Row spacing, Vine spacing, Cluster weight.",
+      caution:
+        "A winter outlook often misses by a third. It advises; frost, hail, birds and disease are not in it, and a local adviser knows your site.",
+      write: "Write Outlook sheet",
+      cannotSay: "Nothing can be said of this block yet; what is lacking stands below.",
+      crop: "Likely {likely} {unit}; {low} to {high} in {percent} of 100 cases like this.",
+      stages: "Stage by stage",
+      bar: "{stage}: low {low}, likely {likely}, high {high} {unit}",
+      ends: "{low} – {likely} – {high} {unit}",
+      aVine: "A vine: about {clusters} clusters, {low} to {high} {unit}.",
+      target: "The dashed line is the target, {value} {unit}.",
+      spread: "Where the doubt comes from",
+      share: "{percent} %: {source}",
+      steps: "What would narrow it",
+      load: "Crop load",
+      thinning: "Thinning to the target",
+      noThinning: "The counted clusters lie at or under the target: nothing has to go.",
+      keep: "Every vine keeps at most {keep} clusters; about {hours} hours of one person.",
+      group: "Vines",
+      vines: "How many",
+      remove: "Take off",
+      left: "Left",
+      young: "Year {leaf} of a young block: at most {clusters} clusters a vine; it carries about {likely}.",
+      held: "{stage}: picked {percent} % of the likely crop, within its range.",
+      missed: "{stage}: picked {percent} % of the likely crop, outside its range.",
+      lacking: "What the sheets lack",
+      figures: "What your own harvests say",
+      figure: "{figure}{cultivar}: {now} in force, {value} by your own years.",
+    },
+    outlookSheet: {
+      sheet: "Outlook",
+      title: "Crop to expect, block by block",
+      made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
+      block: "Block",
+      stage: "Stage",
+      confidence: "Confidence",
+      clusters: "Clusters a vine",
+      vineLow: "Vine, low ({unit})",
+      vineLikely: "Vine, likely ({unit})",
+      vineHigh: "Vine, high ({unit})",
+      areaLow: "Area, low ({unit})",
+      areaLikely: "Area, likely ({unit})",
+      areaHigh: "Area, high ({unit})",
+      cropLow: "Block, low ({unit})",
+      cropLikely: "Block, likely ({unit})",
+      cropHigh: "Block, high ({unit})",
+      widest: "Most of the doubt",
+      bar: "Bar of the chart",
+      barName: "{block}: {stage}",
+      toLikely: "Low to likely ({unit})",
+      toHigh: "Likely to high ({unit})",
+      chartTitle: "Crop of the block: low, likely, high",
+      chartAxis: "Crop ({unit})",
+    },
+    care: {
+      title: "Care of the workbook",
+      progress: "Progress",
+      repairTitle: "Formulas that no longer calculate",
+      repairIntro:
+        "A formula that was typed or opened without the add-in may stay at #NAME?. They are shown first; nothing is changed by looking.",
+      look: "Look for them",
+      looking: "Looking through the sheets",
+      noRepairs: "Every formula of ours is well written and calculates.",
+      found: "{cells} cells can be repaired.",
+      enterAgain: "Is entered again as it stands:",
+      before: "Stands there",
+      after: "Becomes",
+      repair: "Repair {cells} cells",
+      repaired:
+        "{cells} cells were repaired; {left} were left alone because somebody changed them meanwhile.",
+      undo: "Take the repair back",
+      undone:
+        "{cells} cells are as they were; {left} were left alone because somebody changed them meanwhile.",
+      unknown: "{name} is not a function of this version; the formula is left as it is.",
+      testTitle: "Self-test",
+      testIntro: "Tries what the add-in needs here, on sheets of its own that are taken away again.",
+      test: "Run the self-test",
+      testing: "Testing",
+      works: "works",
+      fails: "fails",
+      unsure: "not seen",
+      missing: "missing",
+      version: "Cordonbook {version}, host: {host}.",
+      calculates: "The calculation itself.",
+      reads: "Reading a sheet.",
+      keeps: "Keeping small facts in the workbook.",
+      writes: "Writing a sheet of its own, text as text.",
+      inCells: "CORDON functions in cells.",
+      notInCells: "Open the pane once with the functions loaded, or ask who installed the add-in.",
+      takesAway: "Taking the sheet away again.",
+      logTitle: "Who ran what",
+      logIntro: "A small log in the workbook, off until somebody switches it on.",
+      logAsk: "Show the switch",
+      logSwitch: "Write down runs in this workbook",
+      logCheck: "Check",
+      logWrite: "Wrote {sheet}",
+    },
+  },
+  usedRows: {
+    usedRows: {
+      all: "Worked out from all {rows} rows of the Cordons sheets.",
+      some: "Worked out from {used} of {rows} rows of the Cordons sheets. Left out: {leftOut}.",
+      column: "{rows} where {column} {reason} (first in {sheet}, row {row})",
+      sameVine: "{rows} beside those on the same vines",
+    },
+    faultWords: {
+      blank: "is blank",
+      text: "is a number stored as text",
+      unreadable: "cannot be read",
+      error: "holds an error",
+      outside: "is outside its limits",
+      notWhole: "is no whole number",
+      contradicted: "contradicts another cell of its row",
+    },
+  },
+};
+
+export type Texts = typeof en;

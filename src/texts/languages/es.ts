@@ -1,0 +1,2562 @@
+import type { Texts } from "./en";
+
+/** Every text in Spanish. */
+export const es: Texts = {
+  language: { name: "Español" },
+  lengths: { inches: "pulg" },
+  settings: {
+    budget: {
+      nodeRule:
+        "Regla para cuarteles sin regla: fórmula como 30+10 (americanas; híbridos franceses 20+10, híbridos nuevos 20+20 según la misma fuente), por longitud o un número de yemas.",
+      belowOnePound:
+        "Plantas con menos de una libra de poda: refuse (sin cifra; ninguna fuente vista las cubre), flat (las yemas de la primera libra) o proRata (esas por el peso).",
+      leastNodesAVine:
+        "Un presupuesto menor se sube a esta cifra; 0 no sube ninguno. No se vio límite publicado.",
+      mostNodesAVine:
+        "Un presupuesto mayor se recorta a esta cifra. Se oye 50 a 60, Concord 90 o más; no se vio límite publicado.",
+      nodesByLength:
+        "Yemas por pie de separación entre plantas para la regla por longitud; la fuente da 4 a 6.",
+      injuryRule:
+        "Regla que corrige por yemas primarias muertas donde el cuartel no nombra otra. Las reglas discrepan; no se promedian.",
+      intervalForDeadBuds:
+        "Cómo se hace el rango de la parte de yemas muertas: Wilson, o el más ancho Clopper-Pearson.",
+      confidenceOfRanges:
+        "Cuántas veces el rango debe contener la cifra real: 0.9 es nueve cuarteles de diez.",
+      spurSpacing: "Largo de cordón por pitón; la fuente da 3 a 5 in, NC State 3 a 8 in.",
+      nodesASpur: "Yemas contadas por pitón; la fuente da 2 a 3. La yema basal no se cuenta.",
+    },
+    checks: {
+      unitSystem:
+        "Unidad de largos y pesos bajo encabezados sin unidad: US (ft, in, lb), metric (m, mm, kg), o la de los encabezados que sí la nombran.",
+      leastDistanceBetweenSpurs:
+        "Posiciones más juntas que esto en promedio no pueden ser; las distancias publicadas empiezan en 3 in (Minnesota 2022).",
+      unlikeItsBlockSpread:
+        "Se pregunta por un valor tan lejos del centro de su cuartel, en veces la dispersión usual (mediana; Iglewicz y Hoaglin 1993 empiezan en 3,5, de memoria).",
+      unlikeItsBlockLeastValues:
+        "Un cuartel con menos valores que esto es demasiado chico para saber qué es usual.",
+      walkOrderMostVinesOutOfOrder:
+        "Si más plantas de la hilera que esta parte están fuera de orden, la hoja se ordenó de otra manera y no se juzga.",
+      cordonLengthMostOfItsSpace:
+        "Se pregunta por un cordón más largo que tantas veces la parte de su lado en el espacio de la planta.",
+      cordonLengthLeastOfItsSpace:
+        "Se pregunta por un cordón sano de una planta en producción más corto que tantas veces su parte.",
+      cordonDiameterLeast:
+        "Se pregunta por un cordón más delgado; la madera para pitones y cargadores mide 5/16 a 1/2 in (Westover 2016).",
+      cordonDiameterMost: "Se pregunta por un cordón más grueso. No se vio límite publicado.",
+      nodesASpurLeast: "Se pregunta si hay menos yemas por pitón que esto.",
+      nodesASpurMost:
+        "Se pregunta si hay más yemas por pitón que esto; lo usual es dos a tres (UMN 2022), cuatro antes de una segunda pasada.",
+      trunksAVineMost:
+        "Se pregunta por una planta con más troncos: lo usual es dos, hasta cuatro en variedades muy sensibles.",
+      seasonOfCountsFirstMonth: "Los cordones y las yemas se cuentan en plantas en reposo desde este mes.",
+      seasonOfCountsLastMonth: "Los cordones y las yemas se cuentan hasta este mes.",
+      countedRowLeastShareOfItsVines:
+        "En una hilera de la que se contó esta parte se pregunta por una planta sin cordón; por debajo aún se está contando.",
+      copiedDownUnlikelihood:
+        "Se pregunta por plantas vecinas con números iguales cuando el azar las da menos de una vez en diez elevado a esta cifra.",
+      swappedColumnsLeastRows:
+        "Tantas filas que solo cuadran con dos columnas cambiadas se toman por un tramo de columnas cambiadas.",
+      digitPreferenceLeastValues: "No se juzga a quien tiene menos valores.",
+      digitPreferenceShareMoreThanOthers:
+        "Se pregunta a quien tiene valores terminados en 0 o 5 al menos en esta parte más que los demás.",
+      digitPreferenceStandardErrors: "Y la diferencia debe ser tantas veces lo que da el azar.",
+      counterUnlikeOthersStandardErrors:
+        "Se pregunta por quien difiere de los demás en los mismos cuarteles tantas veces lo que da el azar.",
+      counterUnlikeOthersLeastDifference:
+        "Y la diferencia debe ser al menos esta parte de la cifra de los demás.",
+      lastYearMostPositionsMore:
+        "Se pregunta por un cordón con más posiciones nuevas que esto, aparte de lo que da su crecimiento en largo.",
+    },
+    choice: {
+      directions: ["hacia abajo", "de lado", "hacia arriba"],
+      worthMeaning:
+        "Lo que vale un pitón {direction} en este sistema ({system}). El orden es práctica común, la cifra es nuestra.",
+      liveSpurs: "Cuánto cuentan los pitones vivos frente a los que el largo debería llevar.",
+      longestGap: "Cuánto cuenta el tramo más largo sin pitón; dura toda la vida del cordón.",
+      spurPlacing: "Cuánto cuenta hacia dónde apuntan los pitones según la conducción.",
+      soundness: "Cuánto cuenta el estado del propio cordón.",
+      diameter: "Cuánto cuenta el grosor del cordón.",
+      spaceBetweenNeighbouringCordons:
+        "Alambre libre entre las puntas de cordones vecinos: el ancho de una mano según la fuente; las pulgadas son nuestras.",
+      gapThatScoresNothing: "Un tramo de tantas posiciones sin pitón no gana nada por el hueco más largo.",
+      soundnessOfAnInjuredCordon: "Entre un cordón muerto (0) y uno sano (1).",
+      soundnessOfADiseasedCordon: "Entre un cordón muerto (0) y uno sano (1).",
+      weakCordonDiameter: "Extremo fino de 5/16 a 1/2 pulgada: hasta aquí el grosor no gana nada.",
+      fullCordonDiameter:
+        "Extremo grueso de 5/16 a 1/2 pulgada, donde la fuente quiere troncos y cordones: desde aquí, todo.",
+      twoCordonsOnTwoTrunks:
+        "Lo que ganan dos cordones de dos troncos frente a dos de uno: los dos cordones permanentes no deben colgar de un solo tronco. La cifra es nuestra.",
+      costOfAnInjuredTrunk: "Lo que pierde un cordón porque su tronco está dañado.",
+      costOfADiseasedTrunk: "Lo que pierde un cordón porque su tronco está enfermo.",
+      worthOfANewCane: "Un cordón que vale menos se corta y en su lugar se tiende un sarmiento.",
+      shortestCordon: "Más corto que esto es un resto en la cabeza, no un cordón.",
+      closeCall: "Dos planes para una planta que no distan más que esto son pregunta para una persona.",
+      cordonsOnAVine: "Cordones permanentes deseados: 2 es uno por lado, 1 es un solo cordón.",
+      blankCondition: "Qué significa un estado vacío: nadie miró, o la cuadrilla solo marca lo dañado.",
+    },
+    outlook: {
+      rangeWords: {
+        "single canopy": "follajes sencillos",
+        "divided canopy": "follajes divididos",
+        hybrids: "híbridos",
+        Concord: "Concord",
+      },
+      leastCropLoad: "Cosecha sobre poda por debajo de la cual los {vines} podrían llevar más.",
+      mostCropLoad: "Cosecha sobre poda por encima de la cual los {vines} llevan demasiado para su tamaño.",
+      usualBudbreak: "Parte de las yemas vivas que brotan, para cuarteles que no la dan.",
+      budbreakYearToYear:
+        "Variación de la brotación entre años, en puntos: 0.06 son seis puntos arriba o abajo en dos años de tres.",
+      usualClustersAShoot:
+        "Racimos por brote, para cuarteles que no los dan; no se vio cifra publicada de una variedad resistente al frío.",
+      usualClusterWeight:
+        "Hacia lo que se acercan los pesos de racimo propios mientras hay pocos años; de casi ninguna variedad resistente al frío se vio un peso publicado.",
+      clusterWeightBetweenCultivars:
+        "Cuánto se apartan variedades y fincas del peso de racimo usual; grande, para que pronto cuenten los años propios.",
+      clustersAShootYearToYear:
+        "Variación de racimos por brote entre años, sobre la media; la fuente dice cerca del 25 %, tomado aquí como desviación estándar.",
+      clusterWeightYearToYear: "Variación del peso medio del racimo entre años, sobre la media.",
+      clusterWeightBetweenClusters:
+        "Variación entre racimos de un cuartel, sobre la media; dice cuán segura es una muestra de racimos pesados.",
+      worthOfASecondaryShoot:
+        "Cosecha de un brote de yema secundaria frente a uno de primaria: 0.275 / 0.725, calculado del 70 a 75 % de la fuente.",
+      basalShootsASpur: "Brotes de yemas no contadas, por pitón; 0 hasta que la finca los cuente.",
+      worthOfABasalShoot: "Racimos de un brote basal frente a uno contado.",
+      lagPhaseMultiplier:
+        'Peso en cosecha sobre peso en fase de pausa: 2 fijo en Iowa, "no fijo" en Maryland, 2 solo para Pinot noir de Willamette según Wolfe.',
+      lagPhaseMultiplierYearToYear: "Variación del multiplicador entre años, sobre la media.",
+      clustersWeighed:
+        "Racimos detrás de una media pesada, donde la hoja Cosecha no lo dice; la fuente pide 100 a 200.",
+      vinesWereDrawn:
+        "Cómo se eligieron las plantas contadas: at random (al azar en el cuartel) o by row (un número en cada hilera). Solo by row si se hizo así.",
+      spreadBetweenVines:
+        "Desviación estándar entre plantas sobre la media, para planear un conteo; el rendimiento de 125 plantas en la fuente. Un piloto de cinco plantas o más lo reemplaza.",
+      marginOfACount:
+        "Con qué cercanía debe conocerse la media; la fuente llama buena a una estimación dentro del 10 %.",
+      spreadBetweenFarms:
+        "Cuánto se apartan las fincas de una cifra publicada; cuanto mayor, antes cuentan los años propios.",
+      budbreakBetweenFarms: "Lo mismo para la brotación, en puntos.",
+      lagPhaseMultiplierBetweenFarms: "Lo mismo para el multiplicador de la fase de pausa.",
+      cropLoadRange:
+        "Rango con nombre con que se compara cosecha sobre poda. Los publicados son de vinifera en California.",
+      clustersAVineInYear2: "Máximo de racimos por planta en el segundo año tras la plantación.",
+      clustersAVineInYear3:
+        "Máximo de racimos por planta en el tercer año; la fuente da unos 10 para la primera cosecha.",
+      floorOfLiveSpurs:
+        "Pitones vivos sobre posiciones por debajo de lo cual hay que rehacer el cuartel; no se vio cifra publicada.",
+      minutesToCountAVine: "Minutos para hallar una planta elegida y contar sus brotes o racimos.",
+      minutesToCutACane: "Minutos para traer un sarmiento y cortar y juzgar sus yemas.",
+      minutesToWeighACluster: "Minutos para cosechar y pesar un racimo.",
+      minutesForANextStep:
+        "Tiempo de una persona que la perspectiva gasta en el papel, para decir qué estrecharía más el rango.",
+    },
+    plan: {
+      planLeastNodesASpur: "Si el presupuesto es chico, los pitones se rebajan a estas yemas.",
+      planMostNodesASpur:
+        "Si el alambre lleva pocos pitones, se dejan a lo sumo de este largo; la fuente da 2 a 3 yemas.",
+      tenderCultivars:
+        "Variedades o cuarteles que se podan al final porque el invierno los daña más; separados por comas.",
+      fruitfulSecondaries:
+        "Variedades o cuarteles cuyas yemas secundarias dan buena fruta y pueden podarse primero; separados por comas.",
+      doublePruning: "Variedades o cuarteles que se podan en dos pasadas; separados por comas.",
+      doublePruningNodesOfTheFirstPass:
+        "Primera pasada a tantas veces las yemas deseadas; la fuente da 2 a 3 veces, la segunda poco después de brotar.",
+      doublePruningTimeOfTheSecondPass:
+        "Parte del tiempo de poda que toma la segunda pasada; la primera toma todo.",
+      pruningStarts: "Primer día de poda, como fecha.",
+      secondPassStarts: "Primer día de la segunda pasada de la doble poda, como fecha.",
+      daysAWeek: "Días de la semana en que poda la cuadrilla, desde el lunes.",
+      daysOff: "Días en que nadie poda, como 2026-02-16, separados por comas.",
+      ribbonStays: "Color de la cinta que la finca ata al cordón que queda.",
+      ribbonAsk: "Color de la cinta para un cordón que alguien debe mirar antes.",
+      vinesACardPage: "Plantas impresas en una página de la tarjeta.",
+    },
+    renewal: {
+      trunksWantedOnAVine:
+        "Troncos vivos que una planta debería tener: normalmente 2, hasta 4 en variedades muy sensibles.",
+      emptyShareThatRenewsACordon:
+        "Desde esta parte de lugares sin pitón vivo, el cordón se renueva. Ninguna fuente da una cifra: Oregon State nombra menos cosecha, zonas muertas, pitones mal ubicados y pocos pitones.",
+      badlyPlacedShareThatRenewsACordon:
+        "Desde esta parte de pitones vivos mal orientados, el cordón se renueva. Ninguna fuente da una cifra.",
+      thickShareOfANewCane:
+        "Cuánto de un sarmiento se tiende en un año: su mitad exterior es fina y débil, así que el cordón se alarga por etapas.",
+      trunksLostAYear:
+        "Parte de troncos vivos que mata un invierno, para el pronóstico; los conteos de la finca dicen más.",
+      missingTrunksBroughtUpAYear:
+        "Parte de plantas por debajo de lo deseado en las que un año después hay un tronco más.",
+    },
+    work: {
+      minutesAVinePruning:
+        "Minutos que una persona necesita por planta. Un minuto por planta son 13.45 horas por acre a 6 x 9 ft (Cornell labour); mida a su cuadrilla.",
+      minutesAVineThinning:
+        "Minutos que una persona necesita para quitar racimos de una planta; mida a su cuadrilla.",
+      crew: "Personas que podan a la vez.",
+      hoursADay: "Horas que cada persona poda en un día de invierno, sin las pausas para calentarse.",
+    },
+    ownFigure: "cifra propia",
+    settingChangeProblems: {
+      noTable: "No hay tabla de ajustes en la hoja {sheet}.",
+      unknown: "No existe el ajuste «{setting}».",
+      notANumber: "{setting} necesita un número, pero se dio «{value}».",
+      outside: "{setting} debe estar entre {expected}, pero se dio {value}.",
+      notAChoice: "{setting} debe ser uno de {expected}, pero se dio «{value}».",
+      wrongUnit: "{setting} está en la hoja con una unidad que no mide lo mismo que {expected}.",
+    },
+    settingsSteps: {
+      names: "Los ajustes renombrados reciben su nombre actual: {names}.",
+      columns: "Columnas para lo que es cada cifra: {names}.",
+      history: "Columnas para quién cambió una cifra y cuándo: {names}.",
+      rows: "Ajustes que la tabla aún no tenía: {names}.",
+    },
+  },
+  sheets: {
+    sides: { left: "izquierda", right: "derecha", north: "norte", south: "sur", east: "este", west: "oeste" },
+    conditions: { sound: "sano", injured: "dañado", diseased: "enfermo", dead: "muerto" },
+    statuses: { bearing: "en producción", young: "joven", missing: "faltante", replanted: "replantada" },
+    trainings: { highWire: "alambre alto", upright: "brotes erguidos", divided: "follaje dividido" },
+    block: { header: "Cuartel", help: "Nombre del cuartel, como en la hoja Cuarteles." },
+    row: { header: "Hilera", help: "Número de la hilera en el cuartel." },
+    vine: { header: "Planta", help: "Número de la planta en la hilera, contado desde el inicio." },
+    countedBy: { header: "Contado por", help: "Iniciales de quien contó." },
+    countedOn: { header: "Fecha", help: "Día del conteo." },
+    cordons: {
+      name: "Cordones",
+      rowIs: "un cordón candidato",
+      side: {
+        header: "Lado",
+        help: "Lado de la planta: izquierda o derecha al caminar desde la planta 1, o un punto cardinal.",
+      },
+      cordon: { header: "Cordón", help: "Letra del candidato en esta planta: A, B, C." },
+      trunk: {
+        header: "Tronco",
+        help: "Número del tronco del que sale el cordón; 1 es el más cercano al inicio.",
+      },
+      length: {
+        header: "Largo",
+        help: "Largo del cordón desde la cabeza hasta la punta; unidad en el encabezado.",
+      },
+      positions: { header: "Posiciones", help: "Lugares del cordón donde debería haber un pitón." },
+      liveSpurs: { header: "Pitones vivos", help: "Lugares con un pitón vivo." },
+      longestGap: { header: "Hueco más largo", help: "Tramo más largo sin pitón vivo, en posiciones." },
+      spursDown: { header: "Pitones abajo", help: "Pitones vivos que apuntan abajo." },
+      spursLevel: { header: "Pitones de lado", help: "Pitones vivos que apuntan de lado." },
+      spursUp: { header: "Pitones arriba", help: "Pitones vivos que apuntan arriba." },
+      nodesPerSpur: {
+        header: "Yemas por pitón",
+        help: "Yemas dejadas en cada pitón, lo usual en este cordón.",
+      },
+      diameter: { header: "Diámetro", help: "Grosor del cordón a la mitad; unidad en el encabezado." },
+      condition: { header: "Estado", help: "Sano, dañado por el invierno, enfermo o muerto." },
+      trunkCondition: {
+        header: "Estado del tronco",
+        help: "Estado del tronco del que sale el cordón; en blanco si nadie lo miró.",
+      },
+      fixedChoice: {
+        header: "Decisión fija",
+        choices: { stays: "queda", goes: "se corta" },
+        help: "Solo si alguien ya decidió: queda o se corta.",
+      },
+      note: { header: "Nota", help: "Lo que convenga saber." },
+    },
+    vines: {
+      name: "Plantas",
+      rowIs: "una planta",
+      status: { header: "Situación", help: "En producción, joven, faltante o replantada." },
+      liveTrunks: { header: "Troncos vivos", help: "Troncos con madera viva." },
+      prunings: {
+        header: "Poda",
+        help: "Peso de la madera de un año podada, si se pesó; unidad en el encabezado.",
+      },
+      clusters: { header: "Racimos", help: "Racimos contados en la planta, si se contaron." },
+      shoots: { header: "Brotes", help: "Brotes contados tras la brotación, si se contaron." },
+      prunedOn: { header: "Podada el", help: "Día en que se podó la planta; en blanco mientras falta." },
+      note: { header: "Nota", help: "Lo que convenga saber." },
+    },
+    blocks: {
+      name: "Cuarteles",
+      rowIs: "un cuartel",
+      cultivar: { header: "Variedad", help: "Variedad plantada." },
+      planted: { header: "Año de plantación", help: "Año de plantación." },
+      rows: { header: "Hileras", help: "Hileras del cuartel." },
+      vines: {
+        header: "Lugares de planta",
+        help: "Lugares de planta en todo el cuartel, con los faltantes.",
+      },
+      rowSpacing: { header: "Entre hileras", help: "Distancia entre hileras." },
+      vineSpacing: { header: "Entre plantas", help: "Distancia entre plantas." },
+      training: {
+        header: "Sistema de conducción",
+        help: "Cordón en alambre alto, brotes erguidos o follaje dividido.",
+      },
+      nodeRule: {
+        header: "Regla de yemas",
+        help: 'Cómo se fija el número de yemas: fórmula como 30+10, "por largo" o número fijo.',
+      },
+      injuryRule: {
+        header: "Regla de daño",
+        help: "Regla que corrige por yemas muertas, con el nombre de su fuente.",
+      },
+      targetCrop: { header: "Cosecha meta", help: "Cosecha deseada, en toneladas por acre o por hectárea." },
+      clusterWeight: { header: "Peso del racimo", help: "Peso de un racimo maduro." },
+      clustersPerShoot: { header: "Racimos por brote", help: "Racimos que lleva un brote en promedio." },
+      budbreak: { header: "Brotación", help: "Parte de las yemas contadas que brotan." },
+    },
+    budCuts: {
+      "7": { header: "Cortado por" },
+      name: "Cortes de yemas",
+      rowIs: "un sarmiento cortado",
+      cane: { header: "Sarmiento", help: "Número del sarmiento." },
+      nodesCut: { header: "Yemas cortadas", help: "Yemas cortadas en este sarmiento." },
+      primariesAlive: { header: "Primarias vivas", help: "Yemas con primaria viva." },
+      secondariesAlive: { header: "Secundarias vivas", help: "Yemas con secundaria viva." },
+    },
+    harvest: {
+      name: "Cosecha",
+      rowIs: "un cuartel en un año",
+      year: { header: "Año", help: "Año de la cosecha." },
+      picked: { header: "Cosechado", help: "Peso cosechado en el cuartel; vacío hasta la cosecha." },
+      vinesPicked: { header: "Plantas cosechadas", help: "Plantas cosechadas." },
+      clusterWeight: { header: "Peso del racimo", help: "Peso medio de un racimo en cosecha." },
+      lagWeight: {
+        header: "Peso del racimo en fase de reposo",
+        help: "Peso medio del racimo cuando paró el crecimiento de la baya.",
+      },
+      clustersWeighed: { header: "Racimos pesados", help: "Racimos detrás del peso en fase de pausa." },
+      clustersPerShoot: { header: "Racimos por brote", help: "Racimos por brote, contados." },
+      budbreak: { header: "Brotación", help: "Parte de las yemas que brotaron." },
+    },
+    settings: {
+      name: "Ajustes",
+      rowIs: "una cifra que cambia un resultado",
+      setting: { header: "Ajuste", help: "Nombre de la cifra; no cambiar." },
+      value: { header: "Valor", help: "La cifra de la finca." },
+      unit: { header: "Unidad", help: "Unidad del valor." },
+      source: { header: "Fuente", help: "De dónde viene la cifra." },
+      meaning: { header: "Significado", help: "Qué hace la cifra." },
+      changedBy: { header: "Cambiado por", help: "Quién lo cambió." },
+      changedOn: { header: "Cambiado el", help: "Cuándo se cambió." },
+    },
+  },
+  accept: {
+    chooseBlock: "Elija un cuartel para aceptar de una vez todas sus plantas sin preguntas.",
+    progress:
+      "{block}: {accepted} de {all} plantas aceptadas en la hoja, {open} sin preguntas y aún no aceptadas, {ask} con una pregunta pendiente.",
+    progressName: "Plantas aceptadas",
+    ask: "Aceptar las plantas sin preguntas: {vines}",
+    title: "Aceptar {block}",
+    wouldWrite:
+      "Escribiría en la columna Decisión fija: celdas {cells}, plantas {vines}. Plantas con una pregunta pendiente: {ask}; no se tocan. Las celdas que ya tienen algo tampoco se tocan.",
+    unreadable:
+      "Se pasan por alto, porque la celda de la decisión fija tiene una fórmula u otra palabra: plantas {unreadable}.",
+    by: "Su nombre o iniciales",
+    byHelp: "El nombre va al registro de acciones, si está activado.",
+    noName: "Escriba primero su nombre o iniciales; no se escribió nada.",
+    yes: "Sí, escribir {cells} celdas",
+    done: "{block} aceptado por {by}: plantas {vines}, celdas escritas {cells} en la columna Decisión fija.",
+    meanwhile:
+      "La celda {cell} de la hoja {sheet} cambió entretanto; no se aceptó nada. Siguiente paso: decida otra vez.",
+    takeBack: "Deshacer: {block} aceptado",
+    takenBack: "Deshecho: {cells} celdas de {block} tienen lo que tenían antes.",
+    partlyBack:
+      "{cells} celdas de {block} tienen lo que tenían antes; sin tocar, porque alguien las cambió después: {left}. Siguiente paso: decida otra vez.",
+  },
+  addinServer: {
+    notHere:
+      "Excel solo funciona en Windows y Mac, así que en este equipo ({platform}) no hay nada que iniciar. Sin Excel use npm start; para Excel en la web ponga dist/ en un servidor HTTPS (DEVELOPERS.md).",
+    notInstalled:
+      "El paquete opcional {package} no está instalado en este equipo. Ejecute npm install {package}@{version} --no-save y repita.",
+    notBuilt: "No existe {file}. Ejecute antes npm run build.",
+    serving:
+      "El complemento se sirve en {address} (se detiene con Ctrl+C). Su certificado se hizo en este equipo y ningún otro confía en él.",
+    portTaken:
+      "El puerto {port} lo usa otro programa. El manifiesto nombra ese puerto: detenga el programa o construya para otra dirección: npm run build -- --env address=https://localhost:PUERTO/ y luego npm run serve -- --port PUERTO.",
+    badPort: "--port debe ser un número entero de 1 a 65535, pero es {given}.",
+    trust:
+      "Excel exige un certificado en el que confíe este equipo; ahora se crea uno y se añade a los certificados de confianza de su cuenta. npm run excel:stop lo quita.",
+    stopped: "El complemento se quitó de Excel en este equipo, junto con su certificado.",
+    failed: "No funcionó: {problem}",
+  },
+  cards: {
+    sheet: {
+      title: "{block}, hilera {row}",
+      page: "página {page} de {pages}",
+      vines: "plantas {first} a {last}",
+      made: "Hecha el {date}",
+      crew: "Cuadrilla",
+      day: "Día",
+      vine: "Planta",
+      keep: "Queda",
+      cut: "Cortar",
+      lay: "Tender",
+      nodes: "Yemas por pitón",
+      notes: "Notas",
+      done: "Hecho",
+      found: "Hallado distinto",
+      ribbonStays: "cinta {colour}: queda",
+      ribbonAsk: "cinta {colour}: mirar antes",
+      cutRule:
+        "Cortar desde la punta hacia el tronco. ⟂: parar en el primer sarmiento bueno. T1: tronco 1. +T1: sacar el tronco muerto 1.",
+      or: "¿{cordon} / {others}?",
+      orNewCane: "¿{cordon} / sarm.?",
+      withTrunk: "{cordon}+T{trunk}",
+      keepTrunk: "{cordon} · T{trunk}",
+      sideStays: "{side} queda",
+      sideCut: "{side} cortar",
+      cane: "sarmiento: {from}",
+      spursAt: "{spurs} × {nodes}",
+      short: "(−{short})",
+      shortRule:
+        "(−10) bajo yemas: yemas del presupuesto que no caben en los pitones; dejar algunos más largos o un sarmiento.",
+      surplus: "✂ {spurs}",
+      surplusRule: "✂ 4 bajo yemas: quitar tantos de los pitones peor ubicados.",
+      bringUp: "troncos nuevos: {trunks}",
+      renew: "renovar {cordon}",
+      extend: "alargar {cordon} {length}",
+      missing: "faltante",
+      young: "joven",
+      replanted: "replantada",
+      notDecided: "sin decidir",
+      prunedOn: "hecha {date}",
+      cautions:
+        "Usar gafas y guantes; manos lejos de la hoja y de la otra persona. Calentarse antes de que los dedos se entumezcan; cuidado con hielo, alambre y escaleras. Protectores de heridas y productos solo según su etiqueta y las normas locales. Las cifras aconsejan; deciden un asesor local y quien está ante la planta.",
+      back: "Lo hallado distinto se anota en las hojas Cordones y Plantas: Decisión fija, Estado, Podada el, Nota.",
+    },
+    cardOrigins: { trunk: "T{trunk}", otherTrunk: "tronco sin cordón", head: "cabeza", ground: "chupón" },
+    part: {
+      spurs: "Pitones",
+      stretch: "Hueco más largo",
+      placing: "Ubicación",
+      soundness: "Estado",
+      diameter: "Diámetro",
+    },
+  },
+  countPlan: {
+    title: "Planear un conteo",
+    plan: "Planear un conteo en {block}",
+    counted: "Qué se cuenta",
+    clusters: "Racimos",
+    shoots: "Brotes",
+    prunings: "Madera de poda pesada",
+    margin: "Margen, % a cada lado",
+    badMargin: "El margen debe ser un número de {least} a {most} %, pero se escribió «{value}».",
+    noVines:
+      "La hoja Plantas no tiene plantas productivas de {block}. Siguiente paso: anote sus plantas con hilera, número y estado.",
+    vines:
+      "Cuente {vines} de {all} plantas productivas: la media queda dentro de {margin} % en {confidence} de 100 casos así.",
+    pilot: "Variación entre plantas {percent} %, de {pilot} plantas de este cuartel con conteo.",
+    setting:
+      "Variación entre plantas {percent} %, de Ajustes, porque menos de {least} plantas de este cuartel tienen conteo.",
+    handbooks: "Lo que dicen los manuales al lado",
+    walk: "Qué plantas, en el orden del recorrido",
+    row: "Hilera {row}: {vines}",
+    drawn:
+      "Elegidas al azar y repartidas en las hileras; el sorteo {seed} da otra vez esta lista. Cuente justo esas plantas; la que falte o sea joven se omite, no se cuenta como 0.",
+    other: "Sortear otras plantas",
+    print: "Imprimir la lista",
+    printTitle: "Plantas por contar: {block}",
+    headRow: "Hilera",
+    headVine: "Planta",
+    headNote: "Nota",
+    countedBy: "Contado por, día:",
+  },
+  crew: {
+    title: "Tarjetas para la cuadrilla",
+    intro:
+      "Una tarjeta por hilera: qué queda, qué se corta y dónde, yemas por pitón. Abajo: en qué orden se podan los cuarteles y qué plantas necesitan un tronco nuevo.",
+    make: "Hacer las tarjetas",
+    again: "Hacerlas otra vez",
+    progress: "Avance de las tarjetas",
+    sum: "{cards} tarjetas para {vines} plantas; hecho el {done} de la poda.",
+    none: "No se encontró ninguna planta. Siguiente paso: llene la hoja Cordones o Plantas.",
+    row: "Hilera",
+    paper: "Papel",
+    cardLanguage: "Idioma de las tarjetas",
+    print: "Imprimir {cards} tarjetas",
+    write: "Escribir hoja de tarjetas",
+    back: "Lo que la cuadrilla halló distinto se anota en las hojas Cordones y Plantas; luego haga otra vez las tarjetas.",
+    work: "Orden de trabajo",
+    workSum: "Quedan {hours} horas, {days} días de toda la cuadrilla.",
+    workSource:
+      "Primero cuarteles resistentes y secundarias fértiles, al final los sensibles (Universidad de Georgia, Boletín 1505); las listas y el calendario están en Ajustes.",
+    block: "Cuartel",
+    left: "Plantas por podar",
+    hours: "Horas",
+    crewDays: "Días de cuadrilla",
+    when: "Cuándo",
+    done: "hecho",
+    only: "{block}",
+    first: "{block}, primera pasada",
+    second: "{block}, segunda pasada",
+    gantt: "Calendario de las pasadas, una barra por cada una de su primer a su último día.",
+    renewal: "Troncos por renovar",
+    renewalNone: "Ninguna planta necesita un tronco nuevo.",
+    renewalSum:
+      "{vines} plantas necesitan un tronco nuevo, las más urgentes primero. Sin troncos contados en {notCounted}.",
+    forecast: "Cinco inviernos adelante",
+    forecastNote:
+      "Con {loss} de troncos perdidos al año y un tronco más en {up} de las plantas cortas, según Ajustes. Los troncos de una planta suelen morir juntos: es el lado optimista.",
+    year: "Invierno",
+    now: "ahora",
+    enough: "Troncos suficientes",
+    short: "Pocos",
+    without: "Ninguno",
+  },
+  desk: {
+    page: {
+      appName: "Cordonbook",
+      workbook: "Libro",
+      openFile: "Abrir un archivo…",
+      saveCopy: "Guardar una copia",
+      saved: "Se creó {name} con todo lo que se cambió aquí; búsquelo entre sus descargas.",
+      leftOut: "No están en él, porque se añadieron o renombraron aquí: las hojas {sheets}.",
+      typeAnew: "En Excel, escriba de nuevo estas fórmulas para que llenen todas sus celdas: {cells}.",
+      notSaved: "No se hizo ninguna copia: {problem}",
+      copyName: "{name} (copia).xlsx",
+      csvIsNotSaved: "Solo se guardan copias de libros (.xlsx); {name} es un archivo csv.",
+      unsaved: "Lo que se cambió en la página aún no está guardado. ¿Abrir otro libro de todos modos?",
+      gridLabel: "Hoja de cálculo",
+      paneLabel: "Panel de Cordonbook",
+      loading: "Abriendo {name}…",
+      dropHere: "Suelte aquí un libro o un archivo CSV para abrirlo",
+      close: "Cerrar",
+      idle: "Todo queda en este equipo. Seleccione una celda con error para leer qué pasa.",
+      sampleMissing:
+        "No se pudo obtener el libro de ejemplo {name} del servidor de este equipo: {problem}. Inícielo otra vez con npm start.",
+      notOpened: "No se pudo abrir el archivo {name}: {problem}. El libro de la página no cambió.",
+    },
+    sampleNames: {
+      clean: "Larkmoor Bend (inventado): una temporada limpia",
+      mistakes: "Larkmoor Bend (inventado): temporada con errores",
+      empty: "Una temporada vacía para rellenar",
+    },
+  },
+  deskServer: {
+    ready: "Cordonbook está listo en {address} (se detiene con Ctrl+C)",
+    help: "npm start -- [--port NÚMERO] [--no-open]: abre la página sin Excel solo en este equipo; puerto {port} si está libre.",
+    badOption: "Cordonbook no se inició: {problem} Las opciones son --port NÚMERO y --no-open.",
+    badPort: "Cordonbook no se inició: --port debe ser un número entero de 0 a 65535, pero es {given}.",
+    oldNode: "Cordonbook no se inició: necesita Node {needed} o posterior, pero este es Node {found}.",
+    notBuilt:
+      "Cordonbook no se inició porque no se pudo construir su página (ejecute npm ci otra vez si faltan paquetes): {problem}",
+    noPort:
+      "Cordonbook no se inició porque no se pudo abrir ningún puerto de este equipo desde el {port}: {problem}",
+  },
+  excelPage: {
+    noOffice:
+      "No se pudo cargar el script de Office de Microsoft y Cordonbook no llega al libro. Revise la red y abra el panel otra vez.",
+    notInExcel: "Esta página solo funciona dentro de Excel. Sin Excel, use la página que abre npm start.",
+    tooOld:
+      "Este Excel es demasiado antiguo para Cordonbook: le falta {missing}. Funciona en Excel en la web, Microsoft 365 y Office LTSC 2021 o posterior.",
+  },
+  excelProblems: {
+    halfWritten:
+      'Excel no dejó terminar "{sheet}" ni dejarla como estaba. Use Deshacer o cierre sin guardar; lo anterior está en la hoja "{kept}" si se nombra una.',
+    marksHalfSet:
+      "Excel no dejó terminar las marcas y pueden faltar algunas. Repita la revisión; las celdas mismas no cambiaron.",
+    inTheWay:
+      'En la fila {row} de la hoja "{sheet}" hay algo ajeno a su tabla, justo donde iría la nueva. Muévalo y repita; no se cambió nada.',
+    sheetKeepsChanging:
+      'Mientras se leía la hoja "{sheet}" aparecieron o desaparecieron filas, tres veces. Repita cuando su colega haya terminado.',
+    notAFormula:
+      'Lo que iba en la fila {row}, columna {column} de "{sheet}" no es una fórmula: debe empezar por "=". No se cambió nada.',
+    pivotLost:
+      'La tabla dinámica "{name}" no se puede actualizar: su origen ya no existe o es otro. Bórrela y repita para crearla de nuevo.',
+    hiddenSheet:
+      'La hoja "{sheet}" está oculta. Muéstrela (clic derecho en una pestaña, Mostrar) e inténtelo de nuevo.',
+    cellBeingEdited:
+      "Hay una celda en edición. Pulse Entrar o Esc en la hoja e inténtelo de nuevo; no se cambió nada.",
+    tooMuchAtOnce:
+      'Una fila de "{sheet}" es demasiado grande para un solo mensaje a Excel. Acorte su texto más largo y repita; no se cambió nada.',
+    notInThisExcel:
+      "Esta copia de Excel no puede hacerlo ({reason}); no se cambió nada. La autoprueba del panel muestra lo que puede hacer.",
+    excelRefused:
+      "Excel no lo permitió ({reason}); no se cambió nada. Inténtelo de nuevo y, si sigue igual, guarde, cierre y abra el libro.",
+  },
+  farmFigures: {
+    take: "Usar {value}",
+    takeName: "Usar {value}: {figure}",
+    wouldWrite: "Se escribiría {value} en {where}. Todavía no se escribe nada.",
+    cropMoves:
+      "{block}: cosecha probable {before} → {after} {unit} (rango {beforeLow} a {beforeHigh} → {afterLow} a {afterHigh})",
+    cropStays: "No se movería el pronóstico de ningún cuartel.",
+    yes: "Sí, escribirlo",
+    taken: "{figure} es {value} desde ahora, escrito en {where} por {by}, {on}.",
+    undo: "Deshacer",
+    undone: "{figure} está como antes.",
+    meanwhile: "Otra persona cambió {where} entretanto; no se escribió nada. Mírelo otra vez.",
+    noColumn:
+      "La hoja {sheet} no tiene la columna «{header}» para esta cifra: añada ese encabezado y calcule el pronóstico otra vez.",
+    formula: "{where} tiene una fórmula; se dejó como está. Escriba antes un valor ahí, o deje la fórmula.",
+    gone: "Las cosechas ya no proponen esta cifra. Calcule el pronóstico otra vez.",
+  },
+  fileProblems: {
+    noFile: 'No existe el archivo "{file}"; revise el nombre y la carpeta.',
+    noFiles: 'La carpeta "{folder}" no tiene archivos .xlsx, .xlsm, .csv ni .tsv.',
+    unreadableFile: 'No se puede abrir el archivo "{file}" ({reason}).',
+    emptyFile: 'El archivo "{file}" está vacío.',
+    notAWorkbook: '"{file}" no es un libro .xlsx; guárdelo como libro de Excel (.xlsx) o como csv y repita.',
+    oldOrLockedFile:
+      '"{file}" es un libro .xls antiguo o tiene contraseña; guárdelo como .xlsx sin contraseña y repita.',
+    lockedFile: 'Hay partes de "{file}" cifradas; guárdelo sin contraseña y repita.',
+    binaryWorkbook: '"{file}" es un libro binario (.xlsb); guárdelo como .xlsx y repita.',
+    damagedFile:
+      '"{file}" está dañado: su lista de partes no corresponde al archivo. Pida que lo envíen otra vez.',
+    damagedPart:
+      '"{file}" está dañado: su parte {part} no se puede descomprimir. Pida que lo envíen otra vez.',
+    missingPart: '"{file}" está dañado: menciona una parte {part} que no tiene.',
+    badXml: '"{file}" está dañado: su parte {part} está mal formada.',
+    tooManyParts: '"{file}" no se leyó: tiene más de {most} partes, más de las que necesita un libro.',
+    samePartTwice: '"{file}" no se leyó: tiene dos partes con el nombre {part}.',
+    badPartName: '"{file}" no se leyó: el nombre de parte {part} sale del archivo.',
+    unknownPacking: '"{file}" no se leyó: su parte {part} está comprimida de un modo que los libros no usan.',
+    expandsTooFar:
+      '"{file}" no se leyó: descomprimido ocuparía {times} veces su tamaño; el límite es {most} (opción --expansion).',
+    sizeLies: '"{file}" no se leyó: su parte {part} no tiene el tamaño que el archivo declara.',
+    tooLargeToHold: '"{file}" es demasiado grande para la memoria; use la línea de comandos.',
+    documentType:
+      '"{file}" no se leyó: su parte {part} declara un tipo de documento, que ningún libro necesita.',
+    tooDeep: '"{file}" no se leyó: su parte {part} anida más de {most} elementos.',
+    tooMuchText: '"{file}" no se leyó: {part} contiene más de {most} caracteres en un solo lugar.',
+    tooManyCells:
+      'La hoja "{sheet}" de "{file}" abarca más de {most} celdas; borre las celdas sueltas lejos de la tabla y repita.',
+    sameSheetTwice: '"{file}" está dañado: tiene dos hojas con el nombre "{sheet}".',
+    rowPastLimit:
+      'La hoja "{sheet}" de "{file}" está dañada: la fila {row} pasa de la última posible, {most}.',
+    columnPastLimit:
+      'La hoja "{sheet}" de "{file}" está dañada: la celda {cell} pasa de la última columna posible, {most}.',
+    rowTwice: 'La hoja "{sheet}" de "{file}" está dañada: la fila {row} está dos veces o fuera de orden.',
+    cellTwice:
+      'La hoja "{sheet}" de "{file}" está dañada: la celda {cell} de la fila {row} está dos veces o fuera de orden.',
+    badCell:
+      'La hoja "{sheet}" de "{file}" está dañada: {cell} en la fila {row} no es una celda de esa fila.',
+    badNumber:
+      'La hoja "{sheet}" de "{file}" está dañada: la fila {row} tiene un número escrito como {value}.',
+    notText: '"{file}" no es un archivo de texto; guárdelo como csv desde la hoja de cálculo y repita.',
+    openQuote: '"{file}" no se leyó: las comillas desde la fila {row} no cierran como deben.',
+    layoutUnknown:
+      '"{file}" no se puede cambiar en el sitio: su parte {part} tiene una forma que no se entiende. No se cambió nada.',
+    signedFile: '"{file}" lleva una firma digital que cualquier cambio rompería. No se cambió nada.',
+    openElsewhere: '"{file}" está abierto en otro programa; ciérrelo y repita. No se cambió nada.',
+    changedMeanwhile: 'Alguien guardó "{file}" entretanto; repita. No se cambió nada.',
+    diskFull: 'No hay espacio en el disco para "{file}" ({reason}). No se cambió nada.',
+    mayNotWrite: 'No se puede escribir "{file}" ({reason}). No se cambió nada.',
+    fileExists: 'Ya existe un archivo "{file}"; indique otro con --out. No se cambió nada.',
+  },
+  findings: {
+    kinds: {
+      unlikeItsBlock: {
+        title: "Distinto de su cuartel",
+        sentence: "{column} es {value}{unit}; el valor central de {values} en el cuartel es {median}{unit}.",
+        why: "Tan lejos de sus vecinas suele ser un error: un dígito de más, una coma perdida, otra unidad.",
+        remedy: "Compare con la hoja de papel; si es cierto, aparte el hallazgo.",
+      },
+      positionsUnlikeLength: {
+        title: "Posiciones que no cuadran con el largo",
+        sentence:
+          "{value} posiciones en {length}{unit}; los cordones del cuartel llevan unas {expected} en ese largo ({values} comparados).",
+        why: "Las posiciones o el largo están mal escritos, y de ambos sale la parte de pitones vivos.",
+        remedy: "Compare con la hoja de papel; si es cierto, aparte el hallazgo.",
+      },
+      missingValue: {
+        title: "En blanco donde hace falta un valor",
+        sentence: "{column} está en blanco.",
+        why: "La fila no se puede usar sin este valor.",
+        remedy: "Complételo con la hoja de papel o cuente de nuevo.",
+      },
+      missingColumn: {
+        title: "Falta una columna",
+        sentence: "La tabla no tiene la columna «{missing}».",
+        why: "Las filas no se pueden usar sin ella.",
+        remedy: "Agregue la columna o indique cuál de las suyas es.",
+      },
+      columnTwice: {
+        title: "La misma columna dos veces",
+        sentence: "La columna «{wanted}» está dos veces en la tabla; solo se lee la primera.",
+        why: "Los conteos de la segunda columna no se usan.",
+        remedy: "Cambie el nombre de una o elimínela.",
+      },
+      numberAsText: {
+        title: "Número escrito como texto",
+        sentence: "{column} muestra «{value}», pero es texto y no un número.",
+        why: "La hoja de cálculo deja esa celda fuera de las sumas sin avisar.",
+        remedy: "Escriba el número de nuevo.",
+      },
+      notANumber: {
+        title: "No es un número",
+        sentence: "{column} contiene «{value}» donde va un número.",
+        why: "La fila no se puede usar sin un número.",
+        remedy: "Ponga el número; las palabras van en la nota.",
+      },
+      notADate: {
+        title: "Fecha poco clara",
+        sentence: "{column} contiene «{value}», que no es una fecha o se puede leer de dos maneras.",
+        why: "Se pueden confundir el día y el mes.",
+        remedy: "Escriba la fecha como año-mes-día.",
+      },
+      unknownWord: {
+        title: "Palabra desconocida",
+        sentence: "{column} dice «{value}»; debe ser una de: {words}.",
+        why: "La palabra decide cómo se usa la fila.",
+        remedy: "Elija una de las palabras.",
+      },
+      errorCell: {
+        title: "La celda muestra un error",
+        sentence: "{column} muestra {value}.",
+        why: "Falló una fórmula y no hay valor que usar.",
+        remedy: "Corrija la fórmula o escriba el valor.",
+      },
+      outsideLimits: {
+        title: "Fuera de lo posible",
+        sentence: "{column} es {value}{unit}; debe estar entre {least} y {most}{unit}.",
+        why: "Ninguna planta tiene ese valor: es un error de escritura o de unidad.",
+        remedy: "Corríjalo con la hoja de papel; mire la unidad del encabezado.",
+      },
+      notWhole: {
+        title: "Conteo con fracción",
+        sentence: "{column} es {value}, pero se cuenta en números enteros.",
+        why: "Una fracción en un conteo es un error o un valor de otra columna.",
+        remedy: "Corríjalo con la hoja de papel.",
+      },
+      settingUnknown: {
+        title: "Ajuste desconocido",
+        sentence: "«{setting}» no es un ajuste que se use.",
+        why: "Cambiarlo no cambia nada; con un nombre mal escrito rige el valor usual.",
+        remedy: "Corrija el nombre, o deje la fila si es suya.",
+      },
+      settingNotUsable: {
+        title: "El ajuste no se puede usar",
+        sentence:
+          "El valor «{value}» de «{setting}» no se puede usar (se espera: {expected}); rige el valor usual.",
+        why: "Los resultados no usan la cifra que muestra la hoja.",
+        remedy: "Corrija el valor.",
+      },
+      settingTwice: {
+        title: "El mismo ajuste dos veces",
+        sentence:
+          "«{setting}» es {value}{unit} aquí y {otherValue}{otherUnit} en la fila {otherRow} de la hoja{otherSheet}; rige este último valor.",
+        why: "Dos valores para una cifra: alguien cuenta con el otro.",
+        remedy: "Elimine una de las filas, o dé a ambas el mismo valor si cada archivo lleva sus ajustes.",
+      },
+      columnsSwapped: {
+        title: "Dos columnas cambiadas",
+        sentence:
+          "{rows} filas, hasta la fila {lastRow} de la hoja, solo cuadran si {column} y {other} cambian de lugar.",
+        why: "Cada cifra de estas filas se toma por otra.",
+        remedy: "Compare con los encabezados de la hoja de papel y cambie las dos columnas en estas filas.",
+      },
+      unitSlip: {
+        title: "Escrito en otra unidad",
+        sentence:
+          "{column} es {value}{unit}, distinto de su cuartel; tomado como {value} {meant} es {converted}{unit} y cuadra ({rows} filas, hasta la fila {lastRow} de la hoja).",
+        why: "En la unidad equivocada, toda cifra hecha con él está mal en la misma medida.",
+        remedy: "Pregunte qué cinta o balanza se usó y convierta los valores.",
+      },
+      totalDiffers: {
+        title: "El total difiere de sus partes",
+        sentence:
+          "El total de {column} es {total}, sus partes suman {sum}: diferencia {difference} ({made}).",
+        why: "Se agregaron o cambiaron filas después del total, o falta una fila en él.",
+        remedy: "Sume de nuevo o cambie el total escrito por una fórmula.",
+      },
+      placesDiffer: {
+        title: "Los lugares difieren del registro",
+        sentence:
+          "{column} es {total}, pero la hoja de plantas lista {sum}: diferencia {difference} ({made}).",
+        why: "La cosecha y las horas del cuartel salen de sus lugares de planta.",
+        remedy: "Corrija el número o complete la hoja de plantas.",
+      },
+      vineNeverCounted: {
+        title: "Planta sin contar",
+        sentence:
+          "La planta está en producción, pero no se contó ningún cordón; de la hilera se contaron {counted} de {vines}.",
+        why: "No se decidiría nada en ella, o sus conteos están bajo otro número.",
+        remedy: "Cuéntela o corrija su situación en la hoja de plantas.",
+      },
+      rowNeverCounted: {
+        title: "Hilera sin contar",
+        sentence:
+          "No se contó ninguna de las {vines} plantas en producción de esta hilera, y sí la mayoría de las hileras del cuartel.",
+        why: "Puede haberse perdido una hoja o haberse escrito bajo otra hilera.",
+        remedy: "Busque la hoja de papel o cuente la hilera.",
+      },
+      digitPreference: {
+        title: "Valores que parecen estimados",
+        sentence:
+          "El {own} % de los {values} valores de {column} de {counter} termina en 0 o 5; de los demás en los mismos cuarteles, el {others} %.",
+        why: "Los valores que terminan así suelen estimarse o redondearse, no medirse.",
+        remedy: "Cuenten juntos de nuevo algunas de estas plantas.",
+      },
+      counterUnlikeOthers: {
+        title: "Cuenta distinto de los demás",
+        sentence:
+          "{habit} de {counter} difiere un {percent} % de los demás en los mismos cuarteles, en {vineyardRows} hileras.",
+        why: "Alguien cuenta con otra regla y los cordones de distintas hileras no se pueden comparar.",
+        remedy: "Cuenten una planta juntos y acuerden la regla.",
+      },
+      unknownBlock: {
+        title: "Cuartel desconocido",
+        sentence: "La hoja de cuarteles no tiene el cuartel «{value}».",
+        why: "Sus filas quedan fuera de las cifras del cuartel.",
+        remedy: "Corrija el nombre o agregue el cuartel a la hoja de cuarteles.",
+      },
+      unknownRow: {
+        title: "El cuartel no tiene esa hilera",
+        sentence: "El cuartel tiene {last} hileras.",
+        why: "Los conteos son de otra hilera, a la que le faltan.",
+        remedy: "Corrija el número de hilera o el de hileras en la hoja de cuarteles.",
+      },
+      unknownVine: {
+        title: "El registro no tiene esa planta",
+        sentence: "La hoja de plantas no tiene esa planta.",
+        why: "Los conteos son de otra planta, a la que le faltan.",
+        remedy: "Corrija hilera y planta, o agregue la planta a su hoja.",
+      },
+      cordonOnMissingVine: {
+        title: "Cordón en una planta faltante",
+        sentence: "La hoja de plantas da esta planta por faltante, pero se contó un cordón en ella.",
+        why: "O el registro o el número de planta está mal.",
+        remedy: "Vaya a la planta: corrija su situación o el número en la hoja de conteo.",
+      },
+      sameCordonTwice: {
+        title: "El mismo cordón dos veces",
+        sentence: "Este cordón ya está en la fila {otherRow} de la hoja{otherSheet}.",
+        why: "Se contaría dos veces, o uno de los dos es de otra planta.",
+        remedy: "Elimine la copia o corrija planta, lado o letra.",
+      },
+      sameVineTwice: {
+        title: "La misma planta dos veces",
+        sentence: "Esta planta ya está en la fila {otherRow} de la hoja{otherSheet}.",
+        why: "El cuartel tendría una planta de más, y no se sabe qué fila vale.",
+        remedy: "Elimine la copia o corrija hilera y planta.",
+      },
+      sameBlockTwice: {
+        title: "El mismo cuartel dos veces",
+        sentence: "Este cuartel ya está en la fila {otherRow} de la hoja{otherSheet}.",
+        why: "No se sabe qué distancias y reglas valen.",
+        remedy: "Elimine una de las filas.",
+      },
+      sameHarvestTwice: {
+        title: "La misma cosecha dos veces",
+        sentence:
+          "La cosecha de este cuartel en ese año ya está en la fila {otherRow} de la hoja{otherSheet}.",
+        why: "El año pesaría dos veces en las cifras del próximo invierno.",
+        remedy: "Elimine una de las filas o sume las dos recolecciones.",
+      },
+      outOfWalkOrder: {
+        title: "Fuera del orden de recorrido",
+        sentence:
+          "La fila no está donde la cuadrilla pasó por esta planta (antes y después en la hoja, hilera/planta: {neighbours}).",
+        why: "Una planta fuera de orden suele ser un número mal escrito.",
+        remedy: "Compare hilera y planta con la hoja de papel.",
+      },
+      spursTooClose: {
+        title: "Más posiciones de las que caben",
+        sentence:
+          "{places} posiciones no caben en {length}{unit} de cordón; a {distance} entre sí cabrían {fit}.",
+        why: "El largo o las posiciones están mal, o el largo está en otra unidad.",
+        remedy: "Revise el largo y su unidad, después las posiciones.",
+      },
+      aliveAboveCut: {
+        title: "Más yemas vivas que cortadas",
+        sentence: "{column} es {alive}, pero solo se cortaron {cut} yemas.",
+        why: "La parte de yemas muertas decide cuántas yemas conserva todo el cuartel.",
+        remedy: "Pregunte a quien cortó el sarmiento, o déjelo fuera.",
+      },
+      deadWithSpurs: {
+        title: "Cordón muerto con pitones vivos",
+        sentence: "El cordón figura como muerto, pero tiene {spurs} pitones vivos contados.",
+        why: "Se cortaría un cordón vivo o quedaría uno muerto.",
+        remedy: "Raspe la corteza en la planta y corrija la fila.",
+      },
+      deadTrunkLiveCordon: {
+        title: "Cordón vivo en un tronco muerto",
+        sentence: "El tronco figura como muerto, pero su cordón tiene {spurs} pitones vivos.",
+        why: "O el tronco vive o el cordón sale de otro.",
+        remedy: "Siga el cordón hasta su tronco y corrija la fila.",
+      },
+      cordonIntoGap: {
+        title: "Llevado al lugar de una planta faltante",
+        sentence:
+          "{value}{unit} de cordón donde un lado tiene {share}{unit}; la planta {gap} al lado falta, así que puede ocupar su lugar.",
+        why: "Conviene saberlo antes de replantar la faltante.",
+        remedy: "Nada, si el cordón se llevó allí a propósito.",
+      },
+      blockUnlikeSpacing: {
+        title: "Los largos no cuadran con la distancia",
+        sentence:
+          "Los cordones del cuartel miden {median}{unit} en el centro, pero su distancia entre plantas da {share}{unit} por lado.",
+        why: "La unidad de un encabezado o la distancia está mal, y con ella toda cifra por largo.",
+        remedy: "Revise la unidad en el encabezado del largo y la distancia en la hoja de cuarteles.",
+      },
+      missingAsZero: {
+        title: "Planta faltante contada como 0",
+        sentence: "La planta falta, pero {column} es 0.",
+        why: "El cuartel perdería la planta dos veces: una en la media de las contadas y otra como faltante.",
+        remedy: "Deje vacío el conteo de una planta faltante.",
+      },
+      sideFromOneTrunk: {
+        title: "Un lado de un solo tronco",
+        sentence:
+          "Todos los candidatos vivos del lado {choice} salen del tronco {trunk}, aunque la planta tiene otro.",
+        why: "En este lado la elección no puede repartir el riesgo entre dos troncos.",
+        remedy: "Revise los números de tronco; si no, piense en tender un sarmiento del otro.",
+      },
+      deadCordonStays: {
+        title: "Un cordón muerto ha de quedar",
+        sentence: "Decidido que queda, pero el cordón o su tronco está muerto o sin pitón vivo.",
+        why: "El lado no produciría nada y se cortaría el candidato vivo para siempre.",
+        remedy: "Decida de nuevo, en la planta.",
+      },
+      sickCordonStays: {
+        title: "Un cordón enfermo ha de quedar",
+        sentence: "Decidido que queda, pero el cordón o su tronco figura como enfermo.",
+        why: "La enfermedad pasa del cordón al tronco.",
+        remedy: "Pregunte a quien decidió si lo sabía.",
+      },
+      twoStayOnSide: {
+        title: "Dos cordones quedan en un lado",
+        sentence:
+          "Un segundo cordón ha de quedar en el lado {choice}; el primero está en la fila {otherRow} de la hoja.",
+        why: "Un cordón por lado llena el alambre; dos se dan sombra.",
+        remedy: "Decida por uno de los dos.",
+      },
+      vineCameBack: {
+        title: "Faltante el año pasado, ahora en producción",
+        sentence:
+          "La planta faltaba en {season} (hoja{otherSheet}, fila {otherRow}) y ahora figura en producción.",
+        why: "Una planta no produce al año de plantarse.",
+        remedy: "Corrija la situación: replantada, joven o faltante.",
+      },
+    },
+    sameRemedy: {
+      ask: {
+        remedy: "Pregunte a quien contó; si es cierto, aparte el hallazgo.",
+        kinds: {
+          copiedDown: {
+            title: "Los mismos números en varias plantas",
+            sentence:
+              "{vines} plantas seguidas, de {from} a {last}, llevan los mismos números en todas las columnas.",
+            why: "Los números copiados hacia abajo no se contaron.",
+          },
+        },
+      },
+      date: {
+        remedy: "Corrija la fecha con la hoja de papel.",
+        kinds: {
+          dateInFuture: {
+            title: "Fecha en el futuro",
+            sentence: "{column} es {value}, después de hoy ({today}); {rows} filas.",
+            why: "Nadie contó en un día por venir: día, mes o año está mal escrito.",
+          },
+          dateOutOfSeason: {
+            title: "Fecha fuera de temporada",
+            sentence:
+              "{column} es {value}, fuera de los meses {firstMonth} a {lastMonth} en que se cuentan plantas en reposo; {rows} filas.",
+            why: "Puede que día y mes hayan cambiado de lugar.",
+          },
+          dateOtherYear: {
+            title: "Fecha de otro invierno",
+            sentence: "{column} es {value}, pero la hoja es del invierno {season}; {rows} filas.",
+            why: "O el año está mal escrito o entraron filas de una hoja vieja.",
+          },
+          dateOutOfWalkOrder: {
+            title: "Fecha fuera del orden de recorrido",
+            sentence: "{column} es {value}, mientras que el resto de la hilera se recorrió el {usual}.",
+            why: "Una fecha mal escrita o una fila de otra hoja.",
+          },
+        },
+      },
+      countAgain: {
+        remedy: "Mire la planta o corrija el conteo con la hoja de papel.",
+        kinds: {
+          spursAbovePositions: {
+            title: "Más pitones vivos que posiciones",
+            sentence: "{spurs} pitones vivos en {positions} posiciones no puede ser.",
+            why: "Cada posición lleva un pitón como máximo; el cordón parecería más lleno de lo que está.",
+          },
+          gapTooLong: {
+            title: "Hueco más largo que las posiciones vacías",
+            sentence:
+              "El hueco más largo es {gap}, pero solo {missing} de {positions} posiciones están sin pitón vivo.",
+            why: "Un hueco largo cuenta contra el cordón toda su vida; uno equivocado hace cortar un buen cordón.",
+          },
+          gapTooShort: {
+            title: "Hueco más corto de lo posible",
+            sentence:
+              "{missing} posiciones vacías entre {spurs} pitones vivos dejan un hueco de al menos {least}, pero dice {gap}.",
+            why: "Un hueco que en verdad es más largo hace parecer bueno un mal cordón.",
+          },
+          directionsDoNotAddUp: {
+            title: "Abajo, de lado y arriba no suman",
+            sentence: "Los pitones abajo, de lado y arriba suman {sum}, pero dice {spurs} pitones vivos.",
+            why: "Uno de los cuatro conteos está mal, y la elección del cordón depende de todos.",
+          },
+        },
+      },
+      look: {
+        remedy: "Mire la planta; si es cierto, aparte el hallazgo.",
+        kinds: {
+          cordonTooLong: {
+            title: "Más largo que su espacio",
+            sentence:
+              "{value}{unit} de cordón donde la distancia entre plantas da {share}{unit} por lado, y no se conoce planta faltante al lado.",
+            why: "Crece dentro de la planta vecina, o el largo está mal.",
+          },
+          cordonTooShort: {
+            title: "Mucho más corto que su espacio",
+            sentence:
+              "{value}{unit} de cordón sano donde la distancia entre plantas da {share}{unit} por lado.",
+            why: "El alambre sin cordón no produce nada, o el largo está mal.",
+          },
+          diameterUnusual: {
+            title: "Grosor inusual",
+            sentence: "{column} es {value}{unit}; los cordones miden de {least} a {most}{unit}.",
+            why: "Un grosor equivocado cambia la elección del cordón.",
+          },
+          nodesUnusual: {
+            title: "Número inusual de yemas por pitón",
+            sentence: "{column} es {value}; los pitones se cortan a entre {least} y {most} yemas.",
+            why: "De ahí se calculan brotes y cosecha.",
+          },
+          missingVineCounted: {
+            title: "Conteo en una planta faltante",
+            sentence: "La planta figura como faltante, pero {column} es {value}.",
+            why: "O la planta está en pie, o el conteo es de otra planta.",
+          },
+          trunksUnusual: {
+            title: "Número inusual de troncos",
+            sentence: "{column} es {value}; las plantas llevan {most} troncos como máximo.",
+            why: "Un número de tronco equivocado junta cordones que no van juntos.",
+          },
+          trunksAboveRegister: {
+            title: "Más troncos vivos que en el registro",
+            sentence:
+              "Hay cordones vivos en los troncos {trunks}, pero la hoja de plantas dice {living} troncos vivos.",
+            why: "O un número de tronco o el registro está mal, y con él se eligen los troncos a renovar.",
+          },
+          positionsAppeared: {
+            title: "Posiciones que el año pasado no estaban",
+            sentence:
+              "{now} posiciones, pero {before} en {season} (hoja{otherSheet}, fila {otherRow}), y el cordón no creció tanto.",
+            why: "Las posiciones no vuelven en madera vieja; uno de los dos conteos es de otro cordón.",
+          },
+          trunkChangedPlace: {
+            title: "Otro tronco que el año pasado",
+            sentence: "Tronco {now}, pero tronco {before} en {season} (hoja{otherSheet}, fila {otherRow}).",
+            why: "Un cordón sigue en su tronco; se numeró desde el otro lado o cambiaron las letras.",
+          },
+        },
+      },
+    },
+    habit: {
+      spacing: "La distancia entre posiciones",
+      liveShare: "La parte de posiciones con pitón vivo",
+      length: "El largo de los cordones",
+      diameter: "El grosor de los cordones",
+      down: "La parte de pitones hacia abajo",
+    },
+    made: { typed: "escrito a mano", formula: "por fórmula" },
+    findingPlaces: {
+      vine: "{block} hilera {row} planta {vine}",
+      row: "{block} hilera {row}",
+      block: "{block}",
+      sheetRow: "Hoja {sheet} fila {sheetRow}",
+      sideCordon: "cordón {cordon} ({side})",
+      cordon: "cordón {cordon}",
+      side: "lado {side}",
+      whole: "{place}: {sentence}",
+      joined: "{place}, {detail}",
+      otherSheet: " {name}",
+    },
+    severity: { wrong: "mal", ask: "preguntar", note: "nota" },
+    action: {
+      fillIn: "Completar",
+      correct: "Corregir en la hoja",
+      lookAtVine: "Mirar la planta",
+      askCounter: "Preguntar a quien contó",
+      mendRegister: "Arreglar el registro",
+      mendSheet: "Arreglar la tabla",
+    },
+  },
+  functions: {
+    budget: {
+      nodebudget: {
+        description:
+          "Yemas que dejar en una planta por poda equilibrada, según el peso de la madera de un año podada y una fórmula como 30+10. Sin redondear.",
+        parameters: {
+          prunings: {
+            label: "madera podada",
+            description:
+              "Peso de la madera de un año podada, libras o kilos; una columna da un presupuesto por planta.",
+          },
+          formula: {
+            label: "fórmula",
+            description: "Yemas por la primera libra (454 g) y por cada libra más, como «30+10».",
+          },
+          least: {
+            label: "mínimo",
+            description: "Mínimo de yemas que conserva una planta; sin límite si se omite.",
+          },
+          most: {
+            label: "máximo",
+            description: "Máximo de yemas que conserva una planta; sin límite si se omite.",
+          },
+          below_one_pound: {
+            label: "menos de una libra",
+            description:
+              "Para menos de una libra, donde ninguna fuente lo dice: refuse (sin respuesta), flat (el primer número de la fórmula) o proRata (ese número por las libras). refuse si se omite.",
+          },
+        },
+        results: { nodes: "yemas" },
+      },
+      nodesbylength: {
+        description:
+          "Yemas que dejar en un largo de cordón o hilera con densidad fija; para plantas cuya poda no se pesa. Sin redondear.",
+        parameters: {
+          length: {
+            label: "largo",
+            description: "Largo del cordón, o de la hilera que ocupa la planta, pies o metros.",
+          },
+          density: { label: "densidad", description: "Yemas por cada pie o metro." },
+        },
+        results: { nodes: "yemas" },
+      },
+      spurfit: {
+        description:
+          "Compara un presupuesto de yemas con los pitones que caben en el cordón: pitones deseados, pitones que caben y yemas sin lugar.",
+        parameters: {
+          nodes: { label: "yemas", description: "Presupuesto de yemas de la planta." },
+          length: { label: "largo", description: "Largo de un cordón, pies o metros." },
+          spacing: {
+            label: "distancia",
+            description: "Cordón necesario para cada pitón, pulgadas o centímetros.",
+          },
+          cordons: { label: "cordones", description: "Cordones de ese largo en la planta: 1 si se omite." },
+        },
+        results: {
+          spursWanted: "pitones deseados",
+          spursThatFit: "pitones que caben",
+          nodesShort: "yemas sin lugar",
+        },
+      },
+    },
+    callRefusals: {
+      callRefusals: {
+        missing: "Falta {argument}: se espera {expected}.",
+        isText: "{argument} es el texto «{value}»{place}: se espera {expected}.",
+        isBoolean: "{argument} es {value}{place}: se espera {expected}.",
+        isError: "{argument} es el error {value}{place}: corrija primero esa celda.",
+        outOfLimits: "{argument} es {value}{place}: se espera {expected}.",
+        notAChoice: "{argument} es «{value}»: se espera uno de {choices}.",
+        oneCellOnly: "{argument} es un rango de {rows} filas y {columns} columnas: se espera una celda.",
+        oneColumnOnly: "{argument} es un rango de {columns} columnas: se espera una columna.",
+        ragged: "{argument} tiene filas de distinto largo ({rowLengths} celdas): se espera un rectángulo.",
+        differentLengths:
+          "{argument} tiene {rows} filas pero {other} tiene {otherRows}: se esperan columnas del mismo largo.",
+        noNumbers: "{argument} no contiene ningún número: se espera al menos uno.",
+        notATable:
+          "{argument} no es un rango con encabezados: seleccione la tabla con su fila de encabezados, como {suggestion}.",
+        blanksAsZero:
+          "{argument} llegó con 0 en la columna «{heading}», como algunas versiones de Excel entregan celdas vacías: aquí no se distingue un conteo vacío de 0; use el panel.",
+        notOurTable:
+          "{argument} tiene muy pocos encabezados conocidos: seleccione la tabla con su fila de encabezados, como {suggestion}.",
+        noSuchColumn: "{argument} no tiene la columna «{column}».",
+        wrongCell:
+          "{argument}: «{value}» en la columna «{column}»{place} no se puede usar; haga la revisión para ver qué está mal.",
+        tooManyArguments: "CORDON.{name} admite como máximo {most} argumentos, pero hay {given}.",
+      },
+      expected: {
+        number: "un número de {least} a {most} {unit}",
+        numberFrom: "un número de al menos {least} {unit}",
+        numberAboveZero: "un número mayor que cero, máximo {most} {unit}",
+        numberAboveZeroOnly: "un número mayor que cero {unit}",
+        whole: "un número entero de {least} a {most}",
+        wholeFrom: "un número entero de al menos {least}",
+        share: "una proporción de {least} a {most} (35 % es 0,35)",
+        text: "un texto",
+        choice: "uno de {choices}",
+        table: "un rango con su fila de encabezados",
+      },
+      wholeTable: "{table}[#Todo]",
+      placeInRange: " en la fila {row} del rango",
+    },
+    checks: {
+      noFindings: "Sin hallazgos; filas leídas: {rows}.",
+      checkcounts: {
+        description:
+          "Lo que falta, es imposible o improbable en una tabla de conteos: una línea por hallazgo, con su fila en el rango, su columna, su certeza y una frase.",
+        parameters: {
+          counts: {
+            label: "conteos",
+            description:
+              "La tabla con su fila de encabezados, como Cordones[#Todo]; también una tabla Plantas o Cortes de yemas.",
+          },
+          settings: {
+            label: "ajustes",
+            description: "La tabla Ajustes, con los umbrales de la finca; los incorporados si se omite.",
+          },
+          blocks: {
+            label: "cuarteles",
+            description: "La tabla Cuarteles, para ver cuarteles desconocidos y distancias.",
+          },
+          vines: { label: "plantas", description: "La tabla Plantas, para ver plantas fuera del registro." },
+          unit: {
+            label: "unidad",
+            description:
+              "US o metric, para columnas cuyo encabezado no nombra unidad. Si se omite: la de la tabla Ajustes o la de los otros encabezados.",
+          },
+        },
+        results: { row: "Fila", column: "Columna", severity: "Certeza", finding: "Hallazgo" },
+      },
+    },
+    choice: {
+      settings: {
+        label: "ajustes",
+        description:
+          "La tabla Ajustes, con los pesos y referencias de la finca; los incorporados si se omite.",
+      },
+      blocks: {
+        label: "cuarteles",
+        description:
+          "La tabla Cuarteles, por el sistema de conducción y la distancia entre plantas; sin ella no cuenta la posición de los pitones.",
+      },
+      unit: {
+        label: "unidad",
+        description:
+          "US o metric, para columnas cuyo encabezado no nombra unidad. Si se omite: la de la tabla Ajustes o la de los otros encabezados.",
+      },
+      cordonscore: {
+        description:
+          "Puntaje de cada cordón candidato entre 0 y 1 y sus partes. Lo que no se contó se deja fuera, nunca se toma por cero; bajo y alto muestran cuánto queda abierto el puntaje.",
+        parameters: {
+          training: {
+            label: "conducción",
+            description:
+              "highWire (alambre alto), upright (brotes erguidos) o divided (follaje dividido), si la tabla Cuarteles falta o no lo dice.",
+          },
+        },
+        results: {
+          score: "Puntaje",
+          low: "Bajo",
+          high: "Alto",
+          spurs: "Pitones",
+          stretch: "Hueco más largo",
+          placing: "Posición",
+          soundness: "Sanidad",
+          diameter: "Diámetro",
+        },
+      },
+      choosecordons: {
+        description:
+          "Qué cordón queda en cada lado de cada planta: queda, se corta o preguntar, junto a cada fila de la tabla Cordones, con su puntaje y la razón. Es una propuesta; decide una persona.",
+        parameters: {
+          vines: {
+            label: "plantas",
+            description: "La tabla Plantas, por la situación de la planta y sus troncos vivos.",
+          },
+        },
+        results: { verdict: "Decisión", score: "Puntaje", reason: "Razón" },
+      },
+    },
+    cordons: {
+      cordonRows: {
+        label: "cordones",
+        description:
+          "La tabla Cordones con su fila de encabezados, como Cordones[#Todo]; las columnas se hallan por su encabezado.",
+      },
+      gapsbyrow: {
+        description:
+          "Posiciones de pitón, pitones vivos y huecos por cuartel e hilera, según la tabla Cordones.",
+        parameters: {
+          which: {
+            label: "cuáles",
+            description:
+              "all (si se omite): todas las filas. staying: cordones cuya Decisión fija dice queda. chosen: los que quedan según la elección de cordones, como en el panel; los que se cortarán no cuentan.",
+          },
+          settings: {
+            label: "ajustes",
+            description: "La tabla Ajustes, para chosen; las cifras incorporadas si se omite.",
+          },
+          blocks: { label: "cuarteles", description: "La tabla Cuarteles, para chosen." },
+          vines: { label: "plantas", description: "La tabla Plantas, para chosen." },
+        },
+        results: {
+          block: "Cuartel",
+          row: "Hilera",
+          vines: "Plantas",
+          cordons: "Cordones",
+          positions: "Posiciones",
+          liveSpurs: "Pitones vivos",
+          gaps: "Huecos",
+          share: "Proporción de huecos",
+          longestGap: "Hueco más largo",
+        },
+      },
+    },
+    crop: {
+      shoots: {
+        description:
+          "Brotes que esperar en una planta según los pitones que quedan: los de las yemas contadas y los de la base de los pitones. Sin redondear.",
+        parameters: {
+          spurs: { label: "pitones", description: "Pitones vivos que quedan en la planta." },
+          budbreak: { label: "brotación", description: "Proporción de yemas contadas que brotan, de 0 a 1." },
+          basal_shoots: {
+            label: "brotes de base",
+            description: "Brotes de yemas no contadas, por pitón: 0 si se omite.",
+          },
+        },
+        results: { shoots: "brotes" },
+      },
+      clusters: {
+        description: "Racimos que esperar en una planta según sus brotes. Sin redondear.",
+        parameters: {
+          shoots: { label: "brotes", description: "Brotes de la planta." },
+          clusters_per_shoot: {
+            label: "racimos por brote",
+            description: "Racimos por brote en promedio; unos dos en un híbrido fértil es lo habitual.",
+          },
+        },
+        results: { clusters: "racimos" },
+      },
+      vinecrop: {
+        description: "Cosecha de una planta: sus racimos por el peso de un racimo, en libras o kilos.",
+        parameters: { clusters: { label: "racimos", description: "Racimos de la planta." } },
+        results: { crop: "cosecha por planta" },
+      },
+      vinedensity: {
+        description:
+          "Plantas por acre o hectárea según las distancias, como si lo llenaran todo. Sin redondear: 9 por 6 pies se publica como 807 y es 806,67.",
+        parameters: {
+          row_spacing: { label: "entre hileras", description: "Distancia entre hileras, pies o metros." },
+          vine_spacing: {
+            label: "entre plantas",
+            description: "Distancia entre plantas en la hilera, pies o metros.",
+          },
+        },
+        results: { density: "plantas por acre o hectárea" },
+      },
+      blockcrop: {
+        description:
+          "Cosecha por acre (toneladas cortas) o hectárea (toneladas) según la cosecha de una planta productiva, las plantas plantadas y la proporción que falta. No se redondea en el camino.",
+        parameters: {
+          vine_crop: {
+            label: "cosecha por planta",
+            description: "Cosecha de una planta productiva, libras o kilos.",
+          },
+          density: { label: "densidad", description: "Plantas plantadas por acre o hectárea." },
+          missing_share: {
+            label: "proporción faltante",
+            description:
+              "Proporción de plantas que faltan o no producen: 0 si se omite. Omítala si las faltantes se contaron como plantas sin racimos.",
+          },
+        },
+        results: { crop: "cosecha por acre o hectárea" },
+      },
+      cropload: {
+        description:
+          "Carga (índice de Ravaz): peso de la cosecha entre el peso de la madera podada el invierno siguiente, de las mismas plantas y en la misma unidad.",
+        parameters: {
+          crop: { label: "cosecha", description: "Peso de la cosecha." },
+          prunings: {
+            label: "madera podada",
+            description: "Peso de la madera de un año podada el invierno siguiente, en la misma unidad.",
+          },
+        },
+        results: { cropLoad: "carga" },
+      },
+      clusterstoremove: {
+        description:
+          "Racimos que quitar de cada planta, y que dejar, para que el cuartel no pase de una cosecha meta. Los que quedan se redondean hacia abajo.",
+        parameters: {
+          target: {
+            label: "meta",
+            description: "Cosecha máxima deseada, toneladas cortas por acre o toneladas por hectárea.",
+          },
+          density: {
+            label: "densidad",
+            description: "Plantas productivas por acre o hectárea; descuente antes las faltantes.",
+          },
+          counted: {
+            label: "contados",
+            description: "Racimos que hay en la planta; una columna da una respuesta por planta.",
+          },
+        },
+        results: { remove: "quitar", keep: "dejar" },
+      },
+    },
+    formulaProblems: {
+      empty: "La fórmula está vacía: se espera algo como {example}.",
+      unknownFunction: "No existe la función {name} (posición {position}). ¿Quiso decir {suggestion}?",
+      otherFunction:
+        "{name} en la posición {position} no es una función CORDON, y aquí solo se pueden usar esas.",
+      noSheet:
+        "{name} en la posición {position} apunta a una hoja, y aquí no hay ninguna: escriba las cifras, una columna como {1;2;3}.",
+      unclosedParenthesis: "El paréntesis abierto en la posición {position} no se cierra.",
+      unclosedBrace: "La llave abierta en la posición {position} no se cierra.",
+      unclosedText: "El texto que empieza en la posición {position} no tiene comilla de cierre.",
+      missingParenthesis: "{name} necesita un paréntesis de apertura, en la posición {position}.",
+      unexpected: "«{found}» en la posición {position} no se espera ahí.",
+      unexpectedEnd: "La fórmula termina en la posición {position}, donde se espera un valor.",
+      raggedArray: "Las filas de la lista en la posición {position} no tienen el mismo largo.",
+      notANumber: "No se puede calcular con «{value}»: se espera un número a ambos lados de {operator}.",
+      divisionByZero: "Un número se divide por cero.",
+      differentSizes:
+        "Las listas de {left} y {right} celdas no se pueden unir con {operator}: se espera el mismo tamaño.",
+    },
+    injury: {
+      budinjury: {
+        description:
+          "Proporción de yemas primarias muertas en una muestra de yemas cortadas, con el rango que contiene la proporción verdadera del cuartel.",
+        parameters: {
+          dead: { label: "muertas", description: "Yemas con la primaria muerta." },
+          cut: {
+            label: "cortadas",
+            description: "Todas las yemas cortadas; de 50 a 100 por cuartel, de muchos sarmientos.",
+          },
+          method: {
+            label: "método",
+            description: "Wilson (si se omite) o Clopper-Pearson, más ancho y nunca demasiado seguro.",
+          },
+        },
+        results: { share: "proporción muerta" },
+      },
+      nodesafterinjury: {
+        description:
+          "Yemas que dejar para compensar el daño de invierno, según una regla con nombre. Las reglas discrepan; donde la fuente calla, la respuesta es #N/A con una frase.",
+        parameters: {
+          nodes: { label: "yemas", description: "Presupuesto de yemas de la planta sin daño." },
+          dead_share: {
+            label: "proporción muerta",
+            description: "Proporción de yemas primarias muertas, de 0 a 1, como la da BUDINJURY.",
+          },
+          rule: {
+            label: "regla",
+            description: "Cornell 2014, MSU 2002, Purdue, Northern Grapes 2014 o compensation.",
+          },
+        },
+        results: { nodes: "yemas" },
+      },
+    },
+    outlook: {
+      outlook: {
+        description:
+          "Lo que deja la poda, por cuartel y etapa: racimos por planta y cosecha de una planta, de un área y del cuartel, baja, probable y alta, con la mayor fuente de duda.",
+        parameters: {
+          vines: {
+            label: "plantas",
+            description:
+              "La tabla Plantas con sus encabezados: situación, y brotes o racimos donde se contaron.",
+          },
+          blocks: {
+            label: "cuarteles",
+            description:
+              "La tabla Cuarteles: distancias, plantas, peso del racimo, racimos por brote, brotación.",
+          },
+          settings: {
+            label: "ajustes",
+            description:
+              "La tabla Ajustes, por la confianza y la variación entre años; los incorporados si se omite.",
+          },
+          cordons: {
+            label: "cordones",
+            description:
+              "La tabla Cordones, por las yemas en los cordones que quedan; sin ella no hay etapa de invierno.",
+          },
+          bud_cuts: {
+            label: "cortes_de_yemas",
+            description:
+              "La tabla Cortes de yemas, por el daño de invierno; sin ella toda yema se toma por viva.",
+          },
+          harvest: {
+            label: "cosecha",
+            description: "La tabla Cosecha, por el peso del racimo en fase de pausa de esta temporada.",
+          },
+          unit: {
+            label: "unidad",
+            description:
+              "US o metric, para la respuesta y para columnas cuyo encabezado no nombra unidad. Si se omite: la de la tabla Ajustes o la de los otros encabezados.",
+          },
+        },
+        results: {
+          block: "Cuartel",
+          stage: "Etapa",
+          figure: "Cifra",
+          low: "Bajo",
+          likely: "Probable",
+          high: "Alto",
+          unit: "Unidad",
+          says: "En qué se apoya",
+        },
+      },
+      outlookLines: {
+        figures: {
+          clusters: "racimos por planta",
+          perVine: "cosecha de una planta",
+          perArea: "cosecha de un área",
+          block: "cosecha del cuartel",
+        },
+        doubt: "Mayor duda: {source}, {percent} %.",
+      },
+    },
+    renewal: {
+      renewalLines: {
+        none: "Ninguna planta necesita un tronco nuevo.",
+        notCounted: "Plantas sin troncos vivos contados: {vines}.",
+      },
+      trunkstorenew: {
+        description:
+          "Plantas que necesitan un tronco nuevo, las más urgentes primero: troncos vivos frente a los deseados, troncos dañados y muertos, y qué hacer.",
+        parameters: {
+          vines: {
+            label: "plantas",
+            description: "La tabla Plantas con su fila de encabezados, como Plantas[#Todo].",
+          },
+          settings: {
+            label: "ajustes",
+            description: "La tabla Ajustes, por el número de troncos deseado; el incorporado si se omite.",
+          },
+          cordons: { label: "cordones", description: "La tabla Cordones, para el estado de cada tronco." },
+        },
+        results: {
+          order: "Orden",
+          block: "Cuartel",
+          row: "Hilera",
+          vine: "Planta",
+          liveTrunks: "Troncos vivos",
+          bringUp: "Troncos por criar",
+          what: "Qué hacer",
+        },
+      },
+    },
+    sampling: {
+      vinestocount: {
+        description:
+          "Mínimo de plantas que contar para conocer la media de un cuartel con cierto margen, con la t de Student y para un cuartel de ese tamaño.",
+        parameters: {
+          cv: {
+            label: "cv",
+            description:
+              "Variación entre plantas: desviación estándar sobre media, de un conteo piloto; de 0,3 a 0,45 es lo usual.",
+          },
+          margin: {
+            label: "margen",
+            description: "Margen deseado, como proporción de la media: 0,1 para un 10 %.",
+          },
+          vines: {
+            label: "plantas",
+            description: "Plantas productivas del cuartel; omítalo si el cuartel es grande.",
+          },
+        },
+        results: { vines: "plantas que contar" },
+      },
+      blockmean: {
+        description:
+          "Media de un cuartel según conteos en una muestra al azar de sus plantas, con el rango que contiene la media verdadera y el número de plantas contadas.",
+        parameters: {
+          counts: {
+            label: "conteos",
+            description: "Un conteo por planta; las celdas vacías son plantas no contadas.",
+          },
+          vines: {
+            label: "plantas",
+            description: "Plantas productivas del cuartel; omítalo si el cuartel es grande.",
+          },
+          zeros: {
+            label: "ceros",
+            description:
+              "count (si se omite): un 0 es un conteo de nada. skip: un 0 es una planta no contada; elíjalo donde las celdas vacías llegan como 0.",
+          },
+        },
+        results: { mean: "media", n: "plantas contadas" },
+      },
+    },
+    shared: {
+      unit: {
+        label: "unidad",
+        description:
+          "US (libras, pies, pulgadas, acres) o metric (kilos, metros, centímetros, hectáreas), para lo que entra y lo que sale. US si se omite.",
+      },
+      confidence: {
+        label: "confianza",
+        description:
+          "Con qué frecuencia el rango debe contener el valor verdadero, como proporción: 0,95 si se omite.",
+      },
+      low: "bajo",
+      high: "alto",
+      nodesPerSpur: {
+        label: "yemas por pitón",
+        description:
+          "Yemas contadas que se dejan por pitón; las de la base no se cuentan. Dos es lo habitual.",
+      },
+      clusterWeight: {
+        label: "peso de racimo",
+        description: "Peso medio de un racimo maduro, libras o kilos.",
+      },
+    },
+    units: {
+      unitNames: {
+        perLength: { US: "por pie", metric: "por metro" },
+        perMass: { US: "por libra", metric: "por kilo" },
+        vinesPerArea: { US: "plantas por acre", metric: "plantas por hectárea" },
+        cropPerArea: { US: "toneladas cortas por acre", metric: "toneladas por hectárea" },
+      },
+    },
+    work: {
+      pruninghours: {
+        description: "Horas de trabajo y días de cuadrilla para podar un número de plantas.",
+        parameters: {
+          vines: { label: "plantas", description: "Plantas por podar." },
+          minutes: { label: "minutos", description: "Minutos que una persona necesita por planta." },
+          crew: { label: "cuadrilla", description: "Personas: 1 si se omite." },
+          hours_a_day: { label: "horas por día", description: "Horas de trabajo por día: 8 si se omite." },
+        },
+        results: { hours: "horas", crewDays: "días de cuadrilla" },
+      },
+      version: {
+        description:
+          "Versión del complemento que calcula este libro; si muestra #¿NOMBRE? el complemento no está.",
+        results: { version: "versión" },
+      },
+    },
+  },
+  gapPivot: {
+    countsSheet: "Conteo de huecos",
+    countsTitle: "Huecos, cordón por cordón",
+    pivotSheet: "Huecos dinámica",
+    pivotTitle: "Tabla dinámica de huecos por cuartel e hilera",
+    pivotNote:
+      "Ordénela como quiera: la próxima vez se actualiza y conserva su diseño. La parte es la media de los cordones.",
+    made: "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
+    summaryTitle:
+      "Huecos por cuartel e hilera (tabla simple: aquí no hay tablas dinámicas; en Excel el mismo botón crea una)",
+    block: "Cuartel",
+    row: "Hilera",
+    vine: "Planta",
+    side: "Lado",
+    cordon: "Cordón",
+    trunk: "Tronco",
+    countedBy: "Contado por",
+    positions: "Posiciones",
+    liveSpurs: "Pitones vivos",
+    gaps: "Huecos",
+    share: "Parte",
+    sumPositions: "Todas las posiciones",
+    sumLiveSpurs: "Todos los pitones vivos",
+    sumGaps: "Todos los huecos",
+    meanShare: "Parte media de huecos",
+  },
+  outlook: {
+    stageNames: {
+      winter: "Invierno: yemas dejadas",
+      shoots: "Brotes contados",
+      clusters: "Racimos contados",
+      lagPhase: "Fase de pausa: racimos pesados",
+      harvest: "Cosecha",
+    },
+    spreadSources: {
+      vines: "qué plantas se contaron",
+      buds: "qué yemas se cortaron",
+      budbreak: "la brotación de este año",
+      clustersPerShoot: "los racimos por brote de este año",
+      clusterWeight: "el peso del racimo",
+      lagMultiplier: "el crecimiento desde la fase de pausa",
+      missing: "las plantas faltantes",
+    },
+    nextSteps: {
+      vines: "Contar {more} plantas más ({minutes} min): de {low} a {high}, {percent} % a cada lado.",
+      canes:
+        "Cortar las yemas de {more} sarmientos más ({minutes} min): de {low} a {high}, {percent} % a cada lado.",
+      clusters: "Pesar {more} racimos más ({minutes} min): de {low} a {high}, {percent} % a cada lado.",
+    },
+    outlookLacks: {
+      vinesOfBlock:
+        "No se sabe cuántas plantas tiene el cuartel: llene Plantas en la hoja Cuarteles o enumérelas en la hoja Plantas.",
+      clusterWeight:
+        "Falta el peso del racimo: llénelo en la hoja Cuarteles; no hay dato publicado para la mayoría de las variedades resistentes al frío.",
+      countedVines:
+        "Menos de dos plantas tienen conteos: decida sus cordones, o cuente brotes o racimos en una muestra.",
+      decidedVines:
+        "Los cordones de menos de dos plantas están decididos, así que no se sabe cuántas yemas quedan.",
+      budCuts:
+        "No se cortaron yemas en este cuartel: se toman todas por vivas; tras un invierno duro la cifra es demasiado alta.",
+      register: "La hoja Plantas no tiene plantas de este cuartel: ninguna se toma por faltante.",
+      rowsOfVines:
+        "No se pueden tomar hileras como estratos porque la hoja Plantas no las enumera todas: se toman como elegidas al azar.",
+    },
+    thinningGroups: ["plantas ligeras", "plantas medias", "plantas cargadas"],
+    cropLoadVerdicts: {
+      below:
+        "La relación de carga {load} está por debajo de {low} a {high} ({range}): las plantas podrían llevar más.",
+      within: "La relación de carga {load} está dentro de {low} a {high} ({range}).",
+      above:
+        "La relación de carga {load} está por encima de {low} a {high} ({range}): demasiada carga para el tamaño de las plantas.",
+    },
+    cropLoadUnsure: "El rango de la cosecha pasa de un límite, así que esto puede cambiar.",
+    missingTwice:
+      "Cuente solo plantas productivas. Una planta faltante contada como 0 y descontada otra vez se pierde dos veces: con {percent} % faltante la cosecha sale {percent} % baja.",
+    handbookSamples: {
+      wsu2006:
+        "WSU 2006: {vines} plantas para 5 %; esa es la muestra para una proporción de la mitad, no para una media.",
+      iowa2011:
+        "Iowa State 2011: todos los racimos de {vines} plantas y {clusters} pesados, para 15 %; algo escaso según la fórmula.",
+      iowa2013: "Iowa State 2013: {clusters} racimos pesados en fase de pausa.",
+    },
+    farmFigures: {
+      clustersPerShoot: "Racimos por brote",
+      budbreak: "Brotación",
+      clusterWeight: "Peso del racimo",
+      lagMultiplier: "Multiplicador de la fase de pausa",
+    },
+    farmFigureWeight: "{years} años propios cuentan {percent} %, la cifra usual {usual} el resto.",
+  },
+  outlookRefusals: {
+    tooFewClusters:
+      "{value} racimos pesados son muy pocos para decir cuán segura es la media; se necesitan al menos {needed}.",
+    unknownCropLoadRange: '"{value}" no es un rango conocido de relación de carga; se conocen: {known}.',
+    tooFewRows:
+      "{value} hileras con conteos de dos inviernos son muy pocas para decir cuán rápido se pierden pitones; se necesitan al menos {needed}.",
+    rowSpursAbovePositions: "Hilera {row}, {year}: {value} pitones vivos en {most} posiciones no puede ser.",
+  },
+  overrule: {
+    page: {
+      heading: "Decidir otra cosa",
+      reason: "Motivo, para la nota",
+      overrule: "Queda {cordon} en su lugar",
+      noReason: "Anote primero por qué: el motivo va a la nota junto al cordón.",
+      noNote:
+        "La hoja {sheet} no tiene la columna Nota, donde va el motivo. Siguiente paso: escriba ese encabezado junto a la tabla y decida otra vez.",
+      takeBack: "Deshacer: {cordon} queda",
+      partlyBack:
+        "Celdas que vuelven a tener lo que tenían: {cells}; sin tocar, porque alguien las cambió después: {left}. Siguiente paso: decida otra vez.",
+      takenBack: "Deshecho: las celdas tienen lo que tenían antes de fijar {cordon}.",
+      progress: "{block}: {decided} de {vines} plantas decididas",
+      whatTurns: "¿Qué lo cambiaría?",
+      nothingTurns: "Ningún conteo a cinco o menos y ningún peso por sí solo lo cambiaría.",
+      liveSpurs: "{side} {cordon}: {to} pitones vivos en vez de {from}.",
+      longestGap: "{side} {cordon}: un hueco más largo de {to} en vez de {from}.",
+      figure: "Ajustes, {figure}: {to} en vez de {from}.",
+      risk: "¿Cuánto depende del conteo?",
+      riskFound:
+        "{block}: si cada conteo errara por uno, quedaría otro cordón en {flips} de las plantas; en {decided} de las decididas sin pregunta ({of} plantas, recontadas {draws} veces).",
+    },
+  },
+  picture: {
+    title: "Dibujo de la planta a escala.",
+    cordon:
+      "{side} {cordon}: {length}, {spurs} pitones vivos, hueco más largo {gap}, tronco {trunk}, {verdict}.",
+    key: "Dibujado según los conteos: continuo queda, rayado se corta, punteado se pregunta; las marcas son pitones vivos, el sombreado el hueco más largo (la hoja no dice dónde está).",
+    unknown: "sin contar",
+  },
+  refusals: {
+    outside: "{argument} debe estar entre {least} y {most} {unit}, pero es {value}.",
+    notWhole: "{argument} debe ser un número entero de {least} a {most}, pero es {value}.",
+    formulaNotBalanced:
+      'La fórmula debe leerse como 30+10 (yemas por la primera libra y por cada libra más), pero es "{value}".',
+    belowOnePound:
+      "La poda pesa {value} lb: ninguna fuente vista dice cuántas yemas dejar por debajo de una libra; elija fijo o proporcional para una cifra nuestra.",
+    leastAboveMost: "El mínimo de yemas ({least}) es mayor que el máximo ({most}).",
+    noPrunings: "La poda pesa cero, así que no hay relación de carga: pese la poda de las mismas plantas.",
+    noBudsCut: "No se cortó ninguna yema, así que no se puede decir nada del daño.",
+    unknownInjuryRule: '"{value}" no es una regla de daño; se conocen: {known}.',
+    cornellAbove80:
+      "El {percent} % de las yemas primarias está muerto: lo que Cornell 2014 dice por encima del 80 % no se vio, así que no da cifra aquí.",
+    msuBetween15And20:
+      "El {percent} % de las yemas primarias está muerto: MSU 2002 cubre hasta 15 % y desde 20 %, pero nada entre medio.",
+    msuAbove50:
+      "El {percent} % de las yemas primarias está muerto: por encima del 50 % MSU 2002 no da cifra, sino que pide quitar solo lo inmanejable, esperar a después de la brotación y podar ligero hasta las yemas vivas deseadas.",
+    purdueTwoRows:
+      "El {percent} % de las yemas primarias está muerto: la tabla de Purdue pone esa parte en dos filas, una con {first} yemas y otra con {second}; no dice cuál vale.",
+    purdueAbove50:
+      "El {percent} % de las yemas primarias está muerto: por encima del 50 % Purdue no da cifra, sino que pide una poda mínima.",
+    northernGrapesNoNumber:
+      "El {percent} % de las yemas primarias está muerto: por encima del 20 % Northern Grapes 2014 pide dejar más yemas, pero no dice cuántas.",
+    allDead: "Todas las yemas primarias están muertas: ningún número de yemas lo compensa.",
+    tooFewVines:
+      "{value} plantas contadas son muy pocas para decir cuán segura es una media; se necesitan al menos {needed}.",
+    spursAbovePositions:
+      "Cuartel {block}, hilera {row}, planta {vine}: {value} pitones vivos en {most} posiciones no puede ser.",
+    nothingToScore:
+      "Nada de lo contado en el cordón {cordon} se puede puntuar; hacen falta al menos pitones vivos y largo.",
+    noVineSpacing:
+      "La hoja Cuarteles no indica la distancia entre plantas, que la regla por longitud necesita.",
+    noVineWeighed: "No se pesó ninguna planta del cuartel, así que la fórmula no tiene de qué partir.",
+  },
+  renewal: {
+    trunkRenewal: {
+      noTrunk:
+        "Ningún tronco vive: dejar unos cinco chupones, ninguno más grueso que un meñique, y formar uno.",
+      lastTrunkHurt: "El único tronco vivo está dañado: criar {bringUp} de chupones antes de perderlo.",
+      oneTrunk: "Un solo tronco vivo: criar {bringUp} más de un chupón.",
+      everyTrunkHurt: "Los {live} troncos vivos están dañados: criar {bringUp} de chupones.",
+      hurtTrunk:
+        "{live} troncos vivos, de ellos el {replace} dañado: criar {bringUp} y reemplazarlo cuando el nuevo esté.",
+      belowWanted: "{live} troncos vivos, {wanted} deseados: criar {bringUp} de chupones.",
+      none: "Troncos suficientes.",
+      takeOut: "Sacar el tronco muerto {takeOut}.",
+    },
+    cordonRenewal: {
+      keep: "{cordon} no necesita nada.",
+      extend: "Alargar {cordon} {length}, con la parte gruesa de un sarmiento en su punta.",
+      replace:
+        "Renovar {cordon} ({triggers}): tender un sarmiento que salga más cerca de la cabeza que el tramo muerto.",
+    },
+    renewalTriggers: {
+      tooFewSpurs: "pocos pitones",
+      deadArea: "una zona muerta",
+      poorSpurs: "pitones mal ubicados",
+    },
+    caneWanted:
+      "Sarmiento deseado: {least} a {most} de grueso, bastante grueso a lo largo de {length}; la mitad exterior es fina y débil, así que llenar el alambre por etapas.",
+  },
+  resultSheets: {
+    choice: "Elección de cordones",
+    choiceTitle: "Qué cordón queda en cada lado y por qué",
+    cards: "Tarjetas de cuadrilla",
+    cardsTitle: "Qué hacer en cada planta, en el orden de marcha",
+    made: "Hecho el {date}",
+    block: "Cuartel",
+    row: "Hilera",
+    vine: "Planta",
+    side: "Lado",
+    cordon: "Cordón",
+    trunk: "Tronco",
+    decision: "Decisión",
+    score: "Puntaje",
+    reason: "Motivo",
+    sheet: "Hoja",
+    sheetRow: "Fila de la hoja",
+    stays: "Qué queda",
+    cuts: "Qué se corta",
+    notes: "Atención",
+    aboutTitle: "Resultados de Cordonbook",
+    aboutSource: "De {files}",
+    about: "Acerca de",
+    what: "Qué",
+  },
+  runLog: {
+    sheet: "Registro",
+    title: "Quién ejecutó qué y cuándo (se activa y desactiva en el panel)",
+    when: "Cuándo",
+    who: "Quién",
+    what: "Qué",
+    result: "Resultado",
+  },
+  season: {
+    winterHeaders: {
+      block: "Cuartel",
+      row: "Hilera",
+      year: "Año",
+      vines: "Plantas",
+      cordons: "Cordones",
+      positions: "Posiciones",
+      liveSpurs: "Pitones vivos",
+      gaps: "Huecos",
+      longestGap: "Hueco más largo",
+      liveTrunks: "Troncos vivos",
+    },
+    seasonSheet: "Temporada",
+  },
+  seasons: {
+    title: "Invierno contra invierno",
+    intro:
+      "Pitones vivos, huecos y troncos de los cordones que quedan, en los inviernos guardados en la hoja {sheet}.",
+    write: "Guardar el invierno {year} en la hoja Temporada",
+    notKept:
+      "El invierno {year} como está contado difiere de la hoja o aún no está en ella. Al guardarlo, los inviernos anteriores quedan como están.",
+    kept: "El invierno {year} está en la hoja como está contado ahora.",
+    sheetTitle: "Hileras, invierno por invierno",
+    sheetNote:
+      "Escrita por Cordonbook el {date}. Un invierno guardado otra vez reemplaza sus propias filas; los demás quedan. Huecos en posiciones de pitón.",
+    foreign:
+      "La hoja {sheet} no tiene una tabla de inviernos legible y se deja como está. Cámbiele el nombre para guardar inviernos.",
+    lost: "{count} filas de la hoja {sheet} no están completas y se perderían; no se escribió nada. Complételas o bórrelas antes.",
+    row: "Hilera",
+    allRows: "Todas las hileras",
+    year: "Invierno",
+    liveSpurs: "Pitones vivos",
+    share: "% de posiciones",
+    gaps: "Huecos",
+    liveTrunks: "Troncos vivos",
+    loss: "El cuartel pierde {likely} % de sus pitones vivos al año (de {low} a {high} % en {confidence} de 100 casos así), según {rows} hileras y {pairs} pares de inviernos.",
+    gain: "Menos de 0 son pitones ganados.",
+    toFloor: "A ese paso baja del mínimo de {floor} % en {likely} años (antes {low}, más tarde {high}).",
+    never: "nunca",
+    notReached: "A ese paso no baja del mínimo de {floor} %; lo más pronto en {low} años.",
+    below: "Bajo el mínimo de {floor} % de pitones vivos: {blocks}. Forme ahí cordones nuevos.",
+    noneBelow:
+      "Ningún cuartel está bajo el mínimo de {floor} % de pitones vivos (un ajuste; no se vio un mínimo publicado).",
+    blockShare: "{block} ({share} %, invierno {year})",
+  },
+  selfTest: {
+    ability: {
+      pane: "El panel y las funciones trabajan juntos.",
+      functions: "Funciones CORDON en las celdas.",
+      tables: "Leer hojas de conteo y escribir hojas propias.",
+      marks: "Marcas en celdas que se pueden quitar.",
+      whileTyping: "Revisar filas mientras se escriben.",
+      pivot: "Tabla dinámica de huecos.",
+      spill: "Funciones que llenan un bloque de celdas.",
+      keepsTables:
+        "Al reescribir una hoja se conserva su tabla (sin ello, las fórmulas con nombres de tabla pasan a direcciones simples).",
+    },
+    answers: {
+      missing: "No está en este Excel ({set}); lo demás funciona.",
+      tooOld: "No está en este Excel ({set}), que es demasiado antiguo para Cordonbook.",
+      answers: "Una celda pidió =CORDON.VERSION() y recibió {shows}: las funciones calculan.",
+      otherVersion:
+        "Una celda pidió =CORDON.VERSION() y recibió {shows}, otra versión que la del panel, {version}. Cierre Excel y ábralo otra vez.",
+      unknown:
+        "Una celda pidió =CORDON.VERSION() y recibió #NAME?: este Excel aún no cargó las funciones. Cierre y abra el libro; si sigue igual, pregunte a quien instaló Cordonbook.",
+      waiting:
+        "Una celda pidió =CORDON.VERSION() y sigue esperando. Ponga el cálculo en automático (pestaña Fórmulas) y repita.",
+      error:
+        "Una celda pidió =CORDON.VERSION() y recibió {shows}. Cierre y abra el libro; si sigue igual, pregunte a quien instaló Cordonbook.",
+    },
+  },
+  settingsTravel: {
+    title: "Cifras de otro libro",
+    intro:
+      "Compare las cifras de este libro con las de otro de la finca y copie las que quiera. El otro libro solo se lee.",
+    file: "Elegir un libro (.xlsx o .csv)",
+    noTable: "No hay tabla de ajustes en {file}.",
+    same: "Todas las cifras de {file} son iguales a las de aquí.",
+    differ: "{count} cifras difieren de {file}. Se copian las marcadas.",
+    difference: "{setting}: aquí {here} {unit}, allí {there} {unit}",
+    thereBy: "Cambiado allí por {by}, {on}",
+    show: "Mostrar qué se mueve",
+    copy: "Copiar {count} cifras",
+    nothingTicked: "Marque al menos una cifra.",
+    copied: "Se copiaron {count} cifras de {file}.",
+    older:
+      "Esta tabla de ajustes tiene una forma anterior. Ponerla al día no cambia ningún valor y deja sus celdas como están.",
+    moreNames: "{names} y {more} más",
+    upgrade: "Ponerla al día",
+    upgraded: "La tabla de ajustes está al día.",
+    undo: "Deshacer",
+    undone: "La tabla de ajustes está como antes.",
+    left: "Otra persona cambió {count} celdas entretanto; se dejaron como están.",
+  },
+  upkeep: {
+    copyTitle: "Para quien no tiene Cordonbook",
+    copyIntro:
+      "Abre una copia en la que cada celda con una función CORDON tiene su valor. Este libro queda como está.",
+    copy: "Copia solo con valores",
+    copied: "La copia está abierta: {count} celdas tienen su valor, {errors} de ellas un error.",
+    openingTitle: "Al abrir este libro",
+    openingIntro: "Los colegas sin Cordonbook verían un aviso de Office cada vez; déjelo apagado si los hay.",
+    openingSwitch: "Iniciar Cordonbook con este libro",
+    pivot: "Tabla dinámica de huecos",
+    pivotMade: "La tabla dinámica está en la hoja {sheet}.",
+    pivotRefreshed: "La tabla dinámica se actualizó; su diseño sigue como lo dejó.",
+    pivotTable: "Aquí no hay tablas dinámicas; las mismas cifras están en la hoja {sheet}.",
+    readAgain: "Un colega cambió {sheets} durante la ejecución, así que se leyó otra vez.",
+    openingAsk: "Ver si está activado",
+  },
+  workbook: {
+    noSheet:
+      'En este libro no hay (o ya no hay) una hoja "{sheet}"; no se cambió nada. Elija la hoja otra vez.',
+    notOurs:
+      'La hoja "{sheet}" no la hizo Cordonbook y por eso se deja como está. Cámbiele el nombre y repita.',
+    protectedSheet:
+      'La hoja "{sheet}" está protegida; no se cambió nada. Quite la protección (pestaña Revisar) y repita.',
+    protectedWorkbook:
+      "La estructura de este libro está protegida: no se pueden añadir, renombrar ni borrar hojas; no se cambió nada.",
+    badSheetName:
+      '"{sheet}" no puede ser el nombre de una hoja: de 1 a 31 caracteres, sin : \\ / ? * [ ] ni apóstrofo al principio o al final.',
+    badTable:
+      'La tabla para la hoja "{sheet}" no es coherente (fila {row}; 0 son los encabezados); no se escribió nada.',
+    lastSheet: 'La hoja "{sheet}" es la única del libro y no se puede borrar; no se cambió nada.',
+    cannotPutBack:
+      'La fila {row}, columna {column} de "{sheet}" tiene un error escrito como valor, que no se podría reponer exactamente. No se cambió nada.',
+  },
+  choice: {
+    atSide: {
+      left: "a la izquierda",
+      right: "a la derecha",
+      north: "al norte",
+      south: "al sur",
+      east: "al este",
+      west: "al oeste",
+    },
+    sideWords: {
+      left: "izquierda",
+      right: "derecha",
+      north: "norte",
+      south: "sur",
+      east: "este",
+      west: "oeste",
+    },
+    verdictWords: { stays: "queda", goes: "se corta", ask: "preguntar" },
+    conditionWords: {
+      "": "sin daño anotado",
+      sound: "sano",
+      injured: "dañado",
+      diseased: "enfermo",
+      dead: "muerto",
+    },
+    countWords: {
+      spurs: "pitones vivos y largo",
+      stretch: "hueco más largo",
+      placing: "hacia dónde apuntan los pitones",
+      soundness: "estado",
+      diameter: "diámetro",
+      trunk: "tronco",
+    },
+    countOf: "{count} de {cordon}",
+    arguments: {
+      spurs: "{mine} pitones vivos frente a {theirs}",
+      spursForLength: "{mine} pitones vivos en {mineLength} frente a {theirs} en {theirsLength}",
+      noStretch: "ningún hueco frente a uno de {theirs}",
+      stretch: "hueco más largo {mine} frente a {theirs}",
+      placingDown: "{mine} de {mineOf} pitones apuntan abajo o de lado frente a {theirs} de {theirsOf}",
+      placingUp: "{mine} de {mineOf} pitones apuntan arriba frente a {theirs} de {theirsOf}",
+      placing: "sus pitones apuntan mejor",
+      soundness: "está {mine}, {other} está {theirs}",
+      diameter: "es más grueso, {mine} frente a {theirs}",
+      ownTrunk: "sale del tronco {trunk}, así los dos cordones no cuelgan del tronco {shared}",
+      trunkUnknown: "quizá sale de un tronco propio, pero falta anotar un tronco",
+      trunkCondition: "su tronco {trunk} está {mine}, el tronco {otherTrunk} está {theirs}",
+      sameTrunkHurt: "su tronco está {mine}, el de {other} está {theirs}",
+      nothing: "nada de lo anotado",
+    },
+    weakPoints: {
+      spurs: "lleva {spurs} pitones vivos donde su alambre debería llevar {carry}",
+      stretch: "tiene un hueco de {gap} posiciones",
+      placing: "sus pitones apuntan mal",
+      soundness: "está {condition}",
+      diameter: "es demasiado fino",
+      trunkCondition: "su tronco {trunk} está {trunkCondition}",
+    },
+    caneOrigins: {
+      trunk: "desde el tronco {trunk}",
+      otherTrunk: "desde el tronco vivo que no lleva cordón",
+      head: "desde la cabeza",
+      ground: "desde un chupón del suelo",
+    },
+    reasons: {
+      better: "Dejar {cordon} {at}: {mine}.",
+      betterDespite: "Dejar {cordon} {at}: {mine}. A favor de {rival}: {theirs}.",
+      onlyOne: "Dejar {cordon} {at}: es el único ahí y vale la pena.",
+      building: "Dejar {cordon} {at}: la planta es joven y su cordón aún se forma.",
+      fixedStays: "Dejar {cordon} {at}: lo decidió una persona.",
+      fixedStaysDead:
+        "Dejar {cordon} {at}, como decidió una persona; pero consta como muerto, él o su tronco: mirar otra vez.",
+      worse: "Cortar {cordon} {at}; {rival} es mejor: {theirs}.",
+      worseDespite: "Cortar {cordon} {at}; {rival} es mejor: {theirs}. A favor de {cordon}: {mine}.",
+      fixedGoes: "Cortar {cordon} {at}: lo decidió una persona.",
+      besideFixed: "Cortar {cordon} {at}: una persona decidió que ahí queda {rival}.",
+      dead: "Cortar {cordon} {at}: está muerto.",
+      trunkDead: "Cortar {cordon} {at}: su tronco {trunk} está muerto.",
+      remnant: "Cortar {cordon} {at}: con {length} es un resto en la cabeza, no un cordón.",
+      notWorthKeeping: "Cortar {cordon} {at} y tender un sarmiento {from}: {weak}.",
+      notWorthKeepingOwnTrunk:
+        "Cortar {cordon} {at} y tender un sarmiento {from}: {weak}, y el sarmiento nuevo trae un tronco propio.",
+      closeCall:
+        "Mirar la planta: {cordon} y {rival} {at} están parejos. A favor de {cordon}: {mine}. A favor de {rival}: {theirs}.",
+      closeCallForMine:
+        "Mirar la planta: {cordon} y {rival} {at} están parejos. A favor de {cordon}: {mine}.",
+      closeCallForTheirs:
+        "Mirar la planta: {cordon} y {rival} {at} están parejos. A favor de {rival}: {theirs}.",
+      tie: "Mirar la planta: {cordon} y {rival} {at} son iguales en todo lo anotado.",
+      goTogether: "{cordon} va con {mineWith}, {rival} con {theirsWith}.",
+      closeToNewCane:
+        "Mirar la planta: {cordon} {at} quizá valga la pena, o quizá sea mejor un sarmiento nuevo; {weak}.",
+      missingCounts: "Volver a mirar: {cordon} y {rival} {at} no se distinguen sin anotar esto: {missing}.",
+      missingCountsAlone: "Volver a mirar: {cordon} {at} no se puede juzgar sin anotar esto: {missing}.",
+      recount:
+        "Volver a contar esta planta; nada se decide en ella hasta que estas celdas estén bien: {cells}.",
+      sidesUnclear:
+        "Anotar otra vez el lado de {cordon}: los cordones de una planta van a izquierda y derecha, o a dos rumbos opuestos.",
+      vineMissing: "Mirar el lugar: la planta consta como faltante, pero se contó el cordón {cordon}.",
+      namedTwice: "Mirar la hoja: dos cordones {at} se llaman {cordon}.",
+    },
+    sideLines: {
+      stays: "{cordon} queda {at}.",
+      ask: "{cordon} {at}, si quien mira está de acuerdo.",
+      lay: "Tender un sarmiento {at} {from}.",
+      layAsk: "Tender un sarmiento {at} {from}, si quien mira está de acuerdo.",
+    },
+    cutLines: {
+      head: "Cortar {cordon} {at} desde la punta hasta la cabeza.",
+      trunk: "Cortar {cordon} {at} desde la punta hasta la cabeza, y sacar el tronco muerto {trunk}.",
+      keepCane:
+        "Cortar {cordon} {at} desde la punta hacia el tronco, y parar en el primer sarmiento bueno que se pueda tender.",
+    },
+    vineNotes: {
+      oneTrunk: "Solo consta un tronco vivo en esta planta; criar un segundo.",
+      bothOnOneTrunk: "Los dos cordones cuelgan del tronco {trunk}.",
+      everyTrunkHurt:
+        "Todos los troncos vivos de esta planta están dañados; criar chupones para otros nuevos.",
+      noLiveTrunk: "Ningún tronco de esta planta vive; dejar unos cinco chupones y formar uno.",
+      trainingMissing:
+        "Falta el sistema de conducción del cuartel, así que no se pesó hacia dónde apuntan los pitones.",
+      leftOut: "No contado en esta planta, así que no pesa: {parts}.",
+      fixedTwice: "{cordons} {at} están todos fijados para quedar.",
+      recount: "Recontar esta planta antes de cortar nada en ella: {cells}.",
+      sidesUnclear: "Los lados de esta planta no cuadran, así que no se decide nada.",
+      vineMissing: "La planta consta como faltante, así que no se decide nada.",
+      vineYoung: "La planta es joven: sus cordones se miden solo por su propio largo.",
+    },
+    and: "; ",
+  },
+  commandLine: {
+    sentences: {
+      usage: "{program} ORDEN ...",
+      moreHelp: "Ayuda de una orden: {program} ORDEN --help",
+      exitCodes:
+        "Códigos de salida: 0 limpio o un valor, 1 hallazgos o un valor de error, 2 no se puede leer el archivo o la orden.",
+      caution: "Las cifras aconsejan; decide quien está ante la planta y conoce las reglas locales.",
+      checkSummary:
+        "Revisa hojas de conteo (.xlsx, .xlsm, .csv, una carpeta o - para la entrada estándar) y nombra cada celda que no puede ser.",
+      chooseSummary:
+        "Decide en cada planta qué cordón queda en cada lado y dice por qué (código 1: hay plantas por mirar).",
+      gapsSummary: "Cuenta las posiciones sin pitón vivo, hilera por hilera.",
+      cardsSummary:
+        "Escribe para la cuadrilla qué queda y qué se corta en cada planta, en el orden de marcha.",
+      newSummary:
+        "Crea un libro vacío para la temporada de una finca: hojas con encabezados, palabras admitidas, Ajustes y líneas para imprimir.",
+      outlookSummary:
+        "Dice qué cosecha deja la poda, cuartel por cuartel: baja, probable y alta, y de dónde viene la mayor duda.",
+      rowsSummary:
+        "Escribe cada fila de cordones de cualquier número de archivos en un solo csv (métrico), para motores que abarcan una región.",
+      notAWorkbookName: "El nombre del libro nuevo debe terminar en .xlsx, pero es {file}.",
+      noCordons:
+        "No hay cordones en {files}: hace falta una hoja con Cuartel, Hilera, Planta, Lado, Cordón y conteos.",
+      saved: "Guardado como {file}",
+      savedInPlace: "Guardado en {file}; como estaba antes: {backup}",
+      savedAlone:
+        "No se puede añadir a {file} sin riesgo (forma, protección o firma); los resultados van en un libro propio.",
+      inPlaceOne:
+        "--in-place admite un solo libro (.xlsx o .xlsm); para csv y varios archivos use --save o --out.",
+      formulaSummary: "Calcula una fórmula con funciones CORDON e imprime su valor.",
+      checked: "{wrong} mal, {ask} por preguntar, {note} notas en {rows} filas de {tables} tablas.",
+      checkedClean: "Nada que señalar en {rows} filas de {tables} tablas.",
+      setAside:
+        "Apartados en el libro y por eso no contados: {findings}. La opción --also-set-aside los enumera.",
+      setAsideHeading: "Apartados, con motivo, nombre y día",
+      csvRead: "{file}: leído como {encoding}, columnas separadas por {delimiter}, signo decimal {decimal}",
+      csvUndecided:
+        "{file}: leído como {encoding}, columnas separadas por {delimiter}; sus comas pueden ser decimales o miles y esas celdas quedan como texto",
+      noTables:
+        "No se reconoció ninguna hoja de conteo en {files}: una tabla necesita encabezados como Cuartel, Hilera, Planta, Lado, Cordón (se miró: {sheets}).",
+      unknownCommand: "No existe la orden «{command}»: se conocen {commands}.",
+      wrongWords: "La orden {command} admite {takes}; vea {command} --help.",
+      badOption: "La orden {command} no entiende «{given}»; sus opciones son {options}.",
+      badOptionWord: "--{option} admite uno de {words}, no «{given}».",
+      badNumber: "--{option} admite un número desde 1, no «{given}».",
+      badDate: "--today admite un día como 2026-03-31, no «{given}».",
+      ownMistake:
+        "Esto es un error de Cordonbook, no de su archivo; no se cambió nada. Informe de lo que sigue.",
+    },
+    option: {
+      format: "cómo se escribe el resultado",
+      language: "idioma de las frases",
+      severity: "omitir lo que pesa menos",
+      alsoSetAside: "enumerar también los hallazgos apartados en el libro",
+      farm: "nombre de la finca en la primera hoja",
+      newUnits: "unidades de los encabezados (US)",
+      html: "escribir en cambio una página para imprimir",
+      paper: "papel de esa página (Letter)",
+      save: "guardar también en un libro nuevo junto al archivo",
+      out: "guardar también en este libro nuevo",
+      inPlace: "añadir nuestras hojas al propio libro, tras una copia",
+      of: "todos los candidatos o solo los que quedan",
+      today: "día de la revisión, para fechas futuras",
+      units: "unidades de los encabezados que no las nombran",
+      expansion: "veces que puede crecer un archivo al descomprimirse (200)",
+    },
+  },
+  pane: {
+    pageNames: {
+      check: "Revisar",
+      gaps: "Huecos",
+      decide: "Decidir",
+      crew: "Cuadrilla",
+      outlook: "Pronóstico",
+      settings: "Ajustes",
+      functions: "Funciones",
+      care: "Cuidado",
+    },
+    everyPage: {
+      pages: "Páginas",
+      language: "Idioma",
+      close: "Cerrar",
+      cancel: "Cancelar",
+      somethingWrong:
+        "Esto no funcionó por un error del programa; el libro quedó como estaba. Inténtelo otra vez y, si se repite, anote lo que hizo antes.",
+      cancelled: "Detenido; no se cambió nada.",
+    },
+    check: {
+      title: "Revisar los conteos",
+      intro:
+        "Lee las tablas de conteo de este libro y muestra lo que falta, es imposible o poco probable. No cambia nada.",
+      check: "Revisar conteos",
+      checkAgain: "Revisar otra vez",
+      chooseSheets: "Elegir hojas",
+      sheetsFound: "Tablas de conteo encontradas",
+      sheetRows: "{sheet}: {shape}, {rows} filas",
+      nothingFound:
+        "No se encontró ninguna tabla de conteo. Una hoja necesita una línea de encabezados como Cuartel, Hilera, Planta, Lado, Pitones vivos. Siguiente paso: anote los conteos bajo esos encabezados, o indique qué significan los suyos.",
+      reading: "Leyendo {sheet}",
+      checking: "Revisando",
+      progress: "Avance de la revisión",
+      clean: "Nada que objetar en {rows} filas.",
+      result: "{wrong} erróneos, {ask} por preguntar, {note} notas en {rows} filas.",
+      since: "Desde la revisión anterior: {gone} resueltos, {come} nuevos, {stayed} iguales.",
+      asideCount: "{aside} están apartados.",
+      gone: "Resueltos desde la anterior",
+      come: "Nuevos desde la anterior",
+      findings: "Hallazgos",
+      filter: "Filtrar",
+      severity: "Certeza",
+      sheet: "Hoja",
+      counter: "Contado por",
+      words: "Palabras",
+      all: "Todos",
+      shown: "{shown} de {all} hallazgos pasan el filtro.",
+      more: "Mostrar {more} más de {all}",
+      cell: "{sheet} {cell}",
+      wentTo: "{cell} en {sheet} está seleccionada.",
+      countedBy: "contado por {counter}",
+      whatToDo: "Qué hacer: {remedy}",
+      perRow: "Hallazgos por hilera",
+      perCounter: "Hallazgos por persona",
+      rowHead: "Cuartel, hilera",
+      writeSheet: "Escribir la hoja Hallazgos",
+      sheetWritten: "Se escribió la hoja {sheet}: {rows} filas.",
+      sheetWithoutChart:
+        "Se escribió la hoja {sheet}: {rows} filas. Aquí no se pudo dibujar su gráfico: las barras están en el panel.",
+      mark: "Marcar celdas",
+      marked: "{cells} celdas marcadas. Sus rellenos, notas y formatos quedan como están.",
+      unmark: "Quitar marcas",
+      unmarked: "Todas las marcas están quitadas.",
+      print: "Imprimir lista",
+      printTitle: "Hallazgos en los conteos",
+      printDone: "Hecho",
+      printCell: "Celda",
+      printWhat: "Qué se encontró",
+    },
+    typing: {
+      switch: "Revisar mientras escribo",
+      title: "Filas cambiadas ahora",
+      nothing:
+        "Nada que objetar por ahora. Cada fila se juzga al salir de la celda; lo que depende de otras filas queda para la revisión completa.",
+      large: "Muchas filas de {sheet} cambiaron a la vez. Pulse Revisar conteos para juzgarlas.",
+      colleague: "por un colega",
+    },
+    aside: {
+      setAside: "Apartar",
+      title: "Dejar este hallazgo como está",
+      reason: "Por qué puede quedar",
+      by: "Su nombre o iniciales",
+      both: "Hacen falta el motivo y el nombre.",
+      list: "Apartados",
+      entry: "{reason} ({by}, {on})",
+      takeBack: "Recuperar",
+      done: "Apartado; así queda en este libro hasta que cambien los conteos.",
+      takenBack: "Devuelto a la lista.",
+    },
+    findingsSheet: {
+      sheet: "Hallazgos",
+      title: "Hallazgos en los conteos",
+      made: "Escrita por Cordonbook el {date}; se escribe de nuevo en cada revisión: no anote nada aquí.",
+      severity: "Certeza",
+      where: "Hoja",
+      cell: "Celda",
+      block: "Cuartel",
+      row: "Hilera",
+      vine: "Planta",
+      counter: "Contado por",
+      what: "Qué se encontró",
+      remedy: "Qué hacer",
+      setAside: "Apartado",
+      code: "Clase",
+    },
+    heads: {
+      open: "Usar mis propios encabezados",
+      title: "Sus propios encabezados",
+      intro: "Indique una vez qué significan sus encabezados; se guarda en este libro.",
+      noHeads:
+        "Ninguna hoja de este libro tiene una línea de encabezados. Siguiente paso: escriba una sobre sus conteos.",
+      sheet: "Hoja",
+      shape: "Una línea es",
+      absent: "(no está en la hoja)",
+      needed: "{head} (necesario)",
+      missing: "Todavía falta: {heads}.",
+      keep: "Guardar",
+      forget: "Olvidar",
+      kept: "Guardado: {sheet} se lee ahora con sus encabezados.",
+      forgotten: "Olvidado: {sheet} se lee por sus encabezados tal como están.",
+    },
+    functions: {
+      title: "Funciones para sus celdas",
+      intro:
+        "Cada una sirve en cualquier celda de este libro. Abra una, cambie las cifras y póngala en la celda elegida.",
+      search: "Buscar",
+      none: "Ninguna función trata de eso. Pruebe otra palabra, como pitones, cosecha o daño.",
+      found: "{found} de {all} funciones",
+      parameters: "Qué necesita",
+      optional: "{label} (se puede omitir)",
+      results: "Qué da",
+      example: "Ejemplo",
+      gives: "da {value}",
+      source: "Fuente del valor: {work}",
+      formula: "Fórmula",
+      insert: "Poner en la celda",
+      inserted: "La fórmula está en {cell} de {sheet}.",
+      noCell: "No hay ninguna celda elegida. Elija una celda vacía y repita.",
+      notEmpty: "{cell} de {sheet} ya contiene algo y quedó como estaba. Elija una celda vacía y repita.",
+      noFormula: "Una fórmula empieza con = y un nombre, como {example}.",
+    },
+    walk: {
+      step: "Paso {step} de {steps}",
+      next: "Siguiente",
+      back: "Atrás",
+      skip: "Saltar",
+      end: "Empezar",
+      again: "Mostrar el recorrido",
+    },
+    walkSteps: [
+      "Este panel trabaja con las hojas de conteo del libro abierto. Pulse Revisar conteos: las lee y muestra lo que falta, es imposible o poco probable. No cambia nada.",
+      "Abra una línea de la lista y pulse el nombre de una celda: queda seleccionada y puede corregirla. Revisar otra vez muestra lo resuelto.",
+      "Lo que aun así es cierto se aparta con un motivo. La lista se puede imprimir para la cuadrilla, escribir en una hoja o marcar en las celdas; las marcas se quitan sin dejar rastro.",
+      "Huecos muestra dónde faltan pitones, hilera por hilera y planta por planta, y cuánto creció desde el invierno pasado.",
+      "Decidir pesa los cordones candidatos de cada planta y da sus motivos; los casos dudosos son suyos. De ahí salen, en la página siguiente, las tarjetas y el orden del trabajo.",
+      "Pronóstico dice qué cosecha deja eso, con un rango y qué lo estrecharía. Cada cifra está en Ajustes con su fuente.",
+      "Las funciones responden a una pregunta en una celda: yemas que dejar, daño con su intervalo, cosecha de una planta. Abra una, cambie las cifras y póngala en una celda.",
+    ],
+    gaps: {
+      title: "Huecos en el alambre",
+      intro: "Un hueco es una posición del cordón sin pitón vivo. No cambia nada hasta que escriba una hoja.",
+      of: "Contar en",
+      staying: "los cordones que quedan",
+      all: "todos los candidatos",
+      count: "Contar huecos",
+      progress: "Avance del conteo",
+      deciding: "Decidiendo qué cordones quedan",
+      none: "No se encontró ningún cordón con posiciones y pitones vivos. Siguiente paso: cuente esas dos columnas en la hoja Cordones.",
+      sum: "{missing} de {positions} posiciones están vacías: {share}.",
+      without: "En {without} plantas no queda ningún candidato; no entran en las sumas.",
+      writeRows: "Escribir hoja de huecos",
+      writeMap: "Escribir mapa de huecos",
+      perRow: "Hilera por hilera",
+      since: "El cambio es desde el invierno {season}, en los cordones contados en ambos.",
+      gaps: "Huecos",
+      share: "Parte",
+      change: "Cambio",
+      ofPositions: "{gaps} de {positions}",
+      notCounted: "sin contar",
+      map: "Mapa de huecos",
+      mapKey:
+        "Una línea es una hilera, una columna una planta. La cifra son décimos de posiciones vacías: 0 ninguna, 5 la mitad, 10 todas. Desde 5 la celda va rayada. Una raya es una planta sin candidato que quede.",
+    },
+    gapSheet: {
+      rowGaps: "Huecos por hilera",
+      rowGapsTitle: "Huecos por hilera",
+      gapMap: "Mapa de huecos",
+      gapMapTitle: "Parte de posiciones vacías, planta por planta",
+      made: "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
+      block: "Cuartel",
+      row: "Hilera",
+      vine: "Planta {vine}",
+      vines: "Plantas",
+      cordons: "Cordones",
+      positions: "Posiciones",
+      liveSpurs: "Pitones vivos",
+      gaps: "Huecos",
+      share: "Parte",
+      longestGap: "Hueco más largo",
+      vinesWithout: "Plantas sin cordón que quede",
+      bothWinters: "Cordones contados ambos inviernos",
+      shareBefore: "Su parte el invierno pasado",
+      shareNow: "Su parte ahora",
+    },
+    settings: {
+      title: "Cifras que cambian resultados",
+      intro: "Cada cifra tiene su fuente. Antes de guardar un cambio, el panel muestra qué resultados mueve.",
+      read: "Leer los ajustes",
+      progress: "Avance",
+      comparing: "Comparando resultados",
+      noTable:
+        "Este libro no tiene tabla de ajustes: cada cifra es la de su fuente. Al guardar un cambio se crea la hoja {sheet}.",
+      search: "Buscar",
+      none: "Ninguna cifra trata de eso. Pruebe otra palabra.",
+      value: "{value} {unit}",
+      source: "Fuente: {source}",
+      ownFigure: "La fuente tiene {value} {unit}.",
+      changed: "Cambiado por {by}, {on}",
+      newValue: "Valor nuevo ({unit})",
+      newWord: "Valor nuevo",
+      by: "Su nombre o iniciales",
+      byNeeded: "Escriba su nombre o iniciales, para que otros sepan quién cambió la cifra.",
+      change: "Cambiar",
+      show: "Mostrar qué se mueve",
+      keep: "Guardar",
+      reset: "Volver al valor de la fuente",
+      nothingMoves: "No se movería ninguna decisión ni ningún hallazgo de este libro.",
+      vinesMove: "{moved} de {vines} plantas se decidirían de otro modo.",
+      findingsMove: "Desaparecerían {gone} hallazgos y aparecerían {come}.",
+      vineHead: "Planta",
+      now: "Queda ahora",
+      then: "Quedaría",
+      firstOnes: "Se muestran los primeros {shown}.",
+      kept: "Guardado: {setting} es {value}.",
+      meanwhile: "Otra persona cambió {setting} entretanto; no se escribió nada. Mírelo otra vez.",
+    },
+    settingGroups: {
+      budget: "Yemas y daño",
+      choice: "Qué cordón queda",
+      renewal: "Renovación de troncos y cordones",
+      outlook: "Pronóstico de cosecha",
+      work: "Horas y jornales",
+      plan: "Plan del trabajo",
+      checks: "Revisiones",
+    },
+    decide: {
+      title: "Qué cordón queda",
+      intro:
+        "Pesa los cordones candidatos de cada planta por sus conteos y los Ajustes. No se escribe nada hasta que diga que un cordón queda.",
+      decide: "Decidir las plantas",
+      again: "Decidir otra vez",
+      deciding: "Decidiendo qué cordones quedan",
+      progress: "Avance de la decisión",
+      none: "No se encontró ninguna planta con cordones candidatos. Siguiente paso: cuéntelos en la hoja Cordones, uno por fila.",
+      write: "Escribir hoja de decisión",
+      sum: "{all} plantas: {ask} por preguntar, {lay} donde se tiende un sarmiento, {trunks} con pocos troncos sanos.",
+      caution:
+        "Las cifras aconsejan; decide quien está ante la planta. Mire la madera antes de cortar un cordón para siempre.",
+      show: "Mostrar",
+      ask: "por preguntar ({count})",
+      lay: "se tiende un sarmiento ({count})",
+      trunks: "pocos troncos sanos ({count})",
+      all: "todas las plantas ({count})",
+      block: "Cuartel",
+      vine: "{block} hilera {row} planta {vine}",
+      cuts: "Cortes, en orden",
+      fix: "{cordon} queda",
+      fixed: "{cordon} queda: escrito en la columna de decisiones fijas de la hoja.",
+      noColumn:
+        "La hoja {sheet} no tiene la columna Decisión fija. Siguiente paso: escriba ese encabezado junto a la tabla y decida otra vez.",
+      meanwhile: "Las filas de esta planta cambiaron entretanto; no se escribió nada. Decida otra vez.",
+    },
+    outlook: {
+      title: "Qué cosecha deja eso",
+      intro:
+        "De los cordones que quedan a brotes, racimos y cosecha, con un rango. Los conteos posteriores lo estrechan.",
+      work: "Calcular el pronóstico",
+      progress: "Avance del pronóstico",
+      none: "No se encontró ningún cuartel. Siguiente paso: anote sus cuarteles en una hoja con los encabezados Cuartel, Plantas, Entre hileras, Entre plantas, Peso del racimo.",
+      caution:
+        "Un pronóstico de invierno falla a menudo en un tercio. Aconseja; no incluye heladas, granizo, aves ni enfermedades, y un asesor local conoce su sitio.",
+      write: "Escribir hoja de pronóstico",
+      cannotSay: "Aún no se puede decir nada de este cuartel; abajo está lo que falta.",
+      crop: "Probable {likely} {unit}; de {low} a {high} en {percent} de cada 100 casos así.",
+      stages: "Etapa por etapa",
+      bar: "{stage}: bajo {low}, probable {likely}, alto {high} {unit}",
+      ends: "{low} – {likely} – {high} {unit}",
+      aVine: "Una planta: unos {clusters} racimos, de {low} a {high} {unit}.",
+      target: "La línea discontinua es la meta, {value} {unit}.",
+      spread: "De dónde viene la duda",
+      share: "{percent} %: {source}",
+      steps: "Qué lo estrecharía",
+      load: "Relación de carga",
+      thinning: "Aclareo hasta la meta",
+      noThinning: "Los racimos contados no pasan de la meta: no hay que quitar nada.",
+      keep: "Cada planta conserva como máximo {keep} racimos; unas {hours} horas de una persona.",
+      group: "Plantas",
+      vines: "Cuántas",
+      remove: "Quitar",
+      left: "Quedan",
+      young:
+        "Año {leaf} de un cuartel joven: como máximo {clusters} racimos por planta; lleva unos {likely}.",
+      held: "{stage}: se cosechó {percent} % de lo probable, dentro del rango.",
+      missed: "{stage}: se cosechó {percent} % de lo probable, fuera del rango.",
+      lacking: "Qué falta en las hojas",
+      figures: "Lo que dicen sus cosechas",
+      figure: "{figure}{cultivar}: {now} en uso, {value} según sus años.",
+    },
+    outlookSheet: {
+      sheet: "Pronóstico",
+      title: "Cosecha esperada, por cuartel",
+      made: "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
+      block: "Cuartel",
+      stage: "Etapa",
+      confidence: "Confianza",
+      clusters: "Racimos por planta",
+      vineLow: "Planta, bajo ({unit})",
+      vineLikely: "Planta, probable ({unit})",
+      vineHigh: "Planta, alto ({unit})",
+      areaLow: "Superficie, bajo ({unit})",
+      areaLikely: "Superficie, probable ({unit})",
+      areaHigh: "Superficie, alto ({unit})",
+      cropLow: "Cuartel, bajo ({unit})",
+      cropLikely: "Cuartel, probable ({unit})",
+      cropHigh: "Cuartel, alto ({unit})",
+      widest: "La mayor duda",
+      bar: "Barra del gráfico",
+      barName: "{block}: {stage}",
+      toLikely: "Bajo a probable ({unit})",
+      toHigh: "Probable a alto ({unit})",
+      chartTitle: "Cosecha del cuartel: baja, probable, alta",
+      chartAxis: "Cosecha ({unit})",
+    },
+    care: {
+      title: "Cuidado del libro",
+      progress: "Avance",
+      repairTitle: "Fórmulas que ya no calculan",
+      repairIntro:
+        "Una fórmula escrita o abierta sin el complemento puede quedar en #NAME?. Primero se muestran; mirar no cambia nada.",
+      look: "Buscarlas",
+      looking: "Revisando las hojas",
+      noRepairs: "Todas nuestras fórmulas están bien escritas y calculan.",
+      found: "{cells} celdas se pueden reparar.",
+      enterAgain: "Se introduce otra vez tal cual:",
+      before: "Está así",
+      after: "Queda así",
+      repair: "Reparar {cells} celdas",
+      repaired: "Se repararon {cells} celdas; {left} se dejaron porque alguien las cambió entretanto.",
+      undo: "Deshacer la reparación",
+      undone: "{cells} celdas están como antes; {left} se dejaron porque alguien las cambió entretanto.",
+      unknown: "{name} no es una función de esta versión; la fórmula queda como está.",
+      testTitle: "Autoprueba",
+      testIntro: "Prueba lo que el complemento necesita aquí, en hojas propias que luego se quitan.",
+      test: "Hacer la autoprueba",
+      testing: "Probando",
+      works: "funciona",
+      fails: "falla",
+      unsure: "no se ve",
+      missing: "falta",
+      version: "Cordonbook {version}, anfitrión: {host}.",
+      calculates: "El cálculo mismo.",
+      reads: "Leer una hoja.",
+      keeps: "Guardar pequeños datos en el libro.",
+      writes: "Escribir una hoja propia, texto como texto.",
+      inCells: "Funciones CORDON en celdas.",
+      notInCells:
+        "Abra el panel una vez con las funciones cargadas, o pregunte a quien instaló el complemento.",
+      takesAway: "Quitar la hoja otra vez.",
+      logTitle: "Quién ejecutó qué",
+      logIntro: "Un pequeño registro en el libro, apagado hasta que alguien lo encienda.",
+      logAsk: "Mostrar el interruptor",
+      logSwitch: "Anotar ejecuciones en este libro",
+      logCheck: "Revisión",
+      logWrite: "Escribió {sheet}",
+    },
+  },
+  usedRows: {
+    usedRows: {
+      all: "Calculado con las {rows} filas de las hojas Cordones.",
+      some: "Calculado con {used} de {rows} filas de las hojas Cordones. Quedan fuera: {leftOut}.",
+      column: "{rows} donde {column} {reason} (la primera en {sheet}, fila {row})",
+      sameVine: "{rows} junto a ellas en las mismas plantas",
+    },
+    faultWords: {
+      blank: "está en blanco",
+      text: "es un número guardado como texto",
+      unreadable: "no se puede leer",
+      error: "tiene un error",
+      outside: "está fuera de sus límites",
+      notWhole: "no es un número entero",
+      contradicted: "contradice otra celda de su fila",
+    },
+  },
+};
