@@ -7,6 +7,7 @@ import { stayingCordons } from "../survey/decide/stayingCordons";
 import { OUTLOOK_LINES } from "../texts/functions/outlook";
 import { say, type Language } from "../texts/language";
 import { OUTLOOK_LACKS, SPREAD_SOURCES, STAGE_NAMES } from "../texts/outlook";
+import { usedSentence } from "../survey/season/usedSentence";
 import type { ResultRow } from "./cordonFunction";
 import { fromMetric, unitName, type Measure } from "./measure";
 import { seasonOfTables, type GivenTables } from "./seasonOfTables";
@@ -40,19 +41,27 @@ export function outlookOfTables(
   const units = season.unitSystem;
   const confidence = Number(season.settings.get("Confidence of ranges"));
   const stays = given["cordons"] ? { stays: stayingCordons(decideSeason(season)) } : {};
-  return outlookInputs(season, stays).flatMap(({ block, stages, planted, bearing, density, lacking }) => [
-    ...stages.flatMap((figures) =>
-      stageRows(
-        block,
-        cropOutlook(figures, { planted, bearing, ...(density === undefined ? {} : { density }) }, confidence),
-        units,
-        language,
+  const rowsUsed = season.used.account();
+  const lines: ResultRow[] = outlookInputs(season, stays).flatMap(
+    ({ block, stages, planted, bearing, density, lacking }) => [
+      ...stages.flatMap((figures) =>
+        stageRows(
+          block,
+          cropOutlook(
+            figures,
+            { planted, bearing, ...(density === undefined ? {} : { density }) },
+            confidence,
+          ),
+          units,
+          language,
+        ),
       ),
-    ),
-    ...lacking
-      .filter(({ kind }) => kind === "assumed" || stages.length === 0)
-      .map(({ code }) => ({ block, says: OUTLOOK_LACKS[code][language] })),
-  ]);
+      ...lacking
+        .filter(({ kind }) => kind === "assumed" || stages.length === 0)
+        .map(({ code }) => ({ block, says: OUTLOOK_LACKS[code][language] })),
+    ],
+  );
+  return rowsUsed.leftOut.length === 0 ? lines : [...lines, { says: usedSentence(rowsUsed, language) }];
 }
 
 function stageRows(

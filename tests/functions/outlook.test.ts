@@ -71,6 +71,19 @@ describe("CORDON.OUTLOOK on the tables of a survey", () => {
     expect(likely(rows, "Winter: nodes left", "clusters a vine")).toBeCloseTo(17, 9);
   });
 
+  test("a vine with a count that cannot be true is in no figure, and a last line says so", () => {
+    const spurs = CORDONS[0].indexOf("Live spurs");
+    const wrong = CORDONS.map((row, at) =>
+      row.map((cell, column) => (at === 1 && column === spurs ? 90 : cell)),
+    );
+    const sound = call([VINES, BLOCKS, EXACT_SETTINGS, CORDONS]);
+    const rows = call([VINES, BLOCKS, EXACT_SETTINGS, wrong]);
+    expect(String(sound.at(-1)!.at(-1))).not.toContain("Left out");
+    expect(String(rows.at(-1)!.at(-1))).toContain(
+      "1 where Live spurs is outside its limits (first in cordons, row 2)",
+    );
+  });
+
   test("a lag-phase weight of the season replaces the usual weight: 70 x 0.06 x 2", () => {
     const harvest = [
       ["Block", "Year", "Cluster weight at lag phase (g)"],

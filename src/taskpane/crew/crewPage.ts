@@ -15,6 +15,7 @@ import { cardsSheet } from "../../workbook/results/cardsSheet";
 import { choiceField } from "../fields";
 import { moreButton } from "../moreButton";
 import { changePage } from "../changePage";
+import { usedRowsLine } from "../usedRowsLine";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
@@ -81,7 +82,7 @@ function result(pane: Pane, page: CrewState, found: CrewResult): TemplateResult 
         done: percent(pane, found.work.doneShare),
       })}</fluent-message-bar
     >
-    ${cardChoice(pane, page, found)}
+    ${usedRowsLine(pane, found.season.used.account())} ${cardChoice(pane, page, found)}
     <p class="small">${pane.say(DECIDE_TEXTS.caution)}</p>
     ${work(pane, found)} ${renewal(pane, page, found)}`;
 }

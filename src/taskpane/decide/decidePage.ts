@@ -19,6 +19,7 @@ import { foldsOf } from "../folds";
 import { jumpButton } from "../jumpButton";
 import { moreButton } from "../moreButton";
 import { changePage } from "../changePage";
+import { usedRowsLine } from "../usedRowsLine";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { readDecisions } from "../readDecisions";
@@ -100,6 +101,7 @@ function result(
       layout="singleline"
       >${pane.say(DECIDE_TEXTS.sum, counts)}</fluent-message-bar
     >
+    ${usedRowsLine(pane, season.used.account())}
     <ul id="decide-progress" class="small plain">
       ${progressByBlock(vines).map((count) => html`<li>${pane.say(OVERRULE_TEXTS.progress, { ...count })}</li>`)}
     </ul>

@@ -1,4 +1,4 @@
-import { usedSentence } from "../../survey/season/usedSentence";
+import { usedRowsLine } from "../usedRowsLine";
 import { html, nothing, type TemplateResult } from "lit";
 import { lastVine, type SeasonGaps, type SurveyRowGaps } from "../../survey/season/gapsOfSeason";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
@@ -77,8 +77,8 @@ function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
           : pane.say(GAPS_TEXTS.sum, { missing, positions, share: percent(pane, missing / positions) })
       }
       ${without === 0 ? nothing : pane.say(GAPS_TEXTS.without, { without })}
-      ${usedSentence(gaps.rowsUsed, pane.state.language)}</fluent-message-bar
-    >
+    </fluent-message-bar>
+    ${usedRowsLine(pane, gaps.rowsUsed)}
     <div class="buttons">
       ${write(
         "write-row-gaps",

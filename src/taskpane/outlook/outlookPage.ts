@@ -20,6 +20,7 @@ import {
 import { OUTLOOK_SHEET_TEXTS, OUTLOOK_TEXTS } from "../../texts/pane";
 import { outlookSheet } from "../../workbook/results/outlookSheet";
 import { choiceField } from "../fields";
+import { usedRowsLine } from "../usedRowsLine";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
@@ -59,6 +60,7 @@ function result(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[])
     >`;
   const chosen = blocks.find(({ inputs }) => inputs.block === page.block) ?? blocks[0];
   return html`<p class="small">${pane.say(OUTLOOK_TEXTS.caution)}</p>
+    ${page.season === undefined ? nothing : usedRowsLine(pane, page.season.used.account())}
     <div class="buttons">
       <fluent-button
         id="write-outlook"
