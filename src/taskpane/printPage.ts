@@ -18,6 +18,7 @@ const STYLE = `
  * Prints a page of its own, black on white, without the pane and without the workbook around it.
  *
  * @param title name of the printed document
+ * @throws WorkbookProblem "notPrinted"
  */
 export async function printPage(title: string, lang: string, content: TemplateResult): Promise<void> {
   const frame = printFrame();
@@ -30,5 +31,5 @@ export async function printPage(title: string, lang: string, content: TemplateRe
   style.textContent = STYLE;
   paper.head.append(style);
   render(html`${content}`, paper.body);
-  printAndRemove(frame, title);
+  await printAndRemove(frame, title);
 }

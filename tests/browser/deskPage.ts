@@ -74,6 +74,7 @@ export interface DeskOptions {
 /** Runs in every frame before its own scripts. */
 function catchPrints(): void {
   window.print = () => {
+    window.dispatchEvent(new Event("beforeprint"));
     Object.assign(window.top as Window, { printed: document.documentElement.outerHTML });
   };
 }

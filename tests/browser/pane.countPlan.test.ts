@@ -88,6 +88,40 @@ describe("a plan for counting on the pane", () => {
     );
   });
 
+  test("where the pane may not print, it says so and the same list goes into a sheet", async () => {
+    pane = await openPane(REGISTER, { height: 1500 });
+    await plan();
+    const rows = await walk();
+    await pane.page.evaluate(() => {
+      const made = document.createElement.bind(document);
+      document.createElement = ((name: string) => {
+        const element = made(name);
+        if (element instanceof HTMLIFrameElement)
+          Object.defineProperty(element, "contentWindow", {
+            get(this: HTMLIFrameElement) {
+              const view = window.frames[window.frames.length - 1];
+              view.print = () => undefined;
+              return view;
+            },
+          });
+        return element;
+      }) as typeof document.createElement;
+    });
+    await pane.page.locator("#print-walk").click();
+    await pane.page.getByText("Nothing was printed: here the pane may not print").waitFor();
+    expect(await pane.page.locator("iframe").count()).toBe(0);
+    expect(await pane.page.title()).toBe("Pane");
+    await pane.page.locator("#write-walk").click();
+    await pane.page.getByText("Vines to count").first().waitFor();
+    await pane.settled();
+    const written = await pane.page.evaluate(async () =>
+      (await window.harness.workbook.readSheet("Vines to count")).values.slice(5),
+    );
+    expect(written.map(([row, vine]) => [row, vine])).toEqual(
+      rows.flatMap(({ row, vines: own }) => own.map((vine) => [row, vine])),
+    );
+  });
+
   test("a tighter margin asks for more vines, another draw for others, and a bad margin for a number", async () => {
     pane = await openPane(REGISTER, { height: 1500 });
     await plan();

@@ -4,6 +4,7 @@ import { printAndRemove, printFrame } from "../printFrame";
  * Prints a page that is whole in itself, without the pane and without the workbook around it.
  *
  * @param page a whole HTML document without scripts
+ * @throws WorkbookProblem "notPrinted"
  */
 export async function printHtml(page: string): Promise<void> {
   const frame = printFrame();
@@ -11,5 +12,5 @@ export async function printHtml(page: string): Promise<void> {
   frame.srcdoc = page;
   document.body.append(frame);
   await loaded;
-  printAndRemove(frame, (frame.contentDocument as Document).title);
+  await printAndRemove(frame, (frame.contentDocument as Document).title);
 }

@@ -10,7 +10,7 @@ import { choiceField, textField } from "../fields";
 import type { Pane } from "../pane";
 import type { OutlookState, PlannedCount } from "./outlookState";
 import { COUNTED, planCount } from "./planCount";
-import { printWalk } from "./printWalk";
+import { printWalk, writeWalk } from "./printWalk";
 
 /** How many vines of the block to count, and which. */
 export function countView(pane: Pane, page: OutlookState, block: string): TemplateResult {
@@ -90,6 +90,12 @@ function planView(pane: Pane, plan: CountPlan): TemplateResult {
         appearance="primary"
         @click=${() => void pane.attempt(() => printWalk(pane, plan))}
         >${pane.say(COUNT_PLAN_TEXTS.print)}</fluent-button
+      >
+      <fluent-button
+        id="write-walk"
+        size="small"
+        @click=${() => void pane.attempt(() => writeWalk(pane, plan))}
+        >${pane.say(COUNT_PLAN_TEXTS.write)}</fluent-button
       >
       <fluent-button
         id="draw-again"

@@ -19,8 +19,9 @@ export interface AddinFile {
 
 /**
  * The file that an address asks for, with the headers every host of the add-in should send. Icons may be kept by
- * Office, which refuses icons that may not be cached; the functions' list is asked for anew each time, so that an
- * update is seen; the script's address carries its own fingerprint and may be kept for good. The pane must be
+ * Office, which refuses icons that may not be cached; no header makes Excel ask for the functions' list more often than
+ * once a day (https://learn.microsoft.com/office/dev/add-ins/excel/custom-functions-json), so an update raises the
+ * version of the manifest; the script's address carries its own fingerprint and may be kept for good. The pane must be
  * allowed to stand in Office's frame, so no header forbids that.
  *
  * @param address path and query of the request, below the add-in's own folder

@@ -453,6 +453,8 @@ export const en = {
       "Drawn by chance and spread over the rows; draw {seed} gives this list again. Count the very vines drawn; one found missing or young is left out, not counted as 0.",
     other: "Draw other vines",
     print: "Print the list",
+    write: "Write the list to a sheet",
+    sheet: "Vines to count",
     printTitle: "Vines to count: {block}",
     headRow: "Row",
     headVine: "Vine",
@@ -561,6 +563,8 @@ export const en = {
     pivotLost:
       'The PivotTable "{name}" cannot be refreshed: its source is gone or another one. Delete it, then run again to have it made anew.',
     hiddenSheet: 'The sheet "{sheet}" is hidden. Show it (right-click on a sheet tab, Unhide) and try again.',
+    notPrinted:
+      "Nothing was printed: here the pane may not print (so it is in Excel for Mac). Next step: use the button beside it that writes a sheet, and print that sheet from Excel (File, Print).",
     cellBeingEdited:
       "A cell is being edited. Press Enter or Esc in the sheet and try again; nothing was changed.",
     tooMuchAtOnce:

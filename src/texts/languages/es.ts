@@ -452,6 +452,8 @@ export const es: Texts = {
       "Elegidas al azar y repartidas en las hileras; el sorteo {seed} da otra vez esta lista. Cuente justo esas plantas; la que falte o sea joven se omite, no se cuenta como 0.",
     other: "Sortear otras plantas",
     print: "Imprimir la lista",
+    write: "Escribir la lista en una hoja",
+    sheet: "Plantas por contar",
     printTitle: "Plantas por contar: {block}",
     headRow: "Hilera",
     headVine: "Planta",
@@ -562,6 +564,8 @@ export const es: Texts = {
       'La tabla dinámica "{name}" no se puede actualizar: su origen ya no existe o es otro. Bórrela y repita para crearla de nuevo.',
     hiddenSheet:
       'La hoja "{sheet}" está oculta. Muéstrela (clic derecho en una pestaña, Mostrar) e inténtelo de nuevo.',
+    notPrinted:
+      "No se imprimió nada: aquí el panel no puede imprimir (así es en Excel para Mac). Siguiente paso: use el botón de al lado que escribe una hoja e imprima esa hoja desde Excel (Archivo, Imprimir).",
     cellBeingEdited:
       "Hay una celda en edición. Pulse Entrar o Esc en la hoja e inténtelo de nuevo; no se cambió nada.",
     tooMuchAtOnce:

@@ -455,6 +455,8 @@ export const fr: Texts = {
       "Tirés au hasard et répartis sur les rangs ; le tirage {seed} redonne cette liste. Comptez exactement ces ceps ; un cep manquant ou jeune est omis, pas compté 0.",
     other: "Tirer d'autres ceps",
     print: "Imprimer la liste",
+    write: "Écrire la liste dans une feuille",
+    sheet: "Ceps à compter",
     printTitle: "Ceps à compter : {block}",
     headRow: "Rang",
     headVine: "Cep",
@@ -570,6 +572,8 @@ export const fr: Texts = {
       "Le tableau croisé « {name} » ne peut pas être actualisé : sa source a disparu ou a changé. Supprimez-le, puis recommencez pour le recréer.",
     hiddenSheet:
       "La feuille « {sheet} » est masquée. Affichez-la (clic droit sur un onglet, Afficher), puis réessayez.",
+    notPrinted:
+      "Rien n'a été imprimé : ici le volet ne peut pas imprimer (c'est le cas dans Excel pour Mac). Prochaine étape : utilisez le bouton voisin qui écrit une feuille, puis imprimez cette feuille depuis Excel (Fichier, Imprimer).",
     cellBeingEdited:
       "Une cellule est en cours de saisie. Appuyez sur Entrée ou Échap dans la feuille, puis réessayez ; rien n'a été changé.",
     tooMuchAtOnce:

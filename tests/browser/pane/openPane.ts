@@ -33,6 +33,7 @@ export async function openPane(
   opened.push(pane);
   await page.addInitScript(() => {
     window.print = () => {
+      window.dispatchEvent(new Event("beforeprint"));
       (window.top as Window).printed = document.body.innerText;
       window.dispatchEvent(new Event("afterprint"));
     };
