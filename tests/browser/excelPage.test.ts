@@ -177,9 +177,9 @@ describe("the add-in's page", () => {
   });
 
   test.each([
-    ["en-US", "too old for Cordonbook: it lacks ExcelApi 1.12"],
-    ["es-MX", "demasiado antiguo para Cordonbook: le falta ExcelApi 1.12"],
-    ["fr-CA", "trop ancien pour Cordonbook : il lui manque ExcelApi 1.12"],
+    ["en-US", "too old for Cordonbook: it lacks ExcelApi 1.14"],
+    ["es-MX", "demasiado antiguo para Cordonbook: le falta ExcelApi 1.14"],
+    ["fr-CA", "trop ancien pour Cordonbook : il lui manque ExcelApi 1.14"],
   ])("says in one sentence that an older Excel will not do (%s)", async (displayLanguage, sentence) => {
     const { page } = await openExcelPage(browser, hostWith({}), { displayLanguage, excelApi: 9 });
     await page.getByRole("alert").filter({ hasText: sentence }).waitFor();

@@ -12,7 +12,7 @@ const OFFICE_JS = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 
 export interface ExcelPageOptions {
   readonly displayLanguage?: string;
-  /** Highest ExcelApi set, such as 12 for 1.12. */
+  /** Highest ExcelApi set, such as 14 for 1.14. */
   readonly excelApi?: number;
   /** What the workbook is as a file. */
   readonly file?: Uint8Array;

@@ -1867,8 +1867,7 @@ export const en = {
       whileTyping: "Judging rows while they are typed.",
       pivot: "PivotTable of gaps.",
       spill: "Functions that fill a block of cells.",
-      keepsTables:
-        "Rewriting a sheet keeps its table (without it, formulas with table names become plain addresses).",
+      oneUndo: "One Undo takes back all marks or cells of a run.",
     },
     answers: {
       missing: "Not in this Excel ({set}); everything else works.",

@@ -1899,8 +1899,7 @@ export const es: Texts = {
       whileTyping: "Revisar filas mientras se escriben.",
       pivot: "Tabla dinámica de huecos.",
       spill: "Funciones que llenan un bloque de celdas.",
-      keepsTables:
-        "Al reescribir una hoja se conserva su tabla (sin ello, las fórmulas con nombres de tabla pasan a direcciones simples).",
+      oneUndo: "Un solo Deshacer retira todas las marcas o celdas de una pasada.",
     },
     answers: {
       missing: "No está en este Excel ({set}); lo demás funciona.",

@@ -1924,8 +1924,7 @@ export const fr: Texts = {
       whileTyping: "Juger les lignes pendant la saisie.",
       pivot: "Tableau croisé des vides.",
       spill: "Fonctions qui remplissent un bloc de cellules.",
-      keepsTables:
-        "Réécrire une feuille garde son tableau (sans cela, les formules avec noms de tableau deviennent de simples adresses).",
+      oneUndo: "Un seul Annuler retire toutes les marques ou cellules d'un passage.",
     },
     answers: {
       missing: "Pas dans cet Excel ({set}) ; tout le reste marche.",

@@ -13,7 +13,7 @@ export const ABILITIES: readonly { readonly id: string; readonly set: string; re
   { id: "whileTyping", set: "ExcelApi", version: "1.9" },
   { id: "pivot", set: "ExcelApi", version: "1.8" },
   { id: "spill", set: "ExcelApi", version: "1.12" },
-  { id: "keepsTables", set: "ExcelApi", version: "1.13" },
+  { id: "oneUndo", set: "ExcelApi", version: "1.20" },
 ];
 
 /** One ability of Excel in the self-test. */

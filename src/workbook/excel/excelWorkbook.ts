@@ -53,10 +53,7 @@ export class ExcelWorkbook implements SurveyWorkbook {
   }
 
   writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
-    const mayResizeTables = this.supports("ExcelApi", "1.13");
-    return changeInExcel(this.run, content.sheet, false, (context) =>
-      writeOwnExcelSheet(context, content, mayResizeTables),
-    );
+    return changeInExcel(this.run, content.sheet, false, (context) => writeOwnExcelSheet(context, content));
   }
 
   isOwnSheet(sheet: string): Promise<boolean> {

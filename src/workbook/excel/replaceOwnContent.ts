@@ -1,4 +1,4 @@
-import { layOutOwnSheet } from "../ownSheet";
+import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
 import { WorkbookProblem, type OwnSheet } from "../surveyWorkbook";
 import { officeCode } from "./excelProblem";
 import { addTableAt, tableArea } from "./ownTable";
@@ -19,36 +19,52 @@ export interface FormerSheet {
 
 const SOMEBODY_WAS_FASTER = new Set(["ItemNotFound", "InvalidReference", "InvalidObjectPath"]);
 
+/** The content that is to stand on an own sheet. */
+export interface NewContent {
+  /** Keeps what stood there until the batch is through: a working sheet, or the own sheet itself, far to the right. */
+  readonly keptOn: Excel.Worksheet;
+  /** Puts the content into the own sheet, from A1 on. */
+  put(worksheet: Excel.Worksheet): void;
+}
+
+/** Whether the table of an own sheet can go on under the new content: a resized table keeps its header row. */
+export function keepsItsTable(former: FormerSheet, layout: OwnSheetLayout): boolean {
+  return former.table !== undefined && former.headerRow === layout.headerRow;
+}
+
 /**
- * Replaces the table of an own sheet by the one on the working sheet in one batch; when that is refused, what stood
- * there comes back from a copy that is kept beside the new table. The batch looks at the sheet as it is at that
- * moment, so that a colleague who rewrote it meanwhile leaves nothing behind.
+ * Replaces the table of an own sheet in one batch; when that is refused, what stood there comes back from a copy that
+ * is kept until then. The batch looks at the sheet as it is at that moment, so that a colleague who rewrote it
+ * meanwhile leaves nothing behind. Head and body are copied one by one: a copy of a whole table is a second table.
  *
  * @returns false, with nothing changed, when the table that was looked at is gone: look again
- * @throws WorkbookProblem "halfWritten" when the former content cannot be put back either: the working sheet then
- * stays, visible, with both.
+ * @throws WorkbookProblem "halfWritten" when the former content cannot be put back either: its copy then stays, on a
+ * sheet that can be seen.
  */
 export async function replaceOwnContent(
   context: Excel.RequestContext,
   former: FormerSheet,
-  working: Excel.Worksheet,
   content: OwnSheet,
-  mayResizeTables: boolean,
+  { keptOn, put }: NewContent,
 ): Promise<boolean> {
   const layout = layOutOwnSheet(content);
   const { worksheet, table } = former;
-  const markColumn = Math.max(layout.columnCount, former.used.columns) + 1;
-  const begun = working.getRangeByIndexes(0, markColumn, 1, 1);
-  const backupColumn = markColumn + 2;
-  const keepsTable = table !== undefined && mayResizeTables && former.headerRow === layout.headerRow;
+  const kept = keptPlaces(former, layout);
+  const begun = keptOn.getRangeByIndexes(0, kept.markColumn, 1, 1);
+  const keepsTable = keepsItsTable(former, layout);
   try {
     table?.getHeaderRowRange().load("address");
-    working.getRangeByIndexes(0, backupColumn, 1, 1).copyFrom(fromFirstCell(worksheet), "All");
+    const head = worksheet.getRangeByIndexes(0, 0, former.headerRow, Math.max(1, former.used.columns));
+    const body = table?.getDataBodyRange() ?? fromFirstCell(worksheet);
+    keptOn.getRangeByIndexes(0, kept.firstColumn, 1, 1).copyFrom(head, "All");
+    keptOn
+      .getRangeByIndexes(table ? former.headerRow : 0, kept.firstColumn, 1, 1)
+      .copyFrom(table ? body.getBoundingRect(cellBelow(worksheet, former)) : body, "All");
     begun.values = [["begun"]];
-    (table?.getDataBodyRange() ?? fromFirstCell(worksheet)).clear("All");
+    body.clear("All");
     const tooWide = former.columns - layout.columnCount;
     if (keepsTable) {
-      table.resize(tableArea(worksheet, layout));
+      table?.resize(tableArea(worksheet, layout));
       if (tooWide > 0)
         worksheet.getRangeByIndexes(former.headerRow - 1, layout.columnCount, 1, tooWide).clear("All");
     } else {
@@ -56,28 +72,47 @@ export async function replaceOwnContent(
       table?.convertToRange();
       worksheet.getRangeByIndexes(0, 0, former.headerRow, Math.max(1, former.columns)).clear("All");
     }
-    worksheet
-      .getRangeByIndexes(0, 0, 1, 1)
-      .copyFrom(working.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount), "All");
+    put(worksheet);
     if (!keepsTable) addTableAt(tableArea(worksheet, layout), table?.name);
     shadeExcelColumns(worksheet, content, layout);
     worksheet.freezePanes.freezeRows(layout.headerRow);
+    if (keptOn === worksheet) kept.columnsOf(worksheet).clear("All");
     await context.sync();
     return true;
   } catch (error) {
     begun.load("values");
     try {
       await context.sync();
-      if (begun.values[0][0] === "begun")
-        await putBack(context, former, working, backupColumn, mayResizeTables);
-      else if (SOMEBODY_WAS_FASTER.has(officeCode(error))) return false;
+      if (begun.values[0][0] === "begun") await putBack(context, former, layout, keptOn);
+      else {
+        if (keptOn === worksheet) await takeCopyAway(context, kept.columnsOf(worksheet));
+        if (SOMEBODY_WAS_FASTER.has(officeCode(error))) return false;
+      }
     } catch {
-      working.visibility = "Visible";
+      keptOn.visibility = "Visible";
       await context.sync().catch(() => undefined);
-      throw new WorkbookProblem("halfWritten", { sheet: former.name, kept: working.name }, { cause: error });
+      throw new WorkbookProblem("halfWritten", { sheet: former.name, kept: keptOn.name }, { cause: error });
     }
     throw error;
   }
+}
+
+/** Where the copy of the former content stands while a batch runs: beyond everything else. */
+function keptPlaces(former: FormerSheet, layout: OwnSheetLayout) {
+  const markColumn = Math.max(layout.columnCount, former.used.columns) + 1;
+  const columns = Math.max(1, former.columns, former.used.columns);
+  return {
+    markColumn,
+    firstColumn: markColumn + 2,
+    columns,
+    columnsOf: (sheet: Excel.Worksheet) =>
+      sheet.getRangeByIndexes(0, markColumn, 1, columns + 2).getEntireColumn(),
+  };
+}
+
+/** The first cell below the header row: with the table's body it makes a range that begins in the first column. */
+function cellBelow(worksheet: Excel.Worksheet, former: FormerSheet): Excel.Range {
+  return worksheet.getRangeByIndexes(former.headerRow, 0, 1, 1);
 }
 
 /** Everything on the sheet, from A1 on. */
@@ -85,34 +120,53 @@ function fromFirstCell(worksheet: Excel.Worksheet): Excel.Range {
   return worksheet.getRangeByIndexes(0, 0, 1, 1).getBoundingRect(worksheet.getUsedRange());
 }
 
+/** Nothing of a person's stands there, so a second refusal costs cells of a copy and no more. */
+async function takeCopyAway(context: Excel.RequestContext, columns: Excel.Range): Promise<void> {
+  const remove = () => {
+    columns.clear("All");
+    return context.sync();
+  };
+  await remove()
+    .catch(remove)
+    .catch(() => undefined);
+}
+
 async function putBack(
   context: Excel.RequestContext,
   former: FormerSheet,
-  working: Excel.Worksheet,
-  backupColumn: number,
-  mayResizeTables: boolean,
+  layout: OwnSheetLayout,
+  keptOn: Excel.Worksheet,
 ): Promise<void> {
-  const { worksheet } = former;
+  const { worksheet, headerRow } = former;
+  const kept = keptPlaces(former, layout);
   worksheet.tables.load("items/id,items/name");
-  const kept = working.getUsedRange();
-  kept.load("rowIndex,rowCount,columnIndex,columnCount");
+  const copy = keptOn
+    .getRangeByIndexes(0, kept.firstColumn, 1, kept.columns)
+    .getEntireColumn()
+    .getUsedRangeOrNullObject(true);
+  copy.load("rowIndex,rowCount");
   await context.sync();
+  const rows = Math.max(headerRow + 1, copy.isNullObject ? 0 : copy.rowIndex + copy.rowCount);
   const now = worksheet.tables.items[0];
   const formerTable = worksheet.getRangeByIndexes(
-    former.headerRow - 1,
+    headerRow - 1,
     0,
-    Math.max(2, former.rows - former.headerRow + 1),
+    rows - headerRow + 1,
     Math.max(1, former.columns),
   );
-  const keepsTable = now !== undefined && former.table !== undefined && mayResizeTables;
+  const keepsTable = now !== undefined && keepsItsTable(former, layout);
   if (now && !keepsTable) now.convertToRange();
-  fromFirstCell(worksheet).clear("All");
-  if (keepsTable) now.resize(formerTable);
-  const rows = kept.rowIndex + kept.rowCount;
-  const columns = Math.max(1, kept.columnIndex + kept.columnCount - backupColumn);
   worksheet
-    .getRangeByIndexes(0, 0, 1, 1)
-    .copyFrom(working.getRangeByIndexes(0, backupColumn, rows, columns), "All");
+    .getRangeByIndexes(0, 0, Math.max(rows, layout.values.length), Math.max(kept.columns, layout.columnCount))
+    .clear("All");
+  if (keepsTable) now.resize(formerTable);
+  const copyBack = (first: number, count: number) =>
+    worksheet
+      .getRangeByIndexes(first, 0, 1, 1)
+      .copyFrom(keptOn.getRangeByIndexes(first, kept.firstColumn, count, kept.columns), "All");
+  copyBack(0, headerRow);
+  copyBack(headerRow, rows - headerRow);
   if (former.table && !keepsTable) addTableAt(formerTable, former.table.name);
   await context.sync();
+  if (keptOn === worksheet) await takeCopyAway(context, kept.columnsOf(worksheet));
 }

@@ -3,7 +3,7 @@ import { WorkbookProblem, type OwnSheet, type OwnSheetWritten } from "../surveyW
 import { asExcelInput } from "./cellContent";
 import { drawExcelCharts } from "./drawExcelCharts";
 import { shadeExcelColumns } from "./shadeExcelColumns";
-import { replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
+import { keepsItsTable, replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
 import { messageBatches } from "./messageBatches";
 import { addTable, tableNameOf } from "./ownTable";
 import { addWorkingSheet, removeWorkingSheet, WORKING_SHEET_NAME } from "./workingSheet";
@@ -16,10 +16,12 @@ const POINTS_A_CHARACTER = 5.25;
 const POINTS_OF_MARGIN = 4;
 
 /**
- * Makes or rewrites a sheet of ours. Everything is first written to a hidden working sheet, in slices; a new sheet
- * then gets its name, an existing one receives the finished table in one batch, so that formulas, charts and
- * PivotTables that look at it stay in place. What stood there before is kept beside the new table on the working
- * sheet and comes back when that batch is refused. Charts are drawn after that, so that a refused one costs no figure.
+ * Makes or rewrites a sheet of ours. One that is there receives the new content in its place, in one batch, so that
+ * formulas, charts and PivotTables that look at it stay and Undo goes on working: a deleted sheet would clear the
+ * person's list of it (https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-undo-capabilities). Only what
+ * is new, more than one message holds, or stands below another header row is first written to a hidden working sheet,
+ * in slices. What stood there before comes back when the batch is refused. Charts are drawn after that, so that a
+ * refused one costs no figure.
  *
  * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "inTheWay" when a person's cells stand
  * where the longer table would go, "halfWritten" when neither the new nor the former content could be written.
@@ -27,10 +29,9 @@ const POINTS_OF_MARGIN = 4;
 export async function writeOwnExcelSheet(
   context: Excel.RequestContext,
   content: OwnSheet,
-  mayResizeTables: boolean,
 ): Promise<OwnSheetWritten> {
   const layout = layOutOwnSheet(content);
-  await writeTable(context, content, layout, mayResizeTables);
+  await writeTable(context, content, layout);
   return { charts: content.charts ? await drawExcelCharts(context, content) : 0 };
 }
 
@@ -38,18 +39,45 @@ async function writeTable(
   context: Excel.RequestContext,
   content: OwnSheet,
   layout: OwnSheetLayout,
-  mayResizeTables: boolean,
 ): Promise<void> {
-  const there = await lookAt(context, content.sheet, layout);
+  const fitsOneMessage = messageBatches(layout.values, charactersOf).length === 1;
+  for (let attempt = 1; attempt <= ATTEMPTS; attempt++) {
+    const there = await lookAt(context, content.sheet, layout);
+    if (!there || !fitsOneMessage || !keepsItsTable(there, layout))
+      return writeThroughWorkingSheet(context, content, layout, there);
+    const put = (worksheet: Excel.Worksheet) => {
+      worksheet.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount).values = layout.values.map(
+        (row) => row.map(asExcelInput),
+      );
+      formatColumns(worksheet, content, layout);
+    };
+    if (await replaceOwnContent(context, there, content, { keptOn: there.worksheet, put })) return;
+  }
+  throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
+}
+
+async function writeThroughWorkingSheet(
+  context: Excel.RequestContext,
+  content: OwnSheet,
+  layout: OwnSheetLayout,
+  there: FormerSheet | undefined,
+): Promise<void> {
   const working = await addWorkingSheet(context);
   try {
     await writeSlices(context, working, layout);
-    dressUp(working, content, layout);
-    if (!there) return await becomeTheSheet(context, working, content, layout);
+    formatColumns(working, content, layout);
+    if (!there) {
+      widenColumns(working, content, layout);
+      return await becomeTheSheet(context, working, content, layout);
+    }
+    const put = (worksheet: Excel.Worksheet) =>
+      worksheet
+        .getRangeByIndexes(0, 0, 1, 1)
+        .copyFrom(working.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount), "All");
     for (let attempt = 1; ; attempt++) {
       const now = attempt === 1 ? there : await lookAt(context, content.sheet, layout);
       if (!now) throw new WorkbookProblem("noSheet", { sheet: content.sheet });
-      if (await replaceOwnContent(context, now, working, content, mayResizeTables)) break;
+      if (await replaceOwnContent(context, now, content, { keptOn: working, put })) break;
       if (attempt === ATTEMPTS) throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
     }
   } catch (error) {
@@ -146,18 +174,34 @@ function charactersOf(row: readonly OwnValue[]): number {
   return row.reduce<number>((sum, value) => sum + String(value ?? "").length + FRAME_OF_A_CELL, 0);
 }
 
-function dressUp(working: Excel.Worksheet, content: OwnSheet, layout: OwnSheetLayout): void {
-  if (content.title?.length) working.getRangeByIndexes(0, 0, 1, 1).format.font.bold = true;
-  content.columns?.forEach(({ width, format, wrap }, c) => {
-    const rows = Math.max(1, content.rows.length);
-    const cells = working.getRangeByIndexes(layout.headerRow, c, rows, 1);
-    if (width) cells.format.columnWidth = width * POINTS_A_CHARACTER + POINTS_OF_MARGIN;
+function formatColumns(worksheet: Excel.Worksheet, content: OwnSheet, layout: OwnSheetLayout): void {
+  if (content.title?.length) worksheet.getRangeByIndexes(0, 0, 1, 1).format.font.bold = true;
+  content.columns?.forEach(({ format, wrap }, c) => {
+    const cells = cellsOfColumn(worksheet, content, layout, c);
     if (format) cells.numberFormat = format as unknown as string[][];
     if (wrap) {
       cells.format.wrapText = true;
       cells.format.verticalAlignment = "Top";
     }
   });
+}
+
+/** Of a new sheet only: a person may have changed the widths of one that is there. */
+function widenColumns(worksheet: Excel.Worksheet, content: OwnSheet, layout: OwnSheetLayout): void {
+  content.columns?.forEach(({ width }, c) => {
+    if (!width) return;
+    cellsOfColumn(worksheet, content, layout, c).format.columnWidth =
+      width * POINTS_A_CHARACTER + POINTS_OF_MARGIN;
+  });
+}
+
+function cellsOfColumn(
+  worksheet: Excel.Worksheet,
+  content: OwnSheet,
+  layout: OwnSheetLayout,
+  column: number,
+): Excel.Range {
+  return worksheet.getRangeByIndexes(layout.headerRow, column, Math.max(1, content.rows.length), 1);
 }
 
 async function becomeTheSheet(

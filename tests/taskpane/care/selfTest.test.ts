@@ -71,7 +71,7 @@ test("a host that turns text into a formula fails", async () => {
 describe("in Excel", () => {
   const abilities = () => [
     { id: "pane", outcome: "yes", set: "SharedRuntime 1.1" } as const,
-    { id: "keepsTables", outcome: "missing", set: "ExcelApi 1.13" } as const,
+    { id: "oneUndo", outcome: "missing", set: "ExcelApi 1.20" } as const,
     { id: "spill", outcome: "tooOld", set: "ExcelApi 1.12" } as const,
   ];
 
@@ -88,9 +88,9 @@ describe("in Excel", () => {
     expect(seen.slice(-3)).toEqual([
       { text: ABILITY_TEXTS.pane, facts: {}, outcome: "works" },
       {
-        text: ABILITY_TEXTS.keepsTables,
+        text: ABILITY_TEXTS.oneUndo,
         note: SELF_TEST.missing,
-        facts: { set: "ExcelApi 1.13" },
+        facts: { set: "ExcelApi 1.20" },
         outcome: "missing",
       },
       {

@@ -19,18 +19,18 @@ describe("what this copy of Excel supports", () => {
   });
 
   test("at the floor only what the add-in can do without is missing", () => {
-    const lines = supportedAbilities(excelApi(12));
+    const lines = supportedAbilities(excelApi(14));
     expect(lines.filter(({ outcome }) => outcome !== "yes")).toEqual([
-      { id: "keepsTables", outcome: "missing", set: "ExcelApi 1.13" },
+      { id: "oneUndo", outcome: "missing", set: "ExcelApi 1.20" },
     ]);
-    expect(missingFromFloor(excelApi(12))).toEqual([]);
+    expect(missingFromFloor(excelApi(14))).toEqual([]);
   });
 
   test("below the floor what is missing is called too old", () => {
     const outcomes = supportedAbilities(excelApi(8)).map(({ id, outcome }) => [id, outcome]);
     expect(outcomes).toContainEqual(["spill", "tooOld"]);
     expect(outcomes).toContainEqual(["pivot", "yes"]);
-    expect(missingFromFloor(excelApi(8))).toEqual(["ExcelApi 1.12"]);
+    expect(missingFromFloor(excelApi(8))).toEqual(["ExcelApi 1.14"]);
   });
 });
 

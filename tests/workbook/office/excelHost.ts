@@ -78,8 +78,8 @@ export class ExcelHost {
   private faults: { fault: Fault; seen: number; struck: number }[] = [];
   private readonly people: (Person & { readonly name: string; readonly bridge: HostBridge })[] = [];
 
-  /** Highest ExcelApi requirement set this copy of Excel has, such as 12 for 1.12. */
-  constructor(private readonly excelApi = 12) {}
+  /** Highest ExcelApi requirement set this copy of Excel has, such as 14 for 1.14. */
+  constructor(private readonly excelApi = 14) {}
 
   refuse(fault: Fault): void {
     this.faults.push({ fault, seen: 0, struck: 0 });

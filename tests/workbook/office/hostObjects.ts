@@ -377,6 +377,27 @@ class RangeObject {
         Math.max(this.area.column + this.area.columns, other.area.column + other.area.columns) - column,
     });
   }
+  /** Of the rows that anything stands in: those below hold nothing. */
+  GetEntireColumn() {
+    const { rows } = wholeSheet(this.sheet);
+    return new RangeObject(this.person, { ...this.area, row: 0, rows });
+  }
+  GetUsedRangeOrNullObject() {
+    const filled: [number, number][] = [];
+    this.map((cell, row, column) => {
+      if (cell.type !== "Empty" || cell.formula) filled.push([row, column]);
+    });
+    if (filled.length === 0) return NULL;
+    const [rows, columns] = [filled.map(([row]) => row), filled.map(([, column]) => column)];
+    const [row, column] = [Math.min(...rows), Math.min(...columns)];
+    return new RangeObject(this.person, {
+      sheet: this.sheet,
+      row,
+      column,
+      rows: Math.max(...rows) - row + 1,
+      columns: Math.max(...columns) - column + 1,
+    });
+  }
   GetPivotTables() {
     return new PivotCollectionObject(this.person, this.sheet);
   }
@@ -406,7 +427,30 @@ class RangeObject {
         if (copyType === "All" || !copyType) this.sheet.setFormat(row, column, { ...format });
       }),
     );
+    if (copyType !== "Values") this.copyTables(source.area);
     this.person.tellChange({ ...this.area, rows: cells.length, columns: cells[0].length });
+  }
+  /**
+   * A copy of cells that hold a whole table is a second table, and no table may lie over another
+   * (https://github.com/OfficeDev/office-js/issues: copyFrom of a table; seen by people, not documented).
+   */
+  private copyTables(source: HostArea): void {
+    for (const table of [...source.sheet.tables]) {
+      if (!within(table.area, source)) continue;
+      const area = {
+        ...table.area,
+        sheet: this.sheet,
+        row: this.area.row + table.area.row - source.row,
+        column: this.area.column + table.area.column - source.column,
+      };
+      refuseOverlap(area);
+      this.sheet.tables.push({
+        id: this.person.book.nextId("table"),
+        name: this.person.book.nextId("Table").replace(/\W/g, ""),
+        area,
+        style: table.style,
+      });
+    }
   }
   _KeepReference() {}
   _ValidateArraySize(rows: number, columns: number) {
@@ -416,6 +460,28 @@ class RangeObject {
     const { row, column, rows, columns } = this.area;
     for (let r = 0; r < rows; r++) for (let c = 0; c < columns; c++) act(row + r, column + c);
   }
+}
+
+function within(inner: HostArea, outer: HostArea): boolean {
+  return (
+    inner.row >= outer.row &&
+    inner.column >= outer.column &&
+    inner.row + inner.rows <= outer.row + outer.rows &&
+    inner.column + inner.columns <= outer.column + outer.columns
+  );
+}
+
+/** https://support.microsoft.com/office/overview-of-excel-tables: a table cannot lie over another one. */
+function refuseOverlap(area: HostArea, but?: HostTable): void {
+  const over = area.sheet.tables.find(
+    (other) =>
+      other !== but &&
+      area.row < other.area.row + other.area.rows &&
+      other.area.row < area.row + area.rows &&
+      area.column < other.area.column + other.area.columns &&
+      other.area.column < area.column + area.columns,
+  );
+  if (over) throw new HostFault("InvalidArgument", "A table cannot overlap another table.");
 }
 
 class RangeAreasObject {
@@ -676,6 +742,7 @@ class TableCollectionObject extends Collection<TableObject> {
     const area = typeof address === "string" ? parseArea(sheet, address) : address.area;
     if (sheet.locked) denied();
     if (!hasHeaders) invalid();
+    refuseOverlap(area);
     const table = { id: this.book.nextId("table"), name: this.book.nextId("Table"), area, style: "" };
     sheet.tables.push(table);
     return new TableObject(this.person, table);
@@ -724,6 +791,7 @@ class TableObject {
     const area = typeof range === "string" ? parseArea(this.table.area.sheet, range) : range.area;
     if (area.sheet.locked) denied();
     if (area.row !== this.table.area.row || area.rows < 2) invalid();
+    refuseOverlap(area, this.table);
     this.table.area = area;
   }
   ConvertToRange() {
