@@ -11,6 +11,7 @@ import { ASIDE_TEXTS } from "../texts/pane";
 import { csvLine } from "../workbook/csvText";
 import { findingsSheet } from "../workbook/results/findingsSheet";
 import { cellName } from "../workbook/address";
+import { jsonText } from "../workbook/withoutControls";
 import type { Command, CommandOption } from "./command";
 import type { Inputs } from "./readInputs";
 import { readSeasonInputs } from "./readSurveyInputs";
@@ -64,7 +65,7 @@ export const CHECK_COMMAND: Command = {
     const wanted = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
     const { open, aside } = sortInputFindings(wanted, inputs);
     if (isSaved(options))
-      await saveResult(words, resultOf(open, aside, terminal), "findings", options, terminal);
+      await saveResult(inputs, resultOf(open, aside, terminal), "findings", options, terminal);
     const listsAside = Boolean(options["also-set-aside"]);
     WRITERS[formatOf(options)]({ open, aside, listsAside, season, inputs, terminal });
     return open.length === 0 ? 0 : 1;
@@ -202,6 +203,7 @@ function writeJson({ open, aside, season, inputs, terminal }: CheckResult): void
   });
   const result = {
     files: inputs.files,
+    passedOver: inputs.passedOver,
     tables: season.allTables.map((table) => ({
       ...place(table.sheet),
       kind: table.shape.id,
@@ -219,7 +221,7 @@ function writeJson({ open, aside, season, inputs, terminal }: CheckResult): void
       on,
     })),
   };
-  terminal.print(JSON.stringify(result, null, 2));
+  terminal.print(jsonText(result));
 }
 
 function writeCsv({ open, aside, listsAside, inputs, terminal }: CheckResult): void {

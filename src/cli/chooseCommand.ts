@@ -10,10 +10,12 @@ import { saveNew } from "../workbook/file/saveFile";
 import { cardsHtml, type Paper } from "../workbook/results/cardsHtml";
 import { cardsSheet, vineCard } from "../workbook/results/cardsSheet";
 import { choiceSheet } from "../workbook/results/choiceSheet";
+import { jsonText } from "../workbook/withoutControls";
 import type { Command, OptionValues } from "./command";
 import { printCsv, printTable } from "./printTable";
+import type { Inputs } from "./readInputs";
 import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
-import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
+import { isSaved, mustEnd, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
 import { printable, type ExitCode, type Terminal } from "./terminal";
 
@@ -30,10 +32,10 @@ export const CHOOSE_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { season, vines } = await decided(words, options, terminal);
+    const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const sheet = choiceSheet(vines, language, season.unitSystem, isoDay(terminal.today));
-    if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "choice", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "choice", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
     else if (format === "json") printJson(season, vines, terminal);
@@ -59,7 +61,12 @@ export const CARDS_COMMAND: Command = {
     "cards season.xlsx --save",
   ],
   options: {
-    html: { type: "string", value: "FILE.html", meaning: OPTION_TEXTS.html },
+    html: {
+      type: "string",
+      value: "FILE.html",
+      meaning: OPTION_TEXTS.html,
+      not: ["format", "save", "out", "in-place"],
+    },
     paper: { type: "string", value: "Letter|A4", words: ["Letter", "A4"], meaning: OPTION_TEXTS.paper },
     ...FORMAT_OPTION,
     ...SAVE_OPTIONS,
@@ -68,7 +75,7 @@ export const CARDS_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { season, vines } = await decided(words, options, terminal);
+    const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const crew = crewCards(season, vines);
     if (options.html !== undefined) return writePage(String(options.html), crew, season, options, terminal);
@@ -77,12 +84,11 @@ export const CARDS_COMMAND: Command = {
       unitSystem: season.unitSystem,
       date: isoDay(terminal.today),
     });
-    if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "cards", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
     const cards = vines.map((vine) => vineCard(vine, language));
     if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json")
-      terminal.print(JSON.stringify({ rowsUsed: season.used.account(), cards }, null, 2));
+    else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), cards }));
     else {
       let place = "";
       for (const { block, row, vine, stays, cuts, notes } of cards) {
@@ -115,6 +121,7 @@ async function writePage(
     ribbons: { stays: String(settings.get("Ribbon, stays")), ask: String(settings.get("Ribbon, ask")) },
     vinesAPage: Math.round(Number(settings.get("Vines a card page"))),
   });
+  mustEnd(path, ".html");
   await saveNew(path, new TextEncoder().encode(page));
   print(say(COMMAND_LINE.saved, language, { file: path }));
   return 0;
@@ -125,7 +132,7 @@ export async function decided(
   words: readonly string[],
   options: OptionValues,
   terminal: Terminal,
-): Promise<{ season: Season; vines: DecidedVine[] }> {
+): Promise<{ inputs: Inputs; season: Season; vines: DecidedVine[] }> {
   const { inputs, season } = await readSeasonInputs(words, options, terminal);
   mustHaveCordons(season, inputs);
   const rows = season.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
@@ -137,7 +144,7 @@ export async function decided(
     if (vines.length % 500 === 0) terminal.progress(0.5 + done / rows / 2);
   }
   terminal.progress(1);
-  return { season, vines };
+  return { inputs, season, vines };
 }
 
 function printJson(season: Season, vines: readonly DecidedVine[], { language, print }: Terminal): void {
@@ -161,5 +168,5 @@ function printJson(season: Season, vines: readonly DecidedVine[], { language, pr
       sheetRow: rows[at].table.sheetRow(rows[at].index),
     })),
   }));
-  print(JSON.stringify({ rowsUsed: season.used.account(), vines: choice }, null, 2));
+  print(jsonText({ rowsUsed: season.used.account(), vines: choice }));
 }

@@ -26,6 +26,8 @@ export interface CommandOption {
   /** The words that it accepts, where they are few. */
   readonly words?: readonly string[];
   readonly meaning: Text;
+  /** Options that it contradicts. */
+  readonly not?: readonly string[];
 }
 
 /** A command's options in the form of node:util's parseArgs. */

@@ -6,6 +6,7 @@ import { stayingCordons } from "../survey/decide/stayingCordons";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { gapMapSheet, rowGapsSheet } from "../workbook/results/gapSheets";
 import { decided } from "./chooseCommand";
+import { jsonText } from "../workbook/withoutControls";
 import type { Command } from "./command";
 import { printCsv, printTable } from "./printTable";
 import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
@@ -30,23 +31,24 @@ export const GAPS_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const gaps =
+    const { inputs, gaps } =
       options.of === "staying"
-        ? await decided(words, options, terminal).then(({ season, vines }) =>
-            gapsOfSeason(season, stayingCordons(vines)),
-          )
-        : await readSeasonInputs(words, options, terminal).then(({ season, inputs }) => {
-            mustHaveCordons(season, inputs);
-            return gapsOfSeason(season);
+        ? await decided(words, options, terminal).then(({ inputs: read, season, vines }) => ({
+            inputs: read,
+            gaps: gapsOfSeason(season, stayingCordons(vines)),
+          }))
+        : await readSeasonInputs(words, options, terminal).then(({ inputs: read, season }) => {
+            mustHaveCordons(season, read);
+            return { inputs: read, gaps: gapsOfSeason(season) };
           });
     terminal.progress(1);
     const date = isoDay(terminal.today);
     const sheet = rowGapsSheet(gaps, terminal.language, date);
     const sheets = [sheet, gapMapSheet(gaps, terminal.language, date)];
-    if (isSaved(options)) await saveResult(words, { sheets }, "gaps", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, { sheets }, "gaps", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") terminal.print(JSON.stringify(gaps, null, 2));
+    else if (format === "json") terminal.print(jsonText(gaps));
     else {
       printTable(sheet, terminal);
       terminal.print(printable(usedSentence(gaps.rowsUsed, terminal.language)));

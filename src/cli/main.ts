@@ -1,9 +1,9 @@
 import { once } from "node:events";
 import { readFile } from "node:fs/promises";
-import { buffer } from "node:stream/consumers";
 import { languageOfLocale, say } from "../texts/language";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { serialOf } from "../survey/reading/serialDate";
+import { WorkbookProblem } from "../workbook/surveyWorkbook";
 import { runCommand } from "./runCommand";
 import type { Terminal } from "./terminal";
 
@@ -28,7 +28,7 @@ const terminal: Terminal = {
     shown = next;
   },
   supplied: (name) => readFile(new URL(`../../sample-workbooks/${name}`, import.meta.url)),
-  standardInput: () => buffer(process.stdin),
+  standardInput: wholeInput,
 };
 
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
@@ -46,6 +46,21 @@ runCommand(process.argv.slice(2), terminal).then(
     process.exitCode = 3;
   },
 );
+
+const MOST_INPUT_MEGABYTES = 100;
+
+/** What comes in on standard input, as long as memory can hold it. */
+async function wholeInput(): Promise<Uint8Array> {
+  const pieces: Uint8Array[] = [];
+  let length = 0;
+  for await (const piece of process.stdin as AsyncIterable<Uint8Array>) {
+    length += piece.length;
+    if (length > MOST_INPUT_MEGABYTES * 1024 ** 2)
+      throw new WorkbookProblem("inputTooLarge", { file: "-", most: MOST_INPUT_MEGABYTES });
+    pieces.push(piece);
+  }
+  return Buffer.concat(pieces);
+}
 
 function todaysSerial(now: Date): number {
   return serialOf(now.getFullYear(), now.getMonth() + 1, now.getDate())!;

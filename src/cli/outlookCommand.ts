@@ -7,6 +7,7 @@ import { COMMAND_LINE } from "../texts/commandLine";
 import { OUTLOOK_LACKS, THINNING_GROUPS } from "../texts/outlook";
 import { outlookSheet } from "../workbook/results/outlookSheet";
 import { decided } from "./chooseCommand";
+import { jsonText } from "../workbook/withoutControls";
 import type { Command } from "./command";
 import { printCsv, printTable } from "./printTable";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
@@ -26,18 +27,17 @@ export const OUTLOOK_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { season, vines } = await decided(words, options, terminal);
+    const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const groups = THINNING_GROUPS.map((name) => name[language]);
     const blocks = outlookInputs(season, { stays: stayingCordons(vines) }).map((inputs) =>
       blockOutlook(inputs, season.settings, groups),
     );
     const sheet = outlookSheet(blocks, language, season.unitSystem, isoDay(terminal.today));
-    if (isSaved(options)) await saveResult(words, { sheets: [sheet] }, "outlook", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "outlook", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json")
-      terminal.print(JSON.stringify({ rowsUsed: season.used.account(), blocks }, null, 2));
+    else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), blocks }));
     else {
       printTable(sheet, terminal);
       for (const { inputs } of blocks)

@@ -1,15 +1,20 @@
-import { readdir, stat } from "node:fs/promises";
+import { readdir, readFile, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
+import { grouped } from "../domain/grouped";
 import type { HeaderMapping } from "../survey/reading/findTable";
 import { isSettingsSheet } from "../survey/reading/isSettingsSheet";
 import type { StreamedSheet } from "../survey/reading/readLargeSeason";
 import type { SetAside } from "../survey/checks/setAside";
+import { COMMAND_LINE } from "../texts/commandLine";
+import { say } from "../texts/language";
 import { headsOfFlags } from "../workbook/actions/ownHeads";
 import { asideOfFlags } from "../workbook/actions/setAside";
 import type { CsvReading } from "../workbook/file/csvReading";
 import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
 import { openWorkbookFile } from "../workbook/file/openWorkbookFile";
+import { madeOfOthers } from "../workbook/file/provenance";
 import type { ReadLimits } from "../workbook/file/readLimits";
+import { stampOf, type FileStamp } from "../workbook/file/saveFile";
 import { OWN_SHEET_NAME } from "../workbook/ownSheet";
 import { WorkbookProblem } from "../workbook/surveyWorkbook";
 import type { Terminal } from "./terminal";
@@ -22,10 +27,16 @@ export interface InputSheet {
 
 /** The sheets of a farm's files, opened but not read. */
 export interface Inputs {
+  /** Files and folders as they were named. */
+  readonly words: readonly string[];
   readonly files: readonly string[];
   readonly sheets: readonly StreamedSheet[];
   /** File and sheet by the name that a sheet carries here: with several files "[file]sheet". */
   readonly origin: ReadonlyMap<string, InputSheet>;
+  /** Stamp of each file before it was read, by its path; none for standard input. */
+  readonly stamps: ReadonlyMap<string, FileStamp>;
+  /** Files of folders that were passed over, because we made them of another file that was read. */
+  readonly passedOver: readonly string[];
   /** What was decided about csv files, by file. */
   readonly csv: ReadonlyMap<string, CsvReading>;
   /** What people's own column heads mean, as the workbooks keep it, a sheet each. */
@@ -40,7 +51,8 @@ const STANDARD_INPUT = "-";
 
 /**
  * Opens files, folders of files and standard input ("-") as one farm, with what their workbooks keep of people's own
- * column heads and of findings set aside. Sheets that the add-in wrote itself are left out.
+ * column heads and of findings set aside. Sheets that the add-in wrote itself are left out, and in a folder the backups
+ * and copies that it made of a workbook beside them.
  *
  * @throws WorkbookProblem when one of them cannot be read; "noFiles" for a folder without any.
  */
@@ -49,37 +61,70 @@ export async function openInputs(
   terminal: Terminal,
   limits: ReadLimits,
 ): Promise<Inputs> {
-  const files = (await Promise.all(paths.map(filesOf))).flat();
-  const books: OpenWorkbook[] = [];
+  const opened: OpenedFile[] = [];
   const close = async () => {
-    for (const book of books) await book.close();
+    for (const { book } of opened) await book.close();
   };
+  const stamps = new Map<string, FileStamp>();
+  try {
+    for (const { path, isOfFolder } of (await Promise.all(paths.map(filesOf))).flat()) {
+      const stamp = await stampOf(path);
+      if (stamp) stamps.set(path, stamp);
+      const book = await open(path, terminal, limits);
+      opened.push({ path, isOfFolder, book, flags: new Map() });
+      opened[opened.length - 1].flags = await book.readFlags();
+    }
+    const passedOver = await tellPassedOver(opened, terminal);
+    const farm = farmOf(opened.filter(({ path }) => !passedOver.includes(path)));
+    return { ...farm, words: paths, stamps, passedOver, close };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}
+
+interface OpenedFile {
+  readonly path: string;
+  readonly isOfFolder: boolean;
+  readonly book: OpenWorkbook;
+  flags: ReadonlyMap<string, string>;
+}
+
+/** Says by name which files of folders are passed over, and of which file they were made. */
+async function tellPassedOver(opened: readonly OpenedFile[], terminal: Terminal): Promise<string[]> {
+  const files = opened.filter(({ isOfFolder }) => isOfFolder);
+  const made = await madeOfOthers(files.map((file) => ({ ...file, bytes: () => readFile(file.path) })));
+  const byOriginal = grouped([...made], ([, original]) => original);
+  for (const [original, copies] of byOriginal)
+    terminal.tell(
+      say(COMMAND_LINE.passedOver, terminal.language, {
+        original: basename(original),
+        files: copies.map(([path]) => basename(path)),
+      }),
+    );
+  return [...made.keys()];
+}
+
+function farmOf(opened: readonly OpenedFile[]): Omit<Inputs, "words" | "stamps" | "passedOver" | "close"> {
+  const files = opened.map(({ path }) => path);
   const sheets: StreamedSheet[] = [];
   const origin = new Map<string, InputSheet>();
   const csv = new Map<string, CsvReading>();
   const mapping: HeaderMapping[] = [];
   const setAside = new Map<string, readonly SetAside[]>();
   const names = fileNames(files);
-  try {
-    for (const [index, path] of files.entries()) {
-      const book = await open(path, terminal, limits);
-      books.push(book);
-      const file = names[index] ?? book.file;
-      const nameOf = (sheet: string) => (files.length > 1 ? `[${file}]${sheet}` : sheet);
-      if (book.csv) csv.set(file, book.csv);
-      for (const sheet of countSheets(book)) {
-        origin.set(nameOf(sheet), { file, sheet });
-        sheets.push({ sheet: nameOf(sheet), rows: () => book.rows(sheet) });
-      }
-      const flags = await book.readFlags();
-      mapping.push(...headsOfFlags(flags).map((heads) => ({ ...heads, sheet: nameOf(heads.sheet) })));
-      setAside.set(file, asideOfFlags(flags));
+  for (const [index, { book, flags }] of opened.entries()) {
+    const file = names[index] ?? book.file;
+    const nameOf = (sheet: string) => (files.length > 1 ? `[${file}]${sheet}` : sheet);
+    if (book.csv) csv.set(file, book.csv);
+    for (const sheet of countSheets(book)) {
+      origin.set(nameOf(sheet), { file, sheet });
+      sheets.push({ sheet: nameOf(sheet), rows: () => book.rows(sheet) });
     }
-  } catch (error) {
-    await close();
-    throw error;
+    mapping.push(...headsOfFlags(flags).map((heads) => ({ ...heads, sheet: nameOf(heads.sheet) })));
+    setAside.set(file, asideOfFlags(flags));
   }
-  return { files, sheets, origin, csv, mapping, setAside, close };
+  return { files, sheets, origin, csv, mapping, setAside };
 }
 
 /** Names of files as messages show them: where two of several folders have the same one, their paths. */
@@ -105,12 +150,16 @@ function countSheets(book: OpenWorkbook): string[] {
   return book.sheetNames.filter((sheet) => isSettingsSheet(sheet) || !own.has(sheet));
 }
 
+interface InputFile {
+  readonly path: string;
+  readonly isOfFolder: boolean;
+}
+
 /** The readable files of a folder in the order of their names, or the path itself. */
-async function filesOf(path: string): Promise<string[]> {
-  if (path === STANDARD_INPUT) return [path];
-  const status = await stat(path).catch(() => undefined);
-  if (!status?.isDirectory()) return [path];
+async function filesOf(path: string): Promise<InputFile[]> {
+  const status = path === STANDARD_INPUT ? undefined : await stat(path).catch(() => undefined);
+  if (!status?.isDirectory()) return [{ path, isOfFolder: false }];
   const names = (await readdir(path)).filter((name) => READABLE.test(name) && !/^[.~]/.test(name)).sort();
   if (names.length === 0) throw new WorkbookProblem("noFiles", { folder: basename(path) });
-  return names.map((name) => join(path, name));
+  return names.map((name) => ({ path: join(path, name), isOfFolder: true }));
 }

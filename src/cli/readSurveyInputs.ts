@@ -1,5 +1,6 @@
 import { readLargeSeason } from "../survey/reading/readLargeSeason";
-import type { Season } from "../survey/season/season";
+import type { Season, SurveyTable } from "../survey/season/season";
+import { isCellError, type CellValue } from "../survey/sheets/cell";
 import { CommandProblem, type OptionValues } from "./command";
 import { openInputs, type Inputs } from "./readInputs";
 import { limitsOf, unitsOf } from "./sharedOptions";
@@ -24,6 +25,7 @@ export async function readSeasonInputs(
   ).finally(() => inputs.close());
   if (season.allTables.length === 0)
     throw new CommandProblem("noTables", { files: inputs.files, sheets: season.otherSheets });
+  if (!options["same-rows"]) mustNotHaveCopies(season, inputs);
   return { inputs, season };
 }
 
@@ -55,6 +57,34 @@ export async function readFarms(
     await inputs.close();
   }
   return { inputs, farms };
+}
+
+/** Fewer rows than these are the same in two files by chance. */
+const ROWS_OF_A_COPY = 3;
+
+/** Asks about two files that hold the same rows of cordons, which would count a farm twice. */
+function mustNotHaveCopies(season: Season, { origin }: Inputs): void {
+  const tables = season.allTables.filter(
+    ({ shape, rowCount }) => shape.id === "cordons" && rowCount >= ROWS_OF_A_COPY,
+  );
+  for (const [index, table] of tables.entries())
+    for (const other of tables.slice(index + 1)) {
+      const [one, two] = [origin.get(table.sheet)?.file, origin.get(other.sheet)?.file];
+      if (one !== two && holdSameRows(table, other))
+        throw new CommandProblem("sameRows", { file: one!, other: two!, rows: table.rowCount });
+    }
+}
+
+function holdSameRows(one: SurveyTable, other: SurveyTable): boolean {
+  if (one.rowCount !== other.rowCount || one.columns.length !== other.columns.length) return false;
+  for (let row = 0; row < one.rowCount; row++)
+    for (const { column, raw } of one.columns)
+      if (!isSameCell(raw.at(row), other.column(column.id)?.raw.at(row))) return false;
+  return true;
+}
+
+function isSameCell(one: CellValue | undefined, other: CellValue | undefined): boolean {
+  return one === other || (isCellError(one ?? null) && isCellError(other ?? null));
 }
 
 /** Refuses files without a Cordons sheet where there is nothing else to work on. */

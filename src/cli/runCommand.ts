@@ -8,13 +8,14 @@ import { WorkbookProblem } from "../workbook/surveyWorkbook";
 import { CommandProblem, parserOptions, type Command, type OptionValues } from "./command";
 import { COMMANDS } from "./commands";
 import { commandHelp, programHelp } from "./helpLines";
-import { printable, type ExitCode, type Terminal } from "./terminal";
+import { harmless, printable, type ExitCode, type Terminal } from "./terminal";
 
 /**
  * Runs the words of a command line. What cannot be done is told in one sentence with exit code 2; only a mistake of the
  * program itself is thrown.
  */
-export async function runCommand(words: readonly string[], terminal: Terminal): Promise<ExitCode> {
+export async function runCommand(words: readonly string[], raw: Terminal): Promise<ExitCode> {
+  const terminal = harmless(raw);
   let { language } = terminal;
   try {
     const [name = "", ...rest] = words;
@@ -56,8 +57,10 @@ function parsed(
   const options = parserOptions(command);
   try {
     const { values, positionals } = parseArgs({ args: [...words], options, allowPositionals: true });
-    for (const [option, { words: accepted }] of Object.entries(command.options)) {
+    for (const [option, { words: accepted, not = [] }] of Object.entries(command.options)) {
       const given = (values as OptionValues)[option];
+      const other = given && not.find((each) => (values as OptionValues)[each]);
+      if (other) throw new CommandProblem("oneOption", { one: option, other });
       if (accepted && given !== undefined && !accepted.includes(String(given)))
         throw new CommandProblem("badOptionWord", { option, given: String(given), words: accepted });
     }

@@ -1,21 +1,23 @@
-import { basename } from "node:path";
+import { basename, extname } from "node:path";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { say } from "../texts/language";
 import { RESULT_SHEET_TEXTS } from "../texts/resultSheets";
 import { emptyWorkbook } from "../workbook/file/emptyWorkbook";
 import { FileWorkbook } from "../workbook/file/fileWorkbook";
 import { isCsvName } from "../workbook/file/openWorkbook";
+import { keepFormer, keepOrigin } from "../workbook/file/provenance";
 import type { ReadLimits } from "../workbook/file/readLimits";
-import { besideSource, readForChange, saveInPlace, saveNew } from "../workbook/file/saveFile";
+import { besideSource, readForChange, saveInPlace, saveNew, type FileState } from "../workbook/file/saveFile";
 import { WorkbookProblem, type CellMark, type OwnSheet } from "../workbook/surveyWorkbook";
 import { CommandProblem, type CommandOption, type OptionValues } from "./command";
+import type { Inputs } from "./readInputs";
 import { limitsOf } from "./sharedOptions";
 import type { Terminal } from "./terminal";
 
 /** Where a result is kept beside what is printed. */
 export const SAVE_OPTIONS: Readonly<Record<string, CommandOption>> = {
-  save: { type: "boolean", meaning: OPTION_TEXTS.save },
-  out: { type: "string", value: "FILE.xlsx", meaning: OPTION_TEXTS.out },
+  save: { type: "boolean", meaning: OPTION_TEXTS.save, not: ["out", "in-place"] },
+  out: { type: "string", value: "FILE.xlsx", meaning: OPTION_TEXTS.out, not: ["in-place"] },
   "in-place": { type: "boolean", meaning: OPTION_TEXTS.inPlace },
 };
 
@@ -33,44 +35,59 @@ export function isSaved(options: OptionValues): boolean {
 
 /**
  * Keeps a result: in a copy of the workbook beside it, in the file named, or in the workbook itself after a backup. A
- * csv file, several files, and a workbook whose layout is not understood get a workbook with the results alone.
+ * csv file, several files, and a workbook whose layout is not understood get a workbook with the results alone. A
+ * workbook that was saved since it was read is left alone.
  */
 export async function saveResult(
-  paths: readonly string[],
+  inputs: Inputs,
   result: Result,
   word: string,
   options: OptionValues,
   terminal: Terminal,
 ): Promise<void> {
   const limits = limitsOf(options);
-  const [source] = paths;
-  const isWorkbook = paths.length === 1 && source !== "-" && !isCsvName(source);
-  if (options["in-place"]) {
-    if (!isWorkbook) throw new CommandProblem("inPlaceOne");
-    const state = await readForChange(source);
-    try {
-      const bytes = await withResult(basename(source), state.bytes, result, limits);
-      const backup = await saveInPlace(state, bytes, new Date());
-      return terminal.tell(
-        say(COMMAND_LINE.savedInPlace, terminal.language, { file: source, backup: basename(backup) }),
-      );
-    } catch (problem) {
-      if (!isLayoutProblem(problem)) throw problem;
-      terminal.tell(say(COMMAND_LINE.savedAlone, terminal.language, { file: basename(source) }));
-      return saveAlone(paths, result, word, options, terminal, limits);
-    }
+  const [source] = inputs.words;
+  const asRead = inputs.stamps.get(source);
+  const isWorkbook = inputs.words.length === 1 && asRead !== undefined && !isCsvName(source);
+  if (!isWorkbook) {
+    if (options["in-place"]) throw new CommandProblem("inPlaceOne");
+    return saveAlone(inputs.words, result, word, options, terminal, limits);
   }
-  if (!isWorkbook) return saveAlone(paths, result, word, options, terminal, limits);
-  const { bytes } = await readForChange(source);
-  const target = String(options.out ?? besideSource(source, word));
-  const copy = await withResult(basename(source), bytes, result, limits).catch((problem: unknown) => {
+  if (options.out !== undefined) mustEnd(String(options.out), extname(source).toLowerCase());
+  const state = await readForChange(source, asRead);
+  const now = new Date();
+  try {
+    const workbook = await withResult(basename(source), state.bytes, result, limits);
+    if (options["in-place"]) {
+      await keepFormer(workbook, state.bytes, now);
+      return tellInPlace(source, state, await saveInPlace(state, workbook.bytes(), now), terminal);
+    }
+    await keepOrigin(workbook, source, state.bytes);
+    const target = String(options.out ?? besideSource(source, word));
+    await saveNew(target, workbook.bytes());
+    return terminal.tell(say(COMMAND_LINE.saved, terminal.language, { file: target }));
+  } catch (problem) {
     if (!isLayoutProblem(problem)) throw problem;
     terminal.tell(say(COMMAND_LINE.savedAlone, terminal.language, { file: basename(source) }));
-    return undefined;
-  });
-  if (!copy) return saveAlone(paths, result, word, options, terminal, limits);
-  await saveNew(target, copy);
-  terminal.tell(say(COMMAND_LINE.saved, terminal.language, { file: target }));
+    return saveAlone(inputs.words, result, word, options, terminal, limits);
+  }
+}
+
+/** Says what was saved, and what of a link's other ends a person must know. */
+function tellInPlace(
+  source: string,
+  { path, isLink, names }: FileState,
+  backup: string,
+  { tell, language }: Terminal,
+): void {
+  tell(say(COMMAND_LINE.savedInPlace, language, { file: source, backup: basename(backup) }));
+  if (isLink) tell(say(COMMAND_LINE.savedThroughLink, language, { file: source, target: path }));
+  if (names > 1) tell(say(COMMAND_LINE.savedOneName, language, { file: basename(path), others: names - 1 }));
+}
+
+/** Refuses a name for new content that does not end as what is written. */
+export function mustEnd(file: string, ending: string): void {
+  if (!file.toLowerCase().endsWith(ending)) throw new CommandProblem("outEnding", { file, ending });
 }
 
 async function withResult(
@@ -78,11 +95,11 @@ async function withResult(
   bytes: Uint8Array,
   { sheets, marks }: Result,
   limits: ReadLimits,
-): Promise<Uint8Array> {
+): Promise<FileWorkbook> {
   const workbook = await FileWorkbook.open(file, bytes, limits);
   for (const sheet of sheets) await workbook.writeOwnSheet(sheet);
   if (marks) await workbook.markCells(marks);
-  return workbook.bytes();
+  return workbook;
 }
 
 /** Writes a workbook that holds nothing but the results. */
@@ -97,6 +114,7 @@ async function saveAlone(
   const { language } = terminal;
   const source = paths[0] === "-" ? "counts.csv" : paths[0];
   const target = String(options.out ?? besideSource(source, word, ".xlsx"));
+  mustEnd(target, ".xlsx");
   const about = RESULT_SHEET_TEXTS.about[language];
   const workbook = await FileWorkbook.open(basename(target), emptyWorkbook(about), limits);
   const lines = [

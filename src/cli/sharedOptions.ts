@@ -7,6 +7,7 @@ import { CommandProblem, type CommandOption, type OptionValues } from "./command
 /** Options of every command that reads files. */
 export const READING_OPTIONS: Readonly<Record<string, CommandOption>> = {
   expansion: { type: "string", value: "NUMBER", meaning: OPTION_TEXTS.expansion },
+  "same-rows": { type: "boolean", meaning: OPTION_TEXTS.sameRows },
   units: { type: "string", value: "US|metric", words: ["US", "metric"], meaning: OPTION_TEXTS.units },
 };
 

@@ -1,4 +1,5 @@
 import type { Language } from "../texts/language";
+import { withoutControls } from "../workbook/withoutControls";
 
 /** What a command knows of the place where it runs; tests give their own. */
 export interface Terminal {
@@ -24,8 +25,16 @@ export interface Terminal {
 /** 0: clean, or a value. 1: findings, or an error value. 2: cannot do what was asked. */
 export type ExitCode = 0 | 1 | 2;
 
-/** Text from a cell without control characters, which a terminal would obey. */
+/** Text from a cell as part of one line, without what a terminal would obey. */
 export function printable(text: string): string {
-  // eslint-disable-next-line no-control-regex
-  return text.replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, " ");
+  return withoutControls(text).replace(/[\t\n]/g, " ");
+}
+
+/** The same terminal, to which nothing comes that it would obey. */
+export function harmless(terminal: Terminal): Terminal {
+  return {
+    ...terminal,
+    print: (line) => terminal.print(withoutControls(line)),
+    tell: (line) => terminal.tell(withoutControls(line)),
+  };
 }

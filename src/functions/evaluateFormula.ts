@@ -49,7 +49,13 @@ type Cells = readonly (readonly FormulaCell[])[];
 function cellsOf(expression: Expression, language: Language): Cells {
   switch (expression.is) {
     case "value":
-      return [[expression.value]];
+      return [
+        [
+          typeof expression.value === "number" && !Number.isFinite(expression.value)
+            ? cellError("#NUM!", "tooLarge", {}, language)
+            : expression.value,
+        ],
+      ];
     case "error":
       return [[{ error: expression.error, code: "given", sentence: "" }]];
     case "array":
@@ -126,7 +132,8 @@ function calculated(
   if (typeof right !== "number")
     return cellError("#VALUE!", "notANumber", { value: right, operator }, language);
   if (operator === "/" && right === 0) return cellError("#DIV/0!", "divisionByZero", {}, language);
-  return { "+": left + right, "-": left - right, "*": left * right, "/": left / right }[operator];
+  const result = { "+": left + right, "-": left - right, "*": left * right, "/": left / right }[operator];
+  return Number.isFinite(result) ? result : cellError("#NUM!", "tooLarge", {}, language);
 }
 
 function cellError(error: string, code: string, facts: TextFacts, language: Language): FormulaError {

@@ -85,11 +85,17 @@ function tokenAt(formula: string, at: number): Token {
   throw new FormulaProblem("unexpected", { found, position: at + 1 });
 }
 
+/** What a spreadsheet takes of a formula: characters, and calls and parentheses inside one another. */
+const MOST_CHARACTERS = 8192;
+const MOST_DEPTH = 64;
+
 class Reader {
   private readonly tokens: readonly Token[];
   private next = 0;
+  private depth = 0;
 
   constructor(formula: string) {
+    if (formula.length > MOST_CHARACTERS) throw new FormulaProblem("tooLong", { most: MOST_CHARACTERS });
     this.tokens = tokensOf(formula);
     if (this.tokens.length === 1) throw new FormulaProblem("empty");
   }
@@ -126,7 +132,16 @@ class Reader {
     }
   }
 
+  /** Everything that goes a level deeper comes through here. */
   private signed(): Expression {
+    if (++this.depth > MOST_DEPTH)
+      throw new FormulaProblem("tooDeep", { most: MOST_DEPTH, position: this.token.position });
+    const value = this.signedPart();
+    this.depth--;
+    return value;
+  }
+
+  private signedPart(): Expression {
     if (this.take("-")) return { is: "negative", of: this.signed() };
     if (this.take("+")) return this.signed();
     let value = this.single();

@@ -33,8 +33,12 @@ const NUMBERS = byLanguage(
 function written(fact: TextFacts[string], language: Language): string {
   if (typeof fact === "number") return NUMBERS[language].format(fact);
   if (Array.isArray(fact)) return fact.map((part) => written(part, language)).join(", ");
-  return String(fact);
+  const text = String(fact);
+  return text.length > MOST_OF_A_FACT ? `${text.slice(0, MOST_OF_A_FACT - 1)}…` : text;
 }
+
+/** A sentence shows no more characters of a cell's text. */
+const MOST_OF_A_FACT = 1000;
 
 /** One thing for every language. */
 export function byLanguage<T>(make: (language: Language) => T): Readonly<Record<Language, T>> {

@@ -2,8 +2,9 @@
 export type CsvValue = string | number | boolean | null | undefined;
 
 /**
- * One line of csv. Text that a spreadsheet would run as a formula when it opens the file (it begins with = + - @, a tab
- * or a line end) gets an apostrophe before it; numbers stay as they are. The character 0, which makes a file binary, is
+ * One line of csv. Text that a spreadsheet would run as a formula when it opens the file (it begins with = + - @, in
+ * their full width too, a tab or a line end) gets an apostrophe before it; numbers stay as they are. Text with any sign at
+ * which some spreadsheet parts cells is quoted. The character 0, which makes a file binary, is
  * left out.
  *
  * @example
@@ -17,8 +18,11 @@ function csvField(value: CsvValue, delimiter: string): string {
   if (value === null || value === undefined) return "";
   if (typeof value !== "string") return String(value);
   const clean = value.replaceAll("\0", "");
-  const text = /^[=+\-@\t\r\n]/.test(clean.trimStart()) || /^[\t\r\n]/.test(clean) ? `'${clean}` : clean;
-  return /["\r\n]/.test(text) || text.includes(delimiter) || text !== text.trim()
+  const text =
+    /^[=+\-@\uff1d\uff0b\uff0d\uff20\t\r\n]/.test(clean.trimStart()) || /^[\t\r\n]/.test(clean)
+      ? `'${clean}`
+      : clean;
+  return /["\r\n;\t]/.test(text) || text.includes(delimiter) || text !== text.trim()
     ? `"${text.replace(/"/g, '""')}"`
     : text;
 }

@@ -43,6 +43,24 @@ describe("CORDON functions typed into the desk page", () => {
     await page.picture("desk-formulas");
   });
 
+  test("sorting a range leaves it as it is for every other formula", async () => {
+    for (const [row, spurs, weight] of [
+      [20, "7", "1"],
+      [21, "5", "10"],
+      [22, "9", "100"],
+    ] as const) {
+      await page.type(`Q${row}`, spurs);
+      await page.type(`R${row}`, weight);
+    }
+    await page.type("S20", "=SORT(Q20:Q22)");
+    await page.type("T20", "=SUMPRODUCT(Q20:Q22,R20:R22)");
+    await page.type("T21", "=INDEX(Q20:Q22,1)");
+    await page.type("Q21", "4");
+    // 7 x 1 + 4 x 10 + 9 x 100 = 947; sorted it would be 4 x 1 + 7 x 10 + 9 x 100 = 974.
+    expect(await page.shows("T20", "947")).toBe("947");
+    expect([await page.read("S20"), await page.read("S21"), await page.read("T21")]).toEqual(["4", "7", "7"]);
+  });
+
   test("several arguments still arrive apart after a table reference was typed by half", async () => {
     await page.type("H10", "=SUM(Vines[Vine])");
     expect(await page.shows("H10", /^\d+$/)).toMatch(/^\d+$/);

@@ -619,6 +619,11 @@ export const en = {
     tooMuchText: '"{file}" was not read: {part} holds more than {most} characters in one place.',
     tooManyCells:
       'Sheet "{sheet}" of "{file}" spans more than {most} cells; clear stray cells far from the table and try again.',
+    tooManyOf:
+      '"{file}" was not read: its part {part} lists more than {most} entries of one kind, which no workbook needs.',
+    sheetsOnOnePart: '"{file}" was not read: its sheet "{sheet}" and another one are the same part {part}.',
+    inputTooLarge:
+      'What came in as "{file}" was not read: it is larger than {most} MB. Save it as a file and name that.',
     sameSheetTwice: '"{file}" is damaged: it has two sheets of the name "{sheet}".',
     rowPastLimit: 'Sheet "{sheet}" of "{file}" is damaged: row {row} lies past the last possible row {most}.',
     columnPastLimit:
@@ -636,6 +641,10 @@ export const en = {
     openElsewhere: '"{file}" is open in another program; close it there and run again. Nothing was changed.',
     changedMeanwhile: '"{file}" was saved by somebody else meanwhile; run again. Nothing was changed.',
     diskFull: 'There is no room on the disk for "{file}" ({reason}). Nothing was changed.',
+    savedElsewhere: '"{file}" is being saved by another run at this moment; run again. Nothing was changed.',
+    readOnlyFile: '"{file}" is read-only; take that off it, or use --save for a copy. Nothing was changed.',
+    ownerNotKept:
+      '"{file}" belongs to somebody else, which could not be kept; use --save for a copy. Nothing was changed.',
     mayNotWrite: '"{file}" cannot be written ({reason}). Nothing was changed.',
     fileExists: 'There is a file "{file}" already; name another one with --out. Nothing was changed.',
   },
@@ -1373,6 +1382,10 @@ export const en = {
         "{name} at position {position} is not a CORDON function, and only those can be used here.",
       noSheet:
         "{name} at position {position} points into a sheet, and there is none here: write the figures themselves, a column as {1;2;3}.",
+      tooLong: "The formula is longer than {most} characters, which no spreadsheet takes.",
+      tooDeep:
+        "At position {position} more than {most} parentheses, calls or signs stand inside one another, which no spreadsheet takes.",
+      tooLarge: "The result is too large for a number of a spreadsheet.",
       unclosedParenthesis: "The parenthesis opened at position {position} is not closed.",
       unclosedBrace: "The brace opened at position {position} is not closed.",
       unclosedText: "The text that begins at position {position} has no closing quotation mark.",
@@ -2088,6 +2101,13 @@ export const en = {
       savedInPlace: "Saved in {file}; as it was before: {backup}",
       savedAlone:
         "{file} cannot be added to without risk (layout, protection or signature), so the results get a workbook of their own.",
+      savedThroughLink: "{file} is a link; what was changed is {target}",
+      savedOneName: "{file} had {others} more names on this disk (hard links); they keep the old content.",
+      passedOver: "Passed over, because Cordonbook made them of {original}: {files}",
+      sameRows:
+        "{file} and {other} hold the same {rows} rows of cordons: is one a copy? Take it away or name the files to read; --same-rows counts both.",
+      outEnding: "What is written is a {ending} workbook, so --out must end in {ending}, but is {file}.",
+      oneOption: "--{one} and --{other} say two different things; give one of them.",
       inPlaceOne:
         "--in-place takes one workbook (.xlsx or .xlsm); for csv and several files use --save or --out.",
       formulaSummary: "Calculates one formula with CORDON functions and prints its value.",
@@ -2119,6 +2139,7 @@ export const en = {
       newUnits: "units in the headers (US)",
       html: "write a page to print instead",
       paper: "paper of that page (Letter)",
+      sameRows: "count files that hold the same rows as farms apart",
       save: "also save into a new workbook beside the file",
       out: "also save into this new workbook",
       inPlace: "add our sheets to the workbook itself, after a backup",

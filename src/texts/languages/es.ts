@@ -622,6 +622,11 @@ export const es: Texts = {
     tooMuchText: '"{file}" no se leyó: {part} contiene más de {most} caracteres en un solo lugar.',
     tooManyCells:
       'La hoja "{sheet}" de "{file}" abarca más de {most} celdas; borre las celdas sueltas lejos de la tabla y repita.',
+    tooManyOf:
+      '"{file}" no se leyó: su parte {part} enumera más de {most} entradas de un mismo tipo, más de las que necesita un libro.',
+    sheetsOnOnePart: '"{file}" no se leyó: su hoja "{sheet}" y otra son la misma parte {part}.',
+    inputTooLarge:
+      'Lo que llegó como "{file}" no se leyó: ocupa más de {most} MB. Guárdelo como archivo e indíquelo.',
     sameSheetTwice: '"{file}" está dañado: tiene dos hojas con el nombre "{sheet}".',
     rowPastLimit:
       'La hoja "{sheet}" de "{file}" está dañada: la fila {row} pasa de la última posible, {most}.',
@@ -642,6 +647,11 @@ export const es: Texts = {
     openElsewhere: '"{file}" está abierto en otro programa; ciérrelo y repita. No se cambió nada.',
     changedMeanwhile: 'Alguien guardó "{file}" entretanto; repita. No se cambió nada.',
     diskFull: 'No hay espacio en el disco para "{file}" ({reason}). No se cambió nada.',
+    savedElsewhere: 'Otra ejecución está guardando "{file}" en este momento; repita. No se cambió nada.',
+    readOnlyFile:
+      '"{file}" es de solo lectura; quítele esa marca o use --save para una copia. No se cambió nada.',
+    ownerNotKept:
+      '"{file}" pertenece a otra persona y no se podría conservar así; use --save para una copia. No se cambió nada.',
     mayNotWrite: 'No se puede escribir "{file}" ({reason}). No se cambió nada.',
     fileExists: 'Ya existe un archivo "{file}"; indique otro con --out. No se cambió nada.',
   },
@@ -1394,6 +1404,10 @@ export const es: Texts = {
         "{name} en la posición {position} no es una función CORDON, y aquí solo se pueden usar esas.",
       noSheet:
         "{name} en la posición {position} apunta a una hoja, y aquí no hay ninguna: escriba las cifras, una columna como {1;2;3}.",
+      tooLong: "La fórmula tiene más de {most} caracteres, más de los que admite una hoja de cálculo.",
+      tooDeep:
+        "En la posición {position} hay más de {most} paréntesis, llamadas o signos unos dentro de otros, más de los que admite una hoja de cálculo.",
+      tooLarge: "El resultado es demasiado grande para un número de una hoja de cálculo.",
       unclosedParenthesis: "El paréntesis abierto en la posición {position} no se cierra.",
       unclosedBrace: "La llave abierta en la posición {position} no se cierra.",
       unclosedText: "El texto que empieza en la posición {position} no tiene comilla de cierre.",
@@ -2128,6 +2142,15 @@ export const es: Texts = {
       savedInPlace: "Guardado en {file}; como estaba antes: {backup}",
       savedAlone:
         "No se puede añadir a {file} sin riesgo (forma, protección o firma); los resultados van en un libro propio.",
+      savedThroughLink: "{file} es un enlace; lo que se cambió es {target}",
+      savedOneName:
+        "{file} tenía {others} nombres más en este disco (enlaces duros); conservan el contenido anterior.",
+      passedOver: "Omitidos, porque Cordonbook los hizo de {original}: {files}",
+      sameRows:
+        "{file} y {other} tienen las mismas {rows} filas de cordones: ¿es uno una copia? Quítelo o nombre los archivos por leer; --same-rows cuenta ambos.",
+      outEnding:
+        "Lo que se escribe es un libro {ending}, así que --out debe terminar en {ending}, pero es {file}.",
+      oneOption: "--{one} y --{other} dicen cosas distintas; indique solo una.",
       inPlaceOne:
         "--in-place admite un solo libro (.xlsx o .xlsm); para csv y varios archivos use --save o --out.",
       formulaSummary: "Calcula una fórmula con funciones CORDON e imprime su valor.",
@@ -2159,6 +2182,7 @@ export const es: Texts = {
       newUnits: "unidades de los encabezados (US)",
       html: "escribir en cambio una página para imprimir",
       paper: "papel de esa página (Letter)",
+      sameRows: "contar como fincas distintas archivos con las mismas filas",
       save: "guardar también en un libro nuevo junto al archivo",
       out: "guardar también en este libro nuevo",
       inPlace: "añadir nuestras hojas al propio libro, tras una copia",

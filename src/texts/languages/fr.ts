@@ -635,6 +635,12 @@ export const fr: Texts = {
     tooMuchText: "« {file} » n'a pas été lu : {part} contient plus de {most} caractères en un seul endroit.",
     tooManyCells:
       "La feuille « {sheet} » de « {file} » couvre plus de {most} cellules ; effacez les cellules isolées loin du tableau, puis recommencez.",
+    tooManyOf:
+      "« {file} » n'a pas été lu : sa partie {part} énumère plus de {most} entrées d'une même sorte, ce dont aucun classeur n'a besoin.",
+    sheetsOnOnePart:
+      "« {file} » n'a pas été lu : sa feuille « {sheet} » et une autre sont la même partie {part}.",
+    inputTooLarge:
+      "Ce qui est arrivé comme « {file} » n'a pas été lu : cela dépasse {most} Mo. Enregistrez-le comme fichier et nommez-le.",
     sameSheetTwice: "« {file} » est abîmé : il a deux feuilles du nom « {sheet} ».",
     rowPastLimit:
       "La feuille « {sheet} » de « {file} » est abîmée : la ligne {row} dépasse la dernière possible, {most}.",
@@ -659,6 +665,12 @@ export const fr: Texts = {
       "« {file} » est ouvert dans un autre programme ; fermez-le, puis recommencez. Rien n'a été changé.",
     changedMeanwhile: "Quelqu'un a enregistré « {file} » entre-temps ; recommencez. Rien n'a été changé.",
     diskFull: "Il n'y a plus de place sur le disque pour « {file} » ({reason}). Rien n'a été changé.",
+    savedElsewhere:
+      "Une autre exécution enregistre « {file} » en ce moment ; recommencez. Rien n'a été changé.",
+    readOnlyFile:
+      "« {file} » est en lecture seule ; levez cette protection, ou utilisez --save pour une copie. Rien n'a été changé.",
+    ownerNotKept:
+      "« {file} » appartient à quelqu'un d'autre, ce qui ne pourrait être gardé ; utilisez --save pour une copie. Rien n'a été changé.",
     mayNotWrite: "« {file} » ne peut pas être écrit ({reason}). Rien n'a été changé.",
     fileExists: "Un fichier « {file} » existe déjà ; nommez-en un autre avec --out. Rien n'a été changé.",
   },
@@ -1416,6 +1428,10 @@ export const fr: Texts = {
         "{name} à la position {position} n'est pas une fonction CORDON, et seules celles-ci sont possibles ici.",
       noSheet:
         "{name} à la position {position} renvoie à une feuille, et il n'y en a pas ici : écrivez les chiffres, une colonne comme {1;2;3}.",
+      tooLong: "La formule dépasse {most} caractères, ce qu'aucun tableur n'accepte.",
+      tooDeep:
+        "À la position {position}, plus de {most} parenthèses, appels ou signes sont imbriqués, ce qu'aucun tableur n'accepte.",
+      tooLarge: "Le résultat est trop grand pour un nombre de tableur.",
       unclosedParenthesis: "La parenthèse ouverte à la position {position} n'est pas fermée.",
       unclosedBrace: "L'accolade ouverte à la position {position} n'est pas fermée.",
       unclosedText: "Le texte qui commence à la position {position} n'a pas de guillemet fermant.",
@@ -2149,6 +2165,15 @@ export const fr: Texts = {
       savedInPlace: "Enregistré dans {file} ; tel qu'il était avant : {backup}",
       savedAlone:
         "{file} ne peut être complété sans risque (forme, protection ou signature) ; les résultats vont dans un classeur à part.",
+      savedThroughLink: "{file} est un lien ; c'est {target} qui a été changé",
+      savedOneName:
+        "{file} avait {others} autres noms sur ce disque (liens physiques) ; ils gardent l'ancien contenu.",
+      passedOver: "Laissés de côté, car Cordonbook les a faits de {original} : {files}",
+      sameRows:
+        "{file} et {other} ont les mêmes {rows} lignes de cordons : l'un est-il une copie ? Retirez-le ou nommez les fichiers à lire ; --same-rows compte les deux.",
+      outEnding:
+        "Ce qui est écrit est un classeur {ending} : --out doit donc finir par {ending}, mais est {file}.",
+      oneOption: "--{one} et --{other} disent deux choses différentes ; donnez l'une des deux.",
       inPlaceOne:
         "--in-place prend un seul classeur (.xlsx ou .xlsm) ; pour csv et plusieurs fichiers, utilisez --save ou --out.",
       formulaSummary: "Calcule une formule avec des fonctions CORDON et en imprime la valeur.",
@@ -2180,6 +2205,7 @@ export const fr: Texts = {
       newUnits: "unités des en-têtes (US)",
       html: "écrire plutôt une page à imprimer",
       paper: "papier de cette page (Letter)",
+      sameRows: "compter comme domaines distincts des fichiers aux mêmes lignes",
       save: "enregistrer aussi dans un nouveau classeur à côté du fichier",
       out: "enregistrer aussi dans ce nouveau classeur",
       inPlace: "ajouter nos feuilles au classeur même, après une copie",

@@ -10,6 +10,7 @@ import {
 import { defaultTheme } from "@univerjs/themes";
 import type { Language } from "../../texts/language";
 import { cureLexer } from "./cureLexer";
+import { cureSort } from "./cureSort";
 import { PLAIN_TABLE } from "./plainTable";
 
 /** The engine's own words for menus and function help, as src/desk/engine/words-*.ts export them. */
@@ -28,6 +29,7 @@ export const LOCALES: Readonly<Record<Language, LocaleType>> = {
  */
 export function startEngine(container: HTMLElement, language: Language, words: EngineWords): FUniver {
   cureLexer();
+  cureSort();
   const locale = LOCALES[language];
   const univer = new Univer({
     theme: defaultTheme,

@@ -93,5 +93,5 @@ export function csvCell(text: string, decimal: DecimalSign): CellValue {
   if (trimmed === "") return null;
   if (!(decimal === "," ? WITH_COMMA : WITH_POINT).test(trimmed)) return text;
   if (trimmed.length > MOST_DIGITS && trimmed.replace(/\D/g, "").length > MOST_DIGITS) return text;
-  return Number(trimmed.replace(",", "."));
+  return Number(trimmed.replace(",", ".")) + 0;
 }

@@ -1,3 +1,4 @@
+import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "./readLimits";
 import type { WorkbookPackage } from "./workbookPackage";
 import { parseXml } from "./xmlParser";
@@ -23,6 +24,8 @@ export async function dateStyles(
         if (name === "numFmt") own.set(Number(attributes.numFmtId), showsDay(attributes.formatCode ?? ""));
         else if (name === "cellXfs") inCellStyles = true;
         else if (name === "xf" && inCellStyles) {
+          if (styles.length >= limits.formats)
+            throw new WorkbookProblem("tooManyOf", { file: source.file, part, most: limits.formats });
           const format = Number(attributes.numFmtId ?? 0);
           styles.push(own.get(format) ?? DAY_FORMATS.has(format));
         }

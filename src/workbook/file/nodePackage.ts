@@ -37,6 +37,7 @@ export async function nodePackage(path: string, limits: ReadLimits = READ_LIMITS
         encrypted: entry.isEncrypted(),
       });
     });
+    mustNotOverlap(file, [...entries.values()]);
     return {
       file,
       parts: list.parts,
@@ -91,6 +92,18 @@ function listed(zip: ZipFile, file: string, onEntry: (entry: Entry) => void): Pr
     });
     zip.readEntry();
   });
+}
+
+const LOCAL_LENGTH = 30;
+
+/** Refuses a file whose entries share bytes, as no writer makes them: a small file would unpack without end. */
+function mustNotOverlap(file: string, entries: readonly Entry[]): void {
+  let free = 0;
+  const inOrder = [...entries].sort((a, b) => a.relativeOffsetOfLocalHeader - b.relativeOffsetOfLocalHeader);
+  for (const { relativeOffsetOfLocalHeader: offset, compressedSize } of inOrder) {
+    if (offset < free) throw new WorkbookProblem("damagedFile", { file });
+    free = offset + LOCAL_LENGTH + compressedSize;
+  }
 }
 
 /** How far another thread may unpack ahead of what is read. */

@@ -112,10 +112,18 @@ export function cellXml(address: string, value: OwnValue, style: number, prefix 
   const p = prefix;
   if (value === null || value === "") return "";
   if (typeof value === "string")
-    return `<${p}c ${attributes} t="inlineStr"><${p}is><${p}t xml:space="preserve">${xmlText(value)}</${p}t></${p}is></${p}c>`;
+    return `<${p}c ${attributes} t="inlineStr"><${p}is><${p}t xml:space="preserve">${xmlText(inCell(value))}</${p}t></${p}is></${p}c>`;
   if (typeof value === "boolean") return `<${p}c ${attributes} t="b"><${p}v>${value ? 1 : 0}</${p}v></${p}c>`;
   if (!Number.isFinite(value)) return `<${p}c ${attributes} t="e"><${p}v>#NUM!</${p}v></${p}c>`;
   return `<${p}c ${attributes}><${p}v>${value}</${p}v></${p}c>`;
+}
+
+/** Characters that a cell of a spreadsheet holds. */
+const MOST_IN_CELL = 32_767;
+
+/** Text as long as a cell can hold it; a longer one ends with three points. */
+function inCell(text: string): string {
+  return text.length > MOST_IN_CELL ? `${text.slice(0, MOST_IN_CELL - 1)}…` : text;
 }
 
 function dimension(layout: OwnSheetLayout): string {

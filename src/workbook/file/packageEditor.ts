@@ -19,6 +19,7 @@ export class PackageEditor {
   readonly source: WorkbookPackage;
   private readonly entries: readonly ZipEntry[];
   private readonly directoryStart: number;
+  private readonly commentStart: number;
   private readonly changes = new Map<string, Uint8Array | undefined>();
 
   constructor(
@@ -30,6 +31,7 @@ export class PackageEditor {
     const directory = zipDirectory(file, original);
     this.entries = directory.entries;
     this.directoryStart = directory.start;
+    this.commentStart = directory.commentStart;
   }
 
   has(part: string): boolean {
@@ -64,9 +66,11 @@ export class PackageEditor {
     const pieces: Uint8Array[] = [];
     const records: Uint8Array[] = [];
     let length = 0;
-    const add = (local: Uint8Array, record: Uint8Array) => {
+    const add = (local: Uint8Array, record: Uint8Array, largeOffsetAt?: number) => {
       const moved = new Uint8Array(record);
-      new DataView(moved.buffer).setUint32(42, length, true);
+      const view = new DataView(moved.buffer);
+      if (largeOffsetAt === undefined) view.setUint32(42, length, true);
+      else view.setBigUint64(largeOffsetAt, BigInt(length), true);
       pieces.push(local);
       records.push(moved);
       length += local.length;
@@ -76,7 +80,9 @@ export class PackageEditor {
     byOffset.forEach((entry, index) => {
       const end = byOffset[index + 1]?.offset ?? this.directoryStart;
       const record = this.original.subarray(entry.recordStart, entry.recordEnd);
-      if (!this.changes.has(entry.name)) return add(this.original.subarray(entry.offset, end), record);
+      const largeOffsetAt = entry.largeOffsetAt && entry.largeOffsetAt - entry.recordStart;
+      if (!this.changes.has(entry.name))
+        return add(this.original.subarray(entry.offset, end), record, largeOffsetAt);
       const content = this.changes.get(entry.name);
       written.add(entry.name);
       if (content) add(...packed(entry.name, content));
@@ -111,8 +117,7 @@ export class PackageEditor {
 
   /** The comment at the end of the zip file, which belongs to whoever made it. */
   private comment(): Uint8Array {
-    const last = this.entries.reduce((end, entry) => Math.max(end, entry.recordEnd), this.directoryStart);
-    return this.original.subarray(last + END_RECORD);
+    return this.original.subarray(this.commentStart);
   }
 }
 

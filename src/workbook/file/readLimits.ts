@@ -10,6 +10,14 @@ export interface ReadLimits {
   readonly freeBytes: number;
   /** Characters of all shared texts together. */
   readonly sharedCharacters: number;
+  /** Texts that cells share. */
+  readonly sharedTexts: number;
+  /** Characters of all formulas of a sheet that are stored once for many cells. */
+  readonly sharedFormulaCharacters: number;
+  /** Names defined in the workbook. */
+  readonly names: number;
+  /** Formats of cells; a spreadsheet itself takes 65,490. */
+  readonly formats: number;
   /** Characters of one cell. */
   readonly cellCharacters: number;
   readonly rows: number;
@@ -26,7 +34,11 @@ export const READ_LIMITS: ReadLimits = {
   unpackedBytes: 8 * 1024 ** 3,
   expansion: 200,
   freeBytes: 40 * 1024 ** 2,
-  sharedCharacters: 200_000_000,
+  sharedCharacters: 100_000_000,
+  sharedTexts: 3_000_000,
+  sharedFormulaCharacters: 100_000_000,
+  names: 100_000,
+  formats: 100_000,
   cellCharacters: 100_000,
   rows: 1_048_576,
   columns: 16_384,

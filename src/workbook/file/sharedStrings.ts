@@ -38,6 +38,8 @@ export async function sharedStrings(
         else if (name === "si") {
           characters += current.length;
           if (characters > limits.sharedCharacters) refuse(limits.sharedCharacters);
+          if (strings.length >= limits.sharedTexts)
+            throw new WorkbookProblem("tooManyOf", { file: source.file, part, most: limits.sharedTexts });
           strings.push(unescapeText(current));
         }
       },

@@ -4,7 +4,7 @@ import { WorkbookProblem } from "../surveyWorkbook";
 import { PlainRows, type RowListener } from "./plainRows";
 import type { ReadLimits } from "./readLimits";
 import { unescapeText } from "./sharedStrings";
-import { shiftFormula } from "./shiftFormula";
+import { movableFormula } from "./shiftFormula";
 import type { WorkbookPackage } from "./workbookPackage";
 import { XmlParser, type XmlListener } from "./xmlParser";
 
@@ -53,7 +53,8 @@ export async function* sheetRows(
 }
 
 interface SharedFormula {
-  readonly text: string;
+  readonly shown: string;
+  readonly moved: (rows: number, columns: number) => string;
   readonly row: number;
   readonly column: number;
 }
@@ -76,6 +77,7 @@ class RowCollector implements XmlListener, RowListener {
   private inlineText: string | undefined;
   private collecting: "v" | "f" | "t" | undefined;
   private inGuide = false;
+  private sharedCharacters = 0;
   private readonly shared = new Map<string, SharedFormula>();
 
   constructor(
@@ -219,11 +221,16 @@ class RowCollector implements XmlListener, RowListener {
     if (t !== "shared" || si === undefined)
       return this.formula === "" ? undefined : shownFormula(this.formula);
     if (this.formula !== "") {
-      this.shared.set(si, { text: this.formula, row: this.row, column: this.column });
-      return shownFormula(this.formula);
+      const shown = shownFormula(this.formula);
+      this.shared.set(si, { shown, moved: movableFormula(shown), row: this.row, column: this.column });
+      return shown;
     }
     const first = this.shared.get(si);
-    return first && shownFormula(shiftFormula(first.text, this.row - first.row, this.column - first.column));
+    if (!first) return undefined;
+    this.sharedCharacters += first.shown.length;
+    const most = this.limits.sharedFormulaCharacters;
+    if (this.sharedCharacters > most) this.refuse("tooMuchText", { part: this.sheet, most });
+    return first.moved(this.row - first.row, this.column - first.column);
   }
 
   private cellValue(): CellValue {
@@ -250,8 +257,9 @@ class RowCollector implements XmlListener, RowListener {
   }
 
   private number(written: string): number {
-    const number = Number(written);
-    if (!Number.isFinite(number)) this.refuse("badNumber", { value: written.slice(0, 40), row: this.row });
+    const number = Number(written) + 0;
+    if (!Number.isFinite(number) || isOfAnotherBase(written))
+      this.refuse("badNumber", { value: written.slice(0, 40), row: this.row });
     return this.context.startsIn1904 && number >= 1 && this.context.dateStyles[Number(this.style)]
       ? number + DAYS_TO_1904
       : number;
@@ -268,6 +276,13 @@ class RowCollector implements XmlListener, RowListener {
     throw new WorkbookProblem(code, { file: this.file, sheet: this.sheet, ...facts });
   }
 }
+
+/** True for what JavaScript reads as a number and no workbook writes: 0x10, 0b1, 0o7. */
+function isOfAnotherBase(written: string): boolean {
+  return written.charCodeAt(1) > DIGIT_NINE && /^\s*0[box]/i.test(written);
+}
+
+const DIGIT_NINE = 57;
 
 /** The column of a cell's address, whose row must be the row that it stands in. */
 function columnOf(address: string, row: string, refuse: (address: string) => never): number {

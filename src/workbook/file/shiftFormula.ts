@@ -15,31 +15,47 @@ const ROWS = 1048576;
  * shiftFormula("A1+$B$2*SUM(C1:C9)", 1, 2) // "C2+$B$2*SUM(E2:E10)"
  */
 export function shiftFormula(formula: string, rows: number, columns: number): string {
-  if (rows === 0 && columns === 0) return formula;
+  return movableFormula(formula)(rows, columns);
+}
+
+/** The same for a formula that is copied to many cells: it is looked through once. */
+export function movableFormula(formula: string): (rows: number, columns: number) => string {
+  const references: RegExpMatchArray[] = [];
+  const fixed = outsideQuotes(formula, (part) =>
+    outsideBrackets(part, (plain) =>
+      plain.replace(REFERENCE, (...match) => {
+        references.push(match as unknown as RegExpMatchArray);
+        return PLACE;
+      }),
+    ),
+  ).split(PLACE);
+  return (rows, columns) =>
+    rows === 0 && columns === 0
+      ? formula
+      : fixed.reduce((moved, text, at) => moved + movedReference(references[at - 1], rows, columns) + text);
+}
+
+/** Stands for a reference; no formula of a workbook holds it. */
+const PLACE = "\0";
+
+function movedReference(match: RegExpMatchArray, rows: number, columns: number): string {
+  const [whole, c1, l1, r1, n1, fromFixed, from, toFixed, to, topFixed, top, bottomFixed, bottom] = match;
   const column = (fixed: string, letters: string) =>
     fixed + (fixed ? letters : columnLetters(wrapped(numberOf(letters) + columns, COLUMNS)));
   const row = (fixed: string, number: string) =>
     fixed + (fixed ? number : wrapped(Number(number) + rows, ROWS));
-  return outsideQuotes(formula, (part) =>
-    outsideBrackets(part, (plain) =>
-      plain.replace(
-        REFERENCE,
-        (whole, c1, l1, r1, n1, fromFixed, from, toFixed, to, topFixed, top, bottomFixed, bottom) => {
-          if (l1 !== undefined)
-            return numberOf(l1) > COLUMNS || Number(n1) > ROWS ? whole : column(c1, l1) + row(r1, n1);
-          if (from !== undefined)
-            return numberOf(from) > COLUMNS || numberOf(to) > COLUMNS
-              ? whole
-              : `${column(fromFixed, from)}:${column(toFixed, to)}`;
-          return `${row(topFixed, top)}:${row(bottomFixed, bottom)}`;
-        },
-      ),
-    ),
-  );
+  if (l1 !== undefined)
+    return numberOf(l1) > COLUMNS || Number(n1) > ROWS ? whole : column(c1, l1) + row(r1, n1);
+  if (from !== undefined)
+    return numberOf(from) > COLUMNS || numberOf(to) > COLUMNS
+      ? whole
+      : `${column(fromFixed, from)}:${column(toFixed, to)}`;
+  return `${row(topFixed, top)}:${row(bottomFixed, bottom)}`;
 }
 
 /** References to a table's columns stand in brackets and do not move. */
 function outsideBrackets(formula: string, change: (plain: string) => string): string {
+  if (!formula.includes("[")) return change(formula);
   let depth = 0;
   let plain = "";
   let result = "";

@@ -63,7 +63,10 @@ export async function workbookOutline(source: WorkbookPackage, limits: ReadLimit
     return { name, hidden, kind: relation.kind, part: relatedPart(source, relation) };
   });
   const seen = new Set<string>();
-  for (const { name } of sheets) {
+  const parts = new Set<string>();
+  for (const { name, part } of sheets) {
+    if (parts.has(part)) throw new WorkbookProblem("sheetsOnOnePart", { file, part, sheet: name });
+    parts.add(part);
     if (seen.has(name.toLowerCase())) throw new WorkbookProblem("sameSheetTwice", { file, sheet: name });
     seen.add(name.toLowerCase());
   }
@@ -153,6 +156,8 @@ async function workbookXml(source: WorkbookPackage, part: string, limits: ReadLi
           });
         else if (name === "definedName") {
           inName = true;
+          if (names.length >= limits.names)
+            throw new WorkbookProblem("tooManyOf", { file: source.file, part, most: limits.names });
           names.push({
             name: attributes.name ?? "",
             formula: "",
@@ -162,7 +167,11 @@ async function workbookXml(source: WorkbookPackage, part: string, limits: ReadLi
         }
       },
       text: (text) => {
-        if (inName) names[names.length - 1].formula += text;
+        if (!inName) return;
+        const name = names[names.length - 1];
+        name.formula += text;
+        if (name.formula.length > limits.cellCharacters)
+          throw new WorkbookProblem("tooMuchText", { file: source.file, part, most: limits.cellCharacters });
       },
       close: (name) => {
         depth--;

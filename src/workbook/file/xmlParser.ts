@@ -2,7 +2,7 @@ import { SaxesParser } from "saxes";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "./readLimits";
 
-/** What is told of a part's elements, their names without a namespace prefix. */
+/** What is told of a part's elements: those of the root's namespace by their names without a prefix. */
 export interface XmlListener {
   open(name: string, attributes: Readonly<Record<string, string>>): void;
   text(text: string): void;
@@ -20,6 +20,11 @@ export class XmlParser {
   private readonly saxes = new SaxesParser({ position: false });
   private decoder: TextDecoder | undefined;
   private depth = 0;
+  /** Namespaces by prefix, the innermost last; an element that declares none adds none. */
+  private readonly scopes: { readonly depth: number; readonly declared: ReadonlyMap<string, string> }[] = [];
+  private rootNamespace = "";
+  /** Scopes below which a name without prefix is one of the root's namespace; undefined where the root has a prefix. */
+  private plainScopes: number | undefined;
   /** Bytes since an element or text last came to its end. */
   private waiting = 0;
 
@@ -39,16 +44,47 @@ export class XmlParser {
     this.saxes.on("opentag", (tag) => {
       this.waiting = 0;
       if (++this.depth > limits.depth) throw new WorkbookProblem("tooDeep", { ...facts, most: limits.depth });
-      listener.open(local(tag.name), tag.attributes as Record<string, string>);
+      const attributes = tag.attributes as Record<string, string>;
+      this.declare(attributes);
+      if (this.depth === 1) {
+        this.rootNamespace = this.namespaceOf(tag.name);
+        this.plainScopes = tag.name.includes(":") ? undefined : this.scopes.length;
+      }
+      listener.open(this.told(tag.name), attributes);
     });
     this.saxes.on("closetag", (tag) => {
       this.waiting = 0;
+      const name = this.told(tag.name);
+      if (this.scopes[this.scopes.length - 1]?.depth === this.depth) this.scopes.pop();
       this.depth--;
-      listener.close(local(tag.name));
+      listener.close(name);
     });
     const onText = (text: string) => listener.text(text);
     this.saxes.on("text", onText);
     this.saxes.on("cdata", onText);
+  }
+
+  private declare(attributes: Readonly<Record<string, string>>): void {
+    let declared: Map<string, string> | undefined;
+    for (const name in attributes)
+      if (name.startsWith("xmlns") && (name.length === 5 || name[5] === ":"))
+        (declared ??= new Map<string, string>()).set(name.slice(6), attributes[name]);
+    if (declared) this.scopes.push({ depth: this.depth, declared });
+  }
+
+  private namespaceOf(name: string): string {
+    const prefix = name.slice(0, Math.max(0, name.indexOf(":")));
+    for (let at = this.scopes.length - 1; at >= 0; at--) {
+      const namespace = this.scopes[at].declared.get(prefix);
+      if (namespace !== undefined) return namespace;
+    }
+    return "";
+  }
+
+  /** An element's name as it is told: without prefix for those of the root's namespace, unlike any of them for others. */
+  private told(name: string): string {
+    if (this.scopes.length === this.plainScopes && !name.includes(":")) return name;
+    return this.namespaceOf(name) === this.rootNamespace ? local(name) : `{other}${name}`;
   }
 
   push(chunk: Uint8Array): void {

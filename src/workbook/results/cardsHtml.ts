@@ -1,3 +1,4 @@
+import { withoutControls } from "../withoutControls";
 import type { UnitSystem } from "../../domain/units";
 import { cardLine, sideWord, type CardLine, type SideWords } from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
@@ -49,7 +50,7 @@ ${pages.join("\n")}
  * escaped("<A & \"B\">") // "&lt;A &amp; &quot;B&quot;&gt;"
  */
 export function escaped(text: string): string {
-  return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign]);
+  return withoutControls(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign]);
 }
 
 const ENTITIES: Readonly<Record<string, string>> = {

@@ -206,7 +206,12 @@ describe("what a killed process left behind", () => {
 
   test("stays while its process runs, and where it is another machine's or no file of ours", async () => {
     const path = start();
-    const slow = await stoppedBeforeRename(path, SLOW);
+    const other = join(folder, "slow.xlsx");
+    writeFileSync(other, "old");
+    const slow = await stoppedBeforeRename(other, SLOW);
+    await expect(saveInPlace(await readForChange(other), bytes("newer"), NOW)).rejects.toMatchObject({
+      code: "savedElsewhere",
+    });
     const left = await stoppedBeforeRename(path, KILLED);
     const own = /^(\.season\.xlsx\.)(\d+)-([0-9a-f]+)(\.waiting)$/.exec(left)!;
     const [, name, dead, machine, ending] = own;
@@ -217,14 +222,14 @@ describe("what a killed process left behind", () => {
       `season.xlsx.${dead}-${machine}${ending}`,
       `${name}${process.ppid}-${machine}${ending}`,
     ];
-    for (const other of others) writeFileSync(join(folder, other), "somebody's");
+    for (const each of others) writeFileSync(join(folder, each), "somebody's");
     mkdirSync(join(folder, `.folder.${dead}-${machine}${ending}`));
     const state = await readForChange(path);
     await saveInPlace(state, bytes("newer"), NOW);
     const names = readdirSync(folder);
     expect(names).not.toContain(left);
     expect(names).toEqual(expect.arrayContaining([slow, ...others, `.folder.${dead}-${machine}${ending}`]));
-    for (const other of others) expect(readFileSync(join(folder, other), "utf8")).toBe("somebody's");
+    for (const each of others) expect(readFileSync(join(folder, each), "utf8")).toBe("somebody's");
   });
 
   test("under this process's own number goes too, but not what it is writing", async () => {
@@ -239,7 +244,7 @@ describe("what a killed process left behind", () => {
       ...realDisk,
       rename: async (from, to) => {
         await saveNew(join(folder, "other.xlsx"), bytes("other"));
-        during = hidden();
+        during = hidden().filter((each) => each.endsWith(".waiting"));
         await realDisk.rename(from, to);
       },
     };
