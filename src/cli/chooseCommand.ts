@@ -41,7 +41,7 @@ export const CHOOSE_COMMAND: Command = {
     else if (format === "json") printJson(season, vines, terminal);
     else {
       printTable(
-        { ...sheet, headers: sheet.headers.slice(0, 9), rows: sheet.rows.map((row) => row.slice(0, 9)) },
+        { ...sheet, headers: sheet.headers.slice(0, 10), rows: sheet.rows.map((row) => row.slice(0, 10)) },
         terminal,
       );
       terminal.print(printable(usedSentence(season.used.account(), language)));
@@ -86,7 +86,10 @@ export const CARDS_COMMAND: Command = {
     });
     if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
-    const cards = vines.map((vine) => vineCard(vine, language));
+    const cards = vines.map((vine) => ({
+      ...vineCard(vine, language, season.unitSystem),
+      plan: planOn(crew, vine),
+    }));
     if (format === "csv") printCsv(sheet, terminal);
     else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), cards }));
     else {
@@ -103,6 +106,13 @@ export const CARDS_COMMAND: Command = {
     return 0;
   },
 };
+
+/** The plan of a vine as data: what stays, canes, cuts, and how the nodes fall over its spurs. */
+function planOn(cards: readonly CrewCard[], { block, row, vine, plan }: DecidedVine) {
+  const card = cards.find((one) => one.block === block && one.row === row);
+  const line = card?.vines.find((one) => one.vine === vine);
+  return { ...plan, ...(line?.nodes ? { nodes: line.nodes } : {}) };
+}
 
 /** Writes the cards as one page that a browser prints; never over another file. */
 async function writePage(
@@ -148,13 +158,14 @@ export async function decided(
 }
 
 function printJson(season: Season, vines: readonly DecidedVine[], { language, print }: Terminal): void {
-  const choice = vines.map(({ block, row, vine, decision, rows, recount }) => ({
+  const choice = vines.map(({ block, row, vine, decision, plan, rows, recount }) => ({
     block,
     row,
     vine,
     worth: decision.worth,
     lead: decision.lead ?? null,
     sides: decision.sides,
+    plan,
     notes: decision.notes,
     recount,
     cordons: decision.cordons.map((cordon, at) => ({

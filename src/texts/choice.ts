@@ -31,10 +31,12 @@ export const CANE_ORIGINS: Readonly<Record<"trunk" | "otherTrunk" | "head" | "gr
 export const REASONS: Readonly<Record<string, Text>> = TEXTS.choice.reasons;
 
 /** What is done on a side. */
-export const SIDE_LINES: Readonly<Record<"stays" | "ask" | "lay" | "layAsk", Text>> = TEXTS.choice.sideLines;
+export const SIDE_LINES: Readonly<Record<"stays" | "ask" | "lay" | "layAsk" | "layOf" | "layOfAsk", Text>> =
+  TEXTS.choice.sideLines;
 
 /** One cut of the cut list. */
-export const CUT_LINES: Readonly<Record<"head" | "trunk" | "keepCane", Text>> = TEXTS.choice.cutLines;
+export const CUT_LINES: Readonly<Record<"head" | "trunk" | "spur" | "keepCane" | "renewing", Text>> =
+  TEXTS.choice.cutLines;
 
 /** What holds for the vine as a whole. */
 export const VINE_NOTES: Readonly<Record<string, Text>> = TEXTS.choice.vineNotes;

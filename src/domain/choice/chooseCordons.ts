@@ -3,7 +3,6 @@ import type { VineToDecide } from "./candidateCordon";
 import { bestPlans, type ClosePlan, type PlanChoice } from "./bestPlans";
 import type { ChoiceRules } from "./choiceRules";
 import { askReason, goesReason, plainReason, staysReason, type Place } from "./cordonReasons";
-import { cutList } from "./cutList";
 import { mustBeCandidate } from "./mustBeCandidate";
 import { keepPlan, layPlans, type SidePlan } from "./sidePlans";
 import type { CordonDecision, Reason, SideDecision, Verdict, VineDecision } from "./vineDecision";
@@ -23,7 +22,7 @@ import { weighedVine, type WeighedCandidate, type WeighedVine } from "./weighedV
  *
  * @param vine candidates as counted, lengths in metres
  * @param rules the figures of the Settings sheet
- * @returns per cordon stays, goes or ask with score and reason; per side what stays or where a cane comes from; cuts
+ * @returns per cordon stays, goes or ask with score and reason; per side what stays or where a cane comes from
  * @throws Refusal "notWhole" or "outside" when a count is impossible
  *
  * @example
@@ -49,10 +48,10 @@ export function chooseCordons(vine: VineToDecide, rules: ChoiceRules): VineDecis
   if (vine.status === "missing") return undecided("vineMissing", weighed);
   const sides = vineSides(weighed.cordons, rules.sidesWanted);
   if (sides === undefined) return undecided("sidesUnclear", weighed);
-  if (sides.length === 0) return { cordons: [], sides: [], cuts: [], notes: [], worth: 0 };
+  if (sides.length === 0) return { cordons: [], sides: [], notes: [], worth: 0 };
 
-  const anyContender = weighed.cordons.some(({ ruledOut }) => ruledOut === undefined);
-  const lay = layPlans(weighed.trunks, vine.liveTrunks, anyContender, rules);
+  const anyLivingWood = weighed.cordons.some((cordon) => !isDead(cordon));
+  const lay = layPlans(weighed.trunks, vine.liveTrunks, anyLivingWood, rules);
   const plans = sides.map((side) => plansOf(side, lay, weighed));
   const choice = bestPlans(plans[0], plans[1], rules.twoTrunks, rules.closeCall);
   const answers = new Map<WeighedCandidate, CordonDecision>();
@@ -60,12 +59,9 @@ export function chooseCordons(vine: VineToDecide, rules: ChoiceRules): VineDecis
     decideSide(side, index, { weighed, choice, plans, answers }),
   );
   const cordons = weighed.cordons.map((cordon) => answers.get(cordon)!);
-  const bareSides = new Set(sideDecisions.filter(isBare).map(({ side }) => side));
-  const going = vine.candidates.filter((_, index) => cordons[index].verdict === "goes");
   return {
     cordons,
     sides: sideDecisions,
-    cuts: cutList(going, bareSides, weighed.trunks),
     notes: vineNotes(vine, weighed.trunks, weighed.inUse, sideDecisions, cordons),
     worth: choice.worth,
     ...(Number.isFinite(choice.lead) ? { lead: choice.lead } : {}),
@@ -144,10 +140,6 @@ function nearest(plans: readonly ClosePlan[]): ClosePlan | undefined {
   return best;
 }
 
-function isBare(side: SideDecision): boolean {
-  return side.layCaneFrom !== undefined;
-}
-
 function isDead({ candidate, trunkCondition }: WeighedCandidate): boolean {
   return candidate.condition === "dead" || trunkCondition === "dead";
 }
@@ -166,7 +158,6 @@ function undecided(
       reason: plainReason(code, facts),
     })),
     sides: [],
-    cuts: [],
     notes: [{ code, facts }],
     worth: 0,
   };

@@ -33,8 +33,9 @@ export function keepPlan(cordon: WeighedCordon, rules: ChoiceRules): SidePlan {
 }
 
 /**
- * Laying a cane: one plan a live trunk, one for a live trunk that carries no candidate. Without any live trunk known
- * the cane comes from the head while a cordon still lives there, and from a sucker at the ground when nothing does.
+ * Laying a cane: one plan a live trunk, one for a live trunk that carries no candidate. A cane is taken from a hurt
+ * trunk only where no sound one lives (common practice). Without any live trunk known the cane comes from the head while
+ * a cordon still lives there, and from a sucker at the ground when nothing does.
  *
  * @example
  * layPlans([{ number: 1, live: true }], 2, true, { newCane: 0.5 }).map((plan) => plan.layFrom) // [1, "otherTrunk"]
@@ -42,11 +43,14 @@ export function keepPlan(cordon: WeighedCordon, rules: ChoiceRules): SidePlan {
 export function layPlans(
   trunks: readonly Trunk[],
   liveTrunks: number | undefined,
-  anyContender: boolean,
+  anyLivingWood: boolean,
   rules: ChoiceRules,
 ): SidePlan[] {
   const live = trunks.filter((trunk) => trunk.live);
-  const plans: SidePlan[] = live.map(({ number, condition }) => {
+  const bareTrunk = liveTrunks !== undefined && liveTrunks > live.length;
+  const least = bareTrunk ? 0 : Math.min(...live.map(({ condition }) => trunkCost(condition, rules)));
+  const soundest = live.filter(({ condition }) => trunkCost(condition, rules) <= least);
+  const plans: SidePlan[] = soundest.map(({ number, condition }) => {
     const worth = rules.newCane - trunkCost(condition, rules);
     return { layFrom: number, trunk: number, low: worth, high: worth };
   });
@@ -56,7 +60,7 @@ export function layPlans(
     low: rules.newCane,
     high: rules.newCane,
   });
-  if (liveTrunks !== undefined && liveTrunks > live.length) plans.push(lay("otherTrunk", "otherTrunk"));
-  if (plans.length === 0) plans.push(anyContender ? lay("head", "none") : lay("ground", "none"));
+  if (bareTrunk) plans.push(lay("otherTrunk", "otherTrunk"));
+  if (plans.length === 0) plans.push(anyLivingWood ? lay("head", "none") : lay("ground", "none"));
   return plans;
 }

@@ -73,17 +73,6 @@ export interface SideDecision {
   readonly layCaneFrom?: CaneOrigin;
 }
 
-/** One cut, in the order of the work. */
-export interface Cut {
-  readonly side: string;
-  readonly cordon: string;
-  readonly trunk?: number;
-  /** "head": the cordon comes off where it leaves the trunk. "trunk": a dead trunk comes out with it. */
-  readonly backTo: "head" | "trunk";
-  /** True where a cane is to be laid on this side: do not cut past a usable cane. */
-  readonly keepCane: boolean;
-}
-
 /** Something that holds for the vine as a whole. */
 export type VineNoteCode =
   | "oneTrunk"
@@ -108,7 +97,6 @@ export interface VineDecision {
   /** One a candidate, in the order in which they were given. */
   readonly cordons: readonly CordonDecision[];
   readonly sides: readonly SideDecision[];
-  readonly cuts: readonly Cut[];
   readonly notes: readonly VineNote[];
   /** What the chosen plan is worth: scores of the sides, less what hurt trunks cost, plus what two trunks earn. */
   readonly worth: number;

@@ -1,12 +1,22 @@
 import { chooseCordons } from "../../domain/choice/chooseCordons";
 import type { VineDecision } from "../../domain/choice/vineDecision";
+import { vinePlan, type VinePlan } from "../../domain/plan/vinePlan";
 import { choiceRules } from "./choice/choiceRules";
 import type { Season } from "../season/season";
+import { renewalRules } from "./renewal/renewalRules";
 import { vinesToDecide, type SurveyVine } from "./vinesToDecide";
 
 /** A vine of the survey with its answer. */
 export interface DecidedVine extends SurveyVine {
   readonly decision: VineDecision;
+  /** What is done on the vine, made once from its decision. */
+  readonly plan: VinePlan;
+}
+
+/** A vine of the survey with its answer and its plan, by the figures of the Settings sheet. */
+export function decidedVine(vine: SurveyVine, settings: Season["settings"]): DecidedVine {
+  const decision = chooseCordons(vine.toDecide, choiceRules(settings));
+  return { ...vine, decision, plan: vinePlan(vine.toDecide, decision, renewalRules(settings).triggers) };
 }
 
 /**
@@ -16,5 +26,9 @@ export interface DecidedVine extends SurveyVine {
  */
 export function* decideSeason(season: Season): Generator<DecidedVine, void, void> {
   const rules = choiceRules(season.settings);
-  for (const vine of vinesToDecide(season)) yield { ...vine, decision: chooseCordons(vine.toDecide, rules) };
+  const { triggers } = renewalRules(season.settings);
+  for (const vine of vinesToDecide(season)) {
+    const decision = chooseCordons(vine.toDecide, rules);
+    yield { ...vine, decision, plan: vinePlan(vine.toDecide, decision, triggers) };
+  }
 }

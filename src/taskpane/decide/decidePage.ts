@@ -1,12 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import { caneToLay } from "../../domain/renewal/caneToLay";
-import { cordonRenewal } from "../../domain/renewal/cordonRenewal";
 import { renewalRules } from "../../survey/decide/renewal/renewalRules";
 import { caneSentence, cordonRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
 import type { Language } from "../../texts/language";
 import { reasonSentence } from "../../survey/decide/choice/reasonSentence";
-import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
+import { cutSentence, sideSentences, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import type { Season } from "../../survey/season/season";
 import { VERDICT_WORDS } from "../../texts/choice";
@@ -193,19 +192,19 @@ function vineItem(pane: Pane, page: DecideState, season: Season, vine: DecidedVi
 
 function vineDetail(pane: Pane, season: Season, vine: DecidedVine): TemplateResult {
   const { language } = pane.state;
-  const { decision } = vine;
+  const { decision, plan } = vine;
   return html`<div class="stack">
     ${vinePicture(vine, language, season.unitSystem)}
-    ${decision.sides.map((side) => html`<p><strong>${sideSentence(side, language)}</strong></p>`)}
+    ${sideSentences(plan, language).map((words) => html`<p><strong>${words}</strong></p>`)}
     <ul class="plain">
       ${decision.cordons.map((_cordon, place) => cordonLine(pane, season, vine, place))}
     </ul>
     ${
-      decision.cuts.length === 0
+      plan.cuts.length === 0
         ? nothing
         : html`<h3>${pane.say(DECIDE_TEXTS.cuts)}</h3>
             <ol>
-              ${decision.cuts.map((cut) => html`<li>${cutSentence(cut, language)}</li>`)}
+              ${plan.cuts.map((cut) => html`<li>${cutSentence(cut, language)}</li>`)}
             </ol>`
     }
     ${decision.notes.map((note) => html`<p>${vineNoteSentence(note, language)}</p>`)}
@@ -215,18 +214,16 @@ function vineDetail(pane: Pane, season: Season, vine: DecidedVine): TemplateResu
 }
 
 /** What the cordons that stay need, and which cane to look for where one is laid. */
-function renewalWords({ toDecide, decision }: DecidedVine, season: Season, language: Language): string[] {
-  const { triggers, thickShare } = renewalRules(season.settings);
-  const { training, sideLength } = toDecide;
-  const cordons = toDecide.candidates.flatMap((candidate, index) => {
-    if (decision.cordons[index].verdict !== "stays") return [];
-    const needs = cordonRenewal(candidate, training, triggers, sideLength);
-    return needs.action === "keep"
-      ? []
-      : [cordonRenewalSentence(needs, candidate.cordon, language, season.unitSystem)];
-  });
-  const lays = decision.sides.some(({ layCaneFrom }) => layCaneFrom !== undefined);
-  const cane = lays ? caneSentence(caneToLay({ sideLength, thickShare }), language, season.unitSystem) : "";
+function renewalWords({ toDecide, plan }: DecidedVine, season: Season, language: Language): string[] {
+  const { thickShare } = renewalRules(season.settings);
+  const { sideLength } = toDecide;
+  const cordons = plan.keeps
+    .filter(({ ask, renewal }) => !ask && renewal.action !== "keep")
+    .map(({ cordon, renewal }) => cordonRenewalSentence(renewal, cordon, language, season.unitSystem));
+  const cane =
+    plan.canes.length > 0
+      ? caneSentence(caneToLay({ sideLength, thickShare }), language, season.unitSystem)
+      : "";
   return cane === "" ? cordons : [...cordons, cane];
 }
 

@@ -1,6 +1,4 @@
-import { chooseCordons } from "../../domain/choice/chooseCordons";
-import { choiceRules } from "../../survey/decide/choice/choiceRules";
-import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { decidedVine, type DecidedVine } from "../../survey/decide/decideSeason";
 import type { Season } from "../../survey/season/season";
 
 type Candidate = DecidedVine["toDecide"]["candidates"][number];
@@ -20,5 +18,5 @@ export function decidedAnew(
     fixedChoice: fixedChoice(candidate, place),
   }));
   const toDecide = { ...vine.toDecide, candidates };
-  return { ...vine, toDecide, decision: chooseCordons(toDecide, choiceRules(season.settings)) };
+  return decidedVine({ ...vine, toDecide }, season.settings);
 }

@@ -395,14 +395,19 @@ export const en = {
       ribbonStays: "{colour} ribbon: stays",
       ribbonAsk: "{colour} ribbon: look first",
       cutRule:
-        "Cut from the outer end towards the trunk. ⟂: stop at the first good cane. T1: trunk 1. +T1: take dead trunk 1 out.",
+        "Cut from the outer end towards the trunk. ⟂: stop at the first good cane. +spur: leave a renewal spur at the head. T1: trunk 1. +T1: take dead trunk 1 out.",
       or: "{cordon} / {others} ?",
       orNewCane: "{cordon} / cane ?",
       withTrunk: "{cordon}+T{trunk}",
+      withSpur: "{cordon} +spur",
       keepTrunk: "{cordon} · T{trunk}",
       sideStays: "{side} stays",
       sideCut: "{side} cut",
       cane: "cane: {from}",
+      caneOf: "cane: {from}, of {source}",
+      bothOnOneTrunk: "both on T{trunk}",
+      everyTrunkHurt: "all trunks hurt",
+      noLiveTrunk: "no live trunk",
       spursAt: "{spurs} × {nodes}",
       short: "(−{short})",
       shortRule:
@@ -1793,6 +1798,7 @@ export const en = {
   },
   resultSheets: {
     choice: "Cordon choice",
+    work: "What is done",
     choiceTitle: "Which cordon stays on each side, and why",
     cards: "Crew cards",
     cardsTitle: "What to do on each vine, in walking order",
@@ -2052,12 +2058,18 @@ export const en = {
       ask: "{cordon} {at}, if the person who looks agrees.",
       lay: "Lay a cane {at} {from}.",
       layAsk: "Lay a cane {at} {from}, if the person who looks agrees.",
+      layOf: "Lay a cane {at} {from}: a good cane of {source}, near the head.",
+      layOfAsk:
+        "Lay a cane {at} {from}, if the person who looks agrees: a good cane of {source}, near the head.",
     },
     cutLines: {
       head: "Cut {cordon} {at} from the outer end back to the head.",
       trunk: "Cut {cordon} {at} from the outer end back to the head, and take out the dead trunk {trunk}.",
       keepCane:
         "Cut {cordon} {at} from the outer end towards the trunk, and stop at the first good cane that can be laid.",
+      renewing:
+        "Cut {cordon} {at} from the outer end towards the trunk, and stop at the first good cane: it is kept to renew {renews}.",
+      spur: "Cut {cordon} {at} from the outer end towards the trunk, and leave a renewal spur of two nodes at the head.",
     },
     vineNotes: {
       oneTrunk: "One live trunk is written down for this vine; bring up a second.",

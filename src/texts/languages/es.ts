@@ -394,14 +394,19 @@ export const es: Texts = {
       ribbonStays: "cinta {colour}: queda",
       ribbonAsk: "cinta {colour}: mirar antes",
       cutRule:
-        "Cortar desde la punta hacia el tronco. ⟂: parar en el primer sarmiento bueno. T1: tronco 1. +T1: sacar el tronco muerto 1.",
+        "Cortar desde la punta hacia el tronco. ⟂: parar en el primer sarmiento bueno. +pitón: dejar un pitón de renovación en la cabeza. T1: tronco 1. +T1: sacar el tronco muerto 1.",
       or: "¿{cordon} / {others}?",
       orNewCane: "¿{cordon} / sarm.?",
       withTrunk: "{cordon}+T{trunk}",
+      withSpur: "{cordon} +pitón",
       keepTrunk: "{cordon} · T{trunk}",
       sideStays: "{side} queda",
       sideCut: "{side} cortar",
       cane: "sarmiento: {from}",
+      caneOf: "sarmiento: {from}, de {source}",
+      bothOnOneTrunk: "ambos en T{trunk}",
+      everyTrunkHurt: "todos los troncos dañados",
+      noLiveTrunk: "ningún tronco vivo",
       spursAt: "{spurs} × {nodes}",
       short: "(−{short})",
       shortRule:
@@ -1827,6 +1832,7 @@ export const es: Texts = {
   },
   resultSheets: {
     choice: "Elección de cordones",
+    work: "Qué se hace",
     choiceTitle: "Qué cordón queda en cada lado y por qué",
     cards: "Tarjetas de cuadrilla",
     cardsTitle: "Qué hacer en cada planta, en el orden de marcha",
@@ -2091,12 +2097,18 @@ export const es: Texts = {
       ask: "{cordon} {at}, si quien mira está de acuerdo.",
       lay: "Tender un sarmiento {at} {from}.",
       layAsk: "Tender un sarmiento {at} {from}, si quien mira está de acuerdo.",
+      layOf: "Tender un sarmiento {at} {from}: uno bueno de {source}, cerca de la cabeza.",
+      layOfAsk:
+        "Tender un sarmiento {at} {from}, si quien mira está de acuerdo: uno bueno de {source}, cerca de la cabeza.",
     },
     cutLines: {
       head: "Cortar {cordon} {at} desde la punta hasta la cabeza.",
       trunk: "Cortar {cordon} {at} desde la punta hasta la cabeza, y sacar el tronco muerto {trunk}.",
       keepCane:
         "Cortar {cordon} {at} desde la punta hacia el tronco, y parar en el primer sarmiento bueno que se pueda tender.",
+      renewing:
+        "Cortar {cordon} {at} desde la punta hacia el tronco, y parar en el primer sarmiento bueno: se deja para renovar {renews}.",
+      spur: "Cortar {cordon} {at} desde la punta hacia el tronco, y dejar en la cabeza un pitón de renovación de dos yemas.",
     },
     vineNotes: {
       oneTrunk: "Solo consta un tronco vivo en esta planta; criar un segundo.",

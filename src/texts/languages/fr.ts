@@ -397,14 +397,19 @@ export const fr: Texts = {
       ribbonStays: "ruban {colour} : reste",
       ribbonAsk: "ruban {colour} : voir d'abord",
       cutRule:
-        "Couper du bout vers le tronc. ⟂ : s'arrêter au premier bon sarment. T1 : tronc 1. +T1 : enlever le tronc mort 1.",
+        "Couper du bout vers le tronc. ⟂ : s'arrêter au premier bon sarment. +rappel : laisser un courson de rappel à la tête. T1 : tronc 1. +T1 : enlever le tronc mort 1.",
       or: "{cordon} / {others} ?",
       orNewCane: "{cordon} / sarm. ?",
       withTrunk: "{cordon}+T{trunk}",
+      withSpur: "{cordon} +rappel",
       keepTrunk: "{cordon} · T{trunk}",
       sideStays: "{side} reste",
       sideCut: "{side} couper",
       cane: "sarment : {from}",
+      caneOf: "sarment : {from}, de {source}",
+      bothOnOneTrunk: "les deux sur T{trunk}",
+      everyTrunkHurt: "tous les troncs touchés",
+      noLiveTrunk: "aucun tronc vivant",
       spursAt: "{spurs} × {nodes}",
       short: "(−{short})",
       shortRule:
@@ -1853,6 +1858,7 @@ export const fr: Texts = {
   },
   resultSheets: {
     choice: "Choix des cordons",
+    work: "Ce qui se fait",
     choiceTitle: "Quel cordon reste de chaque côté, et pourquoi",
     cards: "Fiches d'équipe",
     cardsTitle: "Que faire sur chaque cep, dans l'ordre de marche",
@@ -2114,12 +2120,18 @@ export const fr: Texts = {
       ask: "{cordon} {at}, si la personne qui regarde est d'accord.",
       lay: "Coucher un sarment {at} {from}.",
       layAsk: "Coucher un sarment {at} {from}, si la personne qui regarde est d'accord.",
+      layOf: "Coucher un sarment {at} {from} : un bon sarment de {source}, près de la tête.",
+      layOfAsk:
+        "Coucher un sarment {at} {from}, si la personne qui regarde est d'accord : un bon sarment de {source}, près de la tête.",
     },
     cutLines: {
       head: "Couper {cordon} {at} du bout jusqu'à la tête.",
       trunk: "Couper {cordon} {at} du bout jusqu'à la tête, et enlever le tronc mort {trunk}.",
       keepCane:
         "Couper {cordon} {at} du bout vers le tronc, et s'arrêter au premier bon sarment qui peut être couché.",
+      renewing:
+        "Couper {cordon} {at} du bout vers le tronc, et s'arrêter au premier bon sarment : il est gardé pour renouveler {renews}.",
+      spur: "Couper {cordon} {at} du bout vers le tronc, et laisser à la tête un courson de rappel à deux yeux.",
     },
     vineNotes: {
       oneTrunk: "Un seul tronc vivant est noté pour ce cep ; en élever un second.",

@@ -1,7 +1,8 @@
 import type { UnitSystem } from "../../domain/units";
 import { cardLine, sideWord, type SideWords } from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
-import { cutSentence, sideSentence, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
+import { cutSentence, sideSentences, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
+import { cordonRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { CARD_TEXTS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
@@ -17,19 +18,28 @@ export interface VineCard {
   readonly stays: readonly string[];
   /** The cuts in the order of the work. */
   readonly cuts: readonly string[];
-  /** What holds for the vine as a whole. */
+  /** What the cordons that stay need, and what holds for the vine as a whole. */
   readonly notes: readonly string[];
 }
 
-/** The card of a vine that was decided. */
-export function vineCard({ block, row, vine, decision }: DecidedVine, language: Language): VineCard {
+/** The plan of a vine that was decided, in sentences. */
+export function vineCard(
+  { block, row, vine, decision, plan }: DecidedVine,
+  language: Language,
+  unitSystem: UnitSystem,
+): VineCard {
   return {
     block,
     row,
     vine,
-    stays: decision.sides.map((side) => sideSentence(side, language)),
-    cuts: decision.cuts.map((cut) => cutSentence(cut, language)),
-    notes: decision.notes.map((note) => vineNoteSentence(note, language)),
+    stays: sideSentences(plan, language),
+    cuts: plan.cuts.map((cut) => cutSentence(cut, language)),
+    notes: [
+      ...plan.keeps
+        .filter(({ ask, renewal }) => !ask && renewal.action !== "keep")
+        .map(({ cordon, renewal }) => cordonRenewalSentence(renewal, cordon, language, unitSystem)),
+      ...decision.notes.map((note) => vineNoteSentence(note, language)),
+    ],
   };
 }
 

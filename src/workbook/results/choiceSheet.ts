@@ -1,7 +1,10 @@
 import type { UnitSystem } from "../../domain/units";
 import { SCORE_PARTS } from "../../domain/choice/choiceRules";
+import type { CordonDecision } from "../../domain/choice/vineDecision";
 import { isKnown, type PartBounds } from "../../domain/choice/partBounds";
+import type { VinePlan } from "../../domain/plan/vinePlan";
 import { reasonSentence } from "../../survey/decide/choice/reasonSentence";
+import { cutSentence, keepSentence } from "../../survey/decide/choice/vineSentences";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { PART_TEXTS } from "../../texts/cards";
 import { SIDE_WORDS, VERDICT_WORDS } from "../../texts/choice";
@@ -30,6 +33,7 @@ export function choiceSheet(
       text("decision"),
       text("score"),
       text("reason"),
+      text("work"),
       text("sheet"),
       text("sheetRow"),
       ...SCORE_PARTS.map((part) => PART_TEXTS[part][language]),
@@ -44,11 +48,12 @@ export function choiceSheet(
       { width: 11 },
       { width: 8, format: "0.00" },
       { width: 70, wrap: true },
+      { width: 40, wrap: true },
       { width: 14 },
       { width: 10 },
       ...SCORE_PARTS.map(() => ({ width: 10, format: "0.00" })),
     ],
-    rows: vines.flatMap(({ block, row, vine, decision, rows, toDecide }) =>
+    rows: vines.flatMap(({ block, row, vine, decision, plan, rows, toDecide }) =>
       decision.cordons.map((cordon, at) => [
         block,
         row,
@@ -59,12 +64,23 @@ export function choiceSheet(
         VERDICT_WORDS[cordon.verdict][language],
         cordon.score.score,
         reasonSentence(cordon, language, unitSystem),
+        workOn(plan, cordon, language),
         rows[at].table.sheet,
         rows[at].table.sheetRow(rows[at].index),
         ...SCORE_PARTS.map((part) => knownOrNothing(cordon.score.parts[part])),
       ]),
     ),
   };
+}
+
+/** What is done with one cordon by the plan of its vine; an empty cell for one that waits for a person. */
+function workOn(plan: VinePlan, { side, cordon }: CordonDecision, language: Language): string | null {
+  const here = (one: { readonly side: string; readonly cordon: string }) =>
+    one.side === side && one.cordon === cordon;
+  const cut = plan.cuts.find(here);
+  if (cut) return cutSentence(cut, language);
+  const keep = plan.keeps.find(here);
+  return keep ? keepSentence(keep, language) : null;
 }
 
 /** A part that is known exactly; an empty cell for one that is not. */

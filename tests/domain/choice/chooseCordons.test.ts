@@ -1,11 +1,15 @@
 import fc from "fast-check";
 import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
 import { reasonSentence } from "../../../src/survey/decide/choice/reasonSentence";
-import { cutSentence, sideSentence, vineNoteSentence } from "../../../src/survey/decide/choice/vineSentences";
+import {
+  cutSentence,
+  sideSentences,
+  vineNoteSentence,
+} from "../../../src/survey/decide/choice/vineSentences";
 import { LANGUAGES } from "../../../src/texts/language";
 import { anyCandidate, fullCandidate, vineOf } from "./counts";
 import { everyPlan } from "./everyPlan";
-import { RULES } from "./standardRules";
+import { planned, RULES } from "./standardRules";
 import { WORKED_VINES } from "./workedVines";
 
 describe("vines decided by hand", () => {
@@ -17,8 +21,9 @@ describe("vines decided by hand", () => {
     }
     for (const name of Object.keys(cordons))
       expect(decision.cordons.map(({ side, cordon }) => `${side} ${cordon}`)).toContain(name);
-    if (sides) expect(decision.sides.map((side) => sideSentence(side, "en"))).toEqual(sides);
-    if (cuts) expect(decision.cuts.map((cut) => cutSentence(cut, "en"))).toEqual(cuts);
+    const plan = planned(vine, decision);
+    if (sides) expect(sideSentences(plan, "en")).toEqual(sides);
+    if (cuts) expect(plan.cuts.map((cut) => cutSentence(cut, "en"))).toEqual(cuts);
     if (notes) expect(decision.notes.map((note) => vineNoteSentence(note, "en"))).toEqual(notes);
   });
 
@@ -38,8 +43,8 @@ describe("vines decided by hand", () => {
             reasonSentence(cordon, language, "US"),
             reasonSentence(cordon, language, "metric"),
           ]),
-          ...decision.sides.map((side) => sideSentence(side, language)),
-          ...decision.cuts.map((cut) => cutSentence(cut, language)),
+          ...sideSentences(planned(vine, decision), language),
+          ...planned(vine, decision).cuts.map((cut) => cutSentence(cut, language)),
           ...decision.notes.map((note) => vineNoteSentence(note, language)),
         ];
         for (const sentence of sentences)
@@ -147,7 +152,9 @@ describe("whatever is written down", () => {
   test("the cut list holds exactly the cordons that go", () => {
     fc.assert(
       fc.property(vineOf(anyCandidate), (vine) => {
-        const { cordons, cuts } = chooseCordons(vine, RULES);
+        const decision = chooseCordons(vine, RULES);
+        const { cordons } = decision;
+        const { cuts } = planned(vine, decision);
         const going = cordons.filter(({ verdict }) => verdict === "goes").map(({ cordon }) => cordon);
         expect(cuts.map(({ cordon }) => cordon).sort()).toEqual(going.sort());
       }),

@@ -59,8 +59,14 @@ export function everyPlan(vine: VineToDecide, rules: ChoiceRules, fill: () => nu
     readonly worth: number;
   }
   const live = trunkNumbers.filter(isLive);
-  const canes: Option[] = live.map((trunk) => ({ trunk, worth: rules.newCane - costOf(conditionOf(trunk)) }));
-  if ((vine.liveTrunks ?? 0) > live.length) canes.push({ trunk: "other", worth: rules.newCane });
+  const bare = (vine.liveTrunks ?? 0) > live.length;
+  const leastCost = bare ? 0 : Math.min(...live.map((trunk) => costOf(conditionOf(trunk))));
+  const soundest = live.filter((trunk) => costOf(conditionOf(trunk)) === leastCost);
+  const canes: Option[] = soundest.map((trunk) => ({
+    trunk,
+    worth: rules.newCane - costOf(conditionOf(trunk)),
+  }));
+  if (bare) canes.push({ trunk: "other", worth: rules.newCane });
   if (canes.length === 0) canes.push({ trunk: "none", worth: rules.newCane });
 
   const optionsOf = (side: string): Option[] => {

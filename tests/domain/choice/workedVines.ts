@@ -373,7 +373,7 @@ export const WORKED_VINES: readonly WorkedVine[] = [
     why: "the cane can only come from trunk 1; in cold climates a vine keeps at least two trunks",
     vine: vine([cordon("right A", 1, 8, 1)], { liveTrunks: 1 }),
     cordons: { "right A": ["stays", "Keep A on the right: it is the only one there and worth keeping."] },
-    sides: ["Lay a cane on the left from trunk 1.", "A stays on the right."],
+    sides: ["Lay a cane on the left from trunk 1: a good cane of A, near the head.", "A stays on the right."],
     notes: ["One live trunk is written down for this vine; bring up a second."],
   },
   {
@@ -389,7 +389,10 @@ export const WORKED_VINES: readonly WorkedVine[] = [
       "left A": ["goes", "Cut A on the left: at 6 in it is a remnant at the head, not a cordon."],
       "right B": ["goes", "Cut B on the right: at 8 in it is a remnant at the head, not a cordon."],
     },
-    sides: ["Lay a cane on the left from trunk 1.", "Lay a cane on the right from trunk 1."],
+    sides: [
+      "Lay a cane on the left from trunk 1: a good cane of A, near the head.",
+      "Lay a cane on the right from trunk 1: a good cane of B, near the head.",
+    ],
     cuts: [
       "Cut A on the left from the outer end towards the trunk, and stop at the first good cane that can be laid.",
       "Cut B on the right from the outer end towards the trunk, and stop at the first good cane that can be laid.",
@@ -445,7 +448,7 @@ export const WORKED_VINES: readonly WorkedVine[] = [
       "left A": ["stays", "Keep A on the left: it is the only one there and worth keeping."],
       "right C": ["goes", "Cut C on the right and lay a cane from trunk 2: it has a gap of 6 positions."],
     },
-    sides: ["A stays on the left.", "Lay a cane on the right from trunk 2."],
+    sides: ["A stays on the left.", "Lay a cane on the right from trunk 2: a good cane of C, near the head."],
     cuts: [
       "Cut C on the right from the outer end towards the trunk, and stop at the first good cane that can be laid.",
     ],
@@ -461,7 +464,10 @@ export const WORKED_VINES: readonly WorkedVine[] = [
         "Look at the vine: C on the right may be worth keeping, or a new cane may be better; it has a gap of 5 positions.",
       ],
     },
-    sides: ["A stays on the left.", "Lay a cane on the right from trunk 2, if the person who looks agrees."],
+    sides: [
+      "A stays on the left.",
+      "Lay a cane on the right from trunk 2, if the person who looks agrees: a good cane of C, near the head.",
+    ],
     cuts: [],
   },
   {

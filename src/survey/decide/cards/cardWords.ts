@@ -1,10 +1,11 @@
-import type { CaneOrigin, Cut } from "../../../domain/choice/vineDecision";
+import type { CaneOrigin } from "../../../domain/choice/vineDecision";
+import type { PlannedCane, PlannedCut, PlannedKeep } from "../../../domain/plan/vinePlan";
 import type { UnitSystem } from "../../../domain/units";
 import { CARD_ORIGINS, CARD_TEXTS } from "../../../texts/cards";
 import { SIDE_WORDS } from "../../../texts/choice";
 import { say, type Language } from "../../../texts/language";
 import { lengthWords } from "../choice/lengthWords";
-import type { CardKeep, CardVine } from "./crewCards";
+import type { CardVine } from "./crewCards";
 
 /** Something that is done on one side, in words; `ask` where somebody must look first. */
 export interface SideWords {
@@ -34,11 +35,7 @@ export function cardLine(vine: CardVine, language: Language, unitSystem: UnitSys
     vine: vine.vine,
     keep: vine.keeps.map((keep) => ({ side: keep.side, words: keepWords(keep, language), ask: keep.ask })),
     cut: vine.cuts.map((cut) => ({ side: cut.side, words: cutWords(cut, language), ask: false })),
-    lay: vine.canes.map(({ side, from, ask }) => ({
-      side,
-      words: say(CARD_TEXTS.cane, language, { from: originWords(from, language) }),
-      ask,
-    })),
+    lay: vine.canes.map((cane) => ({ side: cane.side, words: layWords(cane, language), ask: cane.ask })),
     nodes: nodeWords(vine, language),
     notes: noteWords(vine, language, unitSystem),
   };
@@ -54,7 +51,7 @@ export function sideWord(side: string, language: Language): string {
   return SIDE_WORDS[side]?.[language] ?? side;
 }
 
-function keepWords({ cordon, trunk, ask, against }: CardKeep, language: Language): string {
+function keepWords({ cordon, trunk, ask, against }: PlannedKeep, language: Language): string {
   if (ask)
     return against.length > 0
       ? say(CARD_TEXTS.or, language, { cordon, others: against.join(" / ") })
@@ -62,10 +59,15 @@ function keepWords({ cordon, trunk, ask, against }: CardKeep, language: Language
   return trunk === undefined ? cordon : say(CARD_TEXTS.keepTrunk, language, { cordon, trunk });
 }
 
-function cutWords({ cordon, backTo, trunk, keepCane }: Cut, language: Language): string {
-  const what =
-    backTo === "trunk" ? say(CARD_TEXTS.withTrunk, language, { cordon, trunk: trunk ?? "" }) : cordon;
-  return keepCane ? `${what} ⟂` : what;
+function cutWords({ cordon, backTo, trunk }: PlannedCut, language: Language): string {
+  if (backTo === "trunk") return say(CARD_TEXTS.withTrunk, language, { cordon, trunk: trunk ?? "" });
+  if (backTo === "spur") return say(CARD_TEXTS.withSpur, language, { cordon });
+  return backTo === "cane" ? `${cordon} ⟂` : cordon;
+}
+
+function layWords({ from, source }: PlannedCane, language: Language): string {
+  const facts = { from: originWords(from, language), source: source?.cordon ?? "" };
+  return say(source ? CARD_TEXTS.caneOf : CARD_TEXTS.cane, language, facts);
 }
 
 function originWords(from: CaneOrigin, language: Language): string {
@@ -90,6 +92,9 @@ function nodeWords({ nodes }: CardVine, language: Language): string[] {
 function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): string[] {
   const notes: string[] = [];
   if (vine.status !== undefined && vine.status !== "bearing") notes.push(CARD_TEXTS[vine.status][language]);
+  for (const { code, facts } of vine.notes)
+    if (code === "bothOnOneTrunk" || code === "everyTrunkHurt" || code === "noLiveTrunk")
+      notes.push(say(CARD_TEXTS[code], language, facts));
   if (vine.trunksToBringUp > 0)
     notes.push(say(CARD_TEXTS.bringUp, language, { trunks: vine.trunksToBringUp }));
   for (const { cordon, ask, renewal } of vine.keeps) {

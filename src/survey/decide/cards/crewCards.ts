@@ -1,7 +1,7 @@
 import { liveSpursOf } from "../../../domain/choice/liveSpurs";
-import type { CaneOrigin, Cut, VineNote } from "../../../domain/choice/vineDecision";
+import type { VineNote } from "../../../domain/choice/vineDecision";
+import type { PlannedCane, PlannedCut, PlannedKeep } from "../../../domain/plan/vinePlan";
 import { nodePlan, type NodePlan } from "../../../domain/plan/nodePlan";
-import { cordonRenewal, type CordonRenewal } from "../../../domain/renewal/cordonRenewal";
 import { trunksOf } from "../../../domain/choice/trunksOf";
 import { trunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { DecidedVine } from "../decideSeason";
@@ -10,31 +10,13 @@ import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { vineBudgets } from "../plan/vineBudgets";
 
-/** A cordon that stays, or that would stay if the person who looks agrees. */
-export interface CardKeep {
-  readonly side: string;
-  readonly cordon: string;
-  readonly trunk?: number;
-  readonly ask: boolean;
-  /** Cordons of the same side that the person weighs it against. */
-  readonly against: readonly string[];
-  readonly renewal: CordonRenewal;
-}
-
-/** A side on which a cane is laid. */
-export interface CardCane {
-  readonly side: string;
-  readonly from: CaneOrigin;
-  readonly ask: boolean;
-}
-
 /** One line of a card: a vine in walk order. */
 export interface CardVine {
   readonly vine: number;
   readonly status: "bearing" | "young" | "missing" | "replanted" | undefined;
-  readonly keeps: readonly CardKeep[];
-  readonly cuts: readonly Cut[];
-  readonly canes: readonly CardCane[];
+  readonly keeps: readonly PlannedKeep[];
+  readonly cuts: readonly PlannedCut[];
+  readonly canes: readonly PlannedCane[];
   /** Nodes over the spurs that stay; left out where there is no budget or no spur count. */
   readonly nodes?: NodePlan;
   readonly trunksToBringUp: number;
@@ -96,7 +78,7 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
   }
 
   for (const vine of decided) {
-    const { block, row, vine: number, decision, toDecide } = vine;
+    const { block, row, vine: number, decision, plan, toDecide } = vine;
     const known = register.get(`${row} ${number} ${block}`);
     const trunks = trunksOf(toDecide);
     const live = known && Number.isInteger(known.liveTrunks) ? known.liveTrunks : undefined;
@@ -112,16 +94,11 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
             },
             rules.trunksWanted,
           );
-    const keeps = keepsOf(vine, rules);
-    const spurs = keeps.length === 0 ? undefined : spursOn(vine, keeps);
+    const spurs = plan.keeps.length === 0 ? undefined : spursOn(vine);
     const budget = budgetOf(block, row, number).nodes;
     const line: CardVine = {
       ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),
-      keeps,
-      cuts: decision.cuts,
-      canes: decision.sides.flatMap(({ side, layCaneFrom, ask }) =>
-        layCaneFrom === undefined ? [] : [{ side, from: layCaneFrom, ask }],
-      ),
+      ...plan,
       ...(budget === undefined || spurs === undefined
         ? {}
         : { nodes: nodePlan(budget, spurs, limits.least, Math.max(limits.least, limits.most)) }),
@@ -157,30 +134,8 @@ const EMPTY: Omit<CardVine, "vine"> = {
   remarks: [],
 };
 
-/** What stays on each side; both where a person has fixed two. */
-function keepsOf({ decision, toDecide }: DecidedVine, rules: ReturnType<typeof renewalRules>): CardKeep[] {
-  const keeps: CardKeep[] = [];
-  decision.cordons.forEach(({ side, cordon, verdict }, index) => {
-    const proposed = decision.sides.some((one) => one.side === side && one.cordon === cordon);
-    if (verdict !== "stays" && !(verdict === "ask" && proposed)) return;
-    const candidate = toDecide.candidates[index];
-    const against = decision.cordons
-      .filter((other) => other.side === side && other.verdict === "ask" && other.cordon !== cordon)
-      .map((other) => other.cordon);
-    keeps.push({
-      side,
-      cordon,
-      ...(candidate.trunk === undefined ? {} : { trunk: candidate.trunk }),
-      ask: verdict === "ask",
-      against: verdict === "ask" ? against : [],
-      renewal: cordonRenewal(candidate, toDecide.training, rules.triggers, toDecide.sideLength),
-    });
-  });
-  return keeps;
-}
-
 /** Live spurs on the cordons that stay; undefined as soon as one of them was not counted. */
-function spursOn({ toDecide }: DecidedVine, keeps: readonly CardKeep[]): number | undefined {
+function spursOn({ toDecide, plan: { keeps } }: DecidedVine): number | undefined {
   let sum = 0;
   for (const { side, cordon } of keeps) {
     const candidate = toDecide.candidates.find((one) => one.side === side && one.cordon === cordon)!;

@@ -1,35 +1,64 @@
-import type { Cut, SideDecision, VineNote } from "../../../domain/choice/vineDecision";
+import type { PlannedCane, PlannedCut, PlannedKeep, VinePlan } from "../../../domain/plan/vinePlan";
+import type { VineNote } from "../../../domain/choice/vineDecision";
 import { COUNT_WORDS, CUT_LINES, SIDE_LINES, VINE_NOTES } from "../../../texts/choice";
 import { say, type Language } from "../../../texts/language";
 import { caneOriginWords, sideWords } from "./reasonSentence";
 
+const FIRST_SIDES = ["left", "north", "east"];
+
+/** What is done on each side of a vine, left before right: what stays, and where a cane is laid from. */
+export function sideSentences({ keeps, canes }: VinePlan, language: Language): string[] {
+  return [
+    ...keeps.map((keep) => ({ side: keep.side, words: keepSentence(keep, language) })),
+    ...canes.map((cane) => ({ side: cane.side, words: laySentence(cane, language) })),
+  ]
+    .sort((one, other) => sideOrder(one.side) - sideOrder(other.side))
+    .map(({ words }) => words);
+}
+
+function sideOrder(side: string): number {
+  return FIRST_SIDES.includes(side) ? 0 : 1;
+}
+
 /**
- * What is done on one side: what stays, or where a cane comes from.
+ * What stays on a side.
  *
  * @example
- * sideSentence({ side: "left", cordon: "A", ask: false }, "en") // "A stays on the left."
- * sideSentence({ side: "right", ask: false, layCaneFrom: 2 }, "en") // "Lay a cane on the right from trunk 2."
+ * keepSentence({ side: "left", cordon: "A", ask: false, against: [], renewal: { action: "keep", triggers: [] } }, "en") // "A stays on the left."
  */
-export function sideSentence(side: SideDecision, language: Language): string {
-  const at = sideWords(side.side, language);
-  if (side.cordon !== undefined)
-    return say(SIDE_LINES[side.ask ? "ask" : "stays"], language, { cordon: side.cordon, at });
-  const from = caneOriginWords(side.layCaneFrom ?? "head", language);
-  return say(SIDE_LINES[side.ask ? "layAsk" : "lay"], language, { at, from });
+export function keepSentence({ side, cordon, ask }: PlannedKeep, language: Language): string {
+  return say(SIDE_LINES[ask ? "ask" : "stays"], language, { cordon, at: sideWords(side, language) });
+}
+
+/**
+ * Where a cane is laid, from which trunk and of which cordon.
+ *
+ * @example
+ * laySentence({ side: "right", ask: false, from: 2 }, "en") // "Lay a cane on the right from trunk 2."
+ * laySentence({ side: "right", ask: false, from: 2, source: { side: "left", cordon: "B" } }, "en") // "Lay a cane on the right from trunk 2: a good cane of B, near the head."
+ */
+export function laySentence({ side, from, source, ask }: PlannedCane, language: Language): string {
+  const line = source ? (ask ? "layOfAsk" : "layOf") : ask ? "layAsk" : "lay";
+  return say(SIDE_LINES[line], language, {
+    at: sideWords(side, language),
+    from: caneOriginWords(from, language),
+    source: source?.cordon ?? "",
+  });
 }
 
 /**
  * One cut, from the outer end towards the trunk.
  *
  * @example
- * cutSentence({ side: "left", cordon: "B", trunk: 1, backTo: "head", keepCane: false }, "en") // "Cut B on the left from the outer end back to the head."
+ * cutSentence({ side: "left", cordon: "B", trunk: 1, backTo: "head", renews: [] }, "en") // "Cut B on the left from the outer end back to the head."
  */
-export function cutSentence(cut: Cut, language: Language): string {
-  const line = cut.backTo === "trunk" ? "trunk" : cut.keepCane ? "keepCane" : "head";
+export function cutSentence(cut: PlannedCut, language: Language): string {
+  const line = cut.backTo === "cane" ? (cut.renews.length > 0 ? "renewing" : "keepCane") : cut.backTo;
   return say(CUT_LINES[line], language, {
     cordon: cut.cordon,
     at: sideWords(cut.side, language),
     trunk: cut.trunk ?? "",
+    renews: cut.renews,
   });
 }
 

@@ -1,11 +1,12 @@
 import { crewCards } from "../../../../src/survey/decide/cards/crewCards";
 import { cardLine } from "../../../../src/survey/decide/cards/cardWords";
+import { cutSentence, keepSentence } from "../../../../src/survey/decide/choice/vineSentences";
 import { decideSeason } from "../../../../src/survey/decide/decideSeason";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
 import { LANGUAGES } from "../../../../src/texts/language";
 import { cardsHtml, escaped } from "../../../../src/workbook/results/cardsHtml";
-import { cardsSheet } from "../../../../src/workbook/results/cardsSheet";
+import { cardsSheet, vineCard } from "../../../../src/workbook/results/cardsSheet";
 import { choiceSheet } from "../../../../src/workbook/results/choiceSheet";
 import { areaOf } from "../../area";
 import { inventedSeason, seasonOfSheets } from "./season";
@@ -106,6 +107,75 @@ describe("a crew card", () => {
 
   test("text from a sheet is escaped wherever it stands", () => {
     expect(escaped(`<b a="1" c='2'>&`)).toBe("&lt;b a=&quot;1&quot; c=&#39;2&#39;&gt;&amp;");
+  });
+});
+
+describe("one plan, wherever it is shown", () => {
+  const farm = seasonOfSheets(inventedSeason());
+  const answers = [...decideSeason(farm)];
+  const cards = crewCards(farm, answers);
+  const sheet = cardsSheet(cards, OPTIONS);
+  const column = (name: string) => sheet.headers.indexOf(name);
+  const rowOf = ({ block, row, vine }: (typeof answers)[number]) =>
+    sheet.rows.find((cells) => cells[0] === block && cells[1] === row && cells[2] === vine)!;
+  const choice = choiceSheet(answers, "en", "US", OPTIONS.date);
+  const work = choice.headers.indexOf("What is done");
+
+  test("every vine's card, the sheet of cards and the printed card carry its plan", () => {
+    const page = cardsHtml(cards, {
+      ...OPTIONS,
+      paper: "A4",
+      farm: "",
+      ribbons: { stays: "orange", ask: "blue" },
+      vinesAPage: 25,
+    });
+    const printed = page.match(/<tr[^>]*style=.*?<\/tr>/gs)!;
+    let at = 0;
+    for (const { block, row, vines } of cards)
+      for (const vine of vines) {
+        const shown = printed[at++];
+        const answer = answers.find(
+          (one) => one.block === block && one.row === row && one.vine === vine.vine,
+        );
+        expect(shown).toContain(`<td class="vine">${vine.vine}</td>`);
+        if (!answer) continue;
+        const { keeps, canes, cuts } = answer.plan;
+        expect([vine.keeps, vine.canes, vine.cuts]).toEqual([keeps, canes, cuts]);
+        const line = cardLine(vine, "en", "US");
+        for (const { words } of [...line.keep, ...line.lay, ...line.cut]) {
+          expect(shown).toContain(escaped(words));
+          expect(rowOf(answer).join("\n")).toContain(words);
+        }
+        for (const note of line.notes) expect(shown).toContain(escaped(note));
+        expect(rowOf(answer)[column("Look out for")] ?? "").toBe(line.notes.join("; "));
+      }
+    expect(at).toBe(printed.length);
+  });
+
+  test("the sheet with the choice has each cordon's part of the plan, and the sentences of the pane are the same", () => {
+    let at = 0;
+    for (const answer of answers) {
+      const { plan, decision } = answer;
+      const pane = [
+        ...plan.cuts.map((cut) => cutSentence(cut, "en")),
+        ...plan.keeps.map((keep) => keepSentence(keep, "en")),
+      ];
+      const written = decision.cordons.map(() => choice.rows[at++][work]);
+      expect(written.filter((words) => words !== null).sort()).toEqual(pane.sort());
+      expect(vineCard(answer, "en", "US").cuts).toEqual(plan.cuts.map((cut) => cutSentence(cut, "en")));
+    }
+    expect(at).toBe(choice.rows.length);
+  });
+
+  test("no card of the invented farm cuts away the cordon that a cane is laid from", () => {
+    const laid = answers.flatMap(({ plan }) => plan.canes.map((cane) => ({ cane, plan })));
+    expect(laid.length).toBeGreaterThan(0);
+    for (const { cane, plan } of laid) {
+      const cut = plan.cuts.find(
+        ({ side, cordon }) => side === cane.source?.side && cordon === cane.source.cordon,
+      );
+      expect(cut?.backTo ?? "cane").toBe("cane");
+    }
   });
 });
 

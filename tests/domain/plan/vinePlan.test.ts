@@ -1,0 +1,178 @@
+import fc from "fast-check";
+import type { CandidateCordon, VineToDecide } from "../../../src/domain/choice/candidateCordon";
+import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
+import { trunksOf } from "../../../src/domain/choice/trunksOf";
+import { anyCandidate, fullCandidate, vineOf } from "../choice/counts";
+import { planned, RULES } from "../choice/standardRules";
+
+/** A sound cordon of 40 in with so many of 10 places bearing a spur. */
+function cordon(
+  place: string,
+  trunk: number | undefined,
+  spurs: number,
+  rest: Partial<CandidateCordon> = {},
+): CandidateCordon {
+  const [side, letter] = place.split(" ");
+  return {
+    side,
+    cordon: letter,
+    ...(trunk === undefined ? {} : { trunk }),
+    length: 1.016 as NonNullable<CandidateCordon["length"]>,
+    positions: 10,
+    liveSpurs: spurs,
+    longestGap: Math.min(1, 10 - spurs),
+    condition: "sound",
+    ...rest,
+  };
+}
+
+const planOf = (candidates: readonly CandidateCordon[], rest: Partial<VineToDecide> = {}) => {
+  const vine: VineToDecide = { candidates, training: "highWire", status: "bearing", ...rest };
+  return planned(vine, chooseCordons(vine, RULES));
+};
+
+const cutsOf = (plan: ReturnType<typeof planOf>) =>
+  plan.cuts.map(({ side, cordon: letter, backTo }) => `${side} ${letter} ${backTo}`);
+
+describe("plans worked by hand, common practice", () => {
+  test("the only cordon of the trunk that gives the cane is cut only as far as the cane, on whichever side it is", () => {
+    // A stays on trunk 1; B, a person's own choice, goes; the cane for the right comes from trunk 2, whose only cordon is B.
+    const plan = planOf([
+      cordon("left A", 1, 9),
+      cordon("left B", 2, 9, { fixedChoice: "goes" }),
+      cordon("right C", 1, 9, { condition: "dead" }),
+    ]);
+    expect(plan.canes).toEqual([
+      { side: "right", from: 2, source: { side: "left", cordon: "B" }, ask: false },
+    ]);
+    expect(cutsOf(plan)).toEqual(["right C head", "left B cane"]);
+  });
+
+  test("a dead cordon is not searched for a cane; the living one of its trunk is", () => {
+    const plan = planOf([
+      cordon("left A", 1, 9),
+      cordon("right C", 2, 9, { condition: "dead", trunkCondition: "sound" }),
+      cordon("right D", 2, 2, { longestGap: 8 }),
+    ]);
+    expect(plan.canes).toEqual([
+      { side: "right", from: 2, source: { side: "right", cordon: "D" }, ask: false },
+    ]);
+    expect(cutsOf(plan)).toEqual(["right C head", "right D cane"]);
+  });
+
+  test("a sound trunk comes before a hurt one, though the hurt one would be a second trunk", () => {
+    const plan = planOf([
+      cordon("left A", 1, 9, { trunkCondition: "sound" }),
+      cordon("left B", 2, 4, { trunkCondition: "injured", fixedChoice: "goes" }),
+    ]);
+    expect(plan.canes.map(({ from, source }) => [from, source?.cordon])).toEqual([[1, "A"]]);
+    expect(cutsOf(plan)).toEqual(["left B spur"]);
+  });
+
+  test("a sound trunk that loses both its cordons keeps one renewal spur, a diseased one none", () => {
+    const vine = (condition: "sound" | "diseased") =>
+      planOf([
+        cordon("left A", 1, 10),
+        cordon("left B", 2, 3, { trunkCondition: condition, fixedChoice: "goes" }),
+        cordon("right C", 3, 10),
+        cordon("right D", 2, 3, { fixedChoice: "goes" }),
+      ]);
+    expect(cutsOf(vine("sound"))).toEqual(["left B head", "right D spur"]);
+    expect(cutsOf(vine("diseased"))).toEqual(["left B head", "right D head"]);
+  });
+
+  test("a dead trunk comes out once, with the last of its cordons, and not from under one that a person keeps", () => {
+    const vine = (fixedChoice?: "stays") =>
+      planOf([
+        cordon("left A", 1, 9, { trunkCondition: "dead", ...(fixedChoice ? { fixedChoice } : {}) }),
+        cordon("right B", 1, 9),
+        cordon("left C", 2, 9),
+        cordon("right D", 2, 9),
+      ]);
+    expect(cutsOf(vine())).toEqual(["left A head", "right B trunk"]);
+    expect(cutsOf(vine("stays"))).toEqual(["right B head", "left C head"]);
+  });
+
+  test("a cordon that stays and is to be renewed keeps the living wood beside it", () => {
+    // A has 4 of 10 places empty, 0.4, above a third: it is to be renewed; B beside it is living and goes.
+    const plan = planOf([
+      cordon("left A", 1, 6, { longestGap: 4, fixedChoice: "stays" }),
+      cordon("left B", 2, 5),
+      cordon("right C", 2, 9),
+    ]);
+    expect(plan.keeps.find(({ cordon: letter }) => letter === "A")?.renewal.action).toBe("replace");
+    expect(plan.cuts).toEqual([{ side: "left", cordon: "B", trunk: 2, backTo: "cane", renews: ["A"] }]);
+  });
+});
+
+describe("on 10,000 random vines", () => {
+  test("every plan can be carried out", () => {
+    let canes = 0;
+    let spurs = 0;
+    let renewed = 0;
+    fc.assert(
+      fc.property(fc.oneof(vineOf(fullCandidate, 3), vineOf(anyCandidate, 3)), (vine) => {
+        const decision = chooseCordons(vine, RULES);
+        const plan = planned(vine, decision);
+        const trunks = trunksOf(vine);
+        const trunkOf = (one: CandidateCordon) => trunks.find(({ number }) => number === one.trunk);
+        const named = (side: string, letter: string) =>
+          vine.candidates.find((one) => one.side === side && one.cordon === letter)!;
+        const isDead = (one: CandidateCordon) =>
+          one.condition === "dead" || one.trunkCondition === "dead" || trunkOf(one)?.condition === "dead";
+        const cutOf = (side: string, letter: string) =>
+          plan.cuts.find((cut) => cut.side === side && cut.cordon === letter);
+
+        for (const { from, source } of plan.canes) {
+          canes++;
+          const bearing = vine.candidates.filter(
+            (one) =>
+              !isDead(one) && (typeof from === "number" ? one.trunk === from : one.trunk === undefined),
+          );
+          if (from !== "ground" && bearing.length > 0) expect(source).toBeDefined();
+          if (typeof from === "number") expect(trunks.find(({ number }) => number === from)?.live).toBe(true);
+          if (!source) continue;
+          const wood = named(source.side, source.cordon);
+          expect(isDead(wood)).toBe(false);
+          if (typeof from === "number") expect(wood.trunk).toBe(from);
+          const cut = cutOf(source.side, source.cordon);
+          if (cut) expect(cut.backTo).toBe("cane");
+        }
+        for (const cut of plan.cuts) {
+          const wood = named(cut.side, cut.cordon);
+          if (cut.backTo === "cane" || cut.backTo === "spur") expect(isDead(wood)).toBe(false);
+          if (cut.backTo === "trunk") {
+            expect(trunkOf(wood)?.condition).toBe("dead");
+            const staying = plan.keeps.filter((keep) => keep.trunk === wood.trunk);
+            expect(staying).toEqual([]);
+          }
+        }
+        for (const { number, condition, live } of trunks) {
+          const own = vine.candidates.filter((one) => one.trunk === number);
+          const verdicts = decision.cordons.filter((_, at) => vine.candidates[at].trunk === number);
+          if (!live || condition === "diseased" || verdicts.some(({ verdict }) => verdict !== "goes"))
+            continue;
+          if (own.every(isDead)) continue;
+          spurs++;
+          const left = own.map((one) => cutOf(one.side, one.cordon)?.backTo);
+          expect(left.some((backTo) => backTo === "spur" || backTo === "cane")).toBe(true);
+        }
+        for (const keep of plan.keeps) {
+          if (keep.ask || keep.renewal.action !== "replace") continue;
+          const beside = plan.cuts.filter(
+            (cut) => cut.side === keep.side && !isDead(named(cut.side, cut.cordon)),
+          );
+          if (beside.length === 0) continue;
+          renewed++;
+          expect(plan.cuts.some((cut) => cut.backTo === "cane" && cut.renews.includes(keep.cordon))).toBe(
+            true,
+          );
+        }
+      }),
+      { numRuns: 10_000 },
+    );
+    expect(canes).toBeGreaterThan(1000);
+    expect(spurs).toBeGreaterThan(100);
+    expect(renewed).toBeGreaterThan(100);
+  });
+});
