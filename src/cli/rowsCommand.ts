@@ -4,6 +4,7 @@ import { COMMAND_LINE } from "../texts/commandLine";
 import { csvLine } from "../workbook/csvText";
 import { CELL, type Season, type SurveyColumn, type SurveyTable } from "../survey/season/season";
 import { SHEETS } from "../survey/sheets/sheets";
+import type { Words } from "../survey/sheets/words";
 import type { Command } from "./command";
 import { mustHaveCordons, readFarms } from "./readSurveyInputs";
 import { READING_OPTIONS } from "./sharedOptions";
@@ -39,7 +40,7 @@ export const ROWS_COMMAND: Command = {
             origin.file,
             origin.sheet,
             table.sheetRow(index),
-            ...columns.map((column) => column && valueOf(column, index)),
+            ...columns.map((column) => column && rowValue(column, index, season.words)),
             leftOut(season, table, index),
           ]),
         );
@@ -62,14 +63,21 @@ export function columnName(id: string): string {
   return id === "row" ? "vine_row" : id.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 }
 
-/** The metric value, the id of a word, or the text; nothing where the cell cannot be used. */
-function valueOf(column: SurveyColumn, index: number): string | number | null {
+/**
+ * The metric value, the id of a word, or the text in its first spelling; nothing where the cell cannot be used. A row or
+ * vine between two others keeps its label.
+ */
+export function rowValue(column: SurveyColumn, index: number, words: Words): string | number | null {
   const cell: CellValue = column.raw.at(index) ?? null;
+  const { id, kind, choices } = column.column;
   if (isBlank(cell) || isCellError(cell)) return null;
   if (column.states[index] !== CELL.usable) return null;
-  const { kind, choices } = column.column;
-  if (kind === "text") return String(cell).trim();
+  if (id === "note") return String(cell).trim();
+  if (id === "cordon") return String(cell).trim().toUpperCase();
+  if (kind === "text") return words.wordOf(column.codes[index]);
   if (kind === "choice") return choices![column.codes[index]].id;
   const number = column.numbers[index];
-  return kind === "date" ? isoDay(number) : number;
+  if (kind === "date") return isoDay(number);
+  const isLabel = (id === "row" || id === "vine") && typeof cell === "string" && /[a-z]\s*$/i.test(cell);
+  return isLabel ? String(cell).trim() : number;
 }

@@ -2,6 +2,7 @@ import { isBlank } from "../sheets/cell";
 import { acceptedHeaders, plainHeader, type Column, type SheetId, type SheetShape } from "../sheets/column";
 import type { SheetArea } from "./sheetArea";
 import { SHEETS } from "../sheets/sheets";
+import type { Unit } from "../sheets/unit";
 import { LANGUAGES } from "../../texts/language";
 
 /** A person's own column heads for one sheet, kept in the workbook. */
@@ -20,6 +21,11 @@ export interface FoundTable {
   /** Index in the rows of area.values, by column. */
   readonly columns: ReadonlyMap<Column, number>;
   readonly repeated: readonly number[];
+  /** Units that heads or answers name, where the layout was looked at. */
+  readonly units?: ReadonlyMap<Column, Unit>;
+  /** Sheet row of a row of the area and sheet column of a position, where the area is not the sheet's own. */
+  readonly sheetRowOf?: (index: number) => number;
+  readonly sheetColumnOf?: (position: number) => number;
 }
 
 /** Rows of a sheet in which a header row is looked for. */

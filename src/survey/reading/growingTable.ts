@@ -1,6 +1,7 @@
 import { isCellError, type CellValue } from "../sheets/cell";
 import { GrowingCodes, GrowingNumbers, GrowingRows, GrowingStates } from "./growingLists";
-import { readTextDates, winterOfTable, type TableRows } from "./readSeason";
+import { readTextDates } from "./readCells";
+import { winterOfTable, type TableRows } from "./readSeason";
 import {
   CELL,
   type CellList,

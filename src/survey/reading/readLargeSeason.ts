@@ -1,9 +1,12 @@
 import type { CellValue } from "../sheets/cell";
-import { findTable, HEADER_SEARCH_ROWS } from "./findTable";
+import { HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
 import { GrowingTable } from "./growingTable";
+import { layOut } from "./layout";
+import { OddCells } from "./oddCells";
 import { readRows, readSeason, type ReadingOptions, type TableRows } from "./readSeason";
+import type { MergedArea, SheetArea } from "./sheetArea";
+import { partByWinter } from "./winters";
 import { makeSeason } from "../season/makeSeason";
-import type { SheetArea } from "./sheetArea";
 import type { Season, SurveyTable } from "../season/season";
 
 /** A row of a sheet as a file gives it, cells from column A on. */
@@ -16,17 +19,20 @@ export interface StreamedRow {
 /** A sheet whose rows come in batches, any number of times. */
 export interface StreamedSheet {
   readonly sheet: string;
-  rows(): AsyncIterable<readonly StreamedRow[]>;
+  /** @param onMerged told the merged areas behind the last row, counted as the sheet counts rows and columns, from 1 */
+  rows(onMerged?: (areas: readonly MergedArea[]) => void): AsyncIterable<readonly StreamedRow[]>;
 }
 
 export interface LargeReadingOptions extends ReadingOptions {
   /** Rows that are read at a time; 1,024 when left out. */
   readonly pieceRows?: number;
+  /** Rows up to which a sheet is read whole; 50,000 when left out. */
+  readonly wholeRows?: number;
 }
 
 /**
- * Reads a survey of any size without holding its sheets: the same survey as readSeason's, row by row, in a fraction of
- * the memory.
+ * Reads a survey of any size: sheets of ordinary size whole, so that any layout is seen, larger ones row by row without
+ * holding them, in a fraction of the memory. A large sheet is read in pieces where its head shows one plain table.
  *
  * @param onRows told how many rows have been read
  */
@@ -35,43 +41,105 @@ export async function readLargeSeason(
   options: LargeReadingOptions = {},
   onRows: (rows: number) => void = () => undefined,
 ): Promise<Season> {
-  const heads: SheetArea[] = [];
-  for (const sheet of sheets) heads.push(await headOf(sheet, options));
-  const known = readSeason(heads, options);
-  const tables: SurveyTable[] = [];
   let rows = 0;
-  for (const [index, sheet] of sheets.entries()) {
-    const table = known.allTables.find((candidate) => candidate.sheet === sheet.sheet);
-    if (!table) continue;
-    if (table.shape.id === "settings") tables.push(table);
-    else {
-      const headers = heads[index].values[table.headerRow - heads[index].firstRow];
-      const read = pieceReader(sheet.sheet, headers, known, options);
-      const told = (count: number) => onRows((rows += count));
-      tables.push(await wholeTable(sheet, table, headers, read, options.pieceRows ?? PIECE_ROWS, told));
-    }
+  const told = (count: number) => onRows((rows += count));
+  const starts: SheetStart[] = [];
+  for (const sheet of sheets) starts.push(await startOf(sheet, options, told));
+  const known = readSeason(
+    starts.map(({ area }) => area),
+    options,
+  );
+  const large = new Map<string, SurveyTable>();
+  for (const { sheet, area, rest } of starts) {
+    const table = known.allTables.find((candidate) => candidate.sheet === sheet);
+    if (!table || !rest) continue;
+    const headers = area.values[table.headerRow - area.firstRow];
+    const read = pieceReader(area, table, known, options);
+    large.set(sheet, await wholeTable(rest, table, headers, read, options.pieceRows ?? PIECE_ROWS, told));
   }
-  const settingsFirst = (table: SurveyTable) => (table.shape.id === "settings" ? 0 : 1);
-  const allTables = [...tables].sort((a, b) => settingsFirst(a) - settingsFirst(b));
-  return makeSeason({ ...known, allTables });
+  if (large.size === 0) return known;
+  const allTables = known.allTables.map((table) => large.get(table.sheet) ?? table);
+  const settings = allTables.filter(({ shape }) => shape.id === "settings");
+  const { past, tables } = partByWinter(
+    allTables.filter(({ shape }) => shape.id !== "settings"),
+    options.answers,
+  );
+  return makeSeason({ ...known, allTables: [...settings, ...tables] }, past);
 }
 
 const HEAD_ROWS = HEADER_SEARCH_ROWS + 30;
 
-/** The top of a sheet; all of it for Settings, whose figures are needed before anything else is read. */
-async function headOf(sheet: StreamedSheet, options: ReadingOptions): Promise<SheetArea> {
-  const mapping = options.mapping?.find((own) => own.sheet === sheet.sheet);
-  const rows: StreamedRow[] = [];
-  let isSettings: boolean | undefined;
-  for await (const batch of sheet.rows())
-    for (const row of batch) {
-      if (row.number - (rows[0] ?? row).number >= HEAD_ROWS) {
-        isSettings ??= findTable(areaOf(sheet.sheet, rows), mapping)?.shape.id === "settings";
-        if (!isSettings) return areaOf(sheet.sheet, rows);
-      }
-      rows.push(row);
+/** Rows up to which a sheet is read whole. */
+const WHOLE_ROWS = 50_000;
+
+/** A sheet that was read whole, or the head of one with all its rows from the first on. */
+interface SheetStart {
+  readonly sheet: string;
+  readonly area: SheetArea;
+  readonly rest: (() => AsyncIterable<readonly StreamedRow[]>) | undefined;
+}
+
+async function startOf(
+  sheet: StreamedSheet,
+  options: LargeReadingOptions,
+  onRows: (rows: number) => void,
+): Promise<SheetStart> {
+  const most = options.wholeRows ?? WHOLE_ROWS;
+  let merged: readonly MergedArea[] = [];
+  const batches = sheet.rows((areas) => (merged = areas))[Symbol.asyncIterator]();
+  const held: StreamedRow[] = [];
+  const name = sheet.sheet;
+  let isStreamed: boolean | undefined;
+  for (let next = await batches.next(); !next.done; next = await batches.next()) {
+    for (const row of next.value) held.push(row);
+    if (held.length > most && isStreamed === undefined) {
+      const head = areaOf(name, headRows(held));
+      isStreamed = isPlain(head, options);
+      if (isStreamed) return { sheet: name, area: head, rest: () => continued(held, batches) };
     }
-  return areaOf(sheet.sheet, rows);
+  }
+  onRows(held.length);
+  return { sheet: name, area: withMergedAreas(areaOf(name, held), merged), rest: undefined };
+}
+
+function headRows(rows: readonly StreamedRow[]): readonly StreamedRow[] {
+  return rows.filter((row) => row.number - rows[0].number < HEAD_ROWS);
+}
+
+/** True for a head with one table under one line of heads, and that not of Settings. */
+function isPlain(head: SheetArea, { mapping, answers = {} }: ReadingOptions): boolean {
+  const laid = layOut(
+    head,
+    {
+      mapping: mapping?.find((own) => own.sheet === head.sheet),
+      answers,
+      winter: undefined,
+      knowsBlock: () => false,
+    },
+    { notes: [], questions: [], leftOut: [] },
+  );
+  return laid.length === 1 && laid[0].place.sheetRowOf === undefined && laid[0].place.shape.id !== "settings";
+}
+
+async function* continued(
+  held: StreamedRow[],
+  batches: AsyncIterator<readonly StreamedRow[]>,
+): AsyncGenerator<readonly StreamedRow[]> {
+  while (held.length > 0) yield held.splice(0, PIECE_ROWS);
+  for (let next = await batches.next(); !next.done; next = await batches.next()) yield next.value;
+}
+
+/** Merged areas, which count from A1, in the counting of the area. */
+function withMergedAreas(area: SheetArea, merged: readonly MergedArea[]): SheetArea {
+  if (merged.length === 0) return area;
+  return {
+    ...area,
+    merged: merged.map((one) => ({
+      ...one,
+      row: one.row - area.firstRow,
+      column: one.column - area.firstColumn,
+    })),
+  };
 }
 
 /**
@@ -102,12 +170,12 @@ const PIECE_ROWS = 1024;
 
 /** The rows below the headers in pieces. */
 async function* piecesOf(
-  sheet: StreamedSheet,
+  batches: () => AsyncIterable<readonly StreamedRow[]>,
   headerRow: number,
   rows: number,
 ): AsyncGenerator<StreamedRow[]> {
   let piece: StreamedRow[] = [];
-  for await (const batch of sheet.rows())
+  for await (const batch of batches())
     for (const row of batch) {
       if (row.number <= headerRow) continue;
       piece.push(row);
@@ -122,17 +190,23 @@ async function* piecesOf(
 type PieceReader = (values: (readonly CellValue[])[], formulaAt: SheetArea["formulaAt"]) => TableRows;
 
 function pieceReader(
-  sheet: string,
-  headers: readonly CellValue[],
+  head: SheetArea,
+  table: SurveyTable,
   { unitSystem, words }: Season,
-  { mapping }: ReadingOptions,
+  { answers = {} }: ReadingOptions,
 ): PieceReader {
-  const area = { sheet, firstRow: 0, firstColumn: 1 };
-  const place = findTable(
-    { ...area, values: [headers], formulaAt: () => null },
-    mapping?.find((own) => own.sheet === sheet),
-  )!;
-  return (values, formulaAt) => readRows({ ...area, values, formulaAt }, place, unitSystem, words);
+  const place: FoundTable = {
+    shape: table.shape,
+    headerIndex: 0,
+    columns: new Map(
+      table.columns.map(({ column, sheetColumn }) => [column, sheetColumn - head.firstColumn]),
+    ),
+    repeated: table.repeatedHeaders.map(({ sheetColumn }) => sheetColumn - head.firstColumn),
+    units: new Map(table.columns.flatMap(({ column, unit }) => (unit ? [[column, unit] as const] : []))),
+  };
+  const area = { sheet: head.sheet, firstRow: 0, firstColumn: head.firstColumn };
+  const odd = new OddCells(answers);
+  return (values, formulaAt) => readRows({ ...area, values, formulaAt }, place, unitSystem, words, odd);
 }
 
 /**
@@ -140,7 +214,7 @@ function pieceReader(
  * piece before, so that a remark or a total is told from counts at a seam as anywhere else.
  */
 async function wholeTable(
-  sheet: StreamedSheet,
+  batches: () => AsyncIterable<readonly StreamedRow[]>,
   table: SurveyTable,
   headers: readonly CellValue[],
   read: PieceReader,
@@ -150,7 +224,7 @@ async function wholeTable(
   const growing = new GrowingTable(table);
   let last: readonly CellValue[] | undefined;
   let lastNumber = table.headerRow;
-  for await (const rows of piecesOf(sheet, table.headerRow, pieceRows)) {
+  for await (const rows of piecesOf(batches, table.headerRow, pieceRows)) {
     const numbers: number[] = [table.headerRow];
     const values: (readonly CellValue[])[] = [headers];
     const formulas = new Map<number, ReadonlyMap<number, string>>();

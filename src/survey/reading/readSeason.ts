@@ -1,23 +1,24 @@
 import type { UnitSystem } from "../../domain/units";
-import { isBlank, isCellError, type CellValue } from "../sheets/cell";
+import { isBlank, type CellValue } from "../sheets/cell";
 import { plainHeader, type Column } from "../sheets/column";
-import { findTable, type FoundTable, type HeaderMapping } from "./findTable";
-import { readSettings } from "../settings/readSettings";
-import { isPlausibleDay, winterOf, textDate, type DayOrder } from "./serialDate";
+import type { FoundTable, HeaderMapping } from "./findTable";
+import { headWords } from "./headWords";
+import { layOut } from "./layout";
+import { OddCells } from "./oddCells";
+import { readCells } from "./readCells";
+import { groupedNotes, type OpenAccount, type ReadingAnswers } from "./readingAccount";
 import { judgedTable } from "../season/judgedTable";
 import { makeSeason } from "../season/makeSeason";
+import { readSettings } from "../settings/readSettings";
+import { isPlausibleDay, textDate, winterOf } from "./serialDate";
 import type { SheetArea } from "./sheetArea";
-import {
-  CELL,
-  type Numbers,
-  type Season,
-  type SurveyColumn,
-  type SurveyTable,
-  type TotalRow,
-} from "../season/season";
+import { CELL, type Season, type SurveyColumn, type SurveyTable, type TotalRow } from "../season/season";
 import { textNumber } from "./textNumber";
-import { columnUnit, headerUnit } from "../sheets/unit";
-import { NO_WORD, UNKNOWN_WORD, wordKey, Words } from "../sheets/words";
+import { isTotalWord, meansAll, startsAsTotal } from "./totalWords";
+import { columnUnit, type Unit } from "../sheets/unit";
+import { unitsDeniedByWire } from "./unitByWire";
+import { partByWinter } from "./winters";
+import { wordKey, Words } from "../sheets/words";
 import { LANGUAGES } from "../../texts/language";
 
 export interface ReadingOptions {
@@ -25,44 +26,101 @@ export interface ReadingOptions {
   readonly unitSystem?: UnitSystem;
   /** Own column heads, a sheet each. */
   readonly mapping?: readonly HeaderMapping[];
+  /** What people answered to questions about the sheets. */
+  readonly answers?: ReadingAnswers;
 }
 
 /**
  * Reads the survey tables of a workbook's sheets: headers in English, Spanish or French, columns in any order, extra
  * columns left alone, lengths and masses turned into metres and kilograms. Never fails on what stands in a cell:
- * a cell that cannot be used is told from a blank one in `states`, and the checks say so.
+ * a cell that cannot be used is told from a blank one in `states`, and the checks say so. What was done on the way, what
+ * has to be asked and what was left out stands in `account`.
  *
  * @param areas the filled part of each sheet; sheets that the add-in wrote itself are left out by the caller
  */
 export function readSeason(areas: readonly SheetArea[], options: ReadingOptions = {}): Season {
   const words = new Words();
+  const answers = options.answers ?? {};
+  const account: OpenAccount = { notes: [], questions: [], leftOut: [] };
+  const odd = new OddCells(answers);
   const found: { area: SheetArea; place: FoundTable }[] = [];
   const otherSheets: string[] = [];
+  const winter = winterOfHeads(areas);
+  const blocks = blocksNamed(areas);
   for (const area of areas) {
     const mapping = options.mapping?.find((own) => own.sheet === area.sheet);
-    const place = findTable(area, mapping);
-    if (place) found.push({ area, place });
-    else otherSheets.push(area.sheet);
+    const laid = layOut(
+      area,
+      { mapping, answers, winter, knowsBlock: (name) => blocks.has(wordKey(name)) },
+      account,
+    );
+    if (laid.length === 0) otherSheets.push(area.sheet);
+    found.push(...laid);
   }
   const settingTables = found
     .filter(({ place }) => place.shape.id === "settings")
-    .map(({ area, place }) => readTable(area, place, "US", words));
+    .map(({ area, place }) => readTable(area, place, "US", words, odd));
   const { settings, problems } = readSettings(settingTables);
   const unitSystem = options.unitSystem ?? systemOf(found, settings.get("Unit system"));
   const rest = found.filter(({ place }) => place.shape.id !== "settings");
-  const allTables = [
-    ...settingTables,
-    ...rest.map(({ area, place }) => readTable(area, place, unitSystem, words)),
-  ];
-  return makeSeason({
-    allTables,
-    otherSheets,
-    settings,
-    settingProblems: problems,
-    unitSystem,
-    words,
-  });
+  const read = rest.map(({ area, place }) =>
+    readTable(area, unitsDeniedByWire(area, place, unitSystem, account), unitSystem, words, odd),
+  );
+  odd.tell(account);
+  const parted = partByWinter(read, answers, account);
+  return makeSeason(
+    {
+      allTables: [...settingTables, ...parted.tables],
+      otherSheets,
+      settings,
+      settingProblems: problems,
+      unitSystem,
+      words,
+      account: { ...account, notes: groupedNotes(account.notes) },
+    },
+    parted.past,
+  );
 }
+
+/** The winter that most days under heads of dates tell, for heads that name years; undefined without such days. */
+function winterOfHeads(areas: readonly SheetArea[]): number | undefined {
+  const winters = new Map<number, number>();
+  for (const { values } of areas) {
+    const top = values.slice(0, 30);
+    const index = top.findIndex((row) =>
+      row.some((cell) => typeof cell === "string" && DATE_WORDS.has(headWords(cell).words)),
+    );
+    if (index < 0) continue;
+    const at = values[index].findIndex(
+      (cell) => typeof cell === "string" && DATE_WORDS.has(headWords(cell).words),
+    );
+    for (let row = index + 1; row < Math.min(values.length, index + 1000); row++) {
+      const cell = values[row][at];
+      const date = typeof cell === "string" ? textDate(cell) : undefined;
+      const serial = typeof cell === "number" ? cell : date && "serial" in date ? date.serial : NaN;
+      if (isPlausibleDay(serial)) winters.set(winterOf(serial), (winters.get(winterOf(serial)) ?? 0) + 1);
+    }
+  }
+  return [...winters].sort((a, b) => b[1] - a[1])[0]?.[0];
+}
+
+const DATE_WORDS = new Set(["date", "fecha", "counted on", "day", "fecha de conteo", "date de comptage"]);
+
+/** Names under heads of blocks, as they are compared, for lines that hold nothing but a block's name. */
+function blocksNamed(areas: readonly SheetArea[]): ReadonlySet<string> {
+  const names = new Set<string>();
+  for (const { values } of areas) {
+    const index = values
+      .slice(0, 10)
+      .findIndex((row) => typeof row[0] === "string" && BLOCK_WORDS.has(headWords(row[0]).words));
+    if (index < 0) continue;
+    for (const row of values.slice(index + 1, index + 500))
+      if (typeof row[0] === "string" && row.length > 1 && !isBlank(row[1])) names.add(wordKey(row[0]));
+  }
+  return names;
+}
+
+const BLOCK_WORDS = new Set(["block", "field", "cuartel", "parcelle", "lot", "bloque"]);
 
 const METRIC_UNITS = new Set(["m", "cm", "mm", "kg", "g", "t"]);
 const US_UNITS = new Set(["ft", "in", "lb", "oz", "ton"]);
@@ -74,11 +132,10 @@ function systemOf(
   if (setting === "US" || setting === "metric") return setting;
   let metric = 0;
   let us = 0;
-  for (const { area, place } of found)
-    for (const position of place.columns.values()) {
-      const unit = headerUnit(String(area.values[place.headerIndex][position]))?.id ?? "";
-      if (METRIC_UNITS.has(unit)) metric++;
-      if (US_UNITS.has(unit)) us++;
+  for (const { place } of found)
+    for (const { id } of place.units?.values() ?? []) {
+      if (METRIC_UNITS.has(id)) metric++;
+      if (US_UNITS.has(id)) us++;
     }
   return metric > us ? "metric" : "US";
 }
@@ -87,33 +144,48 @@ function systemOf(
 export type TableRows = Omit<SurveyTable, "winter">;
 
 /** The table that was found in a sheet. */
-function readTable(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): SurveyTable {
-  const rows = readRows(area, place, system, words);
+function readTable(
+  area: SheetArea,
+  place: FoundTable,
+  system: UnitSystem,
+  words: Words,
+  odd: OddCells,
+): SurveyTable {
+  const rows = readRows(area, place, system, words, odd);
   return { ...rows, winter: winterOfTable(rows) };
 }
 
 /** The rows of the table that was found in a sheet. */
-export function readRows(area: SheetArea, place: FoundTable, system: UnitSystem, words: Words): TableRows {
-  const { rows, totals } = dataRows(area, place);
-  const sheetRows = new Int32Array(rows);
-  for (let i = 0; i < sheetRows.length; i++) sheetRows[i] += area.firstRow;
+export function readRows(
+  area: SheetArea,
+  place: FoundTable,
+  system: UnitSystem,
+  words: Words,
+  odd: OddCells,
+): TableRows {
+  const sheetRowOf = place.sheetRowOf ?? ((index) => area.firstRow + index);
+  const sheetColumnOf = place.sheetColumnOf ?? ((position) => area.firstColumn + position);
+  const { rows, totals } = dataRows(area, place, sheetRowOf);
+  const sheetRows = new Int32Array(rows.length);
+  for (let i = 0; i < sheetRows.length; i++) sheetRows[i] = sheetRowOf(rows[i]);
+  const positions = new Map<string, number>([...place.columns].map(([{ id }, position]) => [id, position]));
   const lines = rows.map((index) => area.values[index]);
   const headers = area.values[place.headerIndex];
   const columns: SurveyColumn[] = [];
   const noNumbers = new Float64Array(rows.length).fill(NaN);
   for (const [column, position] of place.columns) {
-    const header = String(headers[position]).trim();
+    const header = String(headers[position] ?? "").trim();
     const raw = cellsAt(lines, position);
-    const unit = columnUnit(column.kind, header, system);
+    const unit = fittingUnit(column, place.units?.get(column)) ?? columnUnit(column.kind, header, system);
     const base = {
       column,
       header,
-      sheetColumn: area.firstColumn + position,
+      sheetColumn: sheetColumnOf(position),
       unit,
       perUnit: unit?.perUnit ?? 1,
       raw,
     };
-    const cells = readCells(column, raw, base.perUnit, words, noNumbers);
+    const cells = readCells(column, raw, { sheet: area.sheet, unit, odd }, words, noNumbers);
     columns.push({ ...base, ...cells, usable: cells.numbers });
   }
   columns.sort((a, b) => place.shape.columns.indexOf(a.column) - place.shape.columns.indexOf(b.column));
@@ -121,12 +193,12 @@ export function readRows(area: SheetArea, place: FoundTable, system: UnitSystem,
   const byId = new Map(columns.map((column) => [column.column.id, column]));
   const heading = (position: number) => ({
     header: String(headers[position]).trim(),
-    sheetColumn: area.firstColumn + position,
+    sheetColumn: sheetColumnOf(position),
   });
   return {
     shape: place.shape,
     sheet: area.sheet,
-    headerRow: area.firstRow + place.headerIndex,
+    headerRow: sheetRowOf(place.headerIndex),
     rowCount: rows.length,
     sheetRow: (index) => sheetRows[index],
     indexOfSheetRow: (sheetRow) => indexIn(sheetRows, sheetRow),
@@ -137,8 +209,20 @@ export function readRows(area: SheetArea, place: FoundTable, system: UnitSystem,
       typeof cell === "string" && !isBlank(cell) && !known.has(position) ? [heading(position)] : [],
     ),
     repeatedHeaders: place.repeated.map(heading),
-    formulaAt: (index, column) => area.formulaAt(rows[index], column.sheetColumn - area.firstColumn),
+    formulaAt: (index, column) => area.formulaAt(rows[index], positions.get(column.column.id) ?? -1),
   };
+}
+
+const DIMENSIONS: Readonly<Record<string, Unit["dimension"]>> = {
+  length: "length",
+  shortLength: "length",
+  mass: "mass",
+  share: "share",
+};
+
+/** A named unit where it is one of what the column holds. */
+function fittingUnit({ kind }: Column, unit: Unit | undefined): Unit | undefined {
+  return unit && unit.dimension === DIMENSIONS[kind] ? unit : undefined;
 }
 
 /**
@@ -153,9 +237,11 @@ export function readRow(
 ): SurveyTable | undefined {
   const cellOf = (sheetColumn: number) => row.values[sheetColumn - row.firstColumn] ?? null;
   const noNumbers = new Float64Array(1).fill(NaN);
+  const odd = new OddCells({});
   const columns = table.columns.map((column): SurveyColumn => {
     const raw = [cellOf(column.sheetColumn)];
-    const cells = readCells(column.column, raw, column.perUnit, season.words, noNumbers);
+    const place = { sheet: table.sheet, unit: column.unit, odd };
+    const cells = readCells(column.column, raw, place, season.words, noNumbers);
     return { ...column, raw, ...cells, usable: cells.numbers };
   });
   if (columns.every((column) => column.states[0] === CELL.blank)) return undefined;
@@ -206,10 +292,20 @@ function indexIn(sorted: Int32Array, wanted: number): number | undefined {
   return undefined;
 }
 
-const TOTAL_WORD =
-  /^((sub|grand)[ -]?)?(totals?|sum|suma|somme|average|mean|promedio|media|moyenne|sous-total)\b:?|\b(sub)?totals?:?$/;
-
-function dataRows(area: SheetArea, place: FoundTable): { rows: number[]; totals: TotalRow[] } {
+function dataRows(
+  area: SheetArea,
+  place: FoundTable,
+  sheetRowOf: (index: number) => number,
+): { rows: number[]; totals: TotalRow[] } {
+  const at = (id: string) => [...place.columns].find(([column]) => column.id === id)?.[1] ?? -1;
+  const side = at("side");
+  const cordon = at("cordon");
+  const counted = at("positions");
+  const isSum = (cells: readonly CellValue[]) => {
+    const word = side < 0 ? undefined : cells[side];
+    if (typeof word === "string" && word.length > 0) return word.length > 2 && sumWord(word);
+    return side >= 0 && cordon >= 0 && isBlank(cells[cordon]) && Number(cells[counted] ?? 0) > 60;
+  };
   const positions = [...place.columns.values()];
   const keys = [...place.columns].filter(([column]) => column.id === "vine");
   const texts = [...place.columns].filter(([column]) => column.kind === "text" && column.id !== "note");
@@ -223,9 +319,13 @@ function dataRows(area: SheetArea, place: FoundTable): { rows: number[]; totals:
       blankBefore = true;
       continue;
     }
+    if (isSum(cells)) {
+      totals.push(totalRow(area, index, place, rows.length, sheetRowOf));
+      continue;
+    }
     const placed = keys.some(([, position]) => typeof cells[position] === "number");
     if (!placed && isTotal(area, index, place, texts, keys.length > 0)) {
-      totals.push(totalRow(area, index, place, rows.length));
+      totals.push(totalRow(area, index, place, rows.length, sheetRowOf));
       continue;
     }
     if (!placed && isHeaderAgain(cells, place)) continue;
@@ -234,6 +334,15 @@ function dataRows(area: SheetArea, place: FoundTable): { rows: number[]; totals:
     rows.push(index);
   }
   return { rows, totals };
+}
+
+const sums = new Map<string, boolean>();
+
+/** True for a word in the Side column that means all sides together. */
+function sumWord(word: string): boolean {
+  let known = sums.get(word);
+  if (known === undefined) sums.set(word, (known = meansAll(word)));
+  return known;
 }
 
 /** Number of filled cells, counted to two at most. */
@@ -259,21 +368,25 @@ function isTotal(
   const cells = area.values[index];
   if (!hasPlaces)
     return texts.slice(0, 1).some(([, position]) => {
-      const label = wordKey(String(cells[position] ?? ""));
-      return TOTAL_WORD.exec(label)?.[0] === label;
+      return startsAsTotal(String(cells[position] ?? ""));
     });
   const note = [...place.columns].find(([column]) => column.id === "note")?.[1];
-  if (cells.some((cell, at) => at !== note && typeof cell === "string" && TOTAL_WORD.test(wordKey(cell))))
-    return true;
+  if (cells.some((cell, at) => at !== note && typeof cell === "string" && isTotalWord(cell))) return true;
   if (texts.some(([, position]) => !isBlank(cells[position]))) return false;
   return [...place.columns.values()].some((position) =>
     /^=.*\b(SUM|SUBTOTAL|AVERAGE|AGGREGATE|COUNT)\w*\(/i.test(area.formulaAt(index, position) ?? ""),
   );
 }
 
-function totalRow(area: SheetArea, index: number, place: FoundTable, rowsBefore: number): TotalRow {
+function totalRow(
+  area: SheetArea,
+  index: number,
+  place: FoundTable,
+  rowsBefore: number,
+  sheetRowOf: (index: number) => number,
+): TotalRow {
   return {
-    sheetRow: area.firstRow + index,
+    sheetRow: sheetRowOf(index),
     rowsBefore,
     cells: [...place.columns].flatMap(([column, position]) => {
       const value = area.values[index][position] ?? null;
@@ -301,167 +414,4 @@ function isHeaderAgain(cells: readonly CellValue[], place: FoundTable): boolean 
 function isRemark(cells: readonly CellValue[], positions: readonly number[], rowsBefore: number): boolean {
   const only = positions.map((position) => cells[position]).find((value) => !isBlank(value));
   return rowsBefore > 0 && typeof only === "string" && textNumber(only) === undefined;
-}
-
-type Cells = Pick<SurveyColumn, "numbers" | "states" | "codes">;
-
-function readCells(
-  column: Column,
-  raw: readonly CellValue[],
-  perUnit: number,
-  words: Words,
-  noNumbers: Float64Array,
-): Cells {
-  if (column.id === "note") return { numbers: noNumbers, states: remarkStates(raw), codes: NO_CODES };
-  if (column.kind === "text") return { numbers: noNumbers, ...readWords(raw, words) };
-  if (column.kind === "choice") return { numbers: noNumbers, ...readChoices(column, raw) };
-  if (column.kind === "date") return readDates(raw);
-  return readNumbers(raw, perUnit);
-}
-
-function readNumbers(raw: readonly CellValue[], perUnit: number): Cells {
-  const numbers = new Float64Array(raw.length);
-  const states = new Uint8Array(raw.length);
-  for (let i = 0; i < raw.length; i++) {
-    const value = raw[i];
-    if (typeof value === "number") {
-      if (value - value !== 0) {
-        numbers[i] = NaN;
-        states[i] = CELL.error;
-      } else numbers[i] = perUnit === 1 ? value : value * perUnit;
-    } else {
-      numbers[i] = NaN;
-      states[i] = otherState(value);
-    }
-  }
-  return { numbers, states, codes: NO_CODES };
-}
-
-const NO_CODES = new Int32Array(0);
-
-function otherState(value: CellValue): number {
-  if (isBlank(value)) return CELL.blank;
-  if (isCellError(value)) return CELL.error;
-  if (typeof value === "string" && textNumber(value) !== undefined) return CELL.numberAsText;
-  return CELL.unreadable;
-}
-
-function remarkStates(raw: readonly CellValue[]): Uint8Array {
-  return Uint8Array.from(raw, (value) =>
-    isBlank(value) ? CELL.blank : isCellError(value) ? CELL.error : CELL.usable,
-  );
-}
-
-function readWords(raw: readonly CellValue[], words: Words): Omit<Cells, "numbers"> {
-  const states = new Uint8Array(raw.length);
-  const codes = new Int32Array(raw.length);
-  let code = NO_WORD;
-  for (let i = 0; i < raw.length; i++) {
-    if (i === 0 || raw[i] !== raw[i - 1]) code = words.codeOf(raw[i]);
-    codes[i] = code;
-    if (code === NO_WORD) states[i] = isCellError(raw[i]) ? CELL.error : CELL.blank;
-  }
-  return { states, codes };
-}
-
-function readChoices(column: Column, raw: readonly CellValue[]): Omit<Cells, "numbers"> {
-  const known = choiceWords(column);
-  const cache = new Map<CellValue, number>();
-  const states = new Uint8Array(raw.length);
-  const codes = new Int32Array(raw.length);
-  for (let i = 0; i < raw.length; i++) {
-    const value = raw[i];
-    let code = cache.get(value);
-    if (code === undefined) {
-      code =
-        isBlank(value) || isCellError(value)
-          ? NO_WORD
-          : (known.get(choiceKey(String(value))) ?? UNKNOWN_WORD);
-      cache.set(value, code);
-    }
-    codes[i] = code;
-    if (code === NO_WORD) states[i] = isCellError(value) ? CELL.error : CELL.blank;
-    else if (code === UNKNOWN_WORD) states[i] = CELL.unreadable;
-  }
-  return { states, codes };
-}
-
-const wordsOfChoices = new WeakMap<Column, Map<string, number>>();
-
-/** Index of every accepted word of a choice column, without accents. */
-function choiceWords(column: Column): Map<string, number> {
-  let words = wordsOfChoices.get(column);
-  if (!words) {
-    const choices = column.choices ?? [];
-    words = new Map(
-      choices.flatMap((choice, index) =>
-        [choice.id, ...LANGUAGES.map((language) => choice.word[language]), ...(choice.also ?? [])].map(
-          (word) => [choiceKey(word), index] as const,
-        ),
-      ),
-    );
-    wordsOfChoices.set(column, words);
-  }
-  return words;
-}
-
-function choiceKey(word: string): string {
-  return wordKey(word.normalize("NFD").replace(/[\u0300-\u036f]/g, "")).replace(/[.]$/, "");
-}
-
-function readDates(raw: readonly CellValue[]): Cells {
-  const numbers = new Float64Array(raw.length);
-  const states = new Uint8Array(raw.length);
-  const texts: [number, CellValue][] = [];
-  for (let i = 0; i < raw.length; i++) {
-    const value = raw[i];
-    if (typeof value === "string") texts.push([i, value]);
-    if (typeof value === "number") {
-      numbers[i] = isPlausibleDay(value) ? value : NaN;
-      if (!isPlausibleDay(value)) states[i] = CELL.unreadable;
-    } else {
-      numbers[i] = NaN;
-      states[i] = dateState(value);
-    }
-  }
-  readTextDates(texts, numbers, states);
-  return { numbers, states, codes: NO_CODES };
-}
-
-/**
- * Reads the dates of a column that are written as text. Where day and month of one could change places, it takes the
- * order of the dates that leave no choice, as long as those agree.
- *
- * @param cells cells of the column by their index; those that hold no text are passed over
- * @param numbers takes the serials
- * @param states takes what was made of each
- */
-export function readTextDates(
-  cells: Iterable<readonly [index: number, cell: CellValue]>,
-  numbers: Numbers,
-  states: Uint8Array,
-): void {
-  const unclear: { index: number; dayFirst: number; monthFirst: number }[] = [];
-  const orders = new Set<DayOrder>();
-  for (const [index, cell] of cells) {
-    const date = typeof cell === "string" && !isBlank(cell) ? textDate(cell) : undefined;
-    if (date === undefined) continue;
-    if ("unclear" in date) unclear.push({ index, ...date });
-    else {
-      numbers[index] = date.serial;
-      states[index] = CELL.usable;
-      if (date.order) orders.add(date.order);
-    }
-  }
-  const [order] = orders;
-  const isKnown = orders.size === 1;
-  for (const date of unclear) {
-    numbers[date.index] = isKnown ? date[order] : NaN;
-    states[date.index] = isKnown ? CELL.usable : CELL.unclearDate;
-  }
-}
-
-function dateState(value: CellValue): number {
-  if (isBlank(value)) return CELL.blank;
-  return isCellError(value) ? CELL.error : CELL.unreadable;
 }

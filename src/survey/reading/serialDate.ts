@@ -63,10 +63,17 @@ export type TextDate =
 
 /**
  * A date written as text: year-month-day always, day.month.year always, and d/m/y or m/d/y only where one of the two
- * can be meant. Two-digit years are 20xx.
+ * can be meant; months in words of English, Spanish and French; yyyymmdd. Two-digit years are 20xx.
+ *
+ * @example
+ * textDate("12 Jan 2026") // { serial: 46034 }
  */
 export function textDate(text: string): TextDate {
-  const bare = text.trim();
+  const bare = text.replace(/\s+/g, " ").trim();
+  const packed = /^(20\d{2})(\d{2})(\d{2})$/.exec(bare);
+  if (packed) return found(serialOf(Number(packed[1]), Number(packed[2]), Number(packed[3])));
+  const worded = wordedDate(bare);
+  if (worded) return worded;
   const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(bare);
   if (iso) return found(serialOf(Number(iso[1]), Number(iso[2]), Number(iso[3])));
   const parts = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})$/.exec(bare);
@@ -83,6 +90,46 @@ export function textDate(text: string): TextDate {
   return dayFirst === undefined
     ? { serial: monthFirst!, order: "monthFirst" }
     : { serial: dayFirst, order: "dayFirst" };
+}
+
+/** First letters of the months' names in English, Spanish and French, without accents. */
+const MONTHS: readonly RegExp[] = [
+  /^(jan|ene|janv)/,
+  /^(feb|fev)/,
+  /^mar/,
+  /^(apr|abr|avr)/,
+  /^(may|mai)/,
+  /^(jun|juin)/,
+  /^(jul|juil)/,
+  /^(aug|ago|aout)/,
+  /^(sep|set)/,
+  /^oct/,
+  /^nov/,
+  /^(dec|dic)/,
+];
+
+/** "12 Jan 2026", "12-ene-26", "le 12 janvier 2026", "Monday, January 12, 2026". */
+function wordedDate(text: string): TextDate {
+  const bare = text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase()
+    .replace(
+      /^(?:(?:mon|tue|wed|thu|fri|sat|sun|lun|mar|mie|jue|vie|sab|dom|mer|jeu|ven|sam|dim)[a-z]*\.?,? |le |el )+(?=\d|[a-z]{3,}\.? \d)/,
+      "",
+    );
+  const dayFirst =
+    /^(\d{1,2})(?:er|st|nd|rd|th|º)?(?:[ .\-/]+|(?= ?[a-z]))(?:de |of )?([a-z]{3,10})\.?[ .,\-/]+(?:de |del )?(\d{4}|\d{2})$/.exec(
+      bare,
+    );
+  const monthFirst = /^([a-z]{3,10})\.?[ .\-/]+(\d{1,2})(?:st|nd|rd|th)?,?[ .\-/]+(\d{4}|\d{2})$/.exec(bare);
+  const parts = dayFirst ?? monthFirst;
+  if (!parts) return undefined;
+  const [day, word] = dayFirst ? [parts[1], parts[2]] : [parts[2], parts[1]];
+  const year = parts[3];
+  const month = MONTHS.findIndex((name) => name.test(word)) + 1;
+  if (month === 0) return undefined;
+  return found(serialOf(year.length === 2 ? 2000 + Number(year) : Number(year), month, Number(day)));
 }
 
 function found(serial: number | undefined): TextDate {

@@ -10,4 +10,14 @@ export interface SheetArea {
   readonly values: readonly (readonly CellValue[])[];
   /** The formula of a cell ("=A1+B1", our functions as CORDON.NAME), or null; indexes as in `values`. */
   formulaAt(rowIndex: number, columnIndex: number): string | null;
+  /** Cells that are merged into one, which holds the value of all; none when left out. Indexes as in `values`. */
+  readonly merged?: readonly MergedArea[];
+}
+
+/** A rectangle of cells that are one. */
+export interface MergedArea {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
 }

@@ -22,9 +22,13 @@ export function judgedTable<A extends Pick<SurveyTable, "shape" | "rowCount" | "
   return { ...table, columns, column: (id: string) => byId.get(id) };
 }
 
-function limitState(value: number, { least = -Infinity, most = Infinity, kind }: Column): number {
+/** True for counts and years; a vine may stand halfway between two others. */
+const isWhole = ({ kind, id }: Column) => (kind === "count" && id !== "vine") || kind === "year";
+
+function limitState(value: number, column: Column): number {
+  const { least = -Infinity, most = Infinity } = column;
   if (value < least - ROUNDING || value > most + ROUNDING) return CELL.outside;
-  const whole = kind === "count" || kind === "year";
+  const whole = isWhole(column);
   return whole && Number.isFinite(value) && !Number.isInteger(value) ? CELL.notWhole : CELL.usable;
 }
 
@@ -42,7 +46,7 @@ class JudgedColumn {
     const { numbers, column } = this.column;
     const { least = -Infinity, most = Infinity, kind } = column;
     if (kind === "text" || kind === "choice" || kind === "date") return;
-    const whole = kind === "count" || kind === "year";
+    const whole = isWhole(column);
     const [low, high] = [least - ROUNDING, most + ROUNDING];
     for (let i = 0; i < numbers.length; i++) {
       const value = numbers[i];

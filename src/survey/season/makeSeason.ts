@@ -9,38 +9,31 @@ import { VinePlaces } from "./vinePlaces";
 export type ReadSheets = Omit<Season, "tables" | "pastTables" | "places" | "used">;
 
 /**
- * The Season of tables that were read, whole or in pieces: cells judged, tables of this winter parted from those of
- * earlier ones, places and used rows made once for every result.
+ * The Season of tables that were read, whole or in pieces: cells judged, places and used rows made once for every result.
+ *
+ * @param past those of the tables that belong to earlier winters, the latest first
  */
-export function makeSeason(read: ReadSheets): Season {
-  const allTables = read.allTables.map(judgedTable);
-  const { current, past } = partByWinter(allTables);
+export function makeSeason(read: ReadSheets, past: readonly SurveyTable[]): Season {
+  const judged = new Map(read.allTables.map((table) => [table, judgedTable(table)]));
+  const isPast = new Set(past);
+  const current = byShape(
+    read.allTables.filter((table) => !isPast.has(table)).map((table) => judged.get(table)!),
+  );
+  const earlier = byShape(past.map((table) => judged.get(table)!));
   const tables = (id: SheetId) => current.get(id) ?? [];
   const places = new VinePlaces(tables);
   return {
     ...read,
-    allTables,
+    allTables: [...judged.values()],
     tables,
-    pastTables: (id) => past.get(id) ?? [],
+    pastTables: (id) => earlier.get(id) ?? [],
     places,
     used: new UsedRows(() => tables("cordons"), places),
   };
 }
 
-type TablesById = Map<SheetId, SurveyTable[]>;
-
-/** Tables of the latest winter of each kind of sheet, and older ones beside them. */
-function partByWinter(tables: readonly SurveyTable[]): { current: TablesById; past: TablesById } {
-  const current: TablesById = new Map();
-  const past: TablesById = new Map();
-  const latest = new Map<SheetId, number>();
-  const winterOf = (table: SurveyTable) => table.winter ?? Infinity;
-  for (const table of tables)
-    latest.set(table.shape.id, Math.max(latest.get(table.shape.id) ?? -Infinity, winterOf(table)));
-  for (const table of tables) {
-    const into = winterOf(table) < latest.get(table.shape.id)! ? past : current;
-    into.set(table.shape.id, [...(into.get(table.shape.id) ?? []), table]);
-  }
-  for (const older of past.values()) older.sort((a, b) => winterOf(b) - winterOf(a));
-  return { current, past };
+function byShape(tables: readonly SurveyTable[]): ReadonlyMap<SheetId, readonly SurveyTable[]> {
+  const found = new Map<SheetId, SurveyTable[]>();
+  for (const table of tables) found.set(table.shape.id, [...(found.get(table.shape.id) ?? []), table]);
+  return found;
 }

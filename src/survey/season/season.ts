@@ -3,6 +3,7 @@ import type { CellValue } from "../sheets/cell";
 import type { SheetId } from "../sheets/column";
 import type { SettingValues } from "../settings/setting";
 import type { Words } from "../sheets/words";
+import type { ReadingAccount } from "../reading/readingAccount";
 import type { SurveyTable } from "./surveyTable";
 import type { UsedRows } from "./usedRows";
 import type { VinePlaces } from "./vinePlaces";
@@ -36,6 +37,8 @@ export interface Season {
   readonly places: VinePlaces;
   /** Which rows of the Cordons sheets every result is worked out from, and why not the others. */
   readonly used: UsedRows;
+  /** What was done, asked and left out when the sheets were read. */
+  readonly account: ReadingAccount;
 }
 
 /** A row of the Settings sheet that could not be taken as it stands; the default is in force instead. */

@@ -10,10 +10,13 @@ const VINES = 8192;
 const LETTERS = 1024;
 const SIDES = 8;
 
-/** One number for block, row and vine; NO_PLACE unless all three are usable. */
+/**
+ * One number for block, row and vine; NO_PLACE unless all three are usable. A vine that was set between two others may
+ * stand at a quarter of the way, or half.
+ */
 export function placeKey(block: number, row: number, vine: number): number {
   if (block === NO_WORD || !(row >= 1 && row < ROWS) || !(vine >= 1 && vine < VINES)) return NO_PLACE;
-  if (!Number.isInteger(row) || !Number.isInteger(vine)) return NO_PLACE;
+  if (!Number.isInteger(row) || !Number.isInteger(vine * 4)) return NO_PLACE;
   return (block * ROWS + row) * VINES + vine;
 }
 

@@ -32,7 +32,7 @@ export class Words {
     let code = this.codes.get(key);
     if (code === undefined) {
       code = this.written.length;
-      this.written.push(String(value).trim());
+      this.written.push(String(value).trim().replace(/\s+/g, " "));
       this.codes.set(key, code);
     }
     this.codes.set(value, code);

@@ -1,4 +1,4 @@
-import type { SheetArea } from "../../survey/reading/sheetArea";
+import type { MergedArea, SheetArea } from "../../survey/reading/sheetArea";
 import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
 import { bytesPackage } from "./bytesPackage";
 import { csvArea, csvRows } from "./csvArea";
@@ -26,7 +26,7 @@ export interface OpenWorkbook {
   /** The filled part of a sheet. Rejects with code "noSheet" when there is no sheet of that name. */
   readSheet(sheet: string, options?: ReadOptions): Promise<SheetArea>;
   /** The rows of a sheet in batches, without holding the sheet. */
-  rows(sheet: string): AsyncIterable<SheetRow[]>;
+  rows(sheet: string, onMerged?: (areas: readonly MergedArea[]) => void): AsyncIterable<SheetRow[]>;
   /** The small facts that the file keeps for the add-in, by key; none in a csv file. */
   readFlags(): Promise<ReadonlyMap<string, string>>;
   close(): Promise<void>;
@@ -62,9 +62,12 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
     if (!found) throw new WorkbookProblem("noSheet", { sheet: name });
     return found;
   };
-  async function* rows(name: string): AsyncGenerator<SheetRow[]> {
+  async function* rows(
+    name: string,
+    onMerged?: (areas: readonly MergedArea[]) => void,
+  ): AsyncGenerator<SheetRow[]> {
     const sheet = find(name);
-    yield* sheetRows(source, sheet.part, sheet.name, await cellContext(), limits);
+    yield* sheetRows(source, sheet.part, sheet.name, await cellContext(), limits, onMerged);
   }
   return {
     file: source.file,
@@ -74,14 +77,15 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
     readSheet: async (name, options = {}) => {
       const sheet = find(name);
       const collected: SheetRow[] = [];
-      for await (const batch of rows(name)) {
+      let merged: readonly MergedArea[] = [];
+      for await (const batch of rows(name, (areas) => (merged = areas))) {
         options.signal?.throwIfAborted();
         for (const row of batch) if (isWanted(row, options)) collected.push(row);
         const last = batch[batch.length - 1].number;
         if (options.rows && last >= options.rows.first + options.rows.count) break;
         options.onProgress?.(Math.min(0.99, last / (last + 1000)));
       }
-      const area = sheetAreaOfRows(source.file, sheet.name, collected, limits);
+      const area = sheetAreaOfRows(source.file, sheet.name, collected, limits, merged);
       options.onProgress?.(1);
       return area;
     },

@@ -1,3 +1,4 @@
+import type { MergedArea } from "../../survey/reading/sheetArea";
 import type { CellValue } from "../../survey/sheets/cell";
 import { shownFormula } from "../storedFormula";
 import { WorkbookProblem } from "../surveyWorkbook";
@@ -33,6 +34,8 @@ const EPOCH = Date.UTC(1899, 11, 30);
 /**
  * The rows of a sheet in batches, in the order of the sheet, as they come in: no more of the sheet is held than one
  * batch. Cells without any content are left out, whatever their format.
+ *
+ * @param onMerged told the sheet's merged areas behind its last row, rows and columns counted from 1
  */
 export async function* sheetRows(
   source: WorkbookPackage,
@@ -40,6 +43,7 @@ export async function* sheetRows(
   sheet: string,
   context: CellContext,
   limits: ReadLimits,
+  onMerged?: (areas: readonly MergedArea[]) => void,
 ): AsyncGenerator<SheetRow[]> {
   const collector = new RowCollector(source.file, sheet, context, limits);
   const parser = new XmlParser(source.file, part, collector, limits);
@@ -50,6 +54,13 @@ export async function* sheetRows(
   }
   rows.end();
   if (collector.rows.length > 0) yield collector.take();
+  if (collector.merged.length > 0) onMerged?.(collector.merged);
+}
+
+const MOST_MERGED = 100_000;
+
+function columnNumber(letters: string): number {
+  return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
 }
 
 interface SharedFormula {
@@ -61,6 +72,7 @@ interface SharedFormula {
 
 class RowCollector implements XmlListener, RowListener {
   rows: SheetRow[] = [];
+  readonly merged: MergedArea[] = [];
   isBehindRow = false;
   private inData = false;
   private row = 0;
@@ -97,6 +109,7 @@ class RowCollector implements XmlListener, RowListener {
     this.isBehindRow = false;
     if (!this.inData) {
       if (name === "sheetData") this.inData = true;
+      else if (name === "mergeCell") this.merge(attributes.ref);
       return;
     }
     switch (name) {
@@ -124,6 +137,16 @@ class RowCollector implements XmlListener, RowListener {
         this.inlineText ??= "";
         break;
     }
+  }
+
+  /** Notes a merged area; one that is not written as an area, or too many to be made by hand, count as none. */
+  private merge(ref: string | undefined): void {
+    const corners = /^\$?([A-Z]{1,3})\$?(\d{1,7}):\$?([A-Z]{1,3})\$?(\d{1,7})$/.exec(ref ?? "");
+    if (!corners || this.merged.length >= MOST_MERGED) return;
+    const [first, last] = [columnNumber(corners[1]), columnNumber(corners[3])];
+    const [top, bottom] = [Number(corners[2]), Number(corners[4])];
+    if (last < first || bottom < top) return;
+    this.merged.push({ row: top, column: first, rows: bottom - top + 1, columns: last - first + 1 });
   }
 
   text(text: string): void {

@@ -1,0 +1,930 @@
+import { isBlank, type CellValue } from "../sheets/cell";
+import type { Column, SheetShape } from "../sheets/column";
+import { SHEETS } from "../sheets/sheets";
+import { unitNamed, type Unit } from "../sheets/unit";
+import { findTable, HEADER_SEARCH_ROWS, type FoundTable, type HeaderMapping } from "./findTable";
+import { columnNamed, headWords, plainWords, type HeadWords } from "./headWords";
+import { isReadable } from "./isReadable";
+import { likelyColumns } from "./likelyColumns";
+import { rowAndVine } from "./placeLabel";
+import type { OpenAccount, ReadingAnswers } from "./readingAccount";
+import type { MergedArea, SheetArea } from "./sheetArea";
+import { keysOfLine, keysOfSheetName, type FoundKeys } from "./sheetKeys";
+import { isTotalWord } from "./totalWords";
+import { wideGroups, type WideGroup } from "./wideGroups";
+
+/** A table as the row reader takes it, with where its cells stand in the sheet. */
+export interface LaidTable {
+  readonly area: SheetArea;
+  readonly place: FoundTable;
+}
+
+interface LayoutOptions {
+  readonly mapping?: HeaderMapping;
+  readonly answers: ReadingAnswers;
+  /** The winter that most dates of the workbook tell, for heads that name a year. */
+  readonly winter: number | undefined;
+  /** Block names that are written in other sheets. */
+  readonly knowsBlock: (name: string) => boolean;
+}
+
+const KEYS = ["block", "row", "vine"] as const;
+
+/**
+ * Finds the tables of a sheet however it is laid out: heads over several lines, tables beside or below each other, keys
+ * in merged cells, captions, lines above or the sheet's name, candidates side by side in a line. What was done, asked or
+ * left out goes into the account.
+ */
+export function layOut(area: SheetArea, options: LayoutOptions, account: OpenAccount): LaidTable[] {
+  const { answers } = options;
+  if (answers.leaveOut?.includes(area.sheet)) {
+    account.leftOut.push({ what: "sheet", reason: "byAnswer", sheet: area.sheet, facts: {} });
+    return [];
+  }
+  if (area.values.length === 0) return [];
+  if (notCalculated(area, account)) return [];
+  const plain = findTable(area, options.mapping);
+  if (plain?.shape.id === "settings") return [{ area, place: plain }];
+  const filled = withMerged(area, account);
+  const heads = bestHeads(filled, options);
+  if (!heads) return unknownTable(filled, account);
+  if (heads.segments.length > 1 && !heads.wide)
+    account.notes.push({ code: "sideBySide", sheet: area.sheet, facts: { tables: heads.segments.length } });
+  return sections(filled, heads, options).flatMap((section, index) => {
+    if (index > 0)
+      account.notes.push({
+        code: "secondHeads",
+        sheet: area.sheet,
+        facts: { row: area.firstRow + section.index },
+      });
+    return section.segments.flatMap((segment) => laidTables(filled, section, segment, options, account));
+  });
+}
+
+/** True where the sheet's cells are formulas without stored values, which a spreadsheet has to calculate first. */
+function notCalculated(area: SheetArea, account: OpenAccount): boolean {
+  let formulas = 0;
+  let rows = 0;
+  let values = 0;
+  const width = area.values.reduce((most, row) => Math.max(most, row.length), 0);
+  for (let row = 0; row < area.values.length; row++) {
+    let inRow = 0;
+    for (let column = 0; column < width; column++) {
+      if (!isBlank(area.values[row][column])) values++;
+      else if (area.formulaAt(row, column) !== null) inRow++;
+    }
+    formulas += inRow;
+    if (inRow > 0) rows++;
+  }
+  if (rows === 0) return false;
+  account.leftOut.push({
+    what: rows > area.values.length / 2 ? "sheet" : "rows",
+    reason: "notCalculated",
+    sheet: area.sheet,
+    facts: { rows, cells: formulas },
+  });
+  return formulas > values;
+}
+
+/** Cells of merged areas all with the value of their first; the sheet itself where it has none. */
+function withMerged(area: SheetArea, account: OpenAccount): SheetArea {
+  const merged = (area.merged ?? []).filter(
+    ({ row, column }) => row < area.values.length && !isBlank(area.values[row]?.[column]),
+  );
+  if (merged.length === 0) return area;
+  const values = area.values.map((row) => [...row]);
+  for (const { row, column, rows, columns } of merged) fillArea(values, { row, column, rows, columns });
+  const down = merged.filter(({ rows }) => rows > 1).length;
+  if (down > 0) account.notes.push({ code: "mergedFilled", sheet: area.sheet, facts: { areas: down } });
+  return { ...area, values };
+}
+
+function fillArea(values: CellValue[][], { row, column, rows, columns }: MergedArea): void {
+  const value = values[row][column];
+  for (let r = row; r < Math.min(values.length, row + rows); r++)
+    for (let c = column; c < Math.min(column + columns, values[r].length); c++)
+      if (isBlank(values[r][c])) values[r][c] = value;
+}
+
+/** Columns of one table side by side with others, as positions in the area. */
+interface Segment {
+  readonly from: number;
+  readonly to: number;
+  readonly shape: SheetShape;
+  readonly columns: ReadonlyMap<Column, number>;
+  readonly groups: readonly WideGroup[];
+}
+
+interface Heads {
+  /** First line of the heads and how many lines they take. */
+  readonly index: number;
+  readonly lines: number;
+  readonly texts: readonly (string | undefined)[];
+  readonly segments: readonly Segment[];
+  readonly wide: boolean;
+  readonly score: number;
+}
+
+interface Section extends Heads {
+  /** Index behind the last row of the section. */
+  readonly end: number;
+}
+
+const MOST_HEAD_LINES = 3;
+
+function bestHeads(area: SheetArea, options: LayoutOptions): Heads | undefined {
+  let best: Heads | undefined;
+  for (let index = 0; index < Math.min(area.values.length, HEADER_SEARCH_ROWS); index++)
+    for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
+      const heads = headsAt(area, index, lines, options);
+      if (heads && heads.score > (best?.score ?? 0) + (lines > 1 ? 0.01 : 0)) best = heads;
+    }
+  return best;
+}
+
+/** The heads that begin in a line, where they name enough of one of our sheets. */
+function headsAt(area: SheetArea, index: number, lines: number, options: LayoutOptions): Heads | undefined {
+  if (index + lines > area.values.length) return undefined;
+  for (let line = index; line < index + lines; line++) if (!isHeadLine(area.values[line])) return undefined;
+  const texts = headTexts(area, index, lines);
+  const above = keysAbove(area, index);
+  const segments: Segment[] = [];
+  let score = 0;
+  let wide = false;
+  for (const [from, to] of spans(texts)) {
+    const found = bestShape(
+      area,
+      texts,
+      from,
+      to,
+      { ...above, ...constantsOf(options, area.sheet) },
+      options,
+      index + lines,
+    );
+    if (!found) continue;
+    segments.push(found.segment);
+    score += found.score;
+    wide ||= found.segment.groups.length > 0;
+  }
+  return segments.length === 0 ? undefined : { index, lines, texts, segments, wide, score };
+}
+
+function isHeadLine(cells: readonly CellValue[]): boolean {
+  let texts = 0;
+  for (const cell of cells) {
+    if (isBlank(cell)) continue;
+    if (typeof cell === "string") texts++;
+    else if (!(typeof cell === "number" && cell >= 2000 && cell < 2100)) return false;
+  }
+  return texts > 0;
+}
+
+/** Heads of several lines joined; a group's head stands over all columns up to the next. */
+function headTexts(area: SheetArea, index: number, lines: number): (string | undefined)[] {
+  const width = area.values.reduce((most, row) => Math.max(most, row.length), 0);
+  const rows = area.values
+    .slice(index, index + lines)
+    .map((row) =>
+      Array.from({ length: width }, (_, at) => (isBlank(row[at]) ? undefined : String(row[at]).trim())),
+    );
+  if (lines > 1 && isGroupLine(rows[0], rows[1])) {
+    let group: string | undefined;
+    rows[0] = rows[0].map((text, at) => {
+      if (text !== undefined) group = text;
+      return rows[1][at] === undefined ? text : group;
+    });
+  }
+  return Array.from({ length: width }, (_, at) => {
+    const parts = rows.flatMap((row) => row[at] ?? []);
+    const different = parts.filter((part, i) => parts.indexOf(part) === i);
+    return different.length === 0 ? undefined : different.join(" ");
+  });
+}
+
+/** True where the heads of the second line repeat, so that the first tells them apart. */
+function isGroupLine(
+  first: readonly (string | undefined)[],
+  second: readonly (string | undefined)[],
+): boolean {
+  const under = second.flatMap((text) => (text === undefined ? [] : [plainWords(text)]));
+  return (
+    new Set(under).size < under.length &&
+    second.some((text, at) => text !== undefined && first[at] === undefined)
+  );
+}
+
+/** Stretches of columns that may be tables of their own: a new one begins where a key's head comes again. */
+function spans(texts: readonly (string | undefined)[]): [number, number][] {
+  const starts = [0];
+  const seen = new Map<string, number>();
+  const plain = texts.map((text) => (text === undefined ? undefined : headWords(text).words));
+  plain.forEach((words, at) => {
+    if (words === undefined) return;
+    const isKey = KEYS.some((id) => columnNamed(SHEETS.cordons, words)?.id === id);
+    if (
+      isKey &&
+      (seen.get(words) ?? -1) >= starts[starts.length - 1] &&
+      againFrom(plain, at, starts[starts.length - 1])
+    )
+      starts.push(at);
+    seen.set(words, at);
+  });
+  return starts.map((start, i) => [start, starts[i + 1] ?? texts.length]);
+}
+
+/** True where at least three heads behind a place stand before it too. */
+function againFrom(plain: readonly (string | undefined)[], at: number, from: number): boolean {
+  const before = new Set(plain.slice(from, at));
+  return plain.slice(at).filter((words) => words !== undefined && before.has(words)).length >= 3;
+}
+
+function constantsOf({ answers }: LayoutOptions, sheet: string): Record<string, string | number> {
+  return Object.fromEntries(
+    (answers.constants ?? [])
+      .filter((constant) => constant.sheet === sheet || constant.sheet === "")
+      .map(({ column, value }) => [column, value]),
+  );
+}
+
+function bestShape(
+  area: SheetArea,
+  texts: readonly (string | undefined)[],
+  from: number,
+  to: number,
+  given: Readonly<Record<string, unknown>>,
+  options: LayoutOptions,
+  firstRow: number,
+): { segment: Segment; score: number } | undefined {
+  let best: { segment: Segment; score: number } | undefined;
+  const known = texts.slice(from, to).filter((text) => text !== undefined).length;
+  const named = keysOfSheetName(area.sheet);
+  const answered = options.answers.heads?.filter((heads) => heads.sheet === area.sheet) ?? [];
+  const shapes =
+    answered.length > 0
+      ? [SHEETS[answered[0].shape]]
+      : options.mapping
+        ? [SHEETS[options.mapping.shape]]
+        : Object.values(SHEETS);
+  for (const shape of shapes) {
+    if (shape.id === "settings") continue;
+    const own = ownHeads(shape, options, answered);
+    const columns = new Map<Column, number>();
+    for (let at = from; at < to; at++) {
+      const text = texts[at];
+      if (text === undefined) continue;
+      const column = own.get(plainWords(text)) ?? columnOf(shape, headWords(text), own);
+      if (column && !columns.has(column)) columns.set(column, at);
+    }
+    const groups = shape.id === "cordons" ? wideGroups(texts, from, to) : [];
+    const isWide = groups.length > 1 && !has(columns, "liveSpurs") && has(columns, "vine");
+    const required = shape.columns.filter((column) => column.required);
+    const present = required.filter(
+      (column) =>
+        columns.has(column) ||
+        given[column.id] !== undefined ||
+        (column.id === "liveSpurs" && hasLiveBeside(shape, texts, from, to)) ||
+        (shape.id === "cordons" && column.id in named),
+    ).length;
+    const share = present / required.length;
+    const isAnswered = own.size > 0 && columns.size > 0;
+    if (!isAnswered && !isWide && (columns.size < 3 || share < 0.5)) continue;
+    if (!isAnswered && !isWide && !looksLike(area, shape, columns, known, firstRow)) continue;
+    const score = (isWide ? 20 + groups.length : 0) + columns.size + 2 * share;
+    const isNamed = Object.values(shape.name).some((name) => plainWords(name) === plainWords(area.sheet));
+    if (score + (isNamed ? 1 : 0) > (best?.score ?? 0))
+      best = {
+        segment: { from, to, shape, columns, groups: isWide ? groups : [] },
+        score: score + (isNamed ? 1 : 0),
+      };
+  }
+  return best;
+}
+
+function has(columns: ReadonlyMap<Column, number>, id: string): boolean {
+  return [...columns.keys()].some((column) => column.id === id);
+}
+
+/** The column that a head names, unless one of its words makes it another. */
+function columnOf(shape: SheetShape, head: HeadWords, own: ReadonlyMap<string, Column>): Column | undefined {
+  if (head.qualifier !== undefined || head.year !== undefined) return undefined;
+  const column = columnNamed(shape, head.words);
+  if (!column || [...own.values()].includes(column)) return undefined;
+  return column;
+}
+
+/** True where live spurs stand under a year's head or can be derived from dead ones. */
+function hasLiveBeside(
+  shape: SheetShape,
+  texts: readonly (string | undefined)[],
+  from: number,
+  to: number,
+): boolean {
+  return texts.slice(from, to).some((text) => {
+    if (text === undefined) return false;
+    const head = headWords(text);
+    if (columnNamed(shape, head.words)?.id !== "liveSpurs") return false;
+    return head.year !== undefined || head.qualifier === "dead" || head.qualifier === "missing";
+  });
+}
+
+/** A person's own heads, by their plain words. */
+function ownHeads(
+  shape: SheetShape,
+  { mapping }: LayoutOptions,
+  answered: NonNullable<ReadingAnswers["heads"]>,
+): Map<string, Column> {
+  const own = new Map<string, Column>();
+  for (const column of shape.columns) {
+    const head = mapping?.headers[column.id];
+    if (head !== undefined && mapping?.shape === shape.id) own.set(plainWords(head), column);
+  }
+  for (const { columns } of answered)
+    for (const [head, id] of Object.entries(columns)) {
+      const column = shape.columns.find((candidate) => candidate.id === id);
+      if (column) own.set(plainWords(head), column);
+    }
+  return own;
+}
+
+const ABOUT_VINES = new Set(["block", "row", "vine", "note", "countedBy", "countedOn"]);
+
+/**
+ * True unless the sheet only borrows our words: a list of sprays names blocks and rows, a list of replants vines, and
+ * neither holds what our sheet would.
+ */
+function looksLike(
+  area: SheetArea,
+  shape: SheetShape,
+  columns: ReadonlyMap<Column, number>,
+  known: number,
+  firstRow: number,
+): boolean {
+  const isNamed = Object.values(shape.name).some((name) => plainWords(name) === plainWords(area.sheet));
+  if (isNamed) return true;
+  if (shape.id === "vines" && [...columns.keys()].every(({ id }) => ABOUT_VINES.has(id))) return false;
+  if ((shape.id === "harvest" || shape.id === "blocks") && columns.size < known) {
+    if (columns.size < 4 || columns.size / known < 0.6) return false;
+  }
+  const rows = area.values.slice(firstRow, firstRow + 40).filter((row) => row.some((cell) => !isBlank(cell)));
+  if (shape.id === "blocks" && rows.length > 0) {
+    const [, at] = [...columns].find(([{ id }]) => id === "block") ?? [undefined, -1];
+    const names = rows
+      .map((row) =>
+        String(row[at] ?? "")
+          .trim()
+          .toLowerCase(),
+      )
+      .filter((name) => name !== "");
+    if (new Set(names).size < names.length * 0.6) return false;
+    for (const [column, position] of columns) {
+      if (column.kind === "text") continue;
+      const cells = rows.map((row) => row[position] ?? null).filter((cell) => !isBlank(cell));
+      if (cells.length > 2 && cells.filter((cell) => isReadable(column, cell)).length < cells.length / 2)
+        return false;
+    }
+  }
+  return true;
+}
+
+/** The table with its later heads, each a section of its own. */
+function sections(area: SheetArea, first: Heads, options: LayoutOptions): Section[] {
+  const found: Section[] = [];
+  let heads = first;
+  for (let index = first.index + first.lines; index < area.values.length; index++) {
+    const next = laterHeads(area, index, heads, options);
+    if (!next) continue;
+    found.push({ ...heads, end: index });
+    heads = next;
+    index += next.lines - 1;
+  }
+  return [...found, { ...heads, end: area.values.length }];
+}
+
+/** Heads further down that are not the same again. */
+function laterHeads(area: SheetArea, index: number, heads: Heads, options: LayoutOptions): Heads | undefined {
+  const cells = area.values[index];
+  let texts = 0;
+  for (const cell of cells) {
+    if (typeof cell === "number") return undefined;
+    if (typeof cell === "string" && !isBlank(cell)) texts++;
+  }
+  if (texts < 3) return undefined;
+  let best: Heads | undefined;
+  for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
+    const found = headsAt(area, index, lines, options);
+    if (found && found.score > (best?.score ?? 0) + 0.01) best = found;
+  }
+  if (!best) return undefined;
+  const same = (one: Heads, other: Heads) =>
+    JSON.stringify(one.texts.map((text) => text && headWords(text))) ===
+    JSON.stringify(other.texts.map((text) => text && headWords(text)));
+  return same(best, heads) && best.lines === 1 ? undefined : best;
+}
+
+function keysAbove(area: SheetArea, index: number): FoundKeys {
+  let keys: FoundKeys = {};
+  for (let line = Math.max(0, index - 6); line < index; line++) {
+    const cells = area.values[line];
+    if (cells.filter((cell) => !isBlank(cell)).length <= 8) keys = { ...keys, ...keysOfLine(cells) };
+  }
+  return keys;
+}
+
+interface Extra {
+  readonly column: Column;
+  readonly header: string;
+  readonly sheetColumn: number;
+  readonly valueOf: (index: number) => CellValue;
+  readonly unit?: Unit;
+}
+
+/** The tables of one stretch of columns: one, or one for each candidate where they stand side by side in a line. */
+function laidTables(
+  area: SheetArea,
+  section: Section,
+  segment: Segment,
+  options: LayoutOptions,
+  account: OpenAccount,
+): LaidTable[] {
+  const { shape } = segment;
+  const { sheet } = area;
+  const columns = new Map(segment.columns);
+  const byId = (id: string) => shape.columns.find((column) => column.id === id)!;
+  const extras: Extra[] = [];
+  const heads = new Map<number, HeadWords>();
+  for (let at = segment.from; at < segment.to; at++) {
+    const text = section.texts[at];
+    if (text !== undefined) heads.set(at, headWords(text));
+  }
+  yearsAndDead(area, section, segment, columns, heads, extras, options, account);
+  const units = unitsOf(columns, heads, sheet, options, account);
+  const firstData = section.index + section.lines;
+  const captions = new Map<number, FoundKeys>();
+  const isKeyless = shape.id === "cordons" || shape.id === "vines";
+  if (isKeyless)
+    for (let index = firstData; index < section.end; index++) {
+      const keys = captionAt(area, index, segment, columns, options);
+      if (keys) captions.set(index, keys);
+    }
+  const answered = constantsOf(options, sheet);
+  if (isKeyless) {
+    const above = keysAbove(area, section.index);
+    const named = keysOfSheetName(sheet);
+    const both = columns.has(byId("row")) ? undefined : splitLabels(area, section, columns.get(byId("vine")));
+    for (const id of ["block", "row"] as const) {
+      const column = byId(id);
+      if (answered[id] === undefined && columns.has(column)) continue;
+      if (id === "row" && both) {
+        const at = columns.get(byId("vine"))!;
+        extras.push({
+          column,
+          header: section.texts[at]!,
+          sheetColumn: area.firstColumn + at,
+          valueOf: (i) => both.get(i)?.row ?? null,
+        });
+        continue;
+      }
+      const fromCaptions = [...captions].filter(([, keys]) => keys[id] !== undefined);
+      const constant = answered[id] ?? above[id] ?? (fromCaptions.length > 0 ? undefined : named[id]);
+      if (fromCaptions.length > 0 && answered[id] === undefined) {
+        extras.push({
+          column,
+          header: "",
+          sheetColumn: 0,
+          valueOf: (i) => nearestAbove(fromCaptions, i)?.[id] ?? above[id] ?? null,
+        });
+      } else if (constant !== undefined) {
+        account.notes.push({
+          code: above[id] !== undefined && answered[id] === undefined ? "keysAbove" : "keysOfName",
+          sheet,
+          facts: { column: id, value: constant },
+        });
+        extras.push({ column, header: "", sheetColumn: 0, valueOf: () => constant });
+      } else account.questions.push({ code: "keys", sheet, facts: { column: id }, proposals: [] });
+    }
+    if (both) {
+      const column = byId("vine");
+      const at = columns.get(column)!;
+      columns.delete(column);
+      extras.push({
+        column,
+        header: section.texts[at]!,
+        sheetColumn: area.firstColumn + at,
+        valueOf: (i) => both.get(i)?.vine ?? null,
+      });
+    }
+  }
+  if (captions.size > 0) account.notes.push({ code: "captions", sheet, facts: { lines: captions.size } });
+  const lines = dataLines(firstData, section.end, captions);
+  const filled = isKeyless ? filledDown(area, lines, columns, account) : undefined;
+  leftColumns(area, section, segment, columns, extras, account);
+  const base = { area, section, segment, lines, filled, units };
+  if (segment.groups.length === 0) {
+    const isPlain =
+      section.lines === 1 &&
+      extras.length === 0 &&
+      captions.size === 0 &&
+      !filled &&
+      section.end === area.values.length &&
+      segment.from === 0 &&
+      segment.to >= section.texts.length;
+    return isPlain
+      ? [{ area, place: plainPlace(section, segment, columns, units) }]
+      : [virtualTable(base, columns, extras)];
+  }
+  account.notes.push({
+    code: "turned",
+    sheet,
+    facts: { candidates: segment.groups.length, names: segment.groups.map(({ name }) => name) },
+  });
+  return segment.groups.map((group) => {
+    const own = new Map(
+      [...columns].filter(([, at]) => !segment.groups.some((any) => any.positions.has(at))),
+    );
+    const ownUnits = new Map(units);
+    for (const [at, column] of group.positions) {
+      own.set(column, at);
+      const unit = heads.get(at)?.unit ?? headWords(group.rest.get(at) ?? "").unit;
+      if (unit) ownUnits.set(column, unit);
+    }
+    const more: Extra[] = [...extras];
+    if (group.side && !own.has(byId("side")))
+      more.push({ column: byId("side"), header: group.name, sheetColumn: 0, valueOf: () => group.side! });
+    if (!own.has(byId("cordon")))
+      more.push({ column: byId("cordon"), header: group.name, sheetColumn: 0, valueOf: () => group.name });
+    const there = lines.filter((index) =>
+      [...group.positions.keys()].some((at) => !isBlank(area.values[index][at])),
+    );
+    return virtualTable({ ...base, lines: there, units: ownUnits }, own, more);
+  });
+}
+
+function nearestAbove(
+  captions: readonly (readonly [number, FoundKeys])[],
+  index: number,
+): FoundKeys | undefined {
+  let found: FoundKeys | undefined;
+  for (const [at, keys] of captions) {
+    if (at > index) break;
+    found = keys;
+  }
+  return found;
+}
+
+/** Of heads that name years this season's, and live spurs from dead or missing ones. */
+function yearsAndDead(
+  area: SheetArea,
+  section: Section,
+  { shape }: Segment,
+  columns: Map<Column, number>,
+  heads: ReadonlyMap<number, HeadWords>,
+  extras: Extra[],
+  { winter }: LayoutOptions,
+  account: OpenAccount,
+): void {
+  const years = new Map<Column, { at: number; year: number }[]>();
+  const dead: number[] = [];
+  for (const [at, head] of heads) {
+    const column = columnNamed(shape, head.words);
+    if (!column) continue;
+    if (head.year !== undefined && head.qualifier === undefined)
+      years.set(column, [...(years.get(column) ?? []), { at, year: head.year }]);
+    if (
+      shape.id === "cordons" &&
+      column.id === "liveSpurs" &&
+      (head.qualifier === "dead" || head.qualifier === "missing")
+    )
+      dead.push(at);
+  }
+  for (const [column, found] of years) {
+    if (columns.has(column)) continue;
+    const newest = found.reduce((best, one) => (one.year > best.year ? one : best));
+    const taken =
+      found.find(({ year }) => year === winter) ??
+      (winter === undefined || newest.year === winter ? newest : undefined);
+    if (taken) {
+      columns.set(column, taken.at);
+      account.notes.push({
+        code: "yearTaken",
+        sheet: area.sheet,
+        facts: { head: heads.get(taken.at)!.text, year: taken.year },
+      });
+    } else
+      account.questions.push({
+        code: "head",
+        sheet: area.sheet,
+        facts: { head: heads.get(newest.at)!.text, column: column.id },
+        proposals: [
+          {
+            heads: [
+              { sheet: area.sheet, shape: shape.id, columns: { [heads.get(newest.at)!.text]: column.id } },
+            ],
+          },
+        ],
+      });
+  }
+  const live = shape.columns.find(({ id }) => id === "liveSpurs");
+  const positions = [...columns].find(([{ id }]) => id === "positions")?.[1];
+  if (!live || dead.length === 0 || columns.has(live) || positions === undefined) return;
+  account.notes.push({
+    code: "liveDerived",
+    sheet: area.sheet,
+    facts: { heads: dead.map((at) => heads.get(at)!.text), positions: section.texts[positions]! },
+  });
+  extras.push({
+    column: live,
+    header: section.texts[dead[0]]!,
+    sheetColumn: area.firstColumn + dead[0],
+    valueOf: (index) => {
+      const all = area.values[index][positions];
+      const less = dead.map((at) => area.values[index][at]);
+      if (typeof all !== "number" || less.some((cell) => typeof cell !== "number")) return null;
+      return less.reduce<number>((rest, cell) => rest - (cell as number), all);
+    },
+  });
+}
+
+/** Units that heads or answers name; a unit word that is none of ours leaves its column unread and asks. */
+function unitsOf(
+  columns: Map<Column, number>,
+  heads: ReadonlyMap<number, HeadWords>,
+  sheet: string,
+  { answers }: LayoutOptions,
+  account: OpenAccount,
+): Map<Column, Unit> {
+  const units = new Map<Column, Unit>();
+  for (const [column, at] of columns) {
+    const head = heads.get(at);
+    const answered = answers.units?.find((own) => own.sheet === sheet && own.column === column.id);
+    const unit = answered ? unitNamed(answered.unit) : head?.unit;
+    if (unit) units.set(column, unit);
+    const isMeasure = column.kind === "length" || column.kind === "shortLength" || column.kind === "mass";
+    if (!unit && isMeasure && head?.unknown !== undefined) {
+      columns.delete(column);
+      const likely = column.kind === "mass" ? ["kg", "lb", "g", "oz"] : ["ft", "in", "cm", "m", "mm"];
+      const first = likely.filter((id) => id[0] === head.unknown![0]?.toLowerCase());
+      account.questions.push({
+        code: "unit",
+        sheet,
+        facts: { head: head.text, word: head.unknown, column: column.id },
+        proposals: [...new Set([...first, ...likely])].map((id) => ({
+          units: [{ sheet, column: column.id, unit: id }],
+        })),
+      });
+    }
+  }
+  return units;
+}
+
+/** The keys of a line between the rows that holds nothing but a caption. */
+function captionAt(
+  area: SheetArea,
+  index: number,
+  { from, to }: Segment,
+  columns: ReadonlyMap<Column, number>,
+  { knowsBlock }: LayoutOptions,
+): FoundKeys | undefined {
+  const cells = area.values[index].slice(from, to);
+  let filled = 0;
+  let text: string | undefined;
+  for (const cell of cells) {
+    if (isBlank(cell)) continue;
+    if (++filled > 4) return undefined;
+    if (typeof cell === "string") text ??= cell;
+  }
+  if (text === undefined) return undefined;
+  const vine = [...columns].find(([{ id }]) => id === "vine")?.[1];
+  if (
+    vine !== undefined &&
+    !isBlank(area.values[index][vine]) &&
+    filled > 1 &&
+    typeof area.values[index][vine] === "number"
+  )
+    return undefined;
+  if (isTotalWord(text)) return undefined;
+  const distinct = new Set(cells.filter((cell) => !isBlank(cell)).map(String));
+  if (distinct.size > 1 && filled > 1) {
+    const keys = keysOfLine(cells);
+    return keys.block !== undefined &&
+      keys.row !== undefined &&
+      /[:]|block|row|cuartel|hilera|parcelle|rang/i.test(text)
+      ? keys
+      : undefined;
+  }
+  const keys = keysOfLine([text]);
+  if (keys.row !== undefined || keys.block !== undefined) return keys;
+  return distinct.size === 1 && knowsBlock(text) && (vine === undefined || isBlank(area.values[index][vine]))
+    ? { block: text.trim() }
+    : undefined;
+}
+
+function dataLines(from: number, to: number, captions: ReadonlyMap<number, FoundKeys>): number[] {
+  const lines: number[] = [];
+  for (let index = from; index < to; index++) if (!captions.has(index)) lines.push(index);
+  return lines;
+}
+
+/** Labels that hold row and vine ("1-12") in nearly every line. */
+function splitLabels(
+  area: SheetArea,
+  { index, lines, end }: Section,
+  vine: number | undefined,
+): Map<number, { row: number; vine: number }> | undefined {
+  if (vine === undefined) return undefined;
+  const found = new Map<number, { row: number; vine: number }>();
+  let filled = 0;
+  for (let at = index + lines; at < end; at++) {
+    const cell = area.values[at][vine];
+    if (isBlank(cell)) continue;
+    filled++;
+    const both = typeof cell === "string" ? rowAndVine(cell) : undefined;
+    if (both) found.set(at, both);
+  }
+  return filled > 0 && found.size >= filled * 0.8 ? found : undefined;
+}
+
+/** Least share of lines without a key from which it is taken as written once a group; below it a cell was forgotten. */
+const ONCE_A_GROUP = 0.3;
+
+/** Columns that only the row of a cordon or a vine fills, unlike a line of totals. */
+const OF_ONE_ROW = new Set(["side", "cordon", "status"]);
+
+/** Keys written once a group, filled down to the next; undefined where none are. */
+function filledDown(
+  area: SheetArea,
+  lines: readonly number[],
+  columns: ReadonlyMap<Column, number>,
+  account: OpenAccount,
+): ReadonlyMap<number, ReadonlyMap<number, CellValue>> | undefined {
+  const own = [...columns].filter(([{ id }]) => OF_ONE_ROW.has(id)).map(([, at]) => at);
+  const rows = lines.filter((index) => own.some((at) => !isBlank(area.values[index][at])));
+  const filled = new Map<number, Map<number, CellValue>>();
+  const names: string[] = [];
+  for (const id of KEYS) {
+    const found = [...columns].find(([column]) => column.id === id);
+    if (!found) continue;
+    const [column, at] = found;
+    const blanks = rows.filter((index) => isBlank(area.values[index][at])).length;
+    if (blanks === 0 || blanks === rows.length || blanks < rows.length * ONCE_A_GROUP) continue;
+    let last: CellValue = null;
+    const values = new Map<number, CellValue>();
+    for (const index of rows) {
+      const cell = area.values[index][at] ?? null;
+      if (!isBlank(cell)) last = cell;
+      else if (
+        last !== null &&
+        !area.values[index].some((other) => typeof other === "string" && isTotalWord(other))
+      )
+        values.set(index, last);
+    }
+    filled.set(at, values);
+    names.push(column.id);
+  }
+  if (filled.size === 0) return undefined;
+  account.notes.push({ code: "filledDown", sheet: area.sheet, facts: { columns: names } });
+  return filled;
+}
+
+/** Names the columns that were not read because a word in their head makes them another. */
+function leftColumns(
+  area: SheetArea,
+  section: Section,
+  segment: Segment,
+  columns: ReadonlyMap<Column, number>,
+  extras: readonly Extra[],
+  account: OpenAccount,
+): void {
+  const read = new Set([
+    ...columns.values(),
+    ...segment.groups.flatMap(({ positions }) => [...positions.keys()]),
+  ]);
+  for (let at = segment.from; at < segment.to; at++) {
+    const text = section.texts[at];
+    if (
+      text === undefined ||
+      read.has(at) ||
+      extras.some(({ sheetColumn }) => sheetColumn === area.firstColumn + at)
+    )
+      continue;
+    const head = headWords(text);
+    const reason =
+      head.qualifier === "total" ? "total" : head.qualifier || head.year ? "qualifier" : "otherColumn";
+    account.leftOut.push({ what: "column", reason, sheet: area.sheet, facts: { head: text } });
+  }
+}
+
+function plainPlace(
+  section: Section,
+  segment: Segment,
+  columns: ReadonlyMap<Column, number>,
+  units: ReadonlyMap<Column, Unit>,
+): FoundTable {
+  return {
+    shape: segment.shape,
+    headerIndex: section.index,
+    columns,
+    repeated: repeatedOf(section, segment, columns),
+    units,
+  };
+}
+
+function repeatedOf(
+  { texts }: Section,
+  { shape, from, to }: Segment,
+  columns: ReadonlyMap<Column, number>,
+): number[] {
+  const repeated: number[] = [];
+  for (let at = from; at < to; at++) {
+    const text = texts[at];
+    if (text === undefined) continue;
+    const head = headWords(text);
+    if (head.qualifier !== undefined || head.year !== undefined) continue;
+    const column = columnNamed(shape, head.words);
+    if (column && columns.has(column) && columns.get(column) !== at && ![...columns.values()].includes(at))
+      repeated.push(at);
+  }
+  return repeated;
+}
+
+/** Lines of a sheet as a table of their own, whose cells remember where they stand. */
+function virtualTable(
+  base: {
+    area: SheetArea;
+    section: Section;
+    segment: Segment;
+    lines: readonly number[];
+    filled: ReadonlyMap<number, ReadonlyMap<number, CellValue>> | undefined;
+    units: ReadonlyMap<Column, Unit>;
+  },
+  columns: ReadonlyMap<Column, number>,
+  extras: readonly Extra[],
+): LaidTable {
+  const { area, section, segment, lines, filled, units } = base;
+  const width = segment.to - segment.from;
+  const headers: CellValue[] = Array.from(
+    { length: width },
+    (_, at) => section.texts[segment.from + at] ?? null,
+  );
+  const placed = new Map([...columns].map(([column, at]) => [column, at - segment.from] as const));
+  const ownUnits = new Map(units);
+  extras.forEach(({ column, header, unit }, i) => {
+    headers.push(header);
+    placed.set(column, width + i);
+    if (unit) ownUnits.set(column, unit);
+  });
+  const values: (readonly CellValue[])[] = [headers];
+  for (const index of lines) {
+    const cells = area.values[index].slice(segment.from, segment.to);
+    while (cells.length < width) cells.push(null);
+    if (filled)
+      for (const [at, byLine] of filled) {
+        const value = byLine.get(index);
+        if (value !== undefined) cells[at - segment.from] = value;
+      }
+    const isEmpty = cells.every((cell) => isBlank(cell));
+    for (const { valueOf } of extras) cells.push(isEmpty ? null : valueOf(index));
+    values.push(cells);
+  }
+  const at = (row: number) => (row === 0 ? section.index : lines[row - 1]);
+  return {
+    area: {
+      sheet: area.sheet,
+      firstRow: area.firstRow,
+      firstColumn: area.firstColumn,
+      values,
+      formulaAt: (row, column) => (column < width ? area.formulaAt(at(row), column + segment.from) : null),
+    },
+    place: {
+      shape: segment.shape,
+      headerIndex: 0,
+      columns: placed,
+      repeated: repeatedOf(section, segment, columns).map((position) => position - segment.from),
+      units: ownUnits,
+      sheetRowOf: (row) => area.firstRow + at(row),
+      sheetColumnOf: (position) =>
+        position < width ? area.firstColumn + segment.from + position : extras[position - width].sheetColumn,
+    },
+  };
+}
+
+/** A sheet in which no head is ours: what its columns could be is asked, and its rows are named. */
+function unknownTable(area: SheetArea, account: OpenAccount): LaidTable[] {
+  const { sheet } = area;
+  const rows = area.values.filter((cells) => cells.filter((cell) => !isBlank(cell)).length > 2).length - 1;
+  const likely = likelyColumns(area);
+  if (likely) {
+    account.questions.push({
+      code: "heads",
+      sheet,
+      facts: {
+        rows: likely.rows,
+        heads: Object.keys(likely.columns),
+        columns: Object.values(likely.columns),
+      },
+      proposals: [{ heads: [{ sheet, shape: "cordons", columns: likely.columns }] }],
+    });
+    account.leftOut.push({ what: "sheet", reason: "otherHeads", sheet, facts: { rows: likely.rows } });
+  } else
+    account.leftOut.push({ what: "sheet", reason: "notCounts", sheet, facts: { rows: Math.max(0, rows) } });
+  return [];
+}

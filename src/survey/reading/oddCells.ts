@@ -1,0 +1,79 @@
+import type { DoubtKind } from "./countOfText";
+import type { OpenAccount, ReadingAnswers } from "./readingAccount";
+import type { DayOrder } from "./serialDate";
+
+interface Seen {
+  cells: number;
+  sheet: string;
+  readonly examples: string[];
+  readonly columns: Set<string>;
+  proposals: number;
+}
+
+/** Odd cells of a season by their kind, so that each kind is one question or one note. */
+export class OddCells {
+  private readonly doubts = new Map<DoubtKind, Seen>();
+  private readonly read = new Map<"strokes" | "worded" | "ownUnits" | "textNumbers", Seen>();
+  private readonly unclear: { sheet: string; cells: number; likely: DayOrder }[] = [];
+
+  constructor(readonly answers: ReadingAnswers) {}
+
+  /** True where this kind of count is taken as proposed. */
+  isTaken(kind: DoubtKind): boolean {
+    return this.answers.oddCounts?.includes(kind) === true;
+  }
+
+  doubt(kind: DoubtKind, sheet: string, column: string, value: unknown, proposal: number | undefined): void {
+    const seen = seenIn(this.doubts, kind, sheet);
+    note(seen, column, value);
+    if (proposal !== undefined) seen.proposals++;
+  }
+
+  wasRead(
+    how: "strokes" | "worded" | "ownUnits" | "textNumbers",
+    sheet: string,
+    column: string,
+    value: unknown,
+  ): void {
+    note(seenIn(this.read, how, sheet), column, value);
+  }
+
+  unclearDates(sheet: string, cells: number, likely: DayOrder): void {
+    this.unclear.push({ sheet, cells, likely });
+  }
+
+  tell(account: OpenAccount): void {
+    for (const [code, { sheet, cells, examples, columns }] of this.read)
+      account.notes.push({ code, sheet, facts: { cells, examples, columns: [...columns] } });
+    for (const [kind, { sheet, cells, examples, columns, proposals }] of this.doubts) {
+      if (this.answers.recount?.includes(kind)) continue;
+      account.questions.push({
+        code: "oddCounts",
+        sheet,
+        facts: { kind, cells, examples, columns: [...columns] },
+        proposals: [...(proposals > 0 ? [{ oddCounts: [kind] }] : []), { recount: [kind] }],
+      });
+    }
+    if (this.unclear.length === 0) return;
+    const [{ sheet, likely }] = this.unclear;
+    account.questions.push({
+      code: "dateOrder",
+      sheet,
+      facts: { cells: this.unclear.reduce((sum, { cells }) => sum + cells, 0) },
+      proposals: [{ dateOrder: likely }, { dateOrder: likely === "dayFirst" ? "monthFirst" : "dayFirst" }],
+    });
+  }
+}
+
+function seenIn<Key>(all: Map<Key, Seen>, key: Key, sheet: string): Seen {
+  let seen = all.get(key);
+  if (!seen) all.set(key, (seen = { cells: 0, sheet, examples: [], columns: new Set(), proposals: 0 }));
+  return seen;
+}
+
+function note(seen: Seen, column: string, value: unknown): void {
+  seen.cells++;
+  seen.columns.add(column);
+  const example = String(value).trim();
+  if (seen.examples.length < 3 && !seen.examples.includes(example)) seen.examples.push(example);
+}

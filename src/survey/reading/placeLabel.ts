@@ -1,0 +1,42 @@
+/**
+ * Where a row's or a vine's label stands among the others: 12 at 12, 12.5 and 12a between 12 and 13, R7, 007 and "row 7"
+ * at 7, a letter at its place in the alphabet. Undefined for a label without an order.
+ *
+ * @example
+ * placeOfLabel("V12") // 12
+ * @example
+ * placeOfLabel("C") // 3
+ */
+export function placeOfLabel(label: string): number | undefined {
+  const bare = label
+    .normalize("NFKC")
+    .trim()
+    .replace(
+      /^(?:rows?|vines?|hileras?|filas?|plantas?|cepas?|rangs?|ceps?|no|n[º°o]?)[ .:#-]*(?=\d|[a-z]$)/i,
+      "",
+    )
+    .replace(/^[#№] ?/, "");
+  const numbered = /^(?:[RVHFPC] ?-?)?0*(\d+)(?:[.,](\d+)|[ -]?([a-z]))?$/i.exec(bare);
+  if (numbered) {
+    const whole = Number(numbered[1]);
+    if (numbered[2] !== undefined) return Number(`${numbered[1]}.${numbered[2]}`);
+    return numbered[3] === undefined ? whole : whole + letterNumber(numbered[3]) / STEPS_BETWEEN;
+  }
+  return /^[a-z]$/i.test(bare) ? letterNumber(bare) : undefined;
+}
+
+/** Places for lettered vines between two others: one more than letters. */
+const STEPS_BETWEEN = 27;
+
+const letterNumber = (letter: string) => letter.toLowerCase().charCodeAt(0) - 96;
+
+/**
+ * Row and vine of a label that holds both.
+ *
+ * @example
+ * rowAndVine("1-12") // { row: 1, vine: 12 }
+ */
+export function rowAndVine(label: string): { readonly row: number; readonly vine: number } | undefined {
+  const parts = /^\s*R?0*(\d+)\s*[-–/:.]\s*V?0*(\d+)\s*$/i.exec(label);
+  return parts ? { row: Number(parts[1]), vine: Number(parts[2]) } : undefined;
+}

@@ -1,0 +1,258 @@
+import { isBlank, isCellError, type CellValue } from "../sheets/cell";
+import type { Column } from "../sheets/column";
+import type { Unit } from "../sheets/unit";
+import { NO_WORD, UNKNOWN_WORD, type Words } from "../sheets/words";
+import { CELL, type Numbers, type SurveyColumn } from "../season/season";
+import { choiceOf } from "./choiceWords";
+import { countOfText, doubtOfNumber } from "./countOfText";
+import { measureOfText } from "./lengthOfText";
+import type { OddCells } from "./oddCells";
+import { placeOfLabel } from "./placeLabel";
+import { isPlausibleDay, textDate, type DayOrder } from "./serialDate";
+import { textNumber } from "./textNumber";
+
+export type Cells = Pick<SurveyColumn, "numbers" | "states" | "codes">;
+
+/** Where cells stand and what their column is written in. */
+export interface CellPlace {
+  readonly sheet: string;
+  readonly unit: Unit | undefined;
+  readonly odd: OddCells;
+}
+
+/** The cells of a column as numbers, words and states. */
+export function readCells(
+  column: Column,
+  raw: readonly CellValue[],
+  place: CellPlace,
+  words: Words,
+  noNumbers: Float64Array,
+): Cells {
+  if (column.id === "note") return { numbers: noNumbers, states: remarkStates(raw), codes: NO_CODES };
+  if (column.kind === "text") return { numbers: noNumbers, ...readWords(raw, words) };
+  if (column.kind === "choice") return { numbers: noNumbers, ...readChoices(column, raw) };
+  if (column.kind === "date") return readDates(raw, place);
+  return readNumbers(column, raw, place);
+}
+
+function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace): Cells {
+  const perUnit = place.unit?.perUnit ?? 1;
+  const numbers = new Float64Array(raw.length);
+  const states = new Uint8Array(raw.length);
+  const isCount = column.kind === "count";
+  const isKey = column.id === "row" || column.id === "vine";
+  const asText: [index: number, value: number][] = [];
+  let usable = 0;
+  for (let i = 0; i < raw.length; i++) {
+    const value = raw[i];
+    if (typeof value === "number") {
+      numbers[i] = perUnit === 1 ? value : value * perUnit;
+      if (value - value !== 0) states[i] = CELL.error;
+      else if (isCount && !isKey && (value > SOME_DAY || value % 1 !== 0))
+        readOddNumber(column, value, place, numbers, states, i);
+      else usable++;
+    } else {
+      numbers[i] = NaN;
+      states[i] = stateOfBlank(value);
+      if (states[i] !== CELL.unreadable) continue;
+      if (typeof value === "boolean" && isCount && !isKey)
+        readOddNumber(column, value, place, numbers, states, i);
+      else if (typeof value === "string") {
+        const number = readText(column, value, place, numbers, states, i);
+        if (number === undefined) continue;
+        states[i] = CELL.numberAsText;
+        asText.push([i, number]);
+      }
+    }
+  }
+  if (asText.length >= LEAST_TEXTS && asText.length > usable)
+    for (const [i, number] of asText) {
+      numbers[i] = number;
+      states[i] = CELL.usable;
+      place.odd.wasRead("textNumbers", place.sheet, column.id, raw[i]);
+    }
+  return { numbers, states, codes: NO_CODES };
+}
+
+/** Numbers stored as text from which a column is taken as kept that way, when most of its numbers are. */
+const LEAST_TEXTS = 10;
+
+/** Serial of 1 January 1980; no count is as large. */
+const SOME_DAY = 29220;
+
+function readOddNumber(
+  column: Column,
+  value: number | boolean,
+  { sheet, odd }: CellPlace,
+  numbers: Numbers,
+  states: Uint8Array,
+  i: number,
+): void {
+  const found = doubtOfNumber(value, column.most ?? Infinity);
+  if (!found) return;
+  odd.doubt(found.doubt, sheet, column.id, value, found.proposal);
+  numbers[i] = NaN;
+  states[i] = CELL.unreadable;
+}
+
+/** Reads a text in a column of numbers; the number where it is a plain one that was stored as text. */
+function readText(
+  column: Column,
+  text: string,
+  { sheet, unit, odd }: CellPlace,
+  numbers: Numbers,
+  states: Uint8Array,
+  i: number,
+): number | undefined {
+  const take = (value: number) => {
+    numbers[i] = value;
+    states[i] = CELL.usable;
+  };
+  const plain = textNumber(text.replace(/^=/, ""));
+  if (column.id === "row" || column.id === "vine") {
+    const place = placeOfLabel(text);
+    if (plain !== undefined) return /^0/.test(text.trim()) ? void take(plain) : plain;
+    if (place !== undefined) take(place);
+    return undefined;
+  }
+  if (column.kind === "count") {
+    const found = countOfText(text);
+    if (!found) return plain;
+    if ("doubt" in found) {
+      if (found.proposal !== undefined && odd.isTaken(found.doubt)) take(found.proposal);
+      else odd.doubt(found.doubt, sheet, column.id, text, found.proposal);
+      return undefined;
+    }
+    if (found.how === "digits") return found.count;
+    take(found.count);
+    odd.wasRead(found.how === "strokes" ? "strokes" : "worded", sheet, column.id, text);
+    return undefined;
+  }
+  if (plain !== undefined) return plain * (unit?.perUnit ?? 1);
+  const isMeasure = column.kind === "length" || column.kind === "shortLength" || column.kind === "mass";
+  const measure = isMeasure ? measureOfText(text, unit) : undefined;
+  if (measure === undefined) return undefined;
+  take(measure);
+  odd.wasRead("ownUnits", sheet, column.id, text);
+  return undefined;
+}
+
+const NO_CODES = new Int32Array(0);
+
+function stateOfBlank(value: CellValue): number {
+  if (isBlank(value)) return CELL.blank;
+  return isCellError(value) ? CELL.error : CELL.unreadable;
+}
+
+function remarkStates(raw: readonly CellValue[]): Uint8Array {
+  return Uint8Array.from(raw, (value) =>
+    isBlank(value) ? CELL.blank : isCellError(value) ? CELL.error : CELL.usable,
+  );
+}
+
+function readWords(raw: readonly CellValue[], words: Words): Omit<Cells, "numbers"> {
+  const states = new Uint8Array(raw.length);
+  const codes = new Int32Array(raw.length);
+  let code = NO_WORD;
+  for (let i = 0; i < raw.length; i++) {
+    if (i === 0 || raw[i] !== raw[i - 1]) code = words.codeOf(raw[i]);
+    codes[i] = code;
+    if (code === NO_WORD) states[i] = isCellError(raw[i]) ? CELL.error : CELL.blank;
+  }
+  return { states, codes };
+}
+
+function readChoices(column: Column, raw: readonly CellValue[]): Omit<Cells, "numbers"> {
+  const cache = new Map<CellValue, number>();
+  const states = new Uint8Array(raw.length);
+  const codes = new Int32Array(raw.length);
+  for (let i = 0; i < raw.length; i++) {
+    const value = raw[i];
+    let code = cache.get(value);
+    if (code === undefined) {
+      code =
+        isBlank(value) || isCellError(value) ? NO_WORD : (choiceOf(column, String(value)) ?? UNKNOWN_WORD);
+      cache.set(value, code);
+    }
+    codes[i] = code;
+    if (code === NO_WORD) states[i] = isCellError(value) ? CELL.error : CELL.blank;
+    else if (code === UNKNOWN_WORD) states[i] = CELL.unreadable;
+  }
+  return { states, codes };
+}
+
+function readDates(raw: readonly CellValue[], place: CellPlace): Cells {
+  const numbers = new Float64Array(raw.length);
+  const states = new Uint8Array(raw.length);
+  const texts: [number, CellValue][] = [];
+  for (let i = 0; i < raw.length; i++) {
+    const value = raw[i];
+    if (typeof value === "string") texts.push([i, value]);
+    if (typeof value === "number") {
+      numbers[i] = isPlausibleDay(value) ? value : packedDay(value);
+      if (Number.isNaN(numbers[i])) states[i] = CELL.unreadable;
+    } else {
+      numbers[i] = NaN;
+      states[i] = stateOfBlank(value);
+    }
+  }
+  readTextDates(texts, numbers, states, place);
+  return { numbers, states, codes: NO_CODES };
+}
+
+/** The day of a number that is written like 20260112; NaN for any other. */
+function packedDay(value: number): number {
+  const date =
+    Number.isInteger(value) && value > 19_000_000 && value < 21_000_000 ? textDate(String(value)) : undefined;
+  return date && "serial" in date ? date.serial : NaN;
+}
+
+/**
+ * Reads the dates of a column that are written as text. Where day and month of one could change places, it takes the
+ * order of the dates that leave no choice, as long as those agree, else the answer of a person.
+ *
+ * @param cells cells of the column by their index; those that hold no text are passed over
+ * @param numbers takes the serials
+ * @param states takes what was made of each
+ */
+export function readTextDates(
+  cells: Iterable<readonly [index: number, cell: CellValue]>,
+  numbers: Numbers,
+  states: Uint8Array,
+  place?: CellPlace,
+): void {
+  const unclear: { index: number; dayFirst: number; monthFirst: number }[] = [];
+  const orders = new Set<DayOrder>();
+  for (const [index, cell] of cells) {
+    const date = typeof cell === "string" && !isBlank(cell) ? textDate(cell) : undefined;
+    if (date === undefined) continue;
+    if ("unclear" in date) unclear.push({ index, ...date });
+    else {
+      numbers[index] = date.serial;
+      states[index] = CELL.usable;
+      if (date.order) orders.add(date.order);
+    }
+  }
+  if (unclear.length === 0) return;
+  const [only] = orders;
+  const order = orders.size === 1 ? only : place?.odd.answers.dateOrder;
+  for (const date of unclear) {
+    numbers[date.index] = order ? date[order] : NaN;
+    states[date.index] = order ? CELL.usable : CELL.unclearDate;
+  }
+  if (!order) place?.odd.unclearDates(place.sheet, unclear.length, likelyOrder(unclear));
+}
+
+/** The order in which the days of a walk lie closer together. */
+function likelyOrder(unclear: readonly { dayFirst: number; monthFirst: number }[]): DayOrder {
+  const span = (order: DayOrder) => {
+    let least = Infinity;
+    let most = -Infinity;
+    for (const date of unclear) {
+      least = Math.min(least, date[order]);
+      most = Math.max(most, date[order]);
+    }
+    return most - least;
+  };
+  return span("monthFirst") < span("dayFirst") ? "monthFirst" : "dayFirst";
+}

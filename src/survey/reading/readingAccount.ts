@@ -1,0 +1,129 @@
+import type { SheetId } from "../sheets/column";
+import type { DayOrder } from "./serialDate";
+import type { DoubtKind } from "./countOfText";
+
+/** Facts of a note, a question or a part that was left out; the sentence is made where it is shown. */
+export type ReadingFacts = Readonly<Record<string, string | number | readonly string[]>>;
+
+export type NoteCode =
+  | "mergedFilled"
+  | "filledDown"
+  | "keysAbove"
+  | "keysOfName"
+  | "captions"
+  | "turned"
+  | "sideBySide"
+  | "secondHeads"
+  | "liveDerived"
+  | "yearTaken"
+  | "strokes"
+  | "worded"
+  | "ownUnits"
+  | "textNumbers"
+  | "datesSettled"
+  | "oneWinter"
+  | "plantingYear";
+
+/** Something that was done on the way, said once. */
+export interface ReadingNote {
+  readonly code: NoteCode;
+  readonly sheet: string;
+  readonly facts: ReadingFacts;
+}
+
+export type QuestionCode = "heads" | "head" | "unit" | "dateOrder" | "winter" | "oddCounts" | "keys";
+
+/** Something that only a person can say, asked once for all that it concerns. */
+export interface ReadingQuestion {
+  readonly code: QuestionCode;
+  readonly sheet: string;
+  readonly facts: ReadingFacts;
+  /** Answers that would settle it, the most likely first; none where only a recount tells. */
+  readonly proposals: readonly ReadingAnswers[];
+}
+
+export type LeftOutReason =
+  | "otherHeads"
+  | "notCounts"
+  | "notCalculated"
+  | "noRows"
+  | "pastWinter"
+  | "byAnswer"
+  | "total"
+  | "qualifier"
+  | "otherColumn"
+  | "noKeys";
+
+/** A sheet, column or rows that were not read, with the reason. */
+export interface LeftOut {
+  readonly what: "sheet" | "column" | "rows";
+  readonly reason: LeftOutReason;
+  readonly sheet: string;
+  readonly facts: ReadingFacts;
+}
+
+/** What people answered, as data: kept beside the workbook or given on the command line. */
+export interface ReadingAnswers {
+  /** Our column for a head of a sheet, with its unit; null for a head that is to stay unread. */
+  readonly heads?: readonly {
+    readonly sheet: string;
+    readonly shape: SheetId;
+    readonly columns: Readonly<Record<string, string>>;
+  }[];
+  /** A value for every row of a sheet: the block of a sheet that names none. */
+  readonly constants?: readonly {
+    readonly sheet: string;
+    readonly column: string;
+    readonly value: string | number;
+  }[];
+  /** Sheets that hold no counts of this season. */
+  readonly leaveOut?: readonly string[];
+  /** Order of day and month in dates that can be read both ways. */
+  readonly dateOrder?: DayOrder;
+  /** Unit of a column of a sheet. */
+  readonly units?: readonly { readonly sheet: string; readonly column: string; readonly unit: string }[];
+  /** The winter to which a sheet's counts belong, whatever their dates say. */
+  readonly winters?: readonly { readonly sheet: string; readonly winter: number }[];
+  /** Kinds of odd counts that are taken as proposed. */
+  readonly oddCounts?: readonly DoubtKind[];
+  /** Kinds of odd counts that stay unread until somebody counts again. */
+  readonly recount?: readonly DoubtKind[];
+}
+
+/** What was said and left open when a season was read. */
+export interface ReadingAccount {
+  readonly notes: readonly ReadingNote[];
+  readonly questions: readonly ReadingQuestion[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** An account that is being written. */
+export interface OpenAccount {
+  readonly notes: ReadingNote[];
+  readonly questions: ReadingQuestion[];
+  readonly leftOut: LeftOut[];
+}
+
+/** Answers with others added to them. */
+export function withAnswers(given: ReadingAnswers, more: ReadingAnswers): ReadingAnswers {
+  return {
+    heads: [...(given.heads ?? []), ...(more.heads ?? [])],
+    constants: [...(given.constants ?? []), ...(more.constants ?? [])],
+    leaveOut: [...(given.leaveOut ?? []), ...(more.leaveOut ?? [])],
+    dateOrder: more.dateOrder ?? given.dateOrder,
+    units: [...(given.units ?? []), ...(more.units ?? [])],
+    winters: [...(given.winters ?? []), ...(more.winters ?? [])],
+    oddCounts: [...(given.oddCounts ?? []), ...(more.oddCounts ?? [])],
+    recount: [...(given.recount ?? []), ...(more.recount ?? [])],
+  };
+}
+
+/** Notes of one kind as one, with all sheets that they are about. */
+export function groupedNotes(notes: readonly ReadingNote[]): ReadingNote[] {
+  const byCode = new Map<NoteCode, ReadingNote[]>();
+  for (const note of notes) byCode.set(note.code, [...(byCode.get(note.code) ?? []), note]);
+  return [...byCode.values()].map((alike) => ({
+    ...alike[0],
+    facts: { ...alike[0].facts, sheets: [...new Set(alike.map(({ sheet }) => sheet))] },
+  }));
+}

@@ -1,0 +1,113 @@
+import type { Column } from "../sheets/column";
+import { SHEETS } from "../sheets/sheets";
+import { choiceOf } from "./choiceWords";
+import { columnNamed, headWords, likeness, plainWords } from "./headWords";
+
+/** Columns of one candidate among several that stand side by side in a line. */
+export interface WideGroup {
+  /** As the heads name it: "L1", "Left arm", "A". */
+  readonly name: string;
+  /** Word of the side; undefined where the name tells none. */
+  readonly side: string | undefined;
+  /** Our columns by position. */
+  readonly positions: ReadonlyMap<number, Column>;
+  /** What the head says beside the candidate's name, by position. */
+  readonly rest: ReadonlyMap<number, string>;
+}
+
+const { columns } = SHEETS.cordons;
+const SIDE = columns.find(({ id }) => id === "side")!;
+const VALUES = new Set([
+  "length",
+  "positions",
+  "liveSpurs",
+  "longestGap",
+  "spursDown",
+  "spursLevel",
+  "spursUp",
+  "nodesPerSpur",
+  "diameter",
+  "condition",
+  "trunk",
+  "trunkCondition",
+]);
+
+/** Candidates that stand side by side in a line of heads: "L1 spurs", "L1 gap", "R1 spurs"; none where there are no two. */
+export function wideGroups(texts: readonly (string | undefined)[], from: number, to: number): WideGroup[] {
+  const found = new Map<
+    string,
+    { name: string; side: string | undefined; positions: Map<number, Column>; rest: Map<number, string> }
+  >();
+  for (let at = from; at < to; at++) {
+    const text = texts[at];
+    const parts = text === undefined ? undefined : candidateHead(text);
+    if (!parts) continue;
+    const key = plainWords(parts.name);
+    const group = found.get(key) ?? {
+      name: parts.name,
+      side: parts.side,
+      positions: new Map(),
+      rest: new Map(),
+    };
+    if ([...group.positions.values()].includes(parts.column)) continue;
+    group.positions.set(at, parts.column);
+    group.rest.set(at, parts.rest);
+    found.set(key, group);
+  }
+  const groups = [...found.values()];
+  if (groups.length < 2) return [];
+  const columnsOf = (group: (typeof groups)[number]) => [...group.positions.values()].map(({ id }) => id);
+  const shared = columnsOf(groups[0]).filter(
+    (id) => groups.filter((group) => columnsOf(group).includes(id)).length > 1,
+  );
+  return shared.length > 0 ? groups : [];
+}
+
+/** A head's candidate and the column of ours that the rest names. */
+function candidateHead(
+  text: string,
+): { name: string; side: string | undefined; column: Column; rest: string } | undefined {
+  const head = headWords(text);
+  if (head.qualifier !== undefined || columnNamed(SHEETS.cordons, head.words)) return undefined;
+  const words = text
+    .normalize("NFKC")
+    .replace(/[\s_.:/-]+/g, " ")
+    .trim()
+    .split(" ");
+  for (let cut = 1; cut < Math.min(words.length, 4); cut++)
+    for (const [name, rest] of [
+      [words.slice(0, cut), words.slice(cut)],
+      [words.slice(-cut), words.slice(0, -cut)],
+    ]) {
+      const column = valueColumn(rest.join(" "));
+      const candidate = column && candidateNamed(name.join(" "));
+      if (candidate) return { name: name.join(" "), side: candidate.side, column, rest: rest.join(" ") };
+    }
+  return undefined;
+}
+
+function valueColumn(text: string): Column | undefined {
+  const { words, qualifier } = headWords(text);
+  if (qualifier !== undefined) return undefined;
+  const named = columnNamed(SHEETS.cordons, words);
+  if (named) return VALUES.has(named.id) ? named : undefined;
+  if (words.length < 3) return undefined;
+  const likely = columns
+    .filter(({ id }) => VALUES.has(id))
+    .map((column) => ({ column, score: likeness(words, column) }))
+    .sort((a, b) => b.score - a.score)[0];
+  return likely.score >= 0.5 ? likely.column : undefined;
+}
+
+/** The side that a candidate's name tells, "L1" or "Left arm 2"; a letter or number alone tells none. */
+function candidateNamed(name: string): { side: string | undefined } | undefined {
+  const bare = name.trim().replace(/^(cordon|cordón|arm|brazo|bras|candidate|cane) (?=\S)/i, "");
+  const sided = /^(.*?[^\d\s])\s*#?(\d{1,2}|[a-c])?$/i.exec(bare);
+  const side = sided ? choiceOf(SIDE, sided[1]) : undefined;
+  if (sided && side !== undefined && (bare.length > 1 || /[LRlr]/.test(bare)))
+    return { side: SIDE.choices![side].id };
+  const whole = choiceOf(SIDE, bare);
+  if (whole !== undefined && (bare.length > 1 || /[LRlr]/.test(bare)))
+    return { side: SIDE.choices![whole].id };
+  return /^([A-H]|\d)$/.test(bare) ? { side: undefined } : undefined;
+}

@@ -1,0 +1,147 @@
+import { CELL, type SurveyColumn, type SurveyTable } from "../season/season";
+import type { OpenAccount, ReadingAnswers } from "./readingAccount";
+import { isPlausibleDay, serialOf, winterOf } from "./serialDate";
+
+/** Days between counts that can still be one winter's, either side of the season's first day. */
+const ONE_WALK_DAYS = 75;
+/** Share of a sheet's vines that must stand in another for the two to be the same vines in two winters. */
+const SAME_VINES = 0.2;
+const MOST_SAMPLED = 5000;
+
+/**
+ * Parts tables of this winter from those of earlier ones. A table belongs to an earlier winter only where the same vines
+ * stand in a later one; another date without that is asked, and a year in a sheet's name is then the year of planting.
+ */
+export function partByWinter(
+  tables: readonly SurveyTable[],
+  answers: ReadingAnswers = {},
+  account: OpenAccount = { notes: [], questions: [], leftOut: [] },
+): { past: readonly SurveyTable[]; tables: readonly SurveyTable[] } {
+  const settled = tables.map((table) => answered(table, answers));
+  const past: SurveyTable[] = [];
+  for (const id of new Set(settled.map((table) => table.shape.id))) {
+    const own = settled.filter((table) => table.shape.id === id);
+    if (new Set(own.map(({ winter }) => winter)).size < 2 && own[0].winter === undefined) continue;
+    const parted = partOne(own, account);
+    own.forEach((table, index) => (settled[settled.indexOf(table)] = parted.tables[index]));
+    past.push(...parted.past);
+  }
+  return { past: past.sort((a, b) => (b.winter ?? 0) - (a.winter ?? 0)), tables: settled };
+}
+
+function partOne(
+  tables: readonly SurveyTable[],
+  account: OpenAccount,
+): { tables: readonly SurveyTable[]; past: readonly SurveyTable[] } {
+  const vines = new Map<SurveyTable, Set<string>>();
+  const vinesOf = (table: SurveyTable) => {
+    let found = vines.get(table);
+    if (!found) vines.set(table, (found = sampledVines(table)));
+    return found;
+  };
+  const sharesVines = (table: SurveyTable, others: readonly SurveyTable[]) => {
+    const own = vinesOf(table);
+    if (own.size === 0) return others.length > 0;
+    let shared = 0;
+    for (const vine of own) if (others.some((other) => vinesOf(other).has(vine))) shared++;
+    return shared >= own.size * SAME_VINES;
+  };
+  const isDated = (table: SurveyTable) => middleDay(table) !== undefined;
+  const known = tables.map((table) => {
+    if (table.winter === undefined || isDated(table)) return table;
+    const others = tables.filter((other) => other !== table && other.winter !== table.winter);
+    if (others.length > 0 && sharesVines(table, others)) return table;
+    if (others.length > 0)
+      account.notes.push({ code: "plantingYear", sheet: table.sheet, facts: { year: table.winter } });
+    return others.length > 0 ? { ...table, winter: undefined } : table;
+  });
+  const latest = known.reduce((most, { winter }) => Math.max(most, winter ?? -Infinity), -Infinity);
+  const undated = known.filter(({ winter }) => winter === undefined);
+  const isCurrent = (table: SurveyTable) =>
+    table.winter === undefined ||
+    (table.winter === latest && (undated.length === 0 || !sharesVines(table, undated)));
+  const current = known.filter(isCurrent);
+  const now = current.flatMap((table) => middleDay(table) ?? []);
+  const past: SurveyTable[] = [];
+  const slipped = new Map<number, { sheets: string[]; rows: number }>();
+  const parted = known.map((table) => {
+    if (isCurrent(table)) return table;
+    const winter = table.winter!;
+    const day = middleDay(table);
+    const isSame = sharesVines(table, current);
+    if (!isSame && day !== undefined && now.some((other) => Math.abs(other - day) <= ONE_WALK_DAYS)) {
+      account.notes.push({
+        code: "oneWinter",
+        sheet: table.sheet,
+        facts: { winter: latest, rows: table.rowCount },
+      });
+      return { ...table, winter: latest };
+    }
+    past.push(table);
+    account.leftOut.push({
+      what: "rows",
+      reason: "pastWinter",
+      sheet: table.sheet,
+      facts: { rows: table.rowCount, winter },
+    });
+    if (!isSame && table.shape.id === "cordons") {
+      const seen = slipped.get(winter) ?? { sheets: [], rows: 0 };
+      seen.sheets.push(table.sheet);
+      seen.rows += table.rowCount;
+      slipped.set(winter, seen);
+    }
+    return table;
+  });
+  for (const [winter, { sheets, rows }] of slipped)
+    account.questions.push({
+      code: "winter",
+      sheet: sheets[0],
+      facts: { winter, likely: latest, sheets, rows },
+      proposals: [{ winters: sheets.map((sheet) => ({ sheet, winter: latest })) }],
+    });
+  return { tables: parted, past };
+}
+
+/** Block, row and vine of rows of a table, at most a few thousand. */
+function sampledVines(table: SurveyTable): Set<string> {
+  const block = table.column("block");
+  const row = table.column("row");
+  const vine = table.column("vine");
+  const vines = new Set<string>();
+  if (!vine) return vines;
+  const step = Math.max(1, Math.floor(table.rowCount / MOST_SAMPLED));
+  for (let i = 0; i < table.rowCount; i += step) {
+    if (Number.isNaN(vine.numbers[i])) continue;
+    vines.add(`${block?.codes[i] ?? ""}|${row?.numbers[i] ?? ""}|${vine.numbers[i]}`);
+  }
+  return vines;
+}
+
+function middleDay(table: SurveyTable): number | undefined {
+  const days = [...(table.column("countedOn")?.numbers ?? [])].filter(isPlausibleDay).sort((a, b) => a - b);
+  return days.length === 0 ? undefined : days[days.length >> 1];
+}
+
+/** The table in the winter that a person gave its sheet, its days moved by whole years. */
+function answered(table: SurveyTable, { winters }: ReadingAnswers): SurveyTable {
+  const wanted = winters?.find(({ sheet }) => sheet === table.sheet)?.winter;
+  if (wanted === undefined || table.winter === wanted) return table;
+  const columns = table.columns.map((column) =>
+    column.column.id === "countedOn" ? moved(column, wanted) : column,
+  );
+  const byId = new Map(columns.map((column) => [column.column.id, column]));
+  return { ...table, winter: wanted, columns, column: (id) => byId.get(id) };
+}
+
+function moved(column: SurveyColumn, winter: number): SurveyColumn {
+  const numbers = Float64Array.from(column.numbers, (serial, i) => {
+    if (column.states[i] !== CELL.usable || !isPlausibleDay(serial) || winterOf(serial) === winter)
+      return serial;
+    const day = new Date((Math.floor(serial) - 25569) * 86_400_000);
+    const year = day.getUTCFullYear() + winter - winterOf(serial);
+    return (
+      serialOf(year, day.getUTCMonth() + 1, day.getUTCDate()) ?? serial + 365 * (winter - winterOf(serial))
+    );
+  });
+  return { ...column, numbers, usable: numbers };
+}
