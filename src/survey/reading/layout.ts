@@ -45,6 +45,8 @@ export function layOut(area: SheetArea, options: LayoutOptions, account: OpenAcc
   if (notCalculated(area, account)) return [];
   const plain = findTable(area, options.mapping);
   if (plain?.shape.id === "settings") return [{ area, place: plain }];
+  if (options.mapping && Object.keys(options.mapping.headers).length === 0)
+    return plain ? [{ area, place: { ...plain, units: unitsOfHeads(area, plain) } }] : [];
   const filled = withMerged(area, account);
   const heads = bestHeads(filled, options);
   if (!heads) return unknownTable(filled, account);
@@ -59,6 +61,19 @@ export function layOut(area: SheetArea, options: LayoutOptions, account: OpenAcc
       });
     return section.segments.flatMap((segment) => laidTables(filled, section, segment, options, account));
   });
+}
+
+/** Units in the heads of a range that a formula gives, which is read as it stands. */
+function unitsOfHeads(
+  { values }: SheetArea,
+  { columns, headerIndex }: FoundTable,
+): ReadonlyMap<Column, Unit> {
+  return new Map(
+    [...columns].flatMap(([column, at]) => {
+      const { unit } = headWords(String(values[headerIndex][at] ?? ""));
+      return unit ? [[column, unit] as const] : [];
+    }),
+  );
 }
 
 /** True where the sheet's cells are formulas without stored values, which a spreadsheet has to calculate first. */
@@ -286,7 +301,7 @@ function bestShape(
         (shape.id === "cordons" && column.id in named),
     ).length;
     const share = present / required.length;
-    const isAnswered = own.size > 0 && columns.size > 0;
+    const isAnswered = (options.mapping !== undefined || answered.length > 0) && columns.size > 0;
     if (!isAnswered && !isWide && (columns.size < 3 || share < 0.5)) continue;
     if (!isAnswered && !isWide && !looksLike(area, shape, columns, known, firstRow)) continue;
     const score = (isWide ? 20 + groups.length : 0) + columns.size + 2 * share;
@@ -469,7 +484,9 @@ function laidTables(
   const answered = constantsOf(options, sheet);
   if (isKeyless) {
     const above = keysAbove(area, section.index);
-    const named = keysOfSheetName(sheet);
+    const told = options.mapping ? {} : keysOfSheetName(sheet);
+    const isSure = told.row !== undefined || (told.block !== undefined && options.knowsBlock(told.block));
+    const named = isSure ? told : {};
     const both = columns.has(byId("row")) ? undefined : splitLabels(area, section, columns.get(byId("vine")));
     for (const id of ["block", "row"] as const) {
       const column = byId(id);
@@ -500,7 +517,15 @@ function laidTables(
           facts: { column: id, value: constant },
         });
         extras.push({ column, header: "", sheetColumn: 0, valueOf: () => constant });
-      } else account.questions.push({ code: "keys", sheet, facts: { column: id }, proposals: [] });
+      } else if (!options.mapping) {
+        const likely = told[id];
+        account.questions.push({
+          code: "keys",
+          sheet,
+          facts: { column: id },
+          proposals: likely === undefined ? [] : [{ constants: [{ sheet, column: id, value: likely }] }],
+        });
+      }
     }
     if (both) {
       const column = byId("vine");

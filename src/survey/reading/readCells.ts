@@ -47,8 +47,10 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
     const value = raw[i];
     if (typeof value === "number") {
       numbers[i] = perUnit === 1 ? value : value * perUnit;
-      if (value - value !== 0) states[i] = CELL.error;
-      else if (isCount && !isKey && (value > SOME_DAY || value % 1 !== 0))
+      if (value - value !== 0) {
+        numbers[i] = NaN;
+        states[i] = CELL.error;
+      } else if (isCount && !isKey && (value > SOME_DAY || value % 1 !== 0))
         readOddNumber(column, value, place, numbers, states, i);
       else usable++;
     } else {

@@ -60,7 +60,7 @@ export function keysOfLine(cells: readonly CellValue[]): FoundKeys {
 
 /** Names that spreadsheets and people give to sheets whatever stands in them. */
 const ANY_SHEET =
-  /^(?:sheet|hoja|feuil(?:le)?|tabelle|data|datos|donn[eé]es|counts?|conteos?|comptages?|pruning|poda|taille|cordons?|cordones|winter|invierno|hiver|survey|season|field ?sheet)s?\b/i;
+  /^(?:sheet|hoja|feuil(?:le)?|tabelle|data|datos|donn[eé]es|counts?|conteos?|comptages?|pruning|poda|taille|cordons?|cordones|vines?|plantas?|ceps?|winter|invierno|hiver|survey|season|field ?sheet)s?\b/i;
 
 /** Block and row that a sheet's name holds; nothing where the name could be any sheet's. */
 export function keysOfSheetName(sheet: string): FoundKeys {
