@@ -114,7 +114,7 @@ function readText(
   if (column.id === "row" || column.id === "vine") {
     const place = placeOfLabel(text);
     if (plain !== undefined) return /^0/.test(text.trim()) ? void take(plain) : plain;
-    if (place !== undefined) take(place);
+    if (place !== undefined && /\d/.test(text)) take(place);
     return undefined;
   }
   if (column.kind === "count") {
