@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
 import CopyPlugin from "copy-webpack-plugin";
 import HtmlPlugin from "html-webpack-plugin";
 
@@ -81,6 +83,31 @@ export function addinAddress(given = TRIAL_ADDRESS) {
   return url.href.endsWith("/") ? url.href : `${url.href}/`;
 }
 
+const kilobytes = (bytes) => `${(bytes / 1000).toFixed(0)} kB`;
+
+/** Says after a build how much is fetched before the functions are bound, and how much until the pane stands. */
+const printSizes = {
+  apply(compiler) {
+    compiler.hooks.done.tap("printSizes", ({ compilation }) => {
+      if (compilation.errors.length > 0) return;
+      const sizesOf = (files) => {
+        const bytes = files.map((file) => readFileSync(path.join(compiler.outputPath, file)));
+        const packed = bytes.map((each) => gzipSync(each).length);
+        const sum = (all) => all.reduce((total, each) => total + each, 0);
+        return `${kilobytes(sum(bytes.map(({ length }) => length)))}, ${kilobytes(sum(packed))} gzip`;
+      };
+      const scripts = (chunks) =>
+        [...new Set(chunks.flatMap(({ files }) => [...files]))].filter((file) => file.endsWith(".js"));
+      const first = scripts(compilation.entrypoints.get("taskpane").chunks);
+      const pane = compilation.namedChunkGroups.get("pane");
+      const shown = pane ? [...new Set([...first, ...scripts(pane.chunks)])] : first;
+      console.log(
+        `functions bound after ${sizesOf(first)}; pane shown after ${sizesOf(shown)} (without office.js)`,
+      );
+    });
+  },
+};
+
 /** The add-in as files for any HTTPS host: dist/ with manifest, page, scripts, functions and icons. */
 export function addinConfiguration(mode, address) {
   const base = addinAddress(address);
@@ -95,6 +122,7 @@ export function addinConfiguration(mode, address) {
       clean: true,
     },
     plugins: [
+      printSizes,
       new HtmlPlugin({
         template: path.join(root, "src/taskpane/index.html"),
         filename: "taskpane.html",

@@ -568,6 +568,10 @@ export const en = {
     pivotLost:
       'The PivotTable "{name}" cannot be refreshed: its source is gone or another one. Delete it, then run again to have it made anew.',
     hiddenSheet: 'The sheet "{sheet}" is hidden. Show it (right-click on a sheet tab, Unhide) and try again.',
+    filteredTable:
+      'Rows of the sheet "{sheet}" are filtered out of sight, and Excel may put what is written there into other rows; nothing was changed. Clear the filter (Data tab, Clear) and run again.',
+    otherWorkbook:
+      "Another workbook came to the front, and Excel answers only for the one in front. Go back to this workbook and run again.",
     notPrinted:
       "Nothing was printed: here the pane may not print (so it is in Excel for Mac). Next step: use the button beside it that writes a sheet, and print that sheet from Excel (File, Print).",
     cellBeingEdited:

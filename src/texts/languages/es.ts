@@ -569,6 +569,10 @@ export const es: Texts = {
       'La tabla dinámica "{name}" no se puede actualizar: su origen ya no existe o es otro. Bórrela y repita para crearla de nuevo.',
     hiddenSheet:
       'La hoja "{sheet}" está oculta. Muéstrela (clic derecho en una pestaña, Mostrar) e inténtelo de nuevo.',
+    filteredTable:
+      'Un filtro oculta filas de la hoja "{sheet}" y Excel podría poner lo escrito en otras filas; no se cambió nada. Quite el filtro (pestaña Datos, Borrar) y repita.',
+    otherWorkbook:
+      "Otro libro pasó al frente y Excel solo responde por el que está delante. Vuelva a este libro y repita.",
     notPrinted:
       "No se imprimió nada: aquí el panel no puede imprimir (así es en Excel para Mac). Siguiente paso: use el botón de al lado que escribe una hoja e imprima esa hoja desde Excel (Archivo, Imprimir).",
     cellBeingEdited:

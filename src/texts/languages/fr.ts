@@ -577,6 +577,10 @@ export const fr: Texts = {
       "Le tableau croisé « {name} » ne peut pas être actualisé : sa source a disparu ou a changé. Supprimez-le, puis recommencez pour le recréer.",
     hiddenSheet:
       "La feuille « {sheet} » est masquée. Affichez-la (clic droit sur un onglet, Afficher), puis réessayez.",
+    filteredTable:
+      "Un filtre cache des lignes de la feuille « {sheet} », et Excel pourrait écrire dans d'autres lignes ; rien n'a été changé. Effacez le filtre (onglet Données, Effacer), puis recommencez.",
+    otherWorkbook:
+      "Un autre classeur est passé devant, et Excel ne répond que pour celui qui est devant. Revenez à ce classeur, puis recommencez.",
     notPrinted:
       "Rien n'a été imprimé : ici le volet ne peut pas imprimer (c'est le cas dans Excel pour Mac). Prochaine étape : utilisez le bouton voisin qui écrit une feuille, puis imprimez cette feuille depuis Excel (Fichier, Imprimer).",
     cellBeingEdited:

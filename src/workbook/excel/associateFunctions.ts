@@ -18,10 +18,10 @@ export function associateFunctions(runtime: CustomFunctionsRuntime, language: ()
   for (const each of FUNCTIONS) runtime.associate(each.id, excelFunction(each, runtime, language));
 }
 
-/** One function as Excel calls it: arguments in order and its own invocation last; a refusal becomes Excel's error. */
+/** One function as Excel calls it: arguments in order and its own invocation last, which is no argument; a refusal becomes Excel's error. */
 function excelFunction(called: CordonFunction, runtime: CustomFunctionsRuntime, language: () => Language) {
   return (...given: readonly unknown[]): unknown[][] => {
-    const args = given.slice(0, called.parameters.length).map(rawArgument);
+    const args = given.slice(0, -1).map(rawArgument);
     const outcome = callFunction(called, args, language());
     if (isRefused(outcome)) throw excelError(outcome, runtime);
     return outcome.values.map((row) => row.map((cell) => excelCell(cell, runtime)));

@@ -11,6 +11,8 @@ const PROBLEM_OF_CODE: Readonly<Record<string, string>> = {
   InvalidReference: "noSheet",
   AccessDenied: "protectedSheet",
   InvalidOperationInCellEditMode: "cellBeingEdited",
+  FilteredRangeConflict: "filteredTable",
+  InactiveWorkbook: "otherWorkbook",
   RequestPayloadSizeLimitExceeded: "tooMuchAtOnce",
   ResponsePayloadSizeLimitExceeded: "tooMuchAtOnce",
   RangeExceedsLimit: "tooMuchAtOnce",

@@ -19,7 +19,7 @@ interface Run {
  * Writes cells and leaves all others alone. What stood there is read first, and put back when a later batch is
  * refused.
  *
- * @throws WorkbookProblem "noSheet", "protectedSheet", "notAFormula"
+ * @throws WorkbookProblem "noSheet", "protectedSheet", "filteredTable", "notAFormula"
  */
 export async function writeExcelCells(
   context: Excel.RequestContext,
@@ -31,8 +31,11 @@ export async function writeExcelCells(
   const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
   worksheet.load("id");
   worksheet.protection.load("protected");
+  worksheet.autoFilter.load("isDataFiltered");
+  worksheet.tables.load("items/name,items/autoFilter/isDataFiltered");
   await context.sync();
   if (worksheet.isNullObject) throw new WorkbookProblem("noSheet", { sheet });
+  await refuseFilteredCells(context, worksheet, sheet, cells);
   if (worksheet.protection.protected) await refuseLockedCells(context, worksheet, sheet, cells);
 
   const before: { run: Run; inputs: (string | number | boolean)[][] }[] = [];
@@ -64,6 +67,30 @@ export async function writeExcelCells(
     });
     throw error;
   }
+}
+
+/**
+ * Values written through rows that a filter hides can land in other rows, or Excel refuses them with
+ * FilteredRangeConflict (https://learn.microsoft.com/javascript/api/excel/excel.errorcodes).
+ * So nothing is written where a filter is at work.
+ */
+async function refuseFilteredCells(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  sheet: string,
+  cells: readonly CellWrite[],
+): Promise<void> {
+  const filtered = [
+    ...(worksheet.autoFilter.isDataFiltered ? [worksheet.autoFilter.getRange()] : []),
+    ...worksheet.tables.items.flatMap((table) => (table.autoFilter.isDataFiltered ? [table.getRange()] : [])),
+  ];
+  if (filtered.length === 0) return;
+  for (const range of filtered) range.load("rowIndex,rowCount");
+  await context.sync();
+  const hit = cells.find(({ row }) =>
+    filtered.some(({ rowIndex, rowCount }) => row > rowIndex && row <= rowIndex + rowCount),
+  );
+  if (hit) throw new WorkbookProblem("filteredTable", { sheet, row: hit.row });
 }
 
 async function refuseLockedCells(

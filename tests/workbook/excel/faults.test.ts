@@ -347,6 +347,35 @@ describe("a sheet of ours", () => {
 });
 
 describe("writing single cells", () => {
+  const three = [
+    { row: 2, column: 3, value: 1 },
+    { row: 3, column: 3, value: 2 },
+  ];
+
+  test.each(["a table", "the sheet"])("is refused where a filter of %s hides rows", async (whose) => {
+    const host = hostWith(COUNTS);
+    const sheet = host.book.sheet("Cordons");
+    const area = { sheet, row: 0, column: 0, rows: 3, columns: 4 };
+    const hiddenRows = new Set([2]);
+    if (whose === "a table") sheet.tables.push({ id: "{t}", name: "Counts", area, style: "", hiddenRows });
+    else sheet.filter = { area, hiddenRows };
+    const before = JSON.stringify(host.book.snapshot());
+    expect(await codeOf(excelWorkbookOn(host).writeCells("Cordons", three))).toBe("filteredTable");
+    mustBeAsBefore(host, before);
+  });
+
+  test("is done beside a filtered table, and in a table whose filter hides nothing", async () => {
+    const host = hostWith(COUNTS);
+    const sheet = host.book.sheet("Cordons");
+    const area = { sheet, row: 0, column: 0, rows: 3, columns: 4 };
+    sheet.tables.push({ id: "{t}", name: "Counts", area, style: "", hiddenRows: new Set([2]) });
+    const workbook = excelWorkbookOn(host);
+    await workbook.writeCells("Cordons", [{ row: 9, column: 3, value: 7 }]);
+    sheet.tables[0].hiddenRows = new Set();
+    await workbook.writeCells("Cordons", three);
+    expect([1, 2, 8].map((row) => sheet.cell(row, 2).value)).toEqual([1, 2, 7]);
+  });
+
   test("is done or undone, whichever step is refused", async () => {
     await refuseEachStep(
       async () => {
@@ -537,6 +566,8 @@ describe("other people and other states", () => {
     ["AccessDenied", "protectedSheet"],
     ["ItemNotFound", "noSheet"],
     ["ApiNotFound", "notInThisExcel"],
+    ["FilteredRangeConflict", "filteredTable"],
+    ["InactiveWorkbook", "otherWorkbook"],
     ["RequestAborted", "excelRefused"],
   ])("Excel's %s comes out as %s", async (code, problem) => {
     const host = hostWith(COUNTS);

@@ -16,7 +16,7 @@ export interface ExcelProxies {
   release(): void;
 }
 
-interface LoadedPage {
+export interface LoadedPage {
   readonly Excel: typeof Excel;
   Office: unknown;
   readonly OfficeExtension: {
@@ -45,7 +45,8 @@ export function loadExcelProxies(
   return { excel: page.Excel, office, release: () => spare.push(page) };
 }
 
-function loadPage(): LoadedPage {
+/** A page of its own with these globals beside the usual ones, for what the bundle looks at while it loads. */
+export function loadPage(globals: Readonly<Record<string, unknown>> = {}): LoadedPage {
   script ??= new vm.Script(readFileSync(bundlePath(), "utf8"), { filename: "excel-web-16.00.js" });
   const page: Record<string, unknown> = {
     console,
@@ -67,6 +68,7 @@ function loadPage(): LoadedPage {
     },
     XMLHttpRequest: class {},
     addEventListener: () => undefined,
+    ...globals,
   };
   page.window = page.self = page.top = page.parent = page;
   const context = vm.createContext(page);

@@ -41,6 +41,8 @@ export interface HostTable {
   name: string;
   area: HostArea;
   style: string;
+  /** Rows of the sheet, from 0, that the table's filter hides. */
+  hiddenRows?: ReadonlySet<number>;
 }
 
 export interface HostConditionalFormat {
@@ -123,6 +125,8 @@ export class HostSheet {
   spills: HostArea[] = [];
   visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
   locked = false;
+  /** What a filter on the sheet itself covers, with the rows that it hides. */
+  filter: { area: HostArea; hiddenRows: ReadonlySet<number> } | undefined;
   frozenRows = 0;
   gone = false;
   private known: Bounds | undefined;

@@ -158,6 +158,14 @@ class WorksheetObject {
   get Tables() {
     return new TableCollectionObject(this.person, this.person.book, this.there);
   }
+  /** https://learn.microsoft.com/javascript/api/excel/excel.autofilter */
+  get AutoFilter() {
+    const { filter } = this.there;
+    return {
+      IsDataFiltered: (filter?.hiddenRows.size ?? 0) > 0,
+      GetRange: () => (filter ? new RangeObject(this.person, filter.area) : notFound()),
+    };
+  }
   get PivotTables() {
     return new PivotCollectionObject(this.person, this.there);
   }
@@ -277,6 +285,7 @@ class RangeObject {
     const { row, column, rows, columns } = this.area;
     if (this.sheet.locked && !this.sheet.format(row, column).unlocked) denied();
     const grid = Array.isArray(input) ? (input as (HostValue | null)[][]) : undefined;
+    this.refuseHidden();
     if (grid && (grid.length !== rows || grid.some((line) => line.length !== columns)))
       invalid("The number of rows or columns in the input array doesn't match the size of the range.");
     for (let r = 0; r < rows; r++)
@@ -285,6 +294,17 @@ class RangeObject {
         if (value !== null) write(row + r, column + c, value);
       }
     this.person.tellChange(this.area);
+  }
+  /** A range of more than one row that a filter cuts through: Excel.ErrorCodes.filteredRangeConflict. */
+  private refuseHidden(): void {
+    const { row, rows } = this.area;
+    if (rows === 1) return;
+    const hidden = [this.sheet.filter?.hiddenRows, ...this.sheet.tables.map((table) => table.hiddenRows)];
+    if (hidden.some((set) => [...(set ?? [])].some((at) => at >= row && at < row + rows)))
+      throw new HostFault(
+        "FilteredRangeConflict",
+        "The attempted operation causes a conflict with a filtered range.",
+      );
   }
   private type(row: number, column: number, value: HostValue): void {
     this.sheet.put(row, column, this.person.book.typed(value, this.sheet.format(row, column).numberFormat));
@@ -774,6 +794,9 @@ class TableObject {
     this.table.style = style;
   }
   set ShowFilterButton(_show: boolean) {}
+  get AutoFilter() {
+    return { IsDataFiltered: (this.table.hiddenRows?.size ?? 0) > 0 };
+  }
   get Worksheet() {
     return new WorksheetObject(this.person, this.table.area.sheet);
   }
