@@ -1,7 +1,7 @@
 import { TEXTS } from "./texts";
 
 /** Words of the crew cards, short enough for a cell. */
-export const CARD_TEXTS = TEXTS.cards.sheet;
+export const CARD_TEXTS = { ...TEXTS.sheets.statuses, ...TEXTS.cards.sheet };
 
 /** Origins of a cane, short. */
 export const CARD_ORIGINS = TEXTS.cards.cardOrigins;

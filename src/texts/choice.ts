@@ -5,11 +5,17 @@ import { TEXTS } from "./texts";
 export const AT_SIDE: Readonly<Record<string, Text>> = TEXTS.choice.atSide;
 
 /** A side by itself, as the head of a line. */
-export const SIDE_WORDS: Readonly<Record<string, Text>> = TEXTS.choice.sideWords;
+export const SIDE_WORDS: Readonly<Record<string, Text>> = TEXTS.sheets.sides;
 
-export const VERDICT_WORDS: Readonly<Record<"stays" | "goes" | "ask", Text>> = TEXTS.choice.verdictWords;
+export const VERDICT_WORDS: Readonly<Record<"stays" | "goes" | "ask", Text>> = {
+  ...TEXTS.sheets.cordons.fixedChoice.choices,
+  ask: TEXTS.findings.severity.ask,
+};
 
-export const CONDITION_WORDS: Readonly<Record<string, Text>> = TEXTS.choice.conditionWords;
+export const CONDITION_WORDS: Readonly<Record<string, Text>> = {
+  ...TEXTS.sheets.conditions,
+  "": TEXTS.choice.conditionNotNoted,
+};
 
 /** What must be counted, by part of the score. */
 export const COUNT_WORDS: Readonly<Record<string, Text>> = TEXTS.choice.countWords;

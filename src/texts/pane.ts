@@ -1,4 +1,5 @@
 import type { Text } from "./language";
+import { HEADS } from "./heads";
 import { TEXTS } from "./texts";
 
 /** Names of the pane's pages. */
@@ -17,7 +18,7 @@ export const TYPING_TEXTS = TEXTS.pane.typing;
 export const ASIDE_TEXTS = TEXTS.pane.aside;
 
 /** Texts of the sheet that lists the findings. */
-export const FINDINGS_SHEET_TEXTS = TEXTS.pane.findingsSheet;
+export const FINDINGS_SHEET_TEXTS = { ...HEADS, ...TEXTS.pane.findingsSheet };
 
 /** Texts of the step in which a person says what their own column heads mean. */
 export const HEADS_TEXTS = TEXTS.pane.heads;
@@ -35,7 +36,7 @@ export const WALK_STEPS: readonly Text[] = TEXTS.pane.walkSteps;
 export const GAPS_TEXTS = TEXTS.pane.gaps;
 
 /** Texts of the sheets that list and map the gaps. */
-export const GAP_SHEET_TEXTS = TEXTS.pane.gapSheet;
+export const GAP_SHEET_TEXTS = { ...HEADS, ...TEXTS.pane.gapSheet };
 
 /** Texts of the page for the figures that change results. */
 export const SETTINGS_TEXTS = TEXTS.pane.settings;
@@ -50,7 +51,7 @@ export const DECIDE_TEXTS = TEXTS.pane.decide;
 export const OUTLOOK_TEXTS = TEXTS.pane.outlook;
 
 /** Texts of the sheet that lists the outlook. */
-export const OUTLOOK_SHEET_TEXTS = TEXTS.pane.outlookSheet;
+export const OUTLOOK_SHEET_TEXTS = { ...HEADS, ...TEXTS.pane.outlookSheet };
 
 /** Texts of the page for the care of the workbook. */
 export const CARE_TEXTS = TEXTS.pane.care;

@@ -1,8 +1,9 @@
 import type { Text } from "./language";
+import { HEADS } from "./heads";
 import { TEXTS } from "./texts";
 
 /** Headers of the Season sheet: a row of vines in a winter. */
-export const WINTER_HEADERS = TEXTS.season.winterHeaders;
+export const WINTER_HEADERS = HEADS;
 
 /** Name of the sheet that the add-in writes. */
 export const SEASON_SHEET: Text = TEXTS.season.seasonSheet;

@@ -1,4 +1,5 @@
+import { HEADS } from "./heads";
 import { TEXTS } from "./texts";
 
 /** Season against season: live spurs, gaps and trunks over the winters of the Season sheet. */
-export const SEASONS_TEXTS = TEXTS.seasons;
+export const SEASONS_TEXTS = { ...HEADS, ...TEXTS.seasons };

@@ -156,7 +156,7 @@ describe("the page that checks the counts", () => {
     expect(await pane.page.locator("fluent-accordion-item", { hasText: "More live spurs" }).count()).toBe(0);
     await pane.button("Check again").click();
     await pane.page.locator("#since").waitFor();
-    await open("Set aside");
+    await open("Findings set aside");
     await pane.page.getByText("Grafted: spurs share a position (JT, 2024-02-28)").waitFor();
     expect(await pane.brokenRules()).toEqual([]);
     await pane.button("Take back").click();

@@ -27,7 +27,7 @@ function check(args: readonly RawArgument[], language: Language = "en") {
 describe("CHECKCOUNTS", () => {
   test("names the row of the range, the heading as it stands there, and says why", () => {
     const [headings, ...findings] = check([[HEADINGS, SOUND, with9Spurs]]);
-    expect(headings).toEqual(["Row", "Column", "How sure", "Finding"]);
+    expect(headings).toEqual(["Row of the range", "Column", "How sure", "Finding"]);
     const about = findings.filter(([, column]) => column === "Live spurs");
     expect(about).toHaveLength(1);
     expect(about[0][0]).toBe(3);
@@ -36,14 +36,14 @@ describe("CHECKCOUNTS", () => {
 
   test("a clean table says how many rows were read", () => {
     expect(check([[HEADINGS, SOUND]])).toEqual([
-      ["Row", "Column", "How sure", "Finding"],
+      ["Row of the range", "Column", "How sure", "Finding"],
       ["", "", "", "No finding; rows read: 1."],
     ]);
   });
 
   test("sentences and headings in the language asked for", () => {
     const [headings, ...findings] = check([[HEADINGS, with9Spurs]], "es");
-    expect(headings).toEqual(["Fila", "Columna", "Certeza", "Hallazgo"]);
+    expect(headings).toEqual(["Fila del rango", "Columna", "Certeza", "Hallazgo"]);
     expect(findings[0][3]).toContain("North Bench hilera 1 planta 2");
   });
 

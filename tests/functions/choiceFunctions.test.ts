@@ -89,7 +89,7 @@ describe("CHOOSECORDONS", () => {
 
   test("in French", () => {
     const rows = values("CHOOSECORDONS", [[HEADINGS, A, B, C]], "fr");
-    expect(rows[0]).toEqual(["Décision", "Note", "Raison"]);
+    expect(rows[0]).toEqual(["Décision", "Note", "Motif"]);
     expect(rows.slice(1).map(([decision]) => decision)).toEqual(["reste", "part", "reste"]);
   });
 

@@ -38,6 +38,14 @@ function leaves(part: unknown, at = ""): [string, string][] {
     : Object.entries(part as object).flatMap(([key, below]) => leaves(below, `${at}.${key}`));
 }
 
+/** English texts that stand for one thing and yet are said in two ways in a language. */
+function saidInTwoWays(english: unknown, own: unknown): string[] {
+  const texts = new Map(leaves(own));
+  const said = new Map<string, Set<string | undefined>>();
+  for (const [at, text] of leaves(english)) said.set(text, (said.get(text) ?? new Set()).add(texts.get(at)));
+  return [...said].filter(([, ways]) => ways.size > 1).map(([text]) => text);
+}
+
 const placeholders = (text: string) => [...text.matchAll(/\{\w+\}/g)].flat().sort();
 
 describe("one file a language", () => {
@@ -69,4 +77,9 @@ describe("one file a language", () => {
       }
     },
   );
+
+  test.each(LANGUAGES)("%s says what English says in one way in one way", (language) => {
+    expect(saidInTwoWays(LANGUAGE_FILES.en, LANGUAGE_FILES[language])).toEqual([]);
+    expect(saidInTwoWays({ a: "Row", b: { c: "Row" } }, { a: "Hilera", b: { c: "Fila" } })).toEqual(["Row"]);
+  });
 });

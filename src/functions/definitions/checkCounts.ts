@@ -19,7 +19,7 @@ export const CHECKCOUNTS = cordonFunction({
       formula:
         '=CORDON.CHECKCOUNTS({"Block","Row","Vine","Side","Cordon","Trunk","Length (ft)","Positions","Live spurs";"North Bench",1,1,"left","A",1,3,8,6})',
       gives: [
-        ["Row", "Column", "How sure", "Finding"],
+        ["Row of the range", "Column", "How sure", "Finding"],
         ["", "", "", "No finding; rows read: 1."],
       ],
       within: 0,

@@ -6,7 +6,7 @@ const SETTINGS: ParameterText = TEXTS.functions.choice.settings;
 
 const BLOCKS: ParameterText = TEXTS.functions.choice.blocks;
 
-const UNIT: ParameterText = TEXTS.functions.choice.unit;
+const UNIT: ParameterText = TEXTS.functions.checks.checkcounts.parameters.unit;
 
 export const CORDONSCORE_TEXT: FunctionText = {
   description: TEXTS.functions.choice.cordonscore.description,

@@ -1,5 +1,8 @@
 import type { FunctionText, ParameterText } from "./functionText";
+import { HEADS } from "../heads";
 import { TEXTS } from "../texts";
+
+const { block, row, vines, cordons, positions, liveSpurs, gaps, longestGap } = HEADS;
 
 /** The table of candidate cordons. */
 export const CORDON_ROWS: ParameterText = TEXTS.functions.cordons.cordonRows;
@@ -10,5 +13,8 @@ export const GAPSBYROW_TEXT: FunctionText = {
     cordons: CORDON_ROWS,
     ...TEXTS.functions.cordons.gapsbyrow.parameters,
   },
-  results: TEXTS.functions.cordons.gapsbyrow.results,
+  results: {
+    ...{ block, row, vines, cordons, positions, liveSpurs, gaps, longestGap },
+    ...TEXTS.functions.cordons.gapsbyrow.results,
+  },
 };

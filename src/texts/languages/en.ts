@@ -75,8 +75,6 @@ export const en = {
         "Wire left free between the ends of neighbouring cordons: one hand's width in the source; the inches for a hand are ours.",
       gapThatScoresNothing:
         "A stretch of so many positions without a spur earns nothing for the longest gap.",
-      soundnessOfAnInjuredCordon: "Between a dead cordon (0) and a sound one (1).",
-      soundnessOfADiseasedCordon: "Between a dead cordon (0) and a sound one (1).",
       weakCordonDiameter: "Thin end of 5/16 to 1/2 in: up to here a cordon earns nothing for its thickness.",
       fullCordonDiameter:
         "Thick end of 5/16 to 1/2 in, where the source wants trunks and cordons: from here on full marks.",
@@ -89,6 +87,7 @@ export const en = {
       closeCall: "Two plans for a vine that lie no further apart than this are a question for a person.",
       cordonsOnAVine: "Permanent cordons wanted: 2 is one on each side, 1 is a single cordon.",
       blankCondition: "What an empty condition means: nobody looked, or the crew only marks what is hurt.",
+      soundnessOfAHurtCordon: "Between a dead cordon (0) and a sound one (1).",
     },
     outlook: {
       rangeWords: {
@@ -250,7 +249,6 @@ export const en = {
         choices: { stays: "stays", goes: "goes" },
         help: "Only when a person has already decided: stays or goes.",
       },
-      note: { header: "Note", help: "Anything worth knowing." },
     },
     vines: {
       name: "Vines",
@@ -267,7 +265,6 @@ export const en = {
         header: "Pruned on",
         help: "Day on which the vine was pruned; blank while it is still to do.",
       },
-      note: { header: "Note", help: "Anything worth knowing." },
     },
     blocks: {
       name: "Blocks",
@@ -336,6 +333,7 @@ export const en = {
       changedBy: { header: "Changed by", help: "Who changed it last." },
       changedOn: { header: "Changed on", help: "When it was changed last." },
     },
+    note: { header: "Note", help: "Anything worth knowing." },
   },
   accept: {
     chooseBlock: "Choose a block to accept all its settled vines in one step.",
@@ -417,9 +415,6 @@ export const en = {
       bringUp: "new trunks: {trunks}",
       renew: "renew {cordon}",
       extend: "extend {cordon} {length}",
-      missing: "missing",
-      young: "young",
-      replanted: "replanted",
       notDecided: "not decided",
       prunedOn: "done {date}",
       cautions:
@@ -659,19 +654,6 @@ export const en = {
   },
   findings: {
     kinds: {
-      unlikeItsBlock: {
-        title: "Unlike its block",
-        sentence: "{column} is {value}{unit}; the middle of {values} in the block is {median}{unit}.",
-        why: "So far from its neighbours a value is mostly a slip: a digit too many, a lost decimal point, another unit.",
-        remedy: "Compare with the paper sheet; if it is true, set the finding aside.",
-      },
-      positionsUnlikeLength: {
-        title: "Positions unlike the length",
-        sentence:
-          "{value} positions on {length}{unit}; the block's cordons carry about {expected} on that length ({values} compared).",
-        why: "The positions or the length are mistyped, and the share of live spurs is counted from both.",
-        remedy: "Compare with the paper sheet; if it is true, set the finding aside.",
-      },
       missingValue: {
         title: "Blank where a value is needed",
         sentence: "{column} is blank.",
@@ -1058,6 +1040,22 @@ export const en = {
           },
         },
       },
+      compare: {
+        remedy: "Compare with the paper sheet; if it is true, set the finding aside.",
+        kinds: {
+          unlikeItsBlock: {
+            title: "Unlike its block",
+            sentence: "{column} is {value}{unit}; the middle of {values} in the block is {median}{unit}.",
+            why: "So far from its neighbours a value is mostly a slip: a digit too many, a lost decimal point, another unit.",
+          },
+          positionsUnlikeLength: {
+            title: "Positions unlike the length",
+            sentence:
+              "{value} positions on {length}{unit}; the block's cordons carry about {expected} on that length ({values} compared).",
+            why: "The positions or the length are mistyped, and the share of live spurs is counted from both.",
+          },
+        },
+      },
     },
     habit: {
       spacing: "The distance between positions",
@@ -1210,7 +1208,7 @@ export const en = {
               "US or metric, for columns whose heading names no unit. If left out: the Settings table's, else that of the other headings.",
           },
         },
-        results: { row: "Row", column: "Column", severity: "How sure", finding: "Finding" },
+        results: { row: "Row of the range", column: "Column", severity: "How sure", finding: "Finding" },
       },
     },
     choice: {
@@ -1223,11 +1221,6 @@ export const en = {
         label: "blocks",
         description:
           "The Blocks table, for training system and vine spacing; without it the placing of spurs does not count.",
-      },
-      unit: {
-        label: "unit",
-        description:
-          "US or metric, for columns whose heading names no unit. If left out: the Settings table's, else that of the other headings.",
       },
       cordonscore: {
         description:
@@ -1283,17 +1276,7 @@ export const en = {
           blocks: { label: "blocks", description: "The Blocks table, for chosen." },
           vines: { label: "vines", description: "The Vines table, for chosen." },
         },
-        results: {
-          block: "Block",
-          row: "Row",
-          vines: "Vines",
-          cordons: "Cordons",
-          positions: "Positions",
-          liveSpurs: "Live spurs",
-          gaps: "Gaps",
-          share: "Share of gaps",
-          longestGap: "Longest gap",
-        },
+        results: { share: "Share of gaps" },
       },
     },
     crop: {
@@ -1412,7 +1395,7 @@ export const en = {
         description:
           "Share of dead primary buds in a sample of cut buds, with the range that holds the block's true share at the stated confidence.",
         parameters: {
-          dead: { label: "dead", description: "Nodes with a dead primary bud." },
+          dead: { label: "dead buds", description: "Nodes with a dead primary bud." },
           cut: { label: "cut", description: "All nodes cut; 50 to 100 a block, from many canes." },
           method: {
             label: "method",
@@ -1627,20 +1610,8 @@ export const en = {
     pivotTitle: "PivotTable of gaps by block and row",
     pivotNote:
       "Arrange it as you like: the next run refreshes it and leaves its layout alone. The share is the mean of the cordons.",
-    made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
     summaryTitle:
       "Gaps by block and row (a plain table: there are no PivotTables here; in Excel the same button makes one)",
-    block: "Block",
-    row: "Row",
-    vine: "Vine",
-    side: "Side",
-    cordon: "Cordon",
-    trunk: "Trunk",
-    countedBy: "Counted by",
-    positions: "Positions",
-    liveSpurs: "Live spurs",
-    gaps: "Gaps",
-    share: "Share",
     sumPositions: "All positions",
     sumLiveSpurs: "All live spurs",
     sumGaps: "All gaps",
@@ -1807,16 +1778,9 @@ export const en = {
     cards: "Crew cards",
     cardsTitle: "What to do on each vine, in walking order",
     made: "Made on {date}",
-    block: "Block",
-    row: "Row",
-    vine: "Vine",
-    side: "Side",
-    cordon: "Cordon",
-    trunk: "Trunk",
     decision: "Decision",
     score: "Score",
     reason: "Reason",
-    sheet: "Sheet",
     sheetRow: "Sheet row",
     stays: "What stays",
     cuts: "What is cut",
@@ -1834,21 +1798,7 @@ export const en = {
     what: "What",
     result: "Result",
   },
-  season: {
-    winterHeaders: {
-      block: "Block",
-      row: "Row",
-      year: "Year",
-      vines: "Vines",
-      cordons: "Cordons",
-      positions: "Positions",
-      liveSpurs: "Live spurs",
-      gaps: "Gaps",
-      longestGap: "Longest gap",
-      liveTrunks: "Live trunks",
-    },
-    seasonSheet: "Season",
-  },
+  season: { seasonSheet: "Season" },
   seasons: {
     title: "Winter against winter",
     intro:
@@ -1863,13 +1813,9 @@ export const en = {
     foreign:
       "The sheet {sheet} has no table of winters that can be read, so it is left alone. Rename it to keep winters.",
     lost: "{count} rows of the sheet {sheet} are not complete, so they would be lost; nothing was written. Complete or delete them first.",
-    row: "Row",
     allRows: "All rows",
     year: "Winter",
-    liveSpurs: "Live spurs",
     share: "% of positions",
-    gaps: "Gaps",
-    liveTrunks: "Live trunks",
     loss: "The block loses {likely} % of its live spurs a year ({low} to {high} % in {confidence} of 100 cases like this), by {rows} rows and {pairs} pairs of winters.",
     gain: "Below 0 means spurs gained.",
     toFloor:
@@ -1972,15 +1918,6 @@ export const en = {
       south: "on the south side",
       east: "on the east side",
       west: "on the west side",
-    },
-    sideWords: { left: "left", right: "right", north: "north", south: "south", east: "east", west: "west" },
-    verdictWords: { stays: "stays", goes: "goes", ask: "ask" },
-    conditionWords: {
-      "": "not noted as hurt",
-      sound: "sound",
-      injured: "injured",
-      diseased: "diseased",
-      dead: "dead",
     },
     countWords: {
       spurs: "live spurs and length",
@@ -2090,6 +2027,7 @@ export const en = {
       vineYoung: "The vine is young: its cordons are measured by their own length only.",
     },
     and: "; ",
+    conditionNotNoted: "not noted as hurt",
   },
   commandLine: {
     sentences: {
@@ -2249,7 +2187,7 @@ export const en = {
       reason: "Why it may stand",
       by: "Your name or initials",
       both: "Reason and name are both needed.",
-      list: "Set aside",
+      list: "Findings set aside",
       entry: "{reason} ({by}, {on})",
       takeBack: "Take back",
       done: "Set aside; it stays so in this workbook until the counts change.",
@@ -2258,17 +2196,13 @@ export const en = {
     findingsSheet: {
       sheet: "Findings",
       title: "Findings in the counts",
-      made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
       severity: "How sure",
       where: "Sheet",
       cell: "Cell",
-      block: "Block",
-      row: "Row",
-      vine: "Vine",
       counter: "Counted by",
       what: "What was found",
       remedy: "What to do",
-      setAside: "Set aside",
+      setAside: "Set aside, why and by whom",
       code: "Kind",
     },
     heads: {
@@ -2344,7 +2278,7 @@ export const en = {
       since: "The change is since winter {season}, over the cordons counted in both.",
       gaps: "Gaps",
       share: "Share",
-      change: "Change",
+      change: "Difference",
       ofPositions: "{gaps} of {positions}",
       notCounted: "not counted",
       map: "Gap map",
@@ -2356,17 +2290,7 @@ export const en = {
       rowGapsTitle: "Gaps by row of vines",
       gapMap: "Gap map",
       gapMapTitle: "Share of empty positions, vine by vine",
-      made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
-      block: "Block",
-      row: "Row",
       vine: "Vine {vine}",
-      vines: "Vines",
-      cordons: "Cordons",
-      positions: "Positions",
-      liveSpurs: "Live spurs",
-      gaps: "Gaps",
-      share: "Share",
-      longestGap: "Longest gap",
       vinesWithout: "Vines without a cordon that stays",
       bothWinters: "Cordons counted in both winters",
       shareBefore: "Their share last winter",
@@ -2477,8 +2401,6 @@ export const en = {
     outlookSheet: {
       sheet: "Outlook",
       title: "Crop to expect, block by block",
-      made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
-      block: "Block",
       stage: "Stage",
       confidence: "Confidence",
       clusters: "Clusters a vine",
@@ -2526,7 +2448,7 @@ export const en = {
       works: "works",
       fails: "fails",
       unsure: "not seen",
-      missing: "missing",
+      missing: "lacking",
       version: "Cordonbook {version}, host: {host}.",
       calculates: "The calculation itself.",
       reads: "Reading a sheet.",
@@ -2559,6 +2481,12 @@ export const en = {
       notWhole: "is no whole number",
       contradicted: "contradicts another cell of its row",
     },
+  },
+  heads: {
+    gaps: "Gaps",
+    share: "Share",
+    sheet: "Sheet",
+    made: "Written by Cordonbook on {date}; it is written anew with each run, so do not type here.",
   },
 };
 

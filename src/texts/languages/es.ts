@@ -79,8 +79,6 @@ export const es: Texts = {
       spaceBetweenNeighbouringCordons:
         "Alambre libre entre las puntas de cordones vecinos: el ancho de una mano según la fuente; las pulgadas son nuestras.",
       gapThatScoresNothing: "Un tramo de tantas posiciones sin pitón no gana nada por el hueco más largo.",
-      soundnessOfAnInjuredCordon: "Entre un cordón muerto (0) y uno sano (1).",
-      soundnessOfADiseasedCordon: "Entre un cordón muerto (0) y uno sano (1).",
       weakCordonDiameter: "Extremo fino de 5/16 a 1/2 pulgada: hasta aquí el grosor no gana nada.",
       fullCordonDiameter:
         "Extremo grueso de 5/16 a 1/2 pulgada, donde la fuente quiere troncos y cordones: desde aquí, todo.",
@@ -93,6 +91,7 @@ export const es: Texts = {
       closeCall: "Dos planes para una planta que no distan más que esto son pregunta para una persona.",
       cordonsOnAVine: "Cordones permanentes deseados: 2 es uno por lado, 1 es un solo cordón.",
       blankCondition: "Qué significa un estado vacío: nadie miró, o la cuadrilla solo marca lo dañado.",
+      soundnessOfAHurtCordon: "Entre un cordón muerto (0) y uno sano (1).",
     },
     outlook: {
       rangeWords: {
@@ -255,7 +254,6 @@ export const es: Texts = {
         choices: { stays: "queda", goes: "se corta" },
         help: "Solo si alguien ya decidió: queda o se corta.",
       },
-      note: { header: "Nota", help: "Lo que convenga saber." },
     },
     vines: {
       name: "Plantas",
@@ -269,7 +267,6 @@ export const es: Texts = {
       clusters: { header: "Racimos", help: "Racimos contados en la planta, si se contaron." },
       shoots: { header: "Brotes", help: "Brotes contados tras la brotación, si se contaron." },
       prunedOn: { header: "Podada el", help: "Día en que se podó la planta; en blanco mientras falta." },
-      note: { header: "Nota", help: "Lo que convenga saber." },
     },
     blocks: {
       name: "Cuarteles",
@@ -335,6 +332,7 @@ export const es: Texts = {
       changedBy: { header: "Cambiado por", help: "Quién lo cambió." },
       changedOn: { header: "Cambiado el", help: "Cuándo se cambió." },
     },
+    note: { header: "Nota", help: "Lo que convenga saber." },
   },
   accept: {
     chooseBlock: "Elija un cuartel para aceptar de una vez todas sus plantas sin preguntas.",
@@ -380,7 +378,7 @@ export const es: Texts = {
       title: "{block}, hilera {row}",
       page: "página {page} de {pages}",
       vines: "plantas {first} a {last}",
-      made: "Hecha el {date}",
+      made: "Hecho el {date}",
       crew: "Cuadrilla",
       day: "Día",
       vine: "Planta",
@@ -416,9 +414,6 @@ export const es: Texts = {
       bringUp: "troncos nuevos: {trunks}",
       renew: "renovar {cordon}",
       extend: "alargar {cordon} {length}",
-      missing: "faltante",
-      young: "joven",
-      replanted: "replantada",
       notDecided: "sin decidir",
       prunedOn: "hecha {date}",
       cautions:
@@ -429,7 +424,7 @@ export const es: Texts = {
     part: {
       spurs: "Pitones",
       stretch: "Hueco más largo",
-      placing: "Ubicación",
+      placing: "Orientación",
       soundness: "Estado",
       diameter: "Diámetro",
     },
@@ -666,19 +661,6 @@ export const es: Texts = {
   },
   findings: {
     kinds: {
-      unlikeItsBlock: {
-        title: "Distinto de su cuartel",
-        sentence: "{column} es {value}{unit}; el valor central de {values} en el cuartel es {median}{unit}.",
-        why: "Tan lejos de sus vecinas suele ser un error: un dígito de más, una coma perdida, otra unidad.",
-        remedy: "Compare con la hoja de papel; si es cierto, aparte el hallazgo.",
-      },
-      positionsUnlikeLength: {
-        title: "Posiciones que no cuadran con el largo",
-        sentence:
-          "{value} posiciones en {length}{unit}; los cordones del cuartel llevan unas {expected} en ese largo ({values} comparados).",
-        why: "Las posiciones o el largo están mal escritos, y de ambos sale la parte de pitones vivos.",
-        remedy: "Compare con la hoja de papel; si es cierto, aparte el hallazgo.",
-      },
       missingValue: {
         title: "En blanco donde hace falta un valor",
         sentence: "{column} está en blanco.",
@@ -1069,6 +1051,23 @@ export const es: Texts = {
           },
         },
       },
+      compare: {
+        remedy: "Compare con la hoja de papel; si es cierto, aparte el hallazgo.",
+        kinds: {
+          unlikeItsBlock: {
+            title: "Distinto de su cuartel",
+            sentence:
+              "{column} es {value}{unit}; el valor central de {values} en el cuartel es {median}{unit}.",
+            why: "Tan lejos de sus vecinas suele ser un error: un dígito de más, una coma perdida, otra unidad.",
+          },
+          positionsUnlikeLength: {
+            title: "Posiciones que no cuadran con el largo",
+            sentence:
+              "{value} posiciones en {length}{unit}; los cordones del cuartel llevan unas {expected} en ese largo ({values} comparados).",
+            why: "Las posiciones o el largo están mal escritos, y de ambos sale la parte de pitones vivos.",
+          },
+        },
+      },
     },
     habit: {
       spacing: "La distancia entre posiciones",
@@ -1228,7 +1227,7 @@ export const es: Texts = {
               "US o metric, para columnas cuyo encabezado no nombra unidad. Si se omite: la de la tabla Ajustes o la de los otros encabezados.",
           },
         },
-        results: { row: "Fila", column: "Columna", severity: "Certeza", finding: "Hallazgo" },
+        results: { row: "Fila del rango", column: "Columna", severity: "Certeza", finding: "Hallazgo" },
       },
     },
     choice: {
@@ -1241,11 +1240,6 @@ export const es: Texts = {
         label: "cuarteles",
         description:
           "La tabla Cuarteles, por el sistema de conducción y la distancia entre plantas; sin ella no cuenta la posición de los pitones.",
-      },
-      unit: {
-        label: "unidad",
-        description:
-          "US o metric, para columnas cuyo encabezado no nombra unidad. Si se omite: la de la tabla Ajustes o la de los otros encabezados.",
       },
       cordonscore: {
         description:
@@ -1263,8 +1257,8 @@ export const es: Texts = {
           high: "Alto",
           spurs: "Pitones",
           stretch: "Hueco más largo",
-          placing: "Posición",
-          soundness: "Sanidad",
+          placing: "Orientación",
+          soundness: "Estado",
           diameter: "Diámetro",
         },
       },
@@ -1277,7 +1271,7 @@ export const es: Texts = {
             description: "La tabla Plantas, por la situación de la planta y sus troncos vivos.",
           },
         },
-        results: { verdict: "Decisión", score: "Puntaje", reason: "Razón" },
+        results: { verdict: "Decisión", score: "Puntaje", reason: "Motivo" },
       },
     },
     cordons: {
@@ -1302,17 +1296,7 @@ export const es: Texts = {
           blocks: { label: "cuarteles", description: "La tabla Cuarteles, para chosen." },
           vines: { label: "plantas", description: "La tabla Plantas, para chosen." },
         },
-        results: {
-          block: "Cuartel",
-          row: "Hilera",
-          vines: "Plantas",
-          cordons: "Cordones",
-          positions: "Posiciones",
-          liveSpurs: "Pitones vivos",
-          gaps: "Huecos",
-          share: "Proporción de huecos",
-          longestGap: "Hueco más largo",
-        },
+        results: { share: "Proporción de huecos" },
       },
     },
     crop: {
@@ -1434,7 +1418,7 @@ export const es: Texts = {
         description:
           "Proporción de yemas primarias muertas en una muestra de yemas cortadas, con el rango que contiene la proporción verdadera del cuartel.",
         parameters: {
-          dead: { label: "muertas", description: "Yemas con la primaria muerta." },
+          dead: { label: "yemas muertas", description: "Yemas con la primaria muerta." },
           cut: {
             label: "cortadas",
             description: "Todas las yemas cortadas; de 50 a 100 por cuartel, de muchos sarmientos.",
@@ -1652,20 +1636,8 @@ export const es: Texts = {
     pivotTitle: "Tabla dinámica de huecos por cuartel e hilera",
     pivotNote:
       "Ordénela como quiera: la próxima vez se actualiza y conserva su diseño. La parte es la media de los cordones.",
-    made: "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
     summaryTitle:
       "Huecos por cuartel e hilera (tabla simple: aquí no hay tablas dinámicas; en Excel el mismo botón crea una)",
-    block: "Cuartel",
-    row: "Hilera",
-    vine: "Planta",
-    side: "Lado",
-    cordon: "Cordón",
-    trunk: "Tronco",
-    countedBy: "Contado por",
-    positions: "Posiciones",
-    liveSpurs: "Pitones vivos",
-    gaps: "Huecos",
-    share: "Parte",
     sumPositions: "Todas las posiciones",
     sumLiveSpurs: "Todos los pitones vivos",
     sumGaps: "Todos los huecos",
@@ -1841,16 +1813,9 @@ export const es: Texts = {
     cards: "Tarjetas de cuadrilla",
     cardsTitle: "Qué hacer en cada planta, en el orden de marcha",
     made: "Hecho el {date}",
-    block: "Cuartel",
-    row: "Hilera",
-    vine: "Planta",
-    side: "Lado",
-    cordon: "Cordón",
-    trunk: "Tronco",
     decision: "Decisión",
     score: "Puntaje",
     reason: "Motivo",
-    sheet: "Hoja",
     sheetRow: "Fila de la hoja",
     stays: "Qué queda",
     cuts: "Qué se corta",
@@ -1868,21 +1833,7 @@ export const es: Texts = {
     what: "Qué",
     result: "Resultado",
   },
-  season: {
-    winterHeaders: {
-      block: "Cuartel",
-      row: "Hilera",
-      year: "Año",
-      vines: "Plantas",
-      cordons: "Cordones",
-      positions: "Posiciones",
-      liveSpurs: "Pitones vivos",
-      gaps: "Huecos",
-      longestGap: "Hueco más largo",
-      liveTrunks: "Troncos vivos",
-    },
-    seasonSheet: "Temporada",
-  },
+  season: { seasonSheet: "Temporada" },
   seasons: {
     title: "Invierno contra invierno",
     intro:
@@ -1897,13 +1848,9 @@ export const es: Texts = {
     foreign:
       "La hoja {sheet} no tiene una tabla de inviernos legible y se deja como está. Cámbiele el nombre para guardar inviernos.",
     lost: "{count} filas de la hoja {sheet} no están completas y se perderían; no se escribió nada. Complételas o bórrelas antes.",
-    row: "Hilera",
     allRows: "Todas las hileras",
     year: "Invierno",
-    liveSpurs: "Pitones vivos",
     share: "% de posiciones",
-    gaps: "Huecos",
-    liveTrunks: "Troncos vivos",
     loss: "El cuartel pierde {likely} % de sus pitones vivos al año (de {low} a {high} % en {confidence} de 100 casos así), según {rows} hileras y {pairs} pares de inviernos.",
     gain: "Menos de 0 son pitones ganados.",
     toFloor: "A ese paso baja del mínimo de {floor} % en {likely} años (antes {low}, más tarde {high}).",
@@ -2003,22 +1950,6 @@ export const es: Texts = {
       south: "al sur",
       east: "al este",
       west: "al oeste",
-    },
-    sideWords: {
-      left: "izquierda",
-      right: "derecha",
-      north: "norte",
-      south: "sur",
-      east: "este",
-      west: "oeste",
-    },
-    verdictWords: { stays: "queda", goes: "se corta", ask: "preguntar" },
-    conditionWords: {
-      "": "sin daño anotado",
-      sound: "sano",
-      injured: "dañado",
-      diseased: "enfermo",
-      dead: "muerto",
     },
     countWords: {
       spurs: "pitones vivos y largo",
@@ -2130,6 +2061,7 @@ export const es: Texts = {
       vineYoung: "La planta es joven: sus cordones se miden solo por su propio largo.",
     },
     and: "; ",
+    conditionNotNoted: "sin daño anotado",
   },
   commandLine: {
     sentences: {
@@ -2292,7 +2224,7 @@ export const es: Texts = {
       reason: "Por qué puede quedar",
       by: "Su nombre o iniciales",
       both: "Hacen falta el motivo y el nombre.",
-      list: "Apartados",
+      list: "Hallazgos apartados",
       entry: "{reason} ({by}, {on})",
       takeBack: "Recuperar",
       done: "Apartado; así queda en este libro hasta que cambien los conteos.",
@@ -2301,17 +2233,13 @@ export const es: Texts = {
     findingsSheet: {
       sheet: "Hallazgos",
       title: "Hallazgos en los conteos",
-      made: "Escrita por Cordonbook el {date}; se escribe de nuevo en cada revisión: no anote nada aquí.",
       severity: "Certeza",
       where: "Hoja",
       cell: "Celda",
-      block: "Cuartel",
-      row: "Hilera",
-      vine: "Planta",
       counter: "Contado por",
       what: "Qué se encontró",
       remedy: "Qué hacer",
-      setAside: "Apartado",
+      setAside: "Apartado: por qué y por quién",
       code: "Clase",
     },
     heads: {
@@ -2385,7 +2313,7 @@ export const es: Texts = {
       since: "El cambio es desde el invierno {season}, en los cordones contados en ambos.",
       gaps: "Huecos",
       share: "Parte",
-      change: "Cambio",
+      change: "Diferencia",
       ofPositions: "{gaps} de {positions}",
       notCounted: "sin contar",
       map: "Mapa de huecos",
@@ -2397,17 +2325,7 @@ export const es: Texts = {
       rowGapsTitle: "Huecos por hilera",
       gapMap: "Mapa de huecos",
       gapMapTitle: "Parte de posiciones vacías, planta por planta",
-      made: "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
-      block: "Cuartel",
-      row: "Hilera",
       vine: "Planta {vine}",
-      vines: "Plantas",
-      cordons: "Cordones",
-      positions: "Posiciones",
-      liveSpurs: "Pitones vivos",
-      gaps: "Huecos",
-      share: "Parte",
-      longestGap: "Hueco más largo",
       vinesWithout: "Plantas sin cordón que quede",
       bothWinters: "Cordones contados ambos inviernos",
       shareBefore: "Su parte el invierno pasado",
@@ -2520,8 +2438,6 @@ export const es: Texts = {
     outlookSheet: {
       sheet: "Pronóstico",
       title: "Cosecha esperada, por cuartel",
-      made: "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
-      block: "Cuartel",
       stage: "Etapa",
       confidence: "Confianza",
       clusters: "Racimos por planta",
@@ -2573,7 +2489,7 @@ export const es: Texts = {
       reads: "Leer una hoja.",
       keeps: "Guardar pequeños datos en el libro.",
       writes: "Escribir una hoja propia, texto como texto.",
-      inCells: "Funciones CORDON en celdas.",
+      inCells: "Funciones CORDON en las celdas.",
       notInCells:
         "Abra el panel una vez con las funciones cargadas, o pregunte a quien instaló el complemento.",
       takesAway: "Quitar la hoja otra vez.",
@@ -2581,7 +2497,7 @@ export const es: Texts = {
       logIntro: "Un pequeño registro en el libro, apagado hasta que alguien lo encienda.",
       logAsk: "Mostrar el interruptor",
       logSwitch: "Anotar ejecuciones en este libro",
-      logCheck: "Revisión",
+      logCheck: "Revisar",
       logWrite: "Escribió {sheet}",
     },
   },
@@ -2601,5 +2517,11 @@ export const es: Texts = {
       notWhole: "no es un número entero",
       contradicted: "contradice otra celda de su fila",
     },
+  },
+  heads: {
+    gaps: "Huecos",
+    share: "Parte",
+    sheet: "Hoja",
+    made: "Escrita por Cordonbook el {date}; se escribe de nuevo cada vez: no anote nada aquí.",
   },
 };

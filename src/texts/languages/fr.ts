@@ -80,8 +80,6 @@ export const fr: Texts = {
         "Fil laissé libre entre les bouts de cordons voisins : une largeur de main selon la source ; les pouces sont de nous.",
       gapThatScoresNothing:
         "Une suite d'autant d'emplacements sans courson ne rapporte rien pour le plus long vide.",
-      soundnessOfAnInjuredCordon: "Entre un cordon mort (0) et un cordon sain (1).",
-      soundnessOfADiseasedCordon: "Entre un cordon mort (0) et un cordon sain (1).",
       weakCordonDiameter: "Bout fin de 5/16 à 1/2 pouce : jusque-là la grosseur ne rapporte rien.",
       fullCordonDiameter:
         "Bout épais de 5/16 à 1/2 pouce, voulu par la source pour troncs et cordons : le maximum dès là.",
@@ -95,6 +93,7 @@ export const fr: Texts = {
       cordonsOnAVine: "Cordons permanents voulus : 2 veut dire un de chaque côté, 1 un seul cordon.",
       blankCondition:
         "Ce que veut dire un état vide : personne n'a regardé, ou l'équipe ne note que ce qui est abîmé.",
+      soundnessOfAHurtCordon: "Entre un cordon mort (0) et un cordon sain (1).",
     },
     outlook: {
       rangeWords: {
@@ -261,7 +260,6 @@ export const fr: Texts = {
         choices: { stays: "reste", goes: "part" },
         help: "Seulement si quelqu'un a déjà décidé : reste ou part.",
       },
-      note: { header: "Remarque", help: "Tout ce qu'il est bon de savoir." },
     },
     vines: {
       name: "Ceps",
@@ -275,7 +273,6 @@ export const fr: Texts = {
       clusters: { header: "Grappes", help: "Grappes comptées sur le cep, si elles l'ont été." },
       shoots: { header: "Pousses", help: "Pousses comptées après le débourrement, si elles l'ont été." },
       prunedOn: { header: "Taillé le", help: "Jour où le cep a été taillé ; vide tant que c'est à faire." },
-      note: { header: "Remarque", help: "Tout ce qu'il est bon de savoir." },
     },
     blocks: {
       name: "Parcelles",
@@ -338,6 +335,7 @@ export const fr: Texts = {
       changedBy: { header: "Changé par", help: "Qui l'a changé en dernier." },
       changedOn: { header: "Changé le", help: "Quand il a été changé." },
     },
+    note: { header: "Remarque", help: "Tout ce qu'il est bon de savoir." },
   },
   accept: {
     chooseBlock: "Choisissez une parcelle pour accepter d'un coup tous ses ceps sans question.",
@@ -383,7 +381,7 @@ export const fr: Texts = {
       title: "{block}, rang {row}",
       page: "page {page} sur {pages}",
       vines: "ceps {first} à {last}",
-      made: "Faite le {date}",
+      made: "Fait le {date}",
       crew: "Équipe",
       day: "Jour",
       vine: "Cep",
@@ -419,9 +417,6 @@ export const fr: Texts = {
       bringUp: "nouveaux troncs : {trunks}",
       renew: "renouveler {cordon}",
       extend: "allonger {cordon} {length}",
-      missing: "manquant",
-      young: "jeune",
-      replanted: "replanté",
       notDecided: "pas décidé",
       prunedOn: "fait {date}",
       cautions:
@@ -685,20 +680,6 @@ export const fr: Texts = {
   },
   findings: {
     kinds: {
-      unlikeItsBlock: {
-        title: "Différent de sa parcelle",
-        sentence:
-          "{column} vaut {value}{unit} ; le milieu de {values} valeurs de la parcelle est {median}{unit}.",
-        why: "Si loin de ses voisines, une valeur est le plus souvent une faute : un chiffre de trop, une virgule perdue, une autre unité.",
-        remedy: "Comparer avec la feuille de papier ; si c'est vrai, mettre la remarque de côté.",
-      },
-      positionsUnlikeLength: {
-        title: "Emplacements et longueur ne concordent pas",
-        sentence:
-          "{value} emplacements sur {length}{unit} ; les cordons de la parcelle en portent environ {expected} sur cette longueur ({values} comparés).",
-        why: "Les emplacements ou la longueur sont mal saisis, et la part de coursons vivants vient des deux.",
-        remedy: "Comparer avec la feuille de papier ; si c'est vrai, mettre la remarque de côté.",
-      },
       missingValue: {
         title: "Vide où il faut une valeur",
         sentence: "{column} est vide.",
@@ -1091,6 +1072,23 @@ export const fr: Texts = {
           },
         },
       },
+      compare: {
+        remedy: "Comparer avec la feuille de papier ; si c'est vrai, mettre la remarque de côté.",
+        kinds: {
+          unlikeItsBlock: {
+            title: "Différent de sa parcelle",
+            sentence:
+              "{column} vaut {value}{unit} ; le milieu de {values} valeurs de la parcelle est {median}{unit}.",
+            why: "Si loin de ses voisines, une valeur est le plus souvent une faute : un chiffre de trop, une virgule perdue, une autre unité.",
+          },
+          positionsUnlikeLength: {
+            title: "Emplacements et longueur ne concordent pas",
+            sentence:
+              "{value} emplacements sur {length}{unit} ; les cordons de la parcelle en portent environ {expected} sur cette longueur ({values} comparés).",
+            why: "Les emplacements ou la longueur sont mal saisis, et la part de coursons vivants vient des deux.",
+          },
+        },
+      },
     },
     habit: {
       spacing: "La distance entre emplacements",
@@ -1112,7 +1110,7 @@ export const fr: Texts = {
       joined: "{place}, {detail}",
       otherSheet: " {name}",
     },
-    severity: { wrong: "faux", ask: "à demander", note: "à noter" },
+    severity: { wrong: "faux", ask: "à voir", note: "à noter" },
     action: {
       fillIn: "À remplir",
       correct: "À corriger dans la feuille",
@@ -1185,7 +1183,7 @@ export const fr: Texts = {
       callRefusals: {
         missing: "{argument} manque : on attend {expected}.",
         isText: "{argument} est le texte « {value} »{place} : on attend {expected}.",
-        isBoolean: "{argument} est {value}{place} : on attend {expected}.",
+        isBoolean: "{argument} vaut {value}{place} : on attend {expected}.",
         isError: "{argument} est l'erreur {value}{place} : corrigez d'abord cette cellule.",
         outOfLimits: "{argument} vaut {value}{place} : on attend {expected}.",
         notAChoice: "{argument} est « {value} » : on attend l'un de {choices}.",
@@ -1249,7 +1247,7 @@ export const fr: Texts = {
               "US ou metric, pour les colonnes dont l'en-tête ne nomme pas d'unité. Si omis : celle du tableau Réglages, sinon des autres en-têtes.",
           },
         },
-        results: { row: "Ligne", column: "Colonne", severity: "Certitude", finding: "Constat" },
+        results: { row: "Ligne de la plage", column: "Colonne", severity: "Certitude", finding: "Constat" },
       },
     },
     choice: {
@@ -1261,11 +1259,6 @@ export const fr: Texts = {
         label: "parcelles",
         description:
           "Le tableau Parcelles, pour la conduite et l'écartement des ceps ; sans lui la position des coursons ne compte pas.",
-      },
-      unit: {
-        label: "unité",
-        description:
-          "US ou metric, pour les colonnes dont l'en-tête ne nomme pas d'unité. Si omis : celle du tableau Réglages, sinon des autres en-têtes.",
       },
       cordonscore: {
         description:
@@ -1283,7 +1276,7 @@ export const fr: Texts = {
           high: "Haut",
           spurs: "Coursons",
           stretch: "Plus long vide",
-          placing: "Position",
+          placing: "Orientation",
           soundness: "État",
           diameter: "Diamètre",
         },
@@ -1297,7 +1290,7 @@ export const fr: Texts = {
             description: "Le tableau Ceps, pour la situation du cep et ses troncs vivants.",
           },
         },
-        results: { verdict: "Décision", score: "Note", reason: "Raison" },
+        results: { verdict: "Décision", score: "Note", reason: "Motif" },
       },
     },
     cordons: {
@@ -1322,17 +1315,7 @@ export const fr: Texts = {
           blocks: { label: "parcelles", description: "Le tableau Parcelles, pour chosen." },
           vines: { label: "ceps", description: "Le tableau Ceps, pour chosen." },
         },
-        results: {
-          block: "Parcelle",
-          row: "Rang",
-          vines: "Ceps",
-          cordons: "Cordons",
-          positions: "Emplacements",
-          liveSpurs: "Coursons vivants",
-          gaps: "Vides",
-          share: "Part de vides",
-          longestGap: "Plus long vide",
-        },
+        results: { share: "Part de vides" },
       },
     },
     crop: {
@@ -1459,7 +1442,7 @@ export const fr: Texts = {
         description:
           "Part de bourgeons primaires morts dans un échantillon de bourgeons coupés, avec la fourchette qui contient la vraie part de la parcelle.",
         parameters: {
-          dead: { label: "morts", description: "Yeux au bourgeon primaire mort." },
+          dead: { label: "bourgeons morts", description: "Yeux au bourgeon primaire mort." },
           cut: {
             label: "coupés",
             description: "Tous les yeux coupés ; 50 à 100 par parcelle, sur beaucoup de sarments.",
@@ -1674,21 +1657,9 @@ export const fr: Texts = {
     pivotTitle: "Tableau croisé des vides par parcelle et rang",
     pivotNote:
       "Disposez-le à votre gré : il sera actualisé sans changer sa mise en page. La part est la moyenne des cordons.",
-    made: "Écrite par Cordonbook le {date} ; elle est réécrite à chaque fois : n'y tapez rien.",
     summaryTitle:
       "Vides par parcelle et rang (tableau simple : pas de tableaux croisés ici ; dans Excel, le même bouton en crée un)",
-    block: "Parcelle",
-    row: "Rang",
-    vine: "Cep",
-    side: "Côté",
-    cordon: "Cordon",
-    trunk: "Tronc",
-    countedBy: "Compté par",
-    positions: "Positions",
-    liveSpurs: "Coursons vivants",
-    gaps: "Vides",
-    share: "Part",
-    sumPositions: "Toutes les positions",
+    sumPositions: "Tous les emplacements",
     sumLiveSpurs: "Tous les coursons vivants",
     sumGaps: "Tous les vides",
     meanShare: "Part moyenne de vides",
@@ -1797,7 +1768,7 @@ export const fr: Texts = {
     cordon:
       "{side} {cordon} : {length}, {spurs} coursons vivants, plus long vide {gap}, tronc {trunk}, {verdict}.",
     key: "Dessiné d'après les comptages : plein reste, tirets part, pointillé à voir ; les traits sont des coursons vivants, les hachures le plus long vide (la feuille ne dit pas où).",
-    unknown: "pas compté",
+    unknown: "non compté",
   },
   refusals: {
     outside: "{argument} doit être compris entre {least} et {most} {unit}, mais vaut {value}.",
@@ -1867,16 +1838,9 @@ export const fr: Texts = {
     cards: "Fiches d'équipe",
     cardsTitle: "Que faire sur chaque cep, dans l'ordre de marche",
     made: "Fait le {date}",
-    block: "Parcelle",
-    row: "Rang",
-    vine: "Cep",
-    side: "Côté",
-    cordon: "Cordon",
-    trunk: "Tronc",
     decision: "Décision",
     score: "Note",
     reason: "Motif",
-    sheet: "Feuille",
     sheetRow: "Ligne de la feuille",
     stays: "Ce qui reste",
     cuts: "Ce qu'on coupe",
@@ -1894,21 +1858,7 @@ export const fr: Texts = {
     what: "Quoi",
     result: "Résultat",
   },
-  season: {
-    winterHeaders: {
-      block: "Parcelle",
-      row: "Rang",
-      year: "Année",
-      vines: "Ceps",
-      cordons: "Cordons",
-      positions: "Emplacements",
-      liveSpurs: "Coursons vivants",
-      gaps: "Vides",
-      longestGap: "Plus long vide",
-      liveTrunks: "Troncs vivants",
-    },
-    seasonSheet: "Saison",
-  },
+  season: { seasonSheet: "Saison" },
   seasons: {
     title: "Hiver contre hiver",
     intro:
@@ -1923,13 +1873,9 @@ export const fr: Texts = {
     foreign:
       "La feuille {sheet} n'a pas de tableau d'hivers lisible, elle est laissée telle quelle. Renommez-la pour garder des hivers.",
     lost: "{count} lignes de la feuille {sheet} ne sont pas complètes et seraient perdues ; rien n'a été écrit. Complétez-les ou effacez-les d'abord.",
-    row: "Rang",
     allRows: "Tous les rangs",
     year: "Hiver",
-    liveSpurs: "Coursons vivants",
     share: "% des emplacements",
-    gaps: "Vides",
-    liveTrunks: "Troncs vivants",
     loss: "La parcelle perd {likely} % de ses coursons vivants par an ({low} à {high} % dans {confidence} cas sur 100 comme celui-ci), d'après {rows} rangs et {pairs} paires d'hivers.",
     gain: "Sous 0, ce sont des coursons gagnés.",
     toFloor:
@@ -2032,15 +1978,6 @@ export const fr: Texts = {
       south: "au sud",
       east: "à l'est",
       west: "à l'ouest",
-    },
-    sideWords: { left: "gauche", right: "droite", north: "nord", south: "sud", east: "est", west: "ouest" },
-    verdictWords: { stays: "reste", goes: "part", ask: "à voir" },
-    conditionWords: {
-      "": "sans dégât noté",
-      sound: "sain",
-      injured: "abîmé",
-      diseased: "malade",
-      dead: "mort",
     },
     countWords: {
       spurs: "coursons vivants et longueur",
@@ -2153,6 +2090,7 @@ export const fr: Texts = {
       vineYoung: "Le cep est jeune : ses cordons sont mesurés à leur seule longueur.",
     },
     and: " ; ",
+    conditionNotNoted: "sans dégât noté",
   },
   commandLine: {
     sentences: {
@@ -2315,7 +2253,7 @@ export const fr: Texts = {
       reason: "Pourquoi il peut rester",
       by: "Votre nom ou vos initiales",
       both: "Il faut la raison et le nom.",
-      list: "Mis de côté",
+      list: "Constats mis de côté",
       entry: "{reason} ({by}, {on})",
       takeBack: "Reprendre",
       done: "Mis de côté ; il le reste dans ce classeur jusqu'à ce que les comptages changent.",
@@ -2324,17 +2262,13 @@ export const fr: Texts = {
     findingsSheet: {
       sheet: "Constats",
       title: "Constats sur les comptages",
-      made: "Écrite par Cordonbook le {date} ; elle est réécrite à chaque vérification : n'y tapez rien.",
       severity: "Certitude",
       where: "Feuille",
       cell: "Cellule",
-      block: "Parcelle",
-      row: "Rang",
-      vine: "Cep",
       counter: "Compté par",
       what: "Ce qui a été trouvé",
       remedy: "Que faire",
-      setAside: "Mis de côté",
+      setAside: "Mis de côté : pourquoi et par qui",
       code: "Genre",
     },
     heads: {
@@ -2422,17 +2356,7 @@ export const fr: Texts = {
       rowGapsTitle: "Vides par rang",
       gapMap: "Carte des vides",
       gapMapTitle: "Part de positions vides, cep par cep",
-      made: "Écrite par Cordonbook le {date} ; elle est réécrite à chaque fois : n'y tapez rien.",
-      block: "Parcelle",
-      row: "Rang",
       vine: "Cep {vine}",
-      vines: "Ceps",
-      cordons: "Cordons",
-      positions: "Positions",
-      liveSpurs: "Coursons vivants",
-      gaps: "Vides",
-      share: "Part",
-      longestGap: "Plus long vide",
       vinesWithout: "Ceps sans cordon qui reste",
       bothWinters: "Cordons comptés les deux hivers",
       shareBefore: "Leur part l'hiver passé",
@@ -2547,8 +2471,6 @@ export const fr: Texts = {
     outlookSheet: {
       sheet: "Prévision",
       title: "Récolte attendue, par parcelle",
-      made: "Écrite par Cordonbook le {date} ; elle est réécrite à chaque fois : n'y tapez rien.",
-      block: "Parcelle",
       stage: "Étape",
       confidence: "Confiance",
       clusters: "Grappes par cep",
@@ -2610,7 +2532,7 @@ export const fr: Texts = {
       logIntro: "Un petit journal dans le classeur, éteint tant que personne ne l'allume.",
       logAsk: "Montrer l'interrupteur",
       logSwitch: "Noter les lancements dans ce classeur",
-      logCheck: "Vérification",
+      logCheck: "Vérifier",
       logWrite: "A écrit {sheet}",
     },
   },
@@ -2630,5 +2552,11 @@ export const fr: Texts = {
       notWhole: "n'est pas un nombre entier",
       contradicted: "contredit une autre cellule de sa ligne",
     },
+  },
+  heads: {
+    gaps: "Vides",
+    share: "Part",
+    sheet: "Feuille",
+    made: "Écrite par Cordonbook le {date} ; elle est réécrite à chaque fois : n'y tapez rien.",
   },
 };
