@@ -84,12 +84,19 @@ export interface RepairPlan {
 }
 
 /**
+ * Excel puts an @ before a name that it does not know, and with it the function would fill one cell where it should fill
+ * a block (https://support.microsoft.com/office/implicit-intersection-operator-ce3be07b-0101-4450-a24e-c1c999be2b34).
+ */
+const withoutAddedAt = (formula: string) => formula.replace(/^=@(?=CORDON\.)/, "=");
+
+/**
  * What to rewrite in a workbook so that our functions calculate again; nothing is changed here. Cells without our
  * functions, and cells whose formula is well written and shows a value, are not in the plan.
  *
  * @example
  * planRepairs([{ sheet: "Plan", row: 2, column: 3, formula: "=CORDON.CLUSTERS(A2,2)", shows: "#NAME?" }]).repairs[0].why // "enterAgain"
  * planRepairs([{ sheet: "Plan", row: 2, column: 3, formula: "=CORDON.CLUSTERS(A2,2)", shows: 48 }]).repairs // []
+ * planRepairs([{ sheet: "Plan", row: 2, column: 3, formula: "=@CORDON.CLUSTERS(A2,2)", shows: "#NAME?" }]).repairs[0].after // "=CORDON.CLUSTERS(A2,2)"
  */
 export function planRepairs(cells: Iterable<FormulaCell>): RepairPlan {
   const repairs: FormulaRepair[] = [];
@@ -98,9 +105,10 @@ export function planRepairs(cells: Iterable<FormulaCell>): RepairPlan {
     const repaired = repairFormula(formula);
     for (const name of repaired.unknown) unknown.push({ sheet, row, column, name });
     if (repaired.calls.length === 0) continue;
-    const why = repaired.formula === formula ? "enterAgain" : "form";
+    const after = shows === "#NAME?" ? withoutAddedAt(repaired.formula) : repaired.formula;
+    const why = after === formula ? "enterAgain" : "form";
     if (why === "form" || shows === "#NAME?")
-      repairs.push({ sheet, row, column, why, before: formula, after: repaired.formula });
+      repairs.push({ sheet, row, column, why, before: formula, after });
   }
   return { repairs, unknown };
 }

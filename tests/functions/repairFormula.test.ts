@@ -171,3 +171,21 @@ describe("the plan of repairs of a workbook", () => {
     expect(plan).toEqual({ repairs: [], unknown: [{ ...at, name: "PRUNEALL" }] });
   });
 });
+
+test.each([
+  ["=@CORDON.GAPSBYROW(A1:K9)", "#NAME?", "=CORDON.GAPSBYROW(A1:K9)"],
+  ["=@_xldudf_CORDON_GAPSBYROW(A1:K9)", "#NAME?", "=CORDON.GAPSBYROW(A1:K9)"],
+  ["=@_xldudf_CORDON_CLUSTERS(A2,2)", 48, "=@CORDON.CLUSTERS(A2,2)"],
+  ["=SUM(@A1:A9)+CORDON.CLUSTERS(A2,2)", "#NAME?", "=SUM(@A1:A9)+CORDON.CLUSTERS(A2,2)"],
+])(
+  "the @ that Excel puts before an unknown name goes, one that a person put stays: %s",
+  (formula, shows, after) => {
+    const [repair] = planRepairs([{ sheet: "Plan", row: 2, column: 3, formula, shows }]).repairs;
+    expect(repair).toMatchObject({ before: formula, after });
+  },
+);
+
+test("a well written @ before a call that shows a value is left alone", () => {
+  const formula = "=@CORDON.CLUSTERS(A2,2)";
+  expect(planRepairs([{ sheet: "Plan", row: 2, column: 3, formula, shows: 48 }]).repairs).toEqual([]);
+});
