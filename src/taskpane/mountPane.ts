@@ -10,7 +10,11 @@ import { FIRST_CARE_STATE } from "./care/careState";
 import { FIRST_SETTINGS_STATE } from "./settings/settingsState";
 import type { ExcelExtras } from "../workbook/excel/excelExtras";
 import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
-import { paneView } from "./paneView";
+import { HeldSeason } from "./heldSeason";
+import { HeldSheets } from "./heldSheets";
+import { followWorkbook } from "./pageAge";
+import { PAGES, paneView } from "./paneView";
+import { tellOfColleagues } from "./readDecisions";
 import { paneStyles } from "./paneStyles";
 import { followTheme, type PaneTheme } from "./paneTheme";
 import type { Pane, PaneState } from "./pane";
@@ -56,6 +60,7 @@ export function mountPane(
 
   let state: PaneState = {
     page: "check",
+    version: 0,
     language: options.language ?? languageOf(navigator.language),
     walk: options.walk === false ? undefined : firstWalkStep(),
     announced: "",
@@ -73,8 +78,16 @@ export function mountPane(
   const watches = new Map<string, () => Promise<void>>();
   let drawing: Promise<void> | undefined;
 
+  const held = new HeldSeason(
+    new HeldSheets(
+      workbook,
+      () => pane.change((now) => ({ ...now, version: held.version })),
+      (changes) => tellOfColleagues(pane, changes),
+    ),
+  );
   const pane: Pane = {
     workbook,
+    held,
     excel: options.excel,
     root,
     today: options.today ?? spreadsheetDate(new Date()),
@@ -126,6 +139,7 @@ export function mountPane(
     if (!mounted) return;
     element.lang = state.language;
     render(paneView(pane), root);
+    followWorkbook(pane, PAGES);
   }
 
   draw();
@@ -134,6 +148,7 @@ export function mountPane(
     unmount() {
       mounted = false;
       running?.abort();
+      void pane.attempt(() => held.stop());
       for (const name of [...watches.keys()]) void pane.attempt(() => pane.endWatch(name));
       stopFollowing();
       render(html``, root);

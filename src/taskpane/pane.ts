@@ -8,6 +8,7 @@ import type { OutlookState } from "./outlook/outlookState";
 import type { CareState } from "./care/careState";
 import type { GapsState } from "./gaps/gapsState";
 import type { ExcelExtras } from "../workbook/excel/excelExtras";
+import type { HeldSeason } from "./heldSeason";
 import type { FunctionsState } from "./functions/functionsState";
 
 export type PageId = "check" | "gaps" | "decide" | "crew" | "outlook" | "settings" | "functions" | "care";
@@ -15,6 +16,10 @@ export type PageId = "check" | "gaps" | "decide" | "crew" | "outlook" | "setting
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
 export interface PaneState {
   readonly page: PageId;
+  /** Version of what the workbook's sheets hold, as far as the pane has read them. */
+  readonly version: number;
+  /** The version for which results are, or last were, worked out anew without being asked for. */
+  readonly anew?: { readonly version: number; readonly failed: boolean };
   readonly language: Language;
   /** The sentence at the top, until the next action or until it is closed. */
   readonly message?: PaneMessage;
@@ -40,6 +45,8 @@ export interface PaneMessage {
 /** What a page gets: the workbook, the state, and the ways to change it. */
 export interface Pane {
   readonly workbook: SurveyWorkbook;
+  /** The season of the workbook, the same for every page. */
+  readonly held: HeldSeason;
   /** What only Excel has; undefined on the page without it. */
   readonly excel?: ExcelExtras;
   readonly state: PaneState;

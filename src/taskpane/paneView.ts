@@ -1,4 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { ageNotice } from "./ageNotice";
+import type { WorkAnew } from "./pageAge";
+import { checkAnew } from "./check/runCheck";
+import { countGapsAnew } from "./gaps/countGaps";
+import { decideAnew } from "./decide/decide";
+import { makeCardsAnew } from "./crew/makeCards";
+import { workOutlookAnew } from "./outlook/workOutlook";
+import { readSettingsAnew } from "./settings/settingsActions";
 import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
 import { gapsPage } from "./gaps/gapsPage";
@@ -14,16 +22,19 @@ import { goToStep, walkCard } from "./walk";
 import { PAGE_NAMES, PANE_TEXTS, WALK_TEXTS } from "../texts/pane";
 import { TEXTS } from "../texts/texts";
 
-const PAGES: readonly { id: PageId; page: (pane: Pane) => TemplateResult }[] = [
-  { id: "check", page: checkPage },
-  { id: "gaps", page: gapsPage },
-  { id: "decide", page: decidePage },
-  { id: "crew", page: crewPage },
-  { id: "outlook", page: outlookPage },
-  { id: "settings", page: settingsPage },
-  { id: "functions", page: functionsPage },
-  { id: "care", page: carePage },
-];
+/** Every page, and how its results are worked out anew when the workbook has changed. */
+export const PAGES: Readonly<Record<PageId, { page(pane: Pane): TemplateResult; anew?: WorkAnew }>> = {
+  check: { page: checkPage, anew: checkAnew },
+  gaps: { page: gapsPage, anew: countGapsAnew },
+  decide: { page: decidePage, anew: decideAnew },
+  crew: { page: crewPage, anew: makeCardsAnew },
+  outlook: { page: outlookPage, anew: workOutlookAnew },
+  settings: { page: settingsPage, anew: readSettingsAnew },
+  functions: { page: functionsPage },
+  care: { page: carePage },
+};
+
+const PAGE_IDS = Object.keys(PAGES) as PageId[];
 
 const LANGUAGE_NAMES: Readonly<Record<Language, string>> = TEXTS.language.name;
 
@@ -41,11 +52,13 @@ export function paneView(pane: Pane): TemplateResult {
           const page = (event.currentTarget as HTMLElement & { activeid: string }).activeid.slice(
             4,
           ) as PageId;
-          if (page !== pane.state.page) pane.change((state) => ({ ...state, page }));
+          if (page === pane.state.page) return;
+          pane.change((state) => ({ ...state, page }));
+          void pane.attempt(() => pane.held.look());
         }}
       >
-        ${PAGES.map(
-          ({ id }) =>
+        ${PAGE_IDS.map(
+          (id) =>
             html`<fluent-tab id=${`tab-${id}`} aria-controls=${`page-${id}`}
               >${pane.say(PAGE_NAMES[id])}</fluent-tab
             >`,
@@ -72,8 +85,8 @@ export function paneView(pane: Pane): TemplateResult {
     </div>
     ${walkCard(pane)}
     <div class="unseen" role="status" aria-live="polite">${pane.state.announced}</div>
-    ${PAGES.map(
-      ({ id, page }) =>
+    ${PAGE_IDS.map(
+      (id) =>
         html`<div
           class="page"
           id=${`page-${id}`}
@@ -81,7 +94,7 @@ export function paneView(pane: Pane): TemplateResult {
           aria-labelledby=${`tab-${id}`}
           ?hidden=${id !== chosen}
         >
-          ${id === chosen ? page(pane) : nothing}
+          ${id === chosen ? html`${ageNotice(pane, id, PAGES[id].anew)}${PAGES[id].page(pane)}` : nothing}
         </div>`,
     )}
     <div class="foot">

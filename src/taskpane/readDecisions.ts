@@ -1,9 +1,6 @@
-import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
-import type { Season } from "../survey/season/season";
+import type { DecidedVine } from "../survey/decide/decideSeason";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../texts/pane";
-import { readHeads } from "../workbook/actions/ownHeads";
-import { readTables } from "./check/readTables";
-import { inSlices } from "./inSlices";
+import type { SeasonReading } from "./heldSeason";
 import type { Pane } from "./pane";
 import { UPKEEP_TEXTS } from "../texts/upkeep";
 import type { CellChange } from "../workbook/surveyWorkbook";
@@ -15,18 +12,15 @@ const READING = 0.5;
 const VINES_A_STEP = 100;
 
 /** Reads the survey of the workbook. */
-export async function readSeasonOf(
+export function readSeasonOf(
   pane: Pane,
   signal: AbortSignal,
   onProgress: (progress: Progress) => void,
-): Promise<Season> {
-  const { season, metOnTheWay } = await readTables(pane.workbook, {
-    mapping: await readHeads(pane.workbook),
+): Promise<SeasonReading> {
+  return pane.held.read({
     signal,
     onProgress: (sheet, done) => onProgress({ text: pane.say(CHECK_TEXTS.reading, { sheet }), done }),
   });
-  tellOfColleagues(pane, metOnTheWay);
-  return season;
 }
 
 /** Says that a colleague's edits made a run read again. */
@@ -40,23 +34,17 @@ export async function readDecisions(
   pane: Pane,
   signal: AbortSignal,
   onProgress: (progress: Progress) => void,
-): Promise<{ season: Season; vines: DecidedVine[] }> {
-  const season = await readSeasonOf(pane, signal, ({ text, done }) =>
+): Promise<SeasonReading & { readonly vines: readonly DecidedVine[] }> {
+  const reading = await readSeasonOf(pane, signal, ({ text, done }) =>
     onProgress({ text, done: done * READING }),
   );
-  const rows = season.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
+  const rows = reading.season.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
   const text = pane.say(DECIDE_TEXTS.deciding);
-  const vines: DecidedVine[] = [];
-  let seen = 0;
-  await inSlices(
-    decideSeason(season),
-    (vine) => {
-      vines.push(vine);
-      seen += vine.rows.length;
-      if (vines.length % VINES_A_STEP === 0)
-        onProgress({ text, done: READING + (1 - READING) * (seen / rows) });
-    },
-    signal,
-  );
-  return { season, vines };
+  let [seen, count] = [0, 0];
+  const vines = await pane.held.decide(reading, signal, (vine) => {
+    seen += vine.rows.length;
+    count += 1;
+    if (count % VINES_A_STEP === 0) onProgress({ text, done: READING + (1 - READING) * (seen / rows) });
+  });
+  return { ...reading, vines };
 }

@@ -5,6 +5,9 @@ import { TEXTS } from "./texts";
 /** Names of the pane's pages. */
 export const PAGE_NAMES = TEXTS.pane.pageNames;
 
+/** Texts of results that are older than the workbook. */
+export const AGE_TEXTS = TEXTS.pane.age;
+
 /** Texts that more than one page shows. */
 export const PANE_TEXTS = TEXTS.pane.everyPage;
 

@@ -73,6 +73,8 @@ export interface CellChange {
   readonly columnCount: number;
   /** "own": typed on this machine; "colleague": came in from a co-author. */
   readonly by: "own" | "colleague";
+  /** True where cells beside these moved too: rows, columns or cells were inserted, deleted, sorted or dragged. */
+  readonly shifts?: true;
 }
 
 /**
@@ -109,6 +111,8 @@ export interface SurveyWorkbook {
   writePivot?(pivot: PivotWanted): Promise<"made" | "refreshed">;
   /** Calls back after every change of cell contents until the returned function is called. */
   watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>>;
+  /** Calls back after a sheet was added, deleted or renamed, where the host can tell. */
+  watchSheets?(onChange: () => void): Promise<() => Promise<void>>;
 }
 
 export type CellWrite =

@@ -7,8 +7,8 @@ import type { CellValue } from "../../src/survey/sheets/cell";
 import { allFindings } from "../../src/survey/checks/checkSeason";
 import { serialOf } from "../../src/survey/reading/serialDate";
 import { sortFindings } from "../../src/survey/checks/setAside";
-import { readTables } from "../../src/taskpane/check/readTables";
-import { keepHeads, readHeads } from "../../src/workbook/actions/ownHeads";
+import { seasonOf } from "../taskpane/heldSeasonOf";
+import { keepHeads } from "../../src/workbook/actions/ownHeads";
 import { keepAside, readAside } from "../../src/workbook/actions/setAside";
 import { emptyWorkbook } from "../../src/workbook/file/emptyWorkbook";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
@@ -35,7 +35,7 @@ const file = (name: string, bytes: Uint8Array): string => {
 
 /** What the pane shows of a workbook: open findings, and those set aside with their entries. */
 async function inPane(workbook: SurveyWorkbook) {
-  const { season } = await readTables(workbook, { mapping: await readHeads(workbook) });
+  const season = await seasonOf(workbook);
   return sortFindings(allFindings(season, { today: TODAY }), await readAside(workbook));
 }
 

@@ -13,7 +13,7 @@ import { readSeason } from "../../src/survey/reading/readSeason";
 import { serialOf } from "../../src/survey/reading/serialDate";
 import { stayingCordons } from "../../src/survey/decide/stayingCordons";
 import type { Season } from "../../src/survey/season/season";
-import { readTables } from "../../src/taskpane/check/readTables";
+import { seasonOf } from "../taskpane/heldSeasonOf";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { MemoryWorkbook, type MemoryCell } from "../../src/workbook/memory/memoryWorkbook";
@@ -52,7 +52,7 @@ async function seasonOfPane(path: string): Promise<Season> {
     );
   }
   await book.close();
-  return (await readTables(new MemoryWorkbook(sheets), { mapping: [] })).season;
+  return seasonOf(new MemoryWorkbook(sheets));
 }
 
 describe("results are the same to the bit as in the pane", () => {

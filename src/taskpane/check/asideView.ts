@@ -6,6 +6,7 @@ import { ASIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered, remember } from "../ownView";
 import { changePage } from "../changePage";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { showOnce } from "../showOnce";
 import { isoDate } from "../writtenDate";
@@ -62,7 +63,7 @@ export function asideDialog(pane: Pane, question: AsideQuestion): TemplateResult
         slot="action"
         id="aside-keep"
         appearance="primary"
-        @click=${() => void pane.attempt(() => setAside(pane, question))}
+        @click=${() => void currentOnly(pane, "check", () => setAside(pane, question))}
         >${pane.say(ASIDE_TEXTS.setAside)}</fluent-button
       >
       <fluent-button slot="action" id="aside-cancel" @click=${() => ask(pane, undefined)}

@@ -7,6 +7,7 @@ import { SHEETS } from "../../survey/sheets/sheets";
 import { CHECK_TEXTS, HEADS_TEXTS } from "../../texts/pane";
 import { choiceField, textField, tickField } from "../fields";
 import { changePage } from "../changePage";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { asideButton, asideDialog, asideItem } from "./asideView";
@@ -205,14 +206,12 @@ function changeItem(
 
 function actions(pane: Pane, shown: readonly Finding[]): TemplateResult {
   const button = (id: string, text: string, action: () => Promise<void>) =>
-    html`<fluent-button id=${id} size="small" @click=${() => void pane.attempt(action)}
-      >${text}</fluent-button
-    >`;
+    html`<fluent-button id=${id} size="small" @click=${() => void action()}>${text}</fluent-button>`;
   return html`<div class="buttons">
-    ${button("write-findings", pane.say(CHECK_TEXTS.writeSheet), () => writeFindings(pane, shown))}
-    ${button("mark-cells", pane.say(CHECK_TEXTS.mark), () => markFindings(pane, shown))}
-    ${button("unmark-cells", pane.say(CHECK_TEXTS.unmark), () => takeMarksOff(pane))}
-    ${button("print-findings", pane.say(CHECK_TEXTS.print), () => printFindings(pane, shown))}
+    ${button("write-findings", pane.say(CHECK_TEXTS.writeSheet), () => currentOnly(pane, "check", () => writeFindings(pane, shown)))}
+    ${button("mark-cells", pane.say(CHECK_TEXTS.mark), () => currentOnly(pane, "check", () => markFindings(pane, shown)))}
+    ${button("unmark-cells", pane.say(CHECK_TEXTS.unmark), () => pane.attempt(() => takeMarksOff(pane)))}
+    ${button("print-findings", pane.say(CHECK_TEXTS.print), () => currentOnly(pane, "check", () => printFindings(pane, shown)))}
   </div>`;
 }
 

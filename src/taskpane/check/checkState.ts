@@ -48,6 +48,8 @@ export interface HeadsStep {
 
 /** The check page as data. */
 export interface CheckState {
+  /** Version of the workbook that the results shown were worked out from. */
+  readonly version?: number;
   readonly progress?: CheckProgress;
   /** Tables of the last look or run; undefined before the first. */
   readonly tables?: readonly FoundTable[];
@@ -70,7 +72,9 @@ export interface CheckState {
   readonly entries: readonly SetAside[];
   /** The question why a finding may stand, while it is open. */
   readonly settingAside?: AsideQuestion;
-  /** Findings of the run before. */
+  /** Findings of the last run that a person asked for. */
+  readonly asked?: readonly Finding[];
+  /** Findings of the run before that. */
   readonly before?: readonly Finding[];
   readonly filter: FindingFilter;
   /** How many findings of an opened group are listed; a group that is not here is closed. */
@@ -251,6 +255,7 @@ export interface RunResult {
   readonly tables: readonly FoundTable[];
   readonly findings: readonly Finding[];
   readonly entries: readonly SetAside[];
+  readonly version: number;
 }
 
 /** Takes in the result of a run; the findings of the run before are kept to compare. */
@@ -259,11 +264,20 @@ export function finishRun(state: CheckState, result: RunResult): CheckState {
   return {
     ...rest,
     ...result,
-    before: state.findings,
+    before: state.asked,
+    asked: result.findings,
     filter: EVERYTHING,
     choosing: false,
     open: new Map(),
   };
+}
+
+/**
+ * Takes in what the check finds after the workbook has changed: what is shown of it stays, and it is compared with the
+ * last run that a person asked for.
+ */
+export function finishRunAnew(state: CheckState, result: RunResult): CheckState {
+  return { ...state, ...result, before: state.asked };
 }
 
 /** Ends a run without a result: cancelled or failed. */

@@ -2,15 +2,11 @@ import { likelyHeaders } from "../../survey/reading/findTable";
 import type { Season } from "../../survey/season/season";
 import type { Pane } from "../pane";
 import { stopRun, type FoundTable } from "./checkState";
-import { readHeads } from "../../workbook/actions/ownHeads";
-import { readTables } from "./readTables";
 
 /** Finds the survey tables of the workbook and lists them, so that a person can choose sheets or map heads. */
 export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const mapping = await readHeads(pane.workbook);
-    const { season, areas } = await readTables(pane.workbook, {
-      mapping,
+    const { season, areas, mapping } = await pane.held.read({
       signal,
       onProgress: (sheet, done) =>
         pane.change((state) => ({

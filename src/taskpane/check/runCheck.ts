@@ -1,16 +1,18 @@
-import { checkSeason, inSheetOrder } from "../../survey/checks/checkSeason";
 import type { Finding } from "../../survey/checks/finding";
 import { CARE_TEXTS, CHECK_TEXTS } from "../../texts/pane";
-import { inSlices } from "../inSlices";
+import { readAside } from "../../workbook/actions/setAside";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { tellOfColleagues } from "../readDecisions";
 import { writeLog } from "../writeLog";
-import { countSeverities, finishRun, stopRun, type CheckProgress, type FoundTable } from "./checkState";
+import {
+  countSeverities,
+  finishRun,
+  finishRunAnew,
+  stopRun,
+  type CheckProgress,
+  type FoundTable,
+} from "./checkState";
 import { foundTables } from "./lookForTables";
-import { readHeads } from "../../workbook/actions/ownHeads";
-import { readAside } from "../../workbook/actions/setAside";
-import { readTables } from "./readTables";
 
 /** Share of the progress bar that reading takes; checking takes the rest. */
 const READING = 0.6;
@@ -20,36 +22,38 @@ const READING = 0.6;
  * are held against them, but nothing is said about them. A run that is stopped or fails changes nothing.
  */
 export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
-  const show = (progress: CheckProgress) => changePage(pane, "check", { progress });
   try {
-    const { season, metOnTheWay } = await readTables(pane.workbook, {
-      mapping: await readHeads(pane.workbook),
-      signal,
-      onProgress: (sheet, done) => show({ step: "reading", sheet, done: done * READING }),
-    });
-    tellOfColleagues(pane, metOnTheWay);
-    const tables = foundTables(season);
-    const findings: Finding[] = [];
-    await inSlices(
-      checkSeason(season, { today: pane.today }),
-      ({ finding, done }) => {
-        if (finding !== undefined) findings.push(finding);
-        else show({ step: "checking", sheet: "", done: READING + (1 - READING) * done });
-      },
-      signal,
-    );
-    const { leftOut } = pane.state.check;
-    const judged = inSheetOrder(findings, season).filter(({ sheet }) => !leftOut.has(sheet));
-    const entries = await readAside(pane.workbook);
-    const result = { season, tables, findings: judged, entries };
+    const result = await check(pane, signal, (progress) => changePage(pane, "check", { progress }));
+    const { tables, findings, version } = result;
     pane.change((state) => ({
       ...state,
-      check: tables.length === 0 ? { ...stopRun(state.check), tables } : finishRun(state.check, result),
+      check:
+        tables.length === 0 ? { ...stopRun(state.check), tables, version } : finishRun(state.check, result),
     }));
-    if (tables.length > 0) await noteRun(pane, judged, tables);
+    if (tables.length > 0) await noteRun(pane, findings, tables);
   } finally {
     pane.change((state) => ({ ...state, check: stopRun(state.check) }));
   }
+}
+
+/** Checks what the workbook holds now; filter, opened groups and the run to compare with stay. */
+export async function checkAnew(pane: Pane, signal: AbortSignal): Promise<void> {
+  const result = await check(pane, signal, () => {});
+  pane.change((state) => ({ ...state, check: finishRunAnew(state.check, result) }));
+}
+
+async function check(pane: Pane, signal: AbortSignal, show: (progress: CheckProgress) => void) {
+  const reading = await pane.held.read({
+    signal,
+    onProgress: (sheet, done) => show({ step: "reading", sheet, done: done * READING }),
+  });
+  const { season, version } = reading;
+  const found = await pane.held.check(reading, pane.today, signal, (done) =>
+    show({ step: "checking", sheet: "", done: READING + (1 - READING) * done }),
+  );
+  const { leftOut } = pane.state.check;
+  const findings = found.filter(({ sheet }) => !leftOut.has(sheet));
+  return { season, version, tables: foundTables(season), findings, entries: await readAside(pane.workbook) };
 }
 
 async function noteRun(pane: Pane, findings: readonly Finding[], tables: readonly FoundTable[]) {

@@ -45,6 +45,7 @@ async function startTyping(pane: Pane): Promise<void> {
   try {
     const stop = await watchTyping(pane.workbook, {
       today: pane.today,
+      read: async () => (await pane.held.read()).season,
       onRow: (row) => take((typing) => takeRow(typing, row)),
       onLargeChange: (sheet) => take((typing) => takeLargeChange(typing, sheet)),
       onFailure: (failure) =>

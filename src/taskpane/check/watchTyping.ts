@@ -2,8 +2,6 @@ import { rowChecker, type ChangedRow } from "../../survey/checks/checkRow";
 import type { Finding } from "../../survey/checks/finding";
 import type { Season } from "../../survey/season/season";
 import type { CellChange, SurveyWorkbook } from "../../workbook/surveyWorkbook";
-import { readHeads } from "../../workbook/actions/ownHeads";
-import { readTables } from "./readTables";
 
 /** Rows of one change that are judged at once; a larger one (a paste, a fill) is left to the full check. */
 const ROWS_JUDGED = 50;
@@ -18,6 +16,8 @@ export interface TypedRow {
 
 export interface TypingOptions {
   readonly today: number;
+  /** Reads the survey as it is now. */
+  readonly read: () => Promise<Season>;
   /** A changed row of a survey table was judged; no findings means that it is in order. */
   readonly onRow: (row: TypedRow) => void;
   /** A change was too large to be judged row by row. */
@@ -38,7 +38,7 @@ export async function watchTyping(
   options: TypingOptions,
 ): Promise<() => Promise<void>> {
   const read = async () => {
-    const { season } = await readTables(workbook, { mapping: await readHeads(workbook) });
+    const season = await options.read();
     return { season, judge: rowChecker(season, { today: options.today }) };
   };
   const early: CellChange[] = [];

@@ -1,11 +1,8 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { renewalForecast } from "../../domain/renewal/renewalForecast";
 import type { PlannedPass } from "../../domain/plan/orderOfWork";
-import { crewCards } from "../../survey/decide/cards/crewCards";
-import { workPlan } from "../../survey/decide/plan/workPlan";
 import { renewalRules } from "../../survey/decide/renewal/renewalRules";
 import { trunkRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
-import { trunksToRenew } from "../../survey/decide/renewal/trunksToRenew";
 import { CREW_TEXTS } from "../../texts/crew";
 import { LANGUAGES, type Language } from "../../texts/language";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
@@ -16,12 +13,13 @@ import { choiceField } from "../fields";
 import { moreButton } from "../moreButton";
 import { changePage } from "../changePage";
 import { usedRowsLine } from "../usedRowsLine";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
-import { readDecisions } from "../readDecisions";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { chosenCards, RENEWALS_LISTED, type CrewResult, type CrewState } from "./crewState";
+import { makeCards } from "./makeCards";
 import { printHtml } from "./printHtml";
 import { TEXTS } from "../../texts/texts";
 
@@ -46,27 +44,6 @@ export function crewPage(pane: Pane): TemplateResult {
         : progressBar(pane, pane.say(CREW_TEXTS.progress), page.progress)
     }
     ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
-}
-
-async function makeCards(pane: Pane, signal: AbortSignal): Promise<void> {
-  try {
-    const { season, vines } = await readDecisions(pane, signal, (progress) =>
-      changePage(pane, "crew", { progress }),
-    );
-    changePage(pane, "crew", {
-      result: {
-        season,
-        cards: crewCards(season, vines),
-        work: workPlan(season),
-        renewal: trunksToRenew(season),
-      },
-      block: "",
-      row: "",
-      listed: RENEWALS_LISTED,
-    });
-  } finally {
-    changePage(pane, "crew", { progress: undefined });
-  }
 }
 
 function result(pane: Pane, page: CrewState, found: CrewResult): TemplateResult {
@@ -126,10 +103,16 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
       onChoose: (language) => changePage(pane, "crew", { language: language as Language }),
     })}
     <div class="buttons">
-      <fluent-button id="print-cards" size="small" @click=${() => void pane.attempt(() => printCards(pane))}
+      <fluent-button
+        id="print-cards"
+        size="small"
+        @click=${() => void currentOnly(pane, "crew", () => printCards(pane))}
         >${pane.say(CREW_TEXTS.print, { cards: cards.length })}</fluent-button
       >
-      <fluent-button id="write-cards" size="small" @click=${() => void pane.attempt(() => writeCards(pane))}
+      <fluent-button
+        id="write-cards"
+        size="small"
+        @click=${() => void currentOnly(pane, "crew", () => writeCards(pane))}
         >${pane.say(CREW_TEXTS.write)}</fluent-button
       >
     </div>

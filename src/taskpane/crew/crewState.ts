@@ -16,6 +16,8 @@ export interface CrewResult {
 
 /** The page that sends the crew out, as data. */
 export interface CrewState {
+  /** Version of the workbook that the results shown were worked out from. */
+  readonly version?: number;
   readonly progress?: Progress;
   readonly result?: CrewResult;
   /** "" for every block. */

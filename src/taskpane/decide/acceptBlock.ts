@@ -1,17 +1,16 @@
 import { cellName } from "../../survey/sheets/cellName";
-import type { DecidedVine } from "../../survey/decide/decideSeason";
-import { choiceId } from "../../survey/season/vinePlaces";
 import { ACCEPT_TEXTS } from "../../texts/accept";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { changeCells, undoChange } from "../../workbook/actions/changeCells";
 import { remember } from "../ownView";
+import { keepCurrent } from "../pageAge";
 import type { Pane } from "../pane";
 import { writeLog } from "../writeLog";
 import { acceptPlan } from "./acceptPlan";
-import { cellChangedSince, type HeldRow } from "./cellChangedSince";
-import { choiceWord } from "./choiceWord";
+import { cellChangedSince } from "./cellChangedSince";
 import { decidedAnew } from "./decidedAnew";
 import { showVines } from "./showVines";
+import { wholeRow } from "./wholeRow";
 
 /**
  * Writes what was decided for all settled vines of a block into the Cordons sheet, in one step or not at all: the rows
@@ -56,6 +55,7 @@ export async function acceptBlock(pane: Pane, block: string, by: string): Promis
     last: undefined,
     lastBlock: { block, changed, vines },
   });
+  await keepCurrent(pane, "decide");
   remember("name", by.trim());
   const facts = { block, vines: vines.length, cells: changed.length, by: by.trim() };
   pane.tell("success", ACCEPT_TEXTS.done, facts);
@@ -76,6 +76,7 @@ export async function takeBackBlock(pane: Pane): Promise<void> {
     ({ rows }) => !rows.some(({ table, index }) => kept.has(`${table.sheetRow(index)} ${table.sheet}`)),
   );
   showVines(pane, freed, { last: undefined, lastBlock: undefined });
+  await keepCurrent(pane, "decide");
   const facts = { block, cells: back.length, left: left.length };
   if (left.length > 0) pane.tell("warning", ACCEPT_TEXTS.partlyBack, facts);
   else pane.tell("success", ACCEPT_TEXTS.takenBack, facts);
@@ -84,19 +85,4 @@ export async function takeBackBlock(pane: Pane): Promise<void> {
     pane.say(ACCEPT_TEXTS.takeBack, facts),
     pane.say(left.length > 0 ? ACCEPT_TEXTS.partlyBack : ACCEPT_TEXTS.takenBack, facts),
   );
-}
-
-/** A row with all its cells: what was read, or what a person has fixed on this page since. */
-function wholeRow(vine: DecidedVine, place: number): HeldRow {
-  const { table, index } = vine.rows[place];
-  const { fixedChoice } = vine.toDecide.candidates[place];
-  const fixed = table.column("fixedChoice");
-  const fixedSince =
-    fixed !== undefined && fixedChoice !== undefined && fixedChoice !== choiceId(fixed, index);
-  const cells = table.columns.flatMap((one) => {
-    if (fixedSince && one.column.id === "note") return [];
-    const value = fixedSince && one === fixed ? choiceWord(one, fixedChoice) : (one.raw.at(index) ?? null);
-    return [{ column: one.sheetColumn, value }];
-  });
-  return { table, index, cells };
 }

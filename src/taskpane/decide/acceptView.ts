@@ -6,6 +6,7 @@ import { DECIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
 import { changePage } from "../changePage";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { showOnce } from "../showOnce";
 import { acceptBlock, takeBackBlock } from "./acceptBlock";
@@ -80,7 +81,7 @@ function acceptDialog(pane: Pane, question: AcceptQuestion, plan: AcceptPlan): T
       return;
     }
     ask(pane, undefined);
-    await acceptBlock(pane, block, by);
+    await currentOnly(pane, "decide", () => acceptBlock(pane, block, by));
   };
   return html`<fluent-dialog
     id="accept-dialog"

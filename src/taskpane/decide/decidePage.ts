@@ -19,9 +19,9 @@ import { jumpButton } from "../jumpButton";
 import { moreButton } from "../moreButton";
 import { changePage } from "../changePage";
 import { usedRowsLine } from "../usedRowsLine";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
-import { readDecisions } from "../readDecisions";
 import { vinePicture } from "../vinePicture";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
@@ -36,6 +36,7 @@ import {
   type VinesShown,
 } from "./decideState";
 import { acceptView } from "./acceptView";
+import { decide } from "./decide";
 import { fixChoice, takeBackChoice } from "./fixChoice";
 import { riskView, turnsView } from "./whatIfView";
 
@@ -59,27 +60,6 @@ export function decidePage(pane: Pane): TemplateResult {
         : progressBar(pane, pane.say(DECIDE_TEXTS.progress), page.progress)
     }
     ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
-}
-
-async function decide(pane: Pane, signal: AbortSignal): Promise<void> {
-  try {
-    const found = await readDecisions(pane, signal, (progress) => changePage(pane, "decide", { progress }));
-    const shown = found.vines.some(isAsked) ? "ask" : "all";
-    changePage(pane, "decide", {
-      result: found,
-      shown,
-      block: "",
-      open: new Set(),
-      listed: VINES_LISTED,
-      last: undefined,
-      accepting: undefined,
-      lastBlock: undefined,
-      risk: undefined,
-      turns: new Map(),
-    });
-  } finally {
-    changePage(pane, "decide", { progress: undefined });
-  }
 }
 
 function result(
@@ -121,7 +101,7 @@ function result(
       <fluent-button
         id="write-choice"
         size="small"
-        @click=${() => void pane.attempt(() => writeChoice(pane, season, vines))}
+        @click=${() => void currentOnly(pane, "decide", () => writeChoice(pane, season, vines))}
         >${pane.say(DECIDE_TEXTS.write)}</fluent-button
       >
     </div>

@@ -19,6 +19,8 @@ export interface AcceptQuestion {
 
 /** The page on which cordons are decided, as data. */
 export interface DecideState {
+  /** Version of the workbook that the results shown were worked out from. */
+  readonly version?: number;
   readonly progress?: Progress;
   readonly result?: { readonly season: Season; readonly vines: readonly DecidedVine[] };
   readonly shown: VinesShown;

@@ -1,13 +1,15 @@
 import type { DecidedVine } from "../../survey/decide/decideSeason";
-import { DECIDE_TEXTS } from "../../texts/pane";
+import { AGE_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
 import { OVERRULE_TEXTS } from "../../texts/overrule";
 import { changeCells, undoChange, type CellChangeWanted } from "../../workbook/actions/changeCells";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { cellChangedSince, type HeldRow } from "./cellChangedSince";
+import { isCurrent, keepCurrent } from "../pageAge";
+import { cellChangedSince } from "./cellChangedSince";
 import { choiceWord } from "./choiceWord";
 import { decidedAnew } from "./decidedAnew";
 import { showVines } from "./showVines";
+import { wholeRow } from "./wholeRow";
 
 /**
  * Writes a person's decision into the Cordons sheet: the cordon stays, the others of its side go. The vine is then
@@ -50,9 +52,17 @@ export async function fixChoice(
     );
     wanted.push({ ...at, column: note.sheetColumn, content: { value: words.join("; ") } });
   }
-  const named = places.map((place) => namedRow(vine.rows[place]));
-  if ((await cellChangedSince(pane.workbook, named)) !== undefined) {
-    pane.tell("warning", DECIDE_TEXTS.meanwhile);
+  const current = await isCurrent(pane, "decide");
+  const unlike = await cellChangedSince(
+    pane.workbook,
+    vine.rows.map((_row, place) => wholeRow(vine, place)),
+  );
+  if (unlike !== undefined) {
+    pane.tell("warning", AGE_TEXTS.vineChanged, { cells: `${unlike.sheet} ${unlike.cell}` });
+    return;
+  }
+  if (!current) {
+    pane.tell("warning", AGE_TEXTS.refused);
     return;
   }
   const { changed } = await changeCells(pane.workbook, wanted);
@@ -61,6 +71,7 @@ export async function fixChoice(
     return place === cordon ? "stays" : "goes";
   });
   showVines(pane, [decided], { last: { changed, vine, cordon: name }, reason: "" });
+  await keepCurrent(pane, "decide");
   pane.tell("success", DECIDE_TEXTS.fixed, { cordon: name });
 }
 
@@ -75,14 +86,6 @@ export async function takeBackChoice(pane: Pane): Promise<void> {
     return;
   }
   showVines(pane, [last.vine], { last: undefined });
+  await keepCurrent(pane, "decide");
   pane.tell("success", OVERRULE_TEXTS.takenBack, { cordon: last.cordon });
-}
-
-/** The row of a cordon with the cells that name it. */
-function namedRow({ table, index }: DecidedVine["rows"][number]): HeldRow {
-  const cells = ["block", "row", "vine", "side", "cordon"].flatMap((id) => {
-    const column = table.column(id);
-    return column === undefined ? [] : [{ column: column.sheetColumn, value: column.raw.at(index) ?? null }];
-  });
-  return { table, index, cells };
 }

@@ -4,22 +4,36 @@ import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { Progress } from "../progress";
 import { readDecisions, readSeasonOf } from "../readDecisions";
+import type { GapsState } from "./gapsState";
 
 /** Reads the survey and counts the gaps, on the cordons that stay or on all candidates. */
 export async function countGaps(pane: Pane, signal: AbortSignal): Promise<void> {
-  const show = (progress: Progress) => changePage(pane, "gaps", { progress });
   try {
-    const source =
-      pane.state.gaps.of === "all"
-        ? { season: await readSeasonOf(pane, signal, show), counts: () => true }
-        : await decided(pane, signal, show);
-    changePage(pane, "gaps", { gaps: gapsOfSeason(source.season, source.counts), block: "" });
+    const counted = await count(pane, signal, (progress) => changePage(pane, "gaps", { progress }));
+    changePage(pane, "gaps", { ...counted, block: "" });
   } finally {
     changePage(pane, "gaps", { progress: undefined });
   }
 }
 
-async function decided(pane: Pane, signal: AbortSignal, show: (progress: Progress) => void) {
-  const { season, vines } = await readDecisions(pane, signal, show);
-  return { season, counts: stayingCordons(vines) };
+/** Counts the gaps of what the workbook holds now; the block that is shown stays. */
+export async function countGapsAnew(pane: Pane, signal: AbortSignal): Promise<void> {
+  changePage(pane, "gaps", await count(pane, signal, () => {}));
+}
+
+async function count(
+  pane: Pane,
+  signal: AbortSignal,
+  show: (progress: Progress) => void,
+): Promise<Pick<GapsState, "gaps" | "version">> {
+  const { season, version, counts } = await countedSeason(pane, signal, show);
+  return { version, gaps: pane.held.timed("gaps", () => gapsOfSeason(season, counts)) };
+}
+
+/** The season, and on which of its cordons gaps are counted: those that stay, or all candidates. */
+export async function countedSeason(pane: Pane, signal: AbortSignal, show: (progress: Progress) => void) {
+  if (pane.state.gaps.of === "all")
+    return { ...(await readSeasonOf(pane, signal, show)), counts: () => true };
+  const reading = await readDecisions(pane, signal, show);
+  return { ...reading, counts: stayingCordons(reading.vines) };
 }

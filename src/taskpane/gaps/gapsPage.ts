@@ -7,6 +7,7 @@ import { choiceField } from "../fields";
 import { jumpButton } from "../jumpButton";
 import { moreButton } from "../moreButton";
 import { changePage } from "../changePage";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
@@ -39,7 +40,8 @@ function start(pane: Pane, { of }: GapsState): TemplateResult {
         { value: "staying", label: pane.say(GAPS_TEXTS.staying) },
         { value: "all", label: pane.say(GAPS_TEXTS.all) },
       ],
-      onChoose: (chosen) => changePage(pane, "gaps", { of: chosen as GapsOf, gaps: undefined }),
+      onChoose: (chosen) =>
+        changePage(pane, "gaps", { of: chosen as GapsOf, gaps: undefined, version: undefined }),
     })}
     <div class="buttons">
       <fluent-button
@@ -66,7 +68,7 @@ function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
     html`<fluent-button
       id=${id}
       size="small"
-      @click=${() => void pane.attempt(() => writeResult(pane, sheet, GAP_SHEET_TEXTS[name]))}
+      @click=${() => void currentOnly(pane, "gaps", () => writeResult(pane, sheet, GAP_SHEET_TEXTS[name]))}
       >${text}</fluent-button
     >`;
   const date = writtenDate(pane.today, pane.state.language);

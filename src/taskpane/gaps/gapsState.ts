@@ -6,6 +6,8 @@ export type GapsOf = "staying" | "all";
 
 /** The gaps page as data. */
 export interface GapsState {
+  /** Version of the workbook that the results shown were worked out from. */
+  readonly version?: number;
   readonly of: GapsOf;
   readonly progress?: Progress;
   readonly gaps?: SeasonGaps;

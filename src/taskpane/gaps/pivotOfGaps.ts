@@ -1,26 +1,19 @@
-import { stayingCordons } from "../../survey/decide/stayingCordons";
 import { UPKEEP_TEXTS } from "../../texts/upkeep";
 import { writeGapsPivot } from "../../workbook/actions/writeGapsPivot";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { readDecisions, readSeasonOf } from "../readDecisions";
+import type { Progress } from "../progress";
 import { writeLog } from "../writeLog";
 import { writtenDate } from "../writtenDate";
+import { countedSeason } from "./countGaps";
 
 /** Makes or refreshes the PivotTable of gaps; where the host has none, the same figures as a plain table. */
 export async function pivotOfGaps(pane: Pane, signal: AbortSignal): Promise<void> {
-  const show = (progress: Parameters<Parameters<typeof readSeasonOf>[2]>[0] | undefined) =>
-    changePage(pane, "gaps", { progress });
+  const show = (progress: Progress | undefined) => changePage(pane, "gaps", { progress });
   try {
-    const { language, gaps } = pane.state;
+    const { language } = pane.state;
     const date = writtenDate(pane.today, language);
-    const { season, counts } =
-      gaps.of === "all"
-        ? { season: await readSeasonOf(pane, signal, show), counts: () => true }
-        : await readDecisions(pane, signal, show).then((read) => ({
-            season: read.season,
-            counts: stayingCordons(read.vines),
-          }));
+    const { season, counts } = await countedSeason(pane, signal, show);
     const { how, sheet } = await writeGapsPivot(pane.workbook, season, counts, language, date);
     const texts = {
       made: UPKEEP_TEXTS.pivotMade,

@@ -7,6 +7,7 @@ import { threeDigits } from "../../survey/crop/cropWords";
 import { COUNT_PLAN_TEXTS } from "../../texts/countPlan";
 import { HANDBOOK_SAMPLES, MISSING_TWICE } from "../../texts/outlook";
 import { choiceField, textField } from "../fields";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import type { OutlookState, PlannedCount } from "./outlookState";
 import { COUNTED, planCount } from "./planCount";
@@ -88,13 +89,13 @@ function planView(pane: Pane, plan: CountPlan): TemplateResult {
         id="print-walk"
         size="small"
         appearance="primary"
-        @click=${() => void pane.attempt(() => printWalk(pane, plan))}
+        @click=${() => void currentOnly(pane, "outlook", () => printWalk(pane, plan))}
         >${pane.say(COUNT_PLAN_TEXTS.print)}</fluent-button
       >
       <fluent-button
         id="write-walk"
         size="small"
-        @click=${() => void pane.attempt(() => writeWalk(pane, plan))}
+        @click=${() => void currentOnly(pane, "outlook", () => writeWalk(pane, plan))}
         >${pane.say(COUNT_PLAN_TEXTS.write)}</fluent-button
       >
       <fluent-button

@@ -7,6 +7,7 @@ import { OUTLOOK_TEXTS, PANE_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
 import { changePage } from "../changePage";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { movedSummary } from "../settings/movedSummary";
 import { figureDigits, figureWords } from "./figureWords";
@@ -106,7 +107,7 @@ function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: str
         id="take-figure"
         size="small"
         appearance="primary"
-        @click=${() => pane.start((signal) => takeFigure(pane, signal))}
+        @click=${() => void currentOnly(pane, "outlook", () => pane.start((signal) => takeFigure(pane, signal)))}
         >${pane.say(FARM_FIGURE_TEXTS.yes)}</fluent-button
       >
       ${leave}

@@ -21,6 +21,7 @@ import { OUTLOOK_SHEET_TEXTS, OUTLOOK_TEXTS } from "../../texts/pane";
 import { outlookSheet } from "../../workbook/results/outlookSheet";
 import { choiceField } from "../fields";
 import { usedRowsLine } from "../usedRowsLine";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
@@ -65,7 +66,7 @@ function result(pane: Pane, page: OutlookState, blocks: readonly BlockOutlook[])
       <fluent-button
         id="write-outlook"
         size="small"
-        @click=${() => void pane.attempt(() => write(pane, page, blocks))}
+        @click=${() => void currentOnly(pane, "outlook", () => write(pane, page, blocks))}
         >${pane.say(OUTLOOK_TEXTS.write)}</fluent-button
       >
     </div>

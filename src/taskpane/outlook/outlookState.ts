@@ -55,6 +55,8 @@ export interface SeasonsFound {
 
 /** The outlook page as data. */
 export interface OutlookState {
+  /** Version of the workbook that the results shown were worked out from. */
+  readonly version?: number;
   readonly progress?: Progress;
   readonly blocks?: readonly BlockOutlook[];
   /** Figures that the farm's own harvests propose. */

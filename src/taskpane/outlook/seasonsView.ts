@@ -7,6 +7,7 @@ import { SEASON_SHEET } from "../../texts/season";
 import { SEASONS_TEXTS } from "../../texts/seasons";
 import { choiceField } from "../fields";
 import { failureSentence } from "../failureSentence";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
@@ -38,7 +39,10 @@ function keepView(pane: Pane, { kept, now }: SeasonsFound): TemplateResult | typ
   if (isKept(kept, now)) return html`<p class="small">${pane.say(SEASONS_TEXTS.kept, { year })}</p>`;
   return html`<p class="small">${pane.say(SEASONS_TEXTS.notKept, { year })}</p>
     <div class="buttons">
-      <fluent-button id="keep-season" size="small" @click=${() => void pane.attempt(() => keepSeason(pane))}
+      <fluent-button
+        id="keep-season"
+        size="small"
+        @click=${() => void currentOnly(pane, "outlook", () => keepSeason(pane))}
         >${pane.say(SEASONS_TEXTS.write, { year })}</fluent-button
       >
     </div>`;

@@ -38,7 +38,7 @@ export async function showFigureMoves(pane: Pane, key: string, signal: AbortSign
     const read = pane.state.settings.read!;
     const figures = farmFigures(read.season);
     const figure = figures.find((one) => figureKey(one) === key);
-    changePage(pane, "outlook", { figures });
+    changePage(pane, "outlook", { figures, version: pane.state.settings.version });
     if (figure === undefined) {
       pane.tell("warning", FARM_FIGURE_TEXTS.gone);
       return;

@@ -6,29 +6,44 @@ import { stayingCordons } from "../../survey/decide/stayingCordons";
 import { THINNING_GROUPS } from "../../texts/outlook";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
+import type { Progress } from "../progress";
 import { readDecisions } from "../readDecisions";
+import { planCount } from "./planCount";
 import { keptSeasons } from "./seasonSheet";
 
 /** Reads the survey, decides the vines, and works out what that leaves of a crop, block by block. */
 export async function workOutlook(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const { season, vines } = await readDecisions(pane, signal, (progress) =>
-      changePage(pane, "outlook", { progress }),
-    );
-    const groups = THINNING_GROUPS.map((name) => pane.say(name));
-    const stays = stayingCordons(vines);
-    const inputs = outlookInputs(season, { stays });
-    const kept = await keptSeasons(pane.workbook, pane.state.language);
-    changePage(pane, "outlook", {
-      blocks: inputs.map((block) => blockOutlook(block, season.settings, groups)),
-      figures: farmFigures(season),
-      season,
-      count: undefined,
-      seasons: { kept, now: winterRows(season, stays), row: "" },
-      unitSystem: season.unitSystem,
-      block: "",
-    });
+    const worked = await work(pane, signal, (progress) => changePage(pane, "outlook", { progress }));
+    changePage(pane, "outlook", { ...worked, count: undefined, block: "" });
   } finally {
     changePage(pane, "outlook", { progress: undefined });
   }
+}
+
+/** Works out what the workbook holds now; the block that is shown and the count that is planned stay. */
+export async function workOutlookAnew(pane: Pane, signal: AbortSignal): Promise<void> {
+  const worked = await work(pane, signal, () => {});
+  const { count, seasons } = pane.state.outlook;
+  changePage(pane, "outlook", {
+    ...worked,
+    seasons: { ...worked.seasons, row: seasons?.row ?? "" },
+    take: undefined,
+  });
+  if (count !== undefined) planCount(pane, count.block);
+}
+
+async function work(pane: Pane, signal: AbortSignal, show: (progress: Progress) => void) {
+  const { season, version, vines } = await readDecisions(pane, signal, show);
+  const groups = THINNING_GROUPS.map((name) => pane.say(name));
+  const stays = stayingCordons(vines);
+  const kept = await keptSeasons(pane.workbook, pane.state.language);
+  return pane.held.timed("outlook", () => ({
+    version,
+    blocks: outlookInputs(season, { stays }).map((block) => blockOutlook(block, season.settings, groups)),
+    figures: farmFigures(season),
+    season,
+    seasons: { kept, now: winterRows(season, stays), row: "" },
+    unitSystem: season.unitSystem,
+  }));
 }

@@ -1,30 +1,49 @@
 import { settingsTable } from "../../survey/settings/settingsTable";
-import { CHECK_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
-import { readHeads } from "../../workbook/actions/ownHeads";
-import { readTables } from "../check/readTables";
+import { SETTINGS_TEXTS } from "../../texts/pane";
+import type { Progress } from "../progress";
+import { readSeasonOf } from "../readDecisions";
 import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { freshSettings, planChange, seasonOfSheets, type PlannedChange } from "./changeSetting";
 import { movedResults, type MovedResults } from "./movedResults";
-import type { ReadSettings, SettingEdit } from "./settingsState";
+import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
 
 /** Reads the workbook and its table of settings. */
 export async function readSettingsOf(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const mapping = await readHeads(pane.workbook);
-    const { season, areas } = await readTables(pane.workbook, {
-      mapping,
-      signal,
-      onProgress: (sheet, done) =>
-        changePage(pane, "settings", { progress: { text: pane.say(CHECK_TEXTS.reading, { sheet }), done } }),
-    });
-    const table = areas.map(settingsTable).find((found) => found !== undefined);
-    changePage(pane, "settings", { read: { areas, mapping, season, table } });
+    changePage(
+      pane,
+      "settings",
+      await readNow(pane, signal, (progress) => changePage(pane, "settings", { progress })),
+    );
   } finally {
     changePage(pane, "settings", { progress: undefined });
   }
+}
+
+/** Reads what the workbook holds now; what was typed stays, what would move must be shown again. */
+export async function readSettingsAnew(pane: Pane, signal: AbortSignal): Promise<void> {
+  const read = await readNow(pane, signal, () => {});
+  pane.change((state) => {
+    const { edit, other } = state.settings;
+    const still = {
+      edit: edit && { ...edit, moved: undefined },
+      other: other && { ...other, moved: undefined },
+    };
+    return { ...state, settings: { ...state.settings, ...read, ...still } };
+  });
+}
+
+async function readNow(
+  pane: Pane,
+  signal: AbortSignal,
+  show: (progress: Progress) => void,
+): Promise<Pick<SettingsState, "read" | "version">> {
+  const { version, season, areas, mapping } = await readSeasonOf(pane, signal, show);
+  const table = areas.map(settingsTable).find((found) => found !== undefined);
+  return { version, read: { areas, mapping, season, table } };
 }
 
 /** Works out and shows what a figure as typed would move; nothing is written. */

@@ -9,6 +9,7 @@ import { choiceField, textField } from "../fields";
 import { foldsOf } from "../folds";
 import { remembered } from "../ownView";
 import { changePage } from "../changePage";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
 import { isoDate } from "../writtenDate";
@@ -213,7 +214,7 @@ function editor(
               id="keep-setting"
               size="small"
               appearance="primary"
-              @click=${() => void pane.attempt(() => keepSetting(pane, edit))}
+              @click=${() => void currentOnly(pane, "settings", () => keepSetting(pane, edit))}
               >${pane.say(SETTINGS_TEXTS.keep)}</fluent-button
             >`
       }

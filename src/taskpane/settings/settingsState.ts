@@ -42,6 +42,8 @@ export interface OtherWorkbook {
 
 /** The settings page as data. */
 export interface SettingsState {
+  /** Version of the workbook that the results shown were worked out from. */
+  readonly version?: number;
   readonly progress?: Progress;
   readonly read?: ReadSettings;
   readonly search: string;

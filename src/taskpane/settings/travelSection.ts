@@ -7,6 +7,7 @@ import { SETTINGS_STEPS } from "../../texts/settings";
 import { SETTINGS_TRAVEL } from "../../texts/settingsTravel";
 import { textField, tickField } from "../fields";
 import { changePage } from "../changePage";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { isoDate } from "../writtenDate";
 import { movedSummary } from "./movedSummary";
@@ -40,7 +41,7 @@ export function olderTable(pane: Pane, { table }: ReadSettings): TemplateResult 
         id="upgrade-settings"
         size="small"
         appearance="primary"
-        @click=${() => void pane.attempt(() => bringUpToDate(pane))}
+        @click=${() => void currentOnly(pane, "settings", () => bringUpToDate(pane))}
         >${pane.say(SETTINGS_TRAVEL.upgrade)}</fluent-button
       >
     </div>
@@ -127,7 +128,7 @@ function differences(pane: Pane, { by }: SettingsState, other: OtherWorkbook): T
               id="copy-settings"
               size="small"
               appearance="primary"
-              @click=${() => void pane.attempt(() => copyTicked(pane, other))}
+              @click=${() => void currentOnly(pane, "settings", () => copyTicked(pane, other))}
               >${pane.say(SETTINGS_TRAVEL.copy, { count: ticked.size })}</fluent-button
             >`
       }

@@ -2114,6 +2114,16 @@ export const en = {
       functions: "Functions",
       care: "Care",
     },
+    age: {
+      working: "The workbook has changed since; this is being worked out anew.",
+      older:
+        "The workbook has changed since this was worked out: nothing of it is printed, written or accepted until it is worked out anew.",
+      anew: "Work out anew",
+      refused:
+        "The workbook has changed since this was worked out, so nothing was printed, written or accepted. Look at it as it is now and try again.",
+      vineChanged:
+        "The rows of this vine were changed since they were read ({cells}); nothing was written. Look at the vine as it is now and decide again.",
+    },
     everyPage: {
       pages: "Pages",
       language: "Language",
@@ -2362,7 +2372,6 @@ export const en = {
       fixed: "{cordon} stays: written into the sheet's column for fixed choices.",
       noColumn:
         "The sheet {sheet} has no column Fixed choice. Next step: write that head beside its table, then decide again.",
-      meanwhile: "The rows of this vine were changed meanwhile; nothing was written. Decide again.",
     },
     outlook: {
       title: "What crop that leaves",

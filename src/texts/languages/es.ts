@@ -2151,6 +2151,16 @@ export const es: Texts = {
       functions: "Funciones",
       care: "Cuidado",
     },
+    age: {
+      working: "El libro cambió desde entonces; esto se está calculando de nuevo.",
+      older:
+        "El libro cambió desde que se calculó esto: nada de ello se imprime, se escribe ni se acepta hasta que se calcule de nuevo.",
+      anew: "Calcular de nuevo",
+      refused:
+        "El libro cambió desde que se calculó esto, así que no se imprimió, escribió ni aceptó nada. Mírelo como está ahora e inténtelo otra vez.",
+      vineChanged:
+        "Las filas de esta planta cambiaron desde que se leyeron ({cells}); no se escribió nada. Mire la planta como está ahora y decida otra vez.",
+    },
     everyPage: {
       pages: "Páginas",
       language: "Idioma",
@@ -2397,7 +2407,6 @@ export const es: Texts = {
       fixed: "{cordon} queda: escrito en la columna de decisiones fijas de la hoja.",
       noColumn:
         "La hoja {sheet} no tiene la columna Decisión fija. Siguiente paso: escriba ese encabezado junto a la tabla y decida otra vez.",
-      meanwhile: "Las filas de esta planta cambiaron entretanto; no se escribió nada. Decida otra vez.",
     },
     outlook: {
       title: "Qué cosecha deja eso",

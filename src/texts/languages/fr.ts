@@ -2180,6 +2180,16 @@ export const fr: Texts = {
       functions: "Fonctions",
       care: "Entretien",
     },
+    age: {
+      working: "Le classeur a changé depuis ; ce résultat est en cours de recalcul.",
+      older:
+        "Le classeur a changé depuis ce calcul : rien n'en est imprimé, écrit ni accepté avant un nouveau calcul.",
+      anew: "Recalculer",
+      refused:
+        "Le classeur a changé depuis ce calcul ; rien n'a donc été imprimé, écrit ni accepté. Regardez-le tel qu'il est maintenant et réessayez.",
+      vineChanged:
+        "Les lignes de ce cep ont changé depuis leur lecture ({cells}) ; rien n'a été écrit. Regardez le cep tel qu'il est maintenant et décidez à nouveau.",
+    },
     everyPage: {
       pages: "Pages",
       language: "Langue",
@@ -2430,7 +2440,6 @@ export const fr: Texts = {
       fixed: "{cordon} reste : écrit dans la colonne des choix fixés de la feuille.",
       noColumn:
         "La feuille {sheet} n'a pas de colonne Choix fixé. Prochaine étape : écrivez cet en-tête à côté du tableau, puis décidez encore.",
-      meanwhile: "Les lignes de ce cep ont changé entre-temps ; rien n'a été écrit. Décidez encore.",
     },
     outlook: {
       title: "Quelle récolte cela laisse",

@@ -7,6 +7,8 @@ export interface ChangedRange {
   readonly unitId: string;
   readonly subUnitId: string;
   readonly range: Pick<IRange, "startRow" | "startColumn" | "endRow" | "endColumn">;
+  /** Cells beside the range moved too. */
+  readonly shifts?: true;
 }
 
 interface Params {
@@ -33,7 +35,7 @@ export function changedRanges(command: Readonly<ICommandInfo>): ChangedRange[] {
     case "sheet.mutation.insert-col":
     case "sheet.mutation.remove-col":
     case "sheet.mutation.reorder-range":
-      return [{ unitId: params.unitId, subUnitId: params.subUnitId, range: params.range }];
+      return [{ unitId: params.unitId, subUnitId: params.subUnitId, range: params.range, shifts: true }];
     default:
       return [];
   }

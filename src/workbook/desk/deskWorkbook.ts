@@ -32,6 +32,13 @@ type FWorksheet = ReturnType<FWorkbook["getActiveSheet"]>;
 /** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
 const OWN = "cordonbook";
 
+/** What the engine runs when a sheet is added, deleted or renamed. */
+const SHEET_LIST_COMMANDS = new Set([
+  "sheet.mutation.insert-sheet",
+  "sheet.mutation.remove-sheet",
+  "sheet.mutation.set-worksheet-name",
+]);
+
 /** Rows that are read between two breaths of the page. */
 const ROWS_AT_ONCE = 400;
 
@@ -217,11 +224,18 @@ export class DeskWorkbook implements SurveyWorkbook {
     return async () => listening.dispose();
   }
 
+  async watchSheets(onChange: () => void): Promise<() => Promise<void>> {
+    const listening = this.commands.onCommandExecuted(({ id }) => {
+      if (SHEET_LIST_COMMANDS.has(id)) onChange();
+    });
+    return async () => listening.dispose();
+  }
+
   private changesOf(command: Readonly<ICommandInfo>): CellChange[] {
     const unitId = this.workbook.getId();
     return changedRanges(command)
       .filter((changed) => changed.unitId === unitId)
-      .flatMap(({ subUnitId, range }) => {
+      .flatMap(({ subUnitId, range, shifts }) => {
         const sheet = this.workbook.getSheetBySheetId(subUnitId);
         if (!sheet) return [];
         return [
@@ -232,6 +246,7 @@ export class DeskWorkbook implements SurveyWorkbook {
             rowCount: range.endRow - range.startRow + 1,
             columnCount: range.endColumn - range.startColumn + 1,
             by: "own" as const,
+            ...(shifts ? { shifts } : {}),
           },
         ];
       });

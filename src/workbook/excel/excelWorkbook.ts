@@ -204,6 +204,7 @@ export class ExcelWorkbook implements SurveyWorkbook {
       rowCount: area.lastRow - area.firstRow + 1,
       columnCount: area.lastColumn - area.firstColumn + 1,
       by: event.source === "Remote" ? "colleague" : "own",
+      ...(event.changeType === "RangeEdited" ? {} : { shifts: true as const }),
     }));
   }
 

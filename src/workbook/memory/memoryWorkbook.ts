@@ -35,6 +35,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
   private readonly sheets: MemorySheet[] = [];
   private readonly flags = new Map<string, string>();
   private readonly watchers = new Set<(change: CellChange) => void>();
+  private readonly sheetWatchers = new Set<() => void>();
   private selection: { sheet: string; row: number; column: number } | undefined;
 
   constructor(sheets: Readonly<Record<string, readonly (readonly MemoryCell[])[]>> = {}) {
@@ -141,6 +142,29 @@ export class MemoryWorkbook implements SurveyWorkbook {
     this.tell(oneCell(sheet.name, row, column, by));
   }
 
+  /** Calls back after a sheet was added, deleted or renamed. */
+  async watchSheets(onChange: () => void): Promise<() => Promise<void>> {
+    const watcher = () => onChange();
+    this.sheetWatchers.add(watcher);
+    return async () => {
+      this.sheetWatchers.delete(watcher);
+    };
+  }
+
+  /** Inserts empty rows above a row, or deletes rows from it on, as a person does; formulas are not moved. */
+  moveRows(name: string, row: number, { insert = 0, remove = 0 }): void {
+    const sheet = this.sheet(name);
+    sheet.cells.splice(row - 1, remove, ...Array.from({ length: insert }, () => []));
+    const change = oneCell(sheet.name, row, 1, "own");
+    this.tell({ ...change, rowCount: insert + remove, shifts: true });
+  }
+
+  /** Renames a sheet as a person does. */
+  renameSheet(name: string, to: string): void {
+    this.sheet(name).name = to;
+    this.tellOfSheets();
+  }
+
   /** Protects a sheet, or takes the protection off, as a person does. */
   protect(name: string, locked = true): void {
     this.sheet(name).locked = locked;
@@ -154,6 +178,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
   /** Deletes a sheet as a person does. */
   removeSheet(name: string): void {
     this.sheets.splice(this.sheets.indexOf(this.sheet(name)), 1);
+    this.tellOfSheets();
   }
 
   private addSheet(name: string): MemorySheet {
@@ -166,6 +191,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
       locked: false,
     };
     this.sheets.push(sheet);
+    this.tellOfSheets();
     return sheet;
   }
 
@@ -177,6 +203,10 @@ export class MemoryWorkbook implements SurveyWorkbook {
     const sheet = this.find(name);
     if (!sheet) throw new WorkbookProblem("noSheet", { sheet: name });
     return sheet;
+  }
+
+  private tellOfSheets(): void {
+    for (const watcher of [...this.sheetWatchers]) watcher();
   }
 
   private tell(change: CellChange): void {

@@ -110,8 +110,8 @@ describe("the state of the page", () => {
   test("a run keeps the findings of the run before and forgets its own filter", () => {
     const first = [finding()];
     const state = finishRun(
-      { ...FIRST_CHECK_STATE, findings: first, filter: { ...EVERYTHING, words: "x" } },
-      { tables: [], findings: [], entries: [], season: undefined },
+      { ...FIRST_CHECK_STATE, findings: first, asked: first, filter: { ...EVERYTHING, words: "x" } },
+      { tables: [], findings: [], entries: [], season: undefined, version: 1 },
     );
     expect(state).toMatchObject({ before: first, findings: [], filter: EVERYTHING });
   });

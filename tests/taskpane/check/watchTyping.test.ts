@@ -1,5 +1,6 @@
 import { ROWS_SHOWN, TYPING_OFF, takeLargeChange, takeRow } from "../../../src/taskpane/check/typingState";
 import { watchTyping, type TypedRow } from "../../../src/taskpane/check/watchTyping";
+import { seasonOf } from "../heldSeasonOf";
 import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
 
 const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
@@ -12,6 +13,7 @@ async function watched(sheets: ConstructorParameters<typeof MemoryWorkbook>[0]) 
   const failures: unknown[] = [];
   const stop = await watchTyping(workbook, {
     today: 45350,
+    read: () => seasonOf(workbook),
     onRow: (typed) => rows.push(typed),
     onLargeChange: (sheet) => large.push(sheet),
     onFailure: (failure) => failures.push(failure),
@@ -41,6 +43,7 @@ test("what is typed while the sheets are first read is judged after it", async (
   const large: string[] = [];
   const watching = watchTyping(workbook, {
     today: 45350,
+    read: () => seasonOf(workbook),
     onRow: (typed) => rows.push(typed),
     onLargeChange: (sheet) => large.push(sheet),
     onFailure: (failure) => {

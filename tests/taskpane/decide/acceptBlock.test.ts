@@ -1,5 +1,4 @@
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
-import { readSeason } from "../../../src/survey/reading/readSeason";
 import { acceptBlock, takeBackBlock } from "../../../src/taskpane/decide/acceptBlock";
 import { acceptPlan } from "../../../src/taskpane/decide/acceptPlan";
 import { FIRST_DECIDE_STATE, type DecideState } from "../../../src/taskpane/decide/decideState";
@@ -7,6 +6,7 @@ import { fixChoice } from "../../../src/taskpane/decide/fixChoice";
 import type { Pane, PaneState } from "../../../src/taskpane/pane";
 import { ACCEPT_TEXTS } from "../../../src/texts/accept";
 import { DECIDE_TEXTS } from "../../../src/texts/pane";
+import { heldSeasonOf } from "../heldSeasonOf";
 import { MemoryWorkbook, type MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
 
 const HEAD = "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs,Longest gap".split(",");
@@ -29,11 +29,17 @@ async function decided(header: string | undefined = "Fixed choice", rows = ROWS)
   const workbook = new MemoryWorkbook({
     Cordons: header === "" ? [HEAD, ...rows.map((row) => row.slice(0, FIXED))] : [[...HEAD, header], ...rows],
   });
-  const season = readSeason([await workbook.readSheet("Cordons")]);
-  let decide: DecideState = { ...FIRST_DECIDE_STATE, result: { season, vines: [...decideSeason(season)] } };
+  const held = heldSeasonOf(workbook);
+  const { season, version } = await held.read();
+  let decide: DecideState = {
+    ...FIRST_DECIDE_STATE,
+    version,
+    result: { season, vines: [...decideSeason(season)] },
+  };
   const told: { text: unknown; facts: unknown }[] = [];
   const pane = {
     workbook,
+    held,
     get state() {
       return { decide, language: "en" } as PaneState;
     },

@@ -1,5 +1,4 @@
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
-import { readSeason } from "../../../src/survey/reading/readSeason";
 import {
   FIRST_DECIDE_STATE,
   countVines,
@@ -10,7 +9,8 @@ import {
 import { fixChoice, takeBackChoice } from "../../../src/taskpane/decide/fixChoice";
 import type { Pane, PaneState } from "../../../src/taskpane/pane";
 import { OVERRULE_TEXTS } from "../../../src/texts/overrule";
-import { DECIDE_TEXTS } from "../../../src/texts/pane";
+import { AGE_TEXTS, DECIDE_TEXTS } from "../../../src/texts/pane";
+import { heldSeasonOf } from "../heldSeasonOf";
 import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
 
 const head = (fixed: string[]) => [
@@ -36,12 +36,14 @@ const TWINS = [
 
 async function decided(fixed: string[]) {
   const workbook = new MemoryWorkbook({ Cordons: [head(fixed), ...TWINS] });
-  const season = readSeason([await workbook.readSheet("Cordons")]);
+  const held = heldSeasonOf(workbook);
+  const { season, version } = await held.read();
   const vines = [...decideSeason(season)];
-  let decide: DecideState = { ...FIRST_DECIDE_STATE, result: { season, vines } };
+  let decide: DecideState = { ...FIRST_DECIDE_STATE, version, result: { season, vines } };
   const told: unknown[] = [];
   const pane = {
     workbook,
+    held,
     get state() {
       return { decide } as PaneState;
     },
@@ -85,7 +87,7 @@ test("rows that were sorted meanwhile are not written to", async () => {
   const { workbook, vines, pane, told } = await decided(["Fixed choice"]);
   workbook.type("Cordons", 2, 3, 9, "colleague");
   await fixChoice(pane, vines[0], 1);
-  expect(told).toEqual([DECIDE_TEXTS.meanwhile]);
+  expect(told).toEqual([AGE_TEXTS.vineChanged]);
   expect((await column(workbook, 10)).slice(1)).toEqual([null, null, null, null, null]);
 });
 

@@ -1,4 +1,5 @@
 import { watchTyping } from "../../../src/taskpane/check/watchTyping";
+import { seasonOf } from "../../taskpane/heldSeasonOf";
 import { ExcelWorkbook } from "../../../src/workbook/excel/excelWorkbook";
 import type { ExcelRunOptions } from "../../../src/workbook/excel/excelRun";
 import { WorkbookProblem, type CellChange } from "../../../src/workbook/surveyWorkbook";
@@ -36,6 +37,7 @@ async function watched(vines: number) {
   const judged: string[] = [];
   const stop = await watchTyping(workbook, {
     today: 46_000,
+    read: () => seasonOf(workbook),
     onRow: ({ row, findings }) => judged.push(`${row}: ${findings.map(({ code }) => code).join(",")}`),
     onLargeChange: () => judged.push("large"),
     onFailure: (failure) => judged.push(String(failure)),

@@ -1,0 +1,38 @@
+import { crewCards } from "../../survey/decide/cards/crewCards";
+import { workPlan } from "../../survey/decide/plan/workPlan";
+import { trunksToRenew } from "../../survey/decide/renewal/trunksToRenew";
+import { changePage } from "../changePage";
+import type { Pane } from "../pane";
+import type { Progress } from "../progress";
+import { readDecisions } from "../readDecisions";
+import { RENEWALS_LISTED, type CrewState } from "./crewState";
+
+/** Reads the survey and makes the cards, the order of work and the list of trunks to renew. */
+export async function makeCards(pane: Pane, signal: AbortSignal): Promise<void> {
+  try {
+    const made = await make(pane, signal, (progress) => changePage(pane, "crew", { progress }));
+    changePage(pane, "crew", { ...made, block: "", row: "", listed: RENEWALS_LISTED });
+  } finally {
+    changePage(pane, "crew", { progress: undefined });
+  }
+}
+
+/** Makes them of what the workbook holds now; the block and row that are chosen stay. */
+export async function makeCardsAnew(pane: Pane, signal: AbortSignal): Promise<void> {
+  changePage(pane, "crew", await make(pane, signal, () => {}));
+}
+
+async function make(
+  pane: Pane,
+  signal: AbortSignal,
+  show: (progress: Progress) => void,
+): Promise<Pick<CrewState, "result" | "version">> {
+  const { season, version, vines } = await readDecisions(pane, signal, show);
+  const result = pane.held.timed("crew", () => ({
+    season,
+    cards: crewCards(season, vines),
+    work: workPlan(season),
+    renewal: trunksToRenew(season),
+  }));
+  return { version, result };
+}
