@@ -101,8 +101,8 @@ describe("the page for the figures that change results", () => {
     await pane.button("Show what moves").click();
     await pane.page.locator("#keep-setting").waitFor();
     await pane.page.evaluate(() => window.harness.workbook.type("Settings", 2, 2, 0.5, "colleague"));
-    await pane.page.locator("#keep-setting").click();
-    await pane.page.getByText("was changed by somebody else meanwhile").waitFor();
+    await pane.page.locator("#keep-setting").waitFor({ state: "detached" });
+    await pane.page.locator("#show-moved").waitFor();
     expect((await values("Settings"))[1][1]).toBe(0.5);
   });
 

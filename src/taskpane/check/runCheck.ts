@@ -48,6 +48,7 @@ async function check(pane: Pane, signal: AbortSignal, show: (progress: CheckProg
     onProgress: (sheet, done) => show({ step: "reading", sheet, done: done * READING }),
   });
   const { season, version } = reading;
+  show({ step: "checking", sheet: "", done: READING });
   const found = await pane.held.check(reading, pane.today, signal, (done) =>
     show({ step: "checking", sheet: "", done: READING + (1 - READING) * done }),
   );
