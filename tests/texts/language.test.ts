@@ -1,7 +1,7 @@
-import { languageOf, say } from "../../src/texts/language";
+import { languageOf, say, type Text } from "../../src/texts/language";
 
 describe("texts in three languages", () => {
-  const text = { en: "row {row}, {share}", es: "hilera {row}, {share}", fr: "rang {row}, {share}" };
+  const text = { en: "row {row}, {share}", es: "hilera {row}, {share}", fr: "rang {row}, {share}" } as Text;
 
   test("placeholders are filled in the language's own notation", () => {
     expect(say(text, "en", { row: 7, share: 0.5 })).toBe("row 7, 0.5");
