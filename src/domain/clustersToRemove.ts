@@ -3,9 +3,9 @@ import type { Kilograms, KilogramsPerHectare, VinesPerHectare } from "./units";
 
 /** Clusters to leave on a vine and to take off it. */
 export interface ClustersToRemove {
-  /** Most whole clusters on a vine that stay under the target. */
+  /** Most whole clusters on a vine that stay under the target; all that were counted when they are fewer. */
   readonly keep: number;
-  /** Whole clusters to take off a vine with the counted number; 0 when it has no more than `keep`. */
+  /** Whole clusters to take off a vine with the counted number; 0 when all may stay. */
   readonly remove: number;
 }
 
@@ -20,6 +20,7 @@ export interface ClustersToRemove {
  * Derived: 4 tons an acre, 605 vines, clusters of 0.25 lb are 52.89 clusters a vine; of 70 counted, 52 stay, 18 go.
  *
  * @example
+ * clustersToRemove(kilogramsPerHectareFromTonsPerAcre(4), vinesPerHectareFromPerAcre(605), kilogramsFromPounds(0.25), 50) // { keep: 50, remove: 0 }
  * clustersToRemove(kilogramsPerHectareFromTonsPerAcre(4), vinesPerHectareFromPerAcre(605), kilogramsFromPounds(0.25), 70) // { keep: 52, remove: 18 }
  */
 export function clustersToRemove(
@@ -32,8 +33,11 @@ export function clustersToRemove(
   mustLieBetween("density", density, 1, 20000, "vines/ha");
   mustLieBetween("cluster_weight", clusterWeight, 0.001, 3, "kg");
   mustLieBetween("counted", counted, 0, 30000);
-  const keep = Math.floor(target / density / clusterWeight + SLACK);
-  return { keep, remove: Math.max(0, Math.ceil(counted - keep - SLACK)) };
+  const allowed = Math.floor(target / density / clusterWeight + SLACK);
+  return {
+    keep: Math.min(allowed, counted),
+    remove: Math.max(0, Math.ceil(counted - allowed - SLACK)),
+  };
 }
 
 /** Part of a cluster below which a remainder is the arithmetic of pounds and acres. */

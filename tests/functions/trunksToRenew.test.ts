@@ -54,7 +54,7 @@ describe("CORDON.TRUNKSTORENEW on a table", () => {
         6,
         2,
         1,
-        "2 live trunks, of which 2 is hurt: bring up 1 and replace it once the new one stands.",
+        "Live trunks: 2; hurt: trunk 2. Bring up 1 and take the hurt one out once the new one stands.",
       ],
       ["", "", "", "", "", "", "Vines whose live trunks were not counted: 1."],
     ]);

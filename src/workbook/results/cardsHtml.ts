@@ -1,6 +1,12 @@
 import { withoutControls } from "../withoutControls";
 import type { UnitSystem } from "../../domain/units";
-import { cardLine, sideWord, type CardLine, type SideWords } from "../../survey/decide/cards/cardWords";
+import {
+  cardLine,
+  shortageSentences,
+  sideWord,
+  type CardLine,
+  type SideWords,
+} from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
 import { CARD_TEXTS, RIBBON_COLOURS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
@@ -28,7 +34,12 @@ export interface CardsPrint {
  */
 export function cardsHtml(cards: readonly CrewCard[], print: CardsPrint): string {
   const title = [print.farm, CARD_TEXTS.keep[print.language]].filter((part) => part !== "").join(": ");
-  const pages = cards.flatMap((card) => pagesOf(card, print));
+  const shortages = new Map(shortageSentences(cards, print.language));
+  const pages = cards.flatMap((card) => {
+    const shortage = shortages.get(card.block) ?? "";
+    shortages.delete(card.block);
+    return pagesOf(card, print, shortage);
+  });
   return `<!doctype html>
 <html lang="${print.language}">
 <head>
@@ -67,7 +78,7 @@ const PAGE: Readonly<Record<Paper, { readonly width: number; readonly height: nu
 };
 const MARGIN = 8;
 /** Millimetres of a page above and below its rows: title, legend, column heads, foot. */
-const AROUND_ROWS = 52;
+const AROUND_ROWS = 57;
 const MILLIMETRES_A_POINT = 25.4 / 72;
 /** Type sizes in points that a page is tried with, largest first; the cells are multiples of it. */
 const SIZES = [11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6] as const;
@@ -162,7 +173,7 @@ function fit(
   const heightOf = (words: readonly string[], type: number, percent: number, size: number) => {
     const letter = (type === TYPE.notes ? LETTER : BOLD_LETTER) * type * size * MILLIMETRES_A_POINT;
     const cell = ((width - 2 * MARGIN) * percent) / 100 - 2.2;
-    const count = words.reduce((sum, word) => sum + Math.max(1, Math.ceil((word.length * letter) / cell)), 0);
+    const count = words.reduce((sum, text) => sum + linesOf(text, Math.max(1, Math.floor(cell / letter))), 0);
     return count * type * size * LINE * MILLIMETRES_A_POINT;
   };
   const rowAt = (line: CardLine, size: number) => {
@@ -177,7 +188,7 @@ function fit(
       ];
     });
     const nodes = heightOf(line.nodes, TYPE.nodes, WIDTHS.nodes, size);
-    const notes = heightOf([line.notes.join("; ")], TYPE.notes, WIDTHS.notes, size) * 0.9;
+    const notes = heightOf([line.notes.join("; ")], TYPE.notes, WIDTHS.notes, size);
     return Math.max(6.4, ...cells, nodes, notes) + 0.8;
   };
   const total = (size: number) =>
@@ -191,7 +202,23 @@ function fit(
   return { size, row };
 }
 
-function pagesOf(card: CrewCard, print: CardsPrint): string[] {
+/** Lines that a text takes when so many letters stand on one; a longer word is broken. */
+function linesOf(text: string, letters: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(" ")) {
+    if (used > 0 && used + 1 + word.length <= letters) used += 1 + word.length;
+    else {
+      if (used > 0) lines++;
+      lines += Math.max(0, Math.ceil(word.length / letters) - 1);
+      used = word.length % letters || Math.min(word.length, letters);
+    }
+  }
+  return lines;
+}
+
+/** @param shortage what the spurs of the block lack, said on the first page of the block; else empty */
+function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] {
   const { language, vinesAPage, ribbons } = print;
   const pages = Math.max(1, Math.ceil(card.vines.length / vinesAPage));
   return Array.from({ length: pages }, (_, page) => {
@@ -221,7 +248,7 @@ function pagesOf(card: CrewCard, print: CardsPrint): string[] {
       [WIDTHS.found, words("found")],
     ];
     const rules = [
-      vines.some(({ nodes }) => nodes !== undefined && nodes.short > 0) ? words("shortRule") : "",
+      page === 0 ? escaped(shortage) : "",
       vines.some(({ nodes }) => nodes !== undefined && nodes.surplusSpurs > 0) ? words("surplusRule") : "",
       words("cautions"),
       words("back"),

@@ -1,5 +1,5 @@
 import type { UnitSystem } from "../../domain/units";
-import { cardLine, sideWord, type SideWords } from "../../survey/decide/cards/cardWords";
+import { cardLine, shortageSentences, sideWord, type SideWords } from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
 import { cutSentence, sideSentences, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
 import { cordonRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
@@ -65,6 +65,7 @@ export function cardsSheet(
       say(TEXTS.made, language, { date: options.date }),
       word("cutRule"),
       word("cautions"),
+      ...shortageSentences(cards, language).values(),
     ],
     headers: [
       text("block"),

@@ -5,7 +5,7 @@ import { CARD_ORIGINS, CARD_TEXTS } from "../../../texts/cards";
 import { SIDE_WORDS } from "../../../texts/choice";
 import { say, type Language } from "../../../texts/language";
 import { lengthWords } from "../choice/lengthWords";
-import type { CardVine } from "./crewCards";
+import type { CardVine, CrewCard } from "./crewCards";
 
 /** Something that is done on one side, in words; `ask` where somebody must look first. */
 export interface SideWords {
@@ -39,6 +39,29 @@ export function cardLine(vine: CardVine, language: Language, unitSystem: UnitSys
     nodes: nodeWords(vine, language),
     notes: noteWords(vine, language, unitSystem),
   };
+}
+
+/**
+ * What the spurs of a block lack against its node budgets, one sentence a block that is short; said once, not on every
+ * vine, because the crew can do nothing about it this winter.
+ */
+export function shortageSentences(
+  cards: readonly CrewCard[],
+  language: Language,
+): ReadonlyMap<string, string> {
+  const blocks = new Map<string, { vines: number; all: number; short: number }>();
+  for (const { block, vines } of cards)
+    for (const { nodes } of vines) {
+      if (!nodes) continue;
+      const { vines: lacking, all, short } = blocks.get(block) ?? { vines: 0, all: 0, short: 0 };
+      const lacks = nodes.short > 0 ? 1 : 0;
+      blocks.set(block, { vines: lacking + lacks, all: all + 1, short: short + nodes.short });
+    }
+  return new Map(
+    [...blocks]
+      .filter(([, { vines }]) => vines > 0)
+      .map(([block, facts]) => [block, say(CARD_TEXTS.shortage, language, { block, ...facts })]),
+  );
 }
 
 /**
@@ -80,11 +103,9 @@ function nodeWords({ nodes }: CardVine, language: Language): string[] {
   if (!nodes) return [];
   const plan =
     nodes.spurs.length === 1
-      ? [String(nodes.spurs[0].nodes)]
+      ? [say(CARD_TEXTS.onASpur, language, { nodes: nodes.spurs[0].nodes })]
       : nodes.spurs.map((part) => say(CARD_TEXTS.spursAt, language, { ...part }));
-  const last = Math.max(0, plan.length - 1);
-  if (nodes.short > 0)
-    plan[last] = `${plan[last] ?? ""} ${say(CARD_TEXTS.short, language, { short: nodes.short })}`.trim();
+  if (plan.length > 0) plan[0] = say(CARD_TEXTS.leave, language, { nodes: nodes.nodes, plan: plan[0] });
   if (nodes.surplusSpurs > 0) plan.push(say(CARD_TEXTS.surplus, language, { spurs: nodes.surplusSpurs }));
   return plan;
 }

@@ -66,7 +66,7 @@ describe("a crew card", () => {
       { side: "right", words: "C · T2", ask: false },
     ]);
     expect(line.cut).toEqual([{ side: "left", words: "B", ask: false }]);
-    expect(line.nodes).toEqual(["8 × 3", "8 × 2"]);
+    expect(line.nodes).toEqual(["40: 8 × 3", "8 × 2"]);
     expect(line.notes).toEqual(["B: split at the head"]);
     expect(card.vines[1].prunedOn).toBe(46060);
   });
@@ -103,6 +103,31 @@ describe("a crew card", () => {
         expect(sheet.columns).toHaveLength(sheet.headers.length);
       }
     }
+  });
+
+  test("a block whose spurs do not hold the budget says so once, and a card says only what can be done", () => {
+    // 60 nodes fixed over 8 + 8 spurs of three nodes at most: 48 are left, 12 fewer than the budget
+    const short = readSeason([
+      areaOf("Cordons", [CORDONS, ...rows.slice(0, 3)]),
+      areaOf("Blocks", [
+        ["Block", "Vine spacing (ft)", "Training system", "Node rule"],
+        ["North Bench", 7, "high wire", "60"],
+      ]),
+    ]);
+    const cards = crewCards(short, decideSeason(short));
+    expect(cardLine(cards[0].vines[0], "en", "US").nodes).toEqual(["48: 3"]);
+    const sentence =
+      "North Bench: on 1 of 1 vines the spurs, each as long as it may be, hold 12 nodes fewer than the budgets.";
+    expect(cardsSheet(cards, OPTIONS).title).toContain(sentence);
+    const print = {
+      paper: "A4" as const,
+      farm: "",
+      ribbons: { stays: "orange", ask: "blue" },
+      vinesAPage: 25,
+    };
+    expect(
+      cardsHtml([...cards, { ...cards[0], row: 2 }], { ...OPTIONS, ...print }).split("fewer than"),
+    ).toHaveLength(2);
   });
 
   test("text from a sheet is escaped wherever it stands", () => {
