@@ -4,7 +4,15 @@ import { storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";
 import { cellXml } from "./ownSheetXml";
 import { numberOf } from "./shiftFormula";
-import { spliced, xmlAttribute, xmlSpans, xmlText, type Splice, type XmlSpan } from "./xmlSpans";
+import {
+  MalformedPart,
+  spliced,
+  xmlAttribute,
+  xmlSpans,
+  xmlText,
+  type Splice,
+  type XmlSpan,
+} from "./xmlSpans";
 
 /** The sheet with these cells written; every other cell keeps its bytes, a written one keeps its style. */
 export function withCells(xml: string, cells: readonly CellWrite[]): string {
@@ -60,6 +68,7 @@ function placedRows(spans: readonly XmlSpan[]): Map<number, PlacedRow> {
   for (const span of spans) {
     if (span.name === "row") {
       row = span.attributes.r === undefined ? row + 1 : Number(span.attributes.r);
+      if (!Number.isInteger(row)) throw new MalformedPart(`row ${span.attributes.r}`);
       column = 0;
       cells = new Map();
       rows.set(row, { span, cells });

@@ -1,7 +1,7 @@
 import { OWN_SHEET_NAME } from "../ownSheet";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { PackageEditor } from "./packageEditor";
-import type { Relationship } from "./relationships";
+import { resolvePart, type Relationship } from "./relationships";
 import type { WorkbookOutline } from "./workbookOutline";
 import { spliced, xmlAttribute, xmlSpans, type Splice, type XmlRoot, type XmlSpan } from "./xmlSpans";
 
@@ -135,7 +135,7 @@ export async function relationsOf(editor: PackageEditor, part: string): Promise<
   if (!editor.has(relations)) return [];
   return (await relationShape(editor, relations)).spans
     .filter(({ attributes }) => attributes.TargetMode !== "External")
-    .map(({ attributes: { Id, Type, Target } }) => ({
+    .map(({ attributes: { Id = "", Type = "", Target = "" } }) => ({
       id: Id,
       kind: Type.slice(Type.lastIndexOf("/") + 1),
       part: resolved(part, Target),
@@ -166,7 +166,7 @@ export async function dropCalculationChain(editor: PackageEditor, outline: Workb
   if (!editor.has(relations)) return;
   for (const { attributes } of (await relationShape(editor, relations)).spans)
     if (/\/calcChain$/.test(attributes.Type)) {
-      const part = resolved(outline.workbookPart, attributes.Target);
+      const part = resolved(outline.workbookPart, attributes.Target ?? "");
       await removeRelationTo(editor, outline.workbookPart, part);
       await removePart(editor, part);
     }
@@ -268,7 +268,8 @@ export async function removeRelationTo(editor: PackageEditor, from: string, to: 
   const part = relationsPart(from);
   const xml = await editor.text(part);
   const gone = xmlSpans(xml, (path) => path.length === 1).spans.filter(
-    ({ attributes }) => attributes.TargetMode !== "External" && resolved(from, attributes.Target) === to,
+    ({ attributes }) =>
+      attributes.TargetMode !== "External" && resolved(from, attributes.Target ?? "") === to,
   );
   editor.put(
     part,
@@ -280,5 +281,5 @@ export async function removeRelationTo(editor: PackageEditor, from: string, to: 
 }
 
 function resolved(from: string, target: string): string {
-  return decodeURI(new URL(target, `file:///${from}`).pathname).slice(1);
+  return resolvePart(from.slice(0, from.lastIndexOf("/") + 1), target);
 }

@@ -35,6 +35,7 @@ import { PackageEditor } from "./packageEditor";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
 import { StyleEditor, type CellLook } from "./styleEditor";
 import { worstMarks } from "../worstMarks";
+import { MalformedPart } from "./xmlSpans";
 import { sheetTables, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
 
 /**
@@ -84,7 +85,26 @@ export class FileWorkbook implements SurveyWorkbook {
     const layout = layOutOwnSheet(content);
     const there = this.find(content.sheet);
     if (there && !this.isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.name });
-    const { editor, namespaces } = await this.edit();
+    const { name, charts } = await this.change((editor, namespaces) =>
+      this.putOwnSheet(editor, namespaces, content, there),
+    );
+    this.tell({
+      sheet: name,
+      firstRow: 1,
+      firstColumn: 1,
+      rowCount: layout.values.length,
+      columnCount: layout.columnCount,
+      by: "own",
+    });
+    return { charts };
+  }
+
+  private async putOwnSheet(
+    editor: PackageEditor,
+    namespaces: WorkbookNamespaces,
+    content: OwnSheet,
+    there: OutlineSheet | undefined,
+  ): Promise<{ name: string; charts: number }> {
     if (there && isProtectedSheet(await editor.text(there.part)))
       throw new WorkbookProblem("protectedSheet", { sheet: there.name });
     const sheet = there ?? { name: content.sheet, part: freePart(editor, "xl/worksheets/cordonbook{n}.xml") };
@@ -112,16 +132,7 @@ export class FileWorkbook implements SurveyWorkbook {
     await addContentType(editor, tablePart, PART_TYPES.table);
     if (there) await addContentType(editor, sheet.part, PART_TYPES.worksheet);
     else await addOwnSheet(editor, this.outline, namespaces, sheet);
-    await this.take(editor);
-    this.tell({
-      sheet: sheet.name,
-      firstRow: 1,
-      firstColumn: 1,
-      rowCount: layout.values.length,
-      columnCount: layout.columnCount,
-      by: "own",
-    });
-    return { charts };
+    return { name: sheet.name, charts };
   }
 
   async isOwnSheet(sheet: string): Promise<boolean> {
@@ -132,21 +143,21 @@ export class FileWorkbook implements SurveyWorkbook {
   async deleteOwnSheet(sheet: string): Promise<void> {
     const there = this.mustFind(sheet);
     if (!this.isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.name });
-    const { editor } = await this.edit();
-    const drawing = await drawingOf(editor, there.part);
-    if (drawing) await removeDrawing(editor, drawing);
-    await removeOwnSheet(editor, this.outline, there.name);
-    await this.take(editor);
+    await this.change(async (editor) => {
+      const drawing = await drawingOf(editor, there.part);
+      if (drawing) await removeDrawing(editor, drawing);
+      await removeOwnSheet(editor, this.outline, there.name);
+    });
   }
 
   async writeCells(name: string, cells: readonly CellWrite[]): Promise<void> {
     const sheet = this.mustFind(name);
-    const { editor } = await this.edit();
-    const xml = await editor.text(sheet.part);
-    if (isProtectedSheet(xml)) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
-    editor.put(sheet.part, withCells(xml, cells));
-    await dropCalculationChain(editor, this.outline);
-    await this.take(editor);
+    await this.change(async (editor) => {
+      const xml = await editor.text(sheet.part);
+      if (isProtectedSheet(xml)) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
+      editor.put(sheet.part, withCells(xml, cells));
+      await dropCalculationChain(editor, this.outline);
+    });
     for (const { row, column } of cells)
       this.tell({
         sheet: sheet.name,
@@ -169,23 +180,23 @@ export class FileWorkbook implements SurveyWorkbook {
   async markCells(marks: readonly CellMark[]): Promise<void> {
     for (const { sheet } of marks) this.mustFind(sheet);
     const bySheet = grouped(worstMarks(marks), ({ sheet }) => sheet.toLowerCase());
-    const { editor } = await this.edit();
-    const sheets: { sheet: OutlineSheet; xml: string; marks: readonly CellMark[] }[] = [];
-    for (const sheet of this.worksheets()) {
-      const wanted = bySheet.get(sheet.name.toLowerCase()) ?? [];
-      const xml = await editor.text(sheet.part);
-      if (wanted.length === 0 && !hasMarks(xml)) continue;
-      if (isProtectedSheet(xml)) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
-      sheets.push({ sheet, xml, marks: wanted });
-    }
-    if (sheets.length === 0) return;
-    const texts = await this.styles(editor, (styles) =>
-      sheets.map(({ xml, marks: wanted }) =>
-        withMarks(xml, wanted, (severity) => styles.conditional(markStyle(severity))),
-      ),
-    );
-    sheets.forEach(({ sheet }, index) => editor.put(sheet.part, texts[index]));
-    await this.take(editor);
+    await this.change(async (editor) => {
+      const sheets: { sheet: OutlineSheet; xml: string; marks: readonly CellMark[] }[] = [];
+      for (const sheet of this.worksheets()) {
+        const wanted = bySheet.get(sheet.name.toLowerCase()) ?? [];
+        const xml = await editor.text(sheet.part);
+        if (wanted.length === 0 && !hasMarks(xml)) continue;
+        if (isProtectedSheet(xml)) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
+        sheets.push({ sheet, xml, marks: wanted });
+      }
+      if (sheets.length === 0) return;
+      const texts = await this.styles(editor, (styles) =>
+        sheets.map(({ xml, marks: wanted }) =>
+          withMarks(xml, wanted, (severity) => styles.conditional(markStyle(severity))),
+        ),
+      );
+      sheets.forEach(({ sheet }, index) => editor.put(sheet.part, texts[index]));
+    });
   }
 
   async readFlag(key: string): Promise<string | undefined> {
@@ -197,19 +208,18 @@ export class FileWorkbook implements SurveyWorkbook {
   }
 
   async writeFlag(key: string, value: string | undefined): Promise<void> {
-    const { editor, namespaces } = await this.edit();
-    const kept = await keptFlags(editor.source, this.outline.workbookPart, this.limits);
-    if (flagsOf(kept).get(key) === value) return;
-    const own = new Map(kept.own);
-    if (value !== undefined || kept.ofExcel.has(key)) own.set(key, value);
-    else own.delete(key);
-    const part = kept.part ?? freePart(editor, "customXml/cordonbook{n}.xml");
-    editor.put(part, flagsXml(own));
-    if (kept.part === undefined) {
+    await this.change(async (editor, namespaces) => {
+      const kept = await keptFlags(editor.source, this.outline.workbookPart, this.limits);
+      if (flagsOf(kept).get(key) === value) return;
+      const own = new Map(kept.own);
+      if (value !== undefined || kept.ofExcel.has(key)) own.set(key, value);
+      else own.delete(key);
+      const part = kept.part ?? freePart(editor, "customXml/cordonbook{n}.xml");
+      editor.put(part, flagsXml(own));
+      if (kept.part !== undefined) return;
       await addRelation(editor, this.outline.workbookPart, `${namespaces.relations}/customXml`, part);
       await addContentType(editor, part, PART_TYPES.customXml);
-    }
-    await this.take(editor);
+    });
   }
 
   async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
@@ -242,9 +252,20 @@ export class FileWorkbook implements SurveyWorkbook {
     return this.outline.names.some((name) => name.name === OWN_SHEET_NAME && name.sheet === sheet.name);
   }
 
-  private async edit(): Promise<{ editor: PackageEditor; namespaces: WorkbookNamespaces }> {
+  /** Runs a change of the package and takes it over; a part that is not understood is named. */
+  private async change<T>(
+    work: (editor: PackageEditor, namespaces: WorkbookNamespaces) => Promise<T>,
+  ): Promise<T> {
     const editor = new PackageEditor(this.file, this.current, this.limits);
-    return { editor, namespaces: await mayEdit(editor, this.outline) };
+    try {
+      const result = await work(editor, await mayEdit(editor, this.outline));
+      if (editor.changedParts.size > 0) await this.take(editor);
+      return result;
+    } catch (error) {
+      if (!(error instanceof MalformedPart)) throw error;
+      const facts = { file: this.file, part: editor.lastPart };
+      throw new WorkbookProblem("layoutUnknown", facts, { cause: error });
+    }
   }
 
   /** Runs something that needs cell styles and keeps those that it added. */

@@ -17,6 +17,8 @@ const PART_DATE = "1980-01-01T00:00:00";
  */
 export class PackageEditor {
   readonly source: WorkbookPackage;
+  /** The part whose text was asked for last. */
+  lastPart = "";
   private readonly entries: readonly ZipEntry[];
   private readonly directoryStart: number;
   private readonly commentStart: number;
@@ -44,6 +46,7 @@ export class PackageEditor {
 
   /** The text of a part. Refuses other encodings than UTF-8, because their splices would not keep bytes. */
   async text(part: string): Promise<string> {
+    this.lastPart = part;
     try {
       return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(await this.bytesOf(part));
     } catch (error) {

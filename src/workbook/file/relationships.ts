@@ -51,7 +51,8 @@ export function relatedPart(source: WorkbookPackage, relation: Relationship): st
   return relation.part;
 }
 
-function resolvePart(folder: string, target: string): string {
+/** The part that a target means, seen from a folder of the package. */
+export function resolvePart(folder: string, target: string): string {
   const path = target.startsWith("/") ? target.slice(1) : folder + target;
   const steps: string[] = [];
   for (const step of path.split("/"))

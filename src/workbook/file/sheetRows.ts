@@ -302,10 +302,13 @@ class RowCollector implements XmlListener, RowListener {
 
 /** True for what JavaScript reads as a number and no workbook writes: 0x10, 0b1, 0o7. */
 function isOfAnotherBase(written: string): boolean {
-  return written.charCodeAt(1) > DIGIT_NINE && /^\s*0[box]/i.test(written);
+  return (
+    (written.charCodeAt(1) > DIGIT_NINE || written.charCodeAt(0) <= SPACE) && /^\s*0[box]/i.test(written)
+  );
 }
 
 const DIGIT_NINE = 57;
+const SPACE = 32;
 
 /** The column of a cell's address, whose row must be the row that it stands in. */
 function columnOf(address: string, row: string, refuse: (address: string) => never): number {

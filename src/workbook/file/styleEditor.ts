@@ -10,6 +10,9 @@ export interface CellLook {
   readonly top?: boolean;
 }
 
+/** Formats, fonts and the like that a style sheet may list; a spreadsheet itself takes 65,490 formats of cells. */
+const MOST_STYLES = 200_000;
+
 const FIRST_OWN_FORMAT = 164;
 /** Order of a style sheet's children (ECMA-376 part 1, 18.8.39). */
 const ORDER = [
@@ -56,7 +59,7 @@ export class StyleEditor {
     part: string,
     private readonly xml: string,
   ) {
-    this.shape = xmlSpans(xml, (path) => path.length <= 2);
+    this.shape = xmlSpans(xml, (path) => path.length <= 2, MOST_STYLES);
     for (const list of ["fonts", "cellXfs"])
       if (!this.list(list)) throw new WorkbookProblem("layoutUnknown", { file, part });
   }

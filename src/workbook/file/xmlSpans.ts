@@ -31,11 +31,23 @@ export interface XmlRoot {
   readonly spans: readonly XmlSpan[];
 }
 
+/** Elements that are held of one part. */
+const MOST_SPANS = 3_000_000;
+
+/** A part that is not as the standard has it, so that nothing can be put into it safely. */
+export class MalformedPart extends Error {}
+
 /**
  * Finds elements in the text of a part without changing it. `wanted` is asked for each element with its path of names
  * below the root, such as ["sheetData", "row"].
+ *
+ * @throws MalformedPart for what is not well formed, and where more elements are wanted than `most`
  */
-export function xmlSpans(xml: string, wanted: (path: readonly string[]) => boolean): XmlRoot {
+export function xmlSpans(
+  xml: string,
+  wanted: (path: readonly string[]) => boolean,
+  most = MOST_SPANS,
+): XmlRoot {
   const parser = new SaxesParser({ position: true });
   const path: string[] = [];
   const open: { name: string; attributes: Record<string, string>; openEnd: number; selfClosing: boolean }[] =
@@ -69,9 +81,15 @@ export function xmlSpans(xml: string, wanted: (path: readonly string[]) => boole
         selfClosing,
       };
       if (isRoot) root = span;
-      else found.push({ span, order: span.start });
+      else if (found.push({ span, order: span.start }) > most) throw new MalformedPart("too many elements");
     }
     path.pop();
+  });
+  parser.on("error", (error) => {
+    throw new MalformedPart(error.message);
+  });
+  parser.on("doctype", () => {
+    throw new MalformedPart("document type");
   });
   parser.write(xml).close();
   const { attributes } = root!;

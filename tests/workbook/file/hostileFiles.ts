@@ -1,4 +1,5 @@
 import type { ReadLimits } from "../../../src/workbook/file/readLimits";
+import { zipDirectory } from "../../../src/workbook/file/zipDirectory";
 import { buildWorkbook, changeEntry, workbookParts, zipParts } from "./buildWorkbook";
 
 const SHEET = "xl/worksheets/sheet1.xml";
@@ -244,4 +245,92 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     code: "sameSheetTwice",
     bytes: () => buildWorkbook({ sheets: { Vines: "", VINES: "" } }),
   },
+  {
+    why: "millions of empty shared texts",
+    code: "tooManyOf",
+    bytes: () =>
+      buildWorkbook({
+        parts: { "xl/sharedStrings.xml": repeated(`<sst xmlns="${MAIN}">`, "<si/>", 6_000_000, "</sst>") },
+        sheets: { Sheet1: '<row r="1"><c r="A1" t="s"><v>0</v></c></row>' },
+      }),
+  },
+  {
+    why: "thousands of sheets that are one part",
+    code: "sheetsOnOnePart",
+    bytes: () => {
+      const parts = workbookParts();
+      const entries = Array.from(
+        { length: 5000 },
+        (_, i) => `<sheet name="s${i}" sheetId="${i + 1}" r:id="rId1"/>`,
+      );
+      return zipParts({
+        ...parts,
+        "xl/workbook.xml": String(parts["xl/workbook.xml"]).replace(/<sheet .*?\/>/, entries.join("")),
+      });
+    },
+  },
+  {
+    why: "a long formula that thirty thousand cells share",
+    code: "tooMuchText",
+    bytes: () =>
+      row(
+        `<row r="1"><c r="A1"><f t="shared" si="0" ref="A1:A30000">${"B1+".repeat(2700)}1</f><v>1</v></c></row>` +
+          Array.from(
+            { length: 29_999 },
+            (_, i) => `<row r="${i + 2}"><c r="A${i + 2}"><f t="shared" si="0"/><v>1</v></c></row>`,
+          ).join(""),
+      ),
+  },
+  {
+    why: "hundreds of thousands of defined names",
+    code: "tooManyOf",
+    bytes: () =>
+      buildWorkbook({
+        names: Array.from({ length: 300_000 }, (_, i) => `<definedName name="n${i}">1</definedName>`).join(
+          "",
+        ),
+      }),
+  },
+  {
+    why: "formats of cells without end, where days count from 1904",
+    code: "tooManyOf",
+    bytes: () =>
+      buildWorkbook({
+        workbookPr: 'date1904="1"',
+        parts: {
+          "xl/styles.xml": repeated(
+            `<styleSheet xmlns="${MAIN}"><cellXfs>`,
+            "<xf/>",
+            5_000_000,
+            "</cellXfs></styleSheet>",
+          ),
+        },
+        sheets: { Sheet1: '<row r="1"><c r="A1"><v>1</v></c></row>' },
+      }),
+  },
+  {
+    why: "parts that share their bytes",
+    code: "damagedFile",
+    bytes: () => {
+      const bytes = zipParts({
+        ...workbookParts(),
+        "xl/a.xml": "<a/>".repeat(1000),
+        "xl/b.xml": "<a/>".repeat(1000),
+      });
+      const { entries } = zipDirectory("farm.xlsx", bytes);
+      const [one, other] = ["xl/a.xml", "xl/b.xml"].map((name) =>
+        entries.find((entry) => entry.name === name)!,
+      );
+      const shared = bytes.slice();
+      new DataView(shared.buffer).setUint32(other.recordStart + 42, one.offset, true);
+      return shared;
+    },
+  },
 ];
+
+const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+
+/** A part in which one element stands so many times. */
+function repeated(start: string, element: string, times: number, end: string): Uint8Array {
+  return Buffer.concat([Buffer.from(start), Buffer.alloc(element.length * times, element), Buffer.from(end)]);
+}

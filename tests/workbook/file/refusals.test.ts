@@ -10,6 +10,8 @@ import { WorkbookProblem } from "../../../src/workbook/surveyWorkbook";
 import { buildWorkbook } from "./buildWorkbook";
 import { HOSTILE_FILES } from "./hostileFiles";
 
+jest.setTimeout(120_000);
+
 const folder = mkdtempSync(join(tmpdir(), "cordonbook-refusals-"));
 afterAll(() => rmSync(folder, { recursive: true }));
 
