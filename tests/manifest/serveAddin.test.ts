@@ -1,4 +1,4 @@
-import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, mkdirSync, rmSync, writeFileSync, statSync } from "node:fs";
 import { get } from "node:https";
 import type { IncomingHttpHeaders } from "node:http";
 import type { AddressInfo } from "node:net";
@@ -73,6 +73,7 @@ describe("the trial server", () => {
     writeFileSync(path.join(folder, "dist/taskpane.html"), "<p>pane</p>");
     writeFileSync(path.join(folder, "secret.html"), "no");
     const certificate = await untrustedCertificate(maker, path.join(folder, "certificates"));
+    expect(statSync(path.join(folder, "certificates/localhost.key")).mode & 0o777).toBe(0o600);
     const server = await serveAddin(path.join(folder, "dist"), certificate, 0);
     try {
       const { port } = server.address() as AddressInfo;

@@ -36,9 +36,7 @@ const PROJECT = process.cwd();
 
 /** Everything that is shipped, with what it needs in turn, from the lock file. */
 export function shippedPackages(): ShippedPackage[] {
-  const { packages } = JSON.parse(readFileSync(join(PROJECT, "package-lock.json"), "utf8")) as {
-    packages: Readonly<Record<string, LockedPackage>>;
-  };
+  const packages = lockedPackages();
   const { dependencies = {} } = packages[""] as LockedPackage;
   const found = new Map<string, ShippedPackage>();
   const waiting = [...Object.keys(dependencies), ...BUNDLED].map((name) => ({ name, from: "" }));
@@ -59,6 +57,23 @@ export function shippedPackages(): ShippedPackage[] {
       waiting.push({ name, from: path });
   }
   return [...found.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+/** Every package of the lock file, shipped or not, that runs a script when it is installed. */
+export function packagesWithInstallScripts(): { name: string; version: string; isShipped: boolean }[] {
+  const shipped = new Set(shippedPackages().map(({ name, version }) => `${name}@${version}`));
+  return Object.entries(lockedPackages()).flatMap(([path, { version, hasInstallScript }]) => {
+    if (!hasInstallScript) return [];
+    const name = path.slice(path.lastIndexOf("node_modules/") + "node_modules/".length);
+    return [{ name, version, isShipped: shipped.has(`${name}@${version}`) }];
+  });
+}
+
+function lockedPackages(): Readonly<Record<string, LockedPackage>> {
+  const { packages } = JSON.parse(readFileSync(join(PROJECT, "package-lock.json"), "utf8")) as {
+    packages: Readonly<Record<string, LockedPackage>>;
+  };
+  return packages;
 }
 
 /** Where the package that a package means is installed: beside it, or in a folder above. */

@@ -1,9 +1,11 @@
 import { X509Certificate } from "node:crypto";
 import { existsSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { chmod, readFile } from "node:fs/promises";
 import path from "node:path";
 import type { Certificate } from "./serveAddin";
 
+/** Nobody but the owner of the key may read it. */
+const OWNER_ONLY = 0o600;
 const DAYS = 30;
 const DAY_MS = 86_400_000;
 
@@ -19,6 +21,7 @@ export async function untrustedCertificate(maker: CertificateMaker, folder: stri
   const [ca, cert, key] = ["ca.crt", "localhost.crt", "localhost.key"].map((name) => path.join(folder, name));
   if (!existsSync(cert) || endsSoon(await readFile(cert)))
     await maker.generateCertificates(ca, cert, key, DAYS, ["localhost", "127.0.0.1"]);
+  await chmod(key, OWNER_ONLY);
   return { cert: await readFile(cert), key: await readFile(key) };
 }
 

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../survey/sheets/cell";
 import { cellName } from "../address";
-import { storedFormula } from "../storedFormula";
+import { shownFormula, storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";
 import { cellXml } from "./ownSheetXml";
 import { numberOf } from "./shiftFormula";
@@ -125,7 +125,7 @@ function keptFormula(xml: string, there: XmlSpan, cell: CellWrite, p: string): s
   const stored = new RegExp(`<${p}f\\b[^>]*>([^<]*)</${p}f>`).exec(
     xml.slice(there.openEnd, there.closeStart),
   );
-  if (!stored || plainText(stored[1]) !== storedFormula(cell.formula)) return undefined;
+  if (!stored || shownFormula(plainText(stored[1])) !== cell.formula) return undefined;
   const attributes = Object.entries(there.attributes)
     .filter(([name]) => name !== "t")
     .map(([name, value]) => `${name}="${xmlAttribute(value)}"`)

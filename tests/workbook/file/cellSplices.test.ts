@@ -1,4 +1,7 @@
+import { strFromU8, unzipSync } from "fflate";
+import { FileWorkbook } from "../../../src/workbook/file/fileWorkbook";
 import { withCells } from "../../../src/workbook/file/cellSplices";
+import { buildWorkbook } from "./buildWorkbook";
 
 const sheet = (cells: string) =>
   `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData><row r="1">${cells}</row></sheetData></worksheet>`;
@@ -29,4 +32,23 @@ describe("a formula that is written with what it shows", () => {
   ])("shows %p", (shown, expected) => {
     expect(withCells(sheet(""), [{ row: 1, column: 2, formula: '=C1&"<"', shown }])).toBe(sheet(expected));
   });
+});
+
+test("functions that came after the file format are stored under their prefix, whether kept or typed", async () => {
+  const stored = '_xlfn.XLOOKUP("XLOOKUP(",A1:A2,B1:B2)+_xlfn.STDEV.S(A1:A2)';
+  const workbook = await FileWorkbook.open(
+    "farm.xlsx",
+    buildWorkbook({
+      sheets: { Cordons: `<row r="1"><c r="A1"><f>${stored}</f><v>1</v></c></row>` },
+    }),
+  );
+  const formula = (await workbook.readSheet("Cordons")).formulaAt(0, 0)!;
+  expect(formula).toBe('=XLOOKUP("XLOOKUP(",A1:A2,B1:B2)+STDEV.S(A1:A2)');
+  await workbook.writeCells("Cordons", [
+    { row: 1, column: 1, formula, shown: 2 },
+    { row: 2, column: 1, formula: '=sort(A1:A3)&"SORT("&MYSORT(1)&Sheet.SORT(2)' },
+  ]);
+  const xml = strFromU8(unzipSync(workbook.bytes())["xl/worksheets/sheet1.xml"]);
+  expect(xml).toContain(`<f>${stored}</f><v>2</v>`);
+  expect(xml).toContain('<f>_xlfn._xlws.SORT(A1:A3)&amp;"SORT("&amp;MYSORT(1)&amp;Sheet.SORT(2)</f>');
 });

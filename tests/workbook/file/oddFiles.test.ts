@@ -195,6 +195,7 @@ describe("values", () => {
 
 describe("words that act", () => {
   const WORDS = "a\u001b[31mb\u0007c\u009bd\u009de\u202ef\u200eg";
+  // eslint-disable-next-line no-control-regex
   const RAW = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/;
 
   test.each(["text", "csv", "json"])("never reach the terminal raw: %s", async (format) => {
