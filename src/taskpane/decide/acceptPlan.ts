@@ -13,7 +13,7 @@ export interface AcceptPlan {
   readonly accepted: number;
   /** Vines with a question left; they are not written. */
   readonly ask: number;
-  /** Settled vines that are passed over because a cell for a fixed choice holds a formula or a word that is none. */
+  /** Vines that are passed over only because a cell for a fixed choice holds a formula or a word that is none. */
   readonly unreadable: number;
   /** Settled vines that would be written. */
   readonly vines: readonly DecidedVine[];
@@ -39,7 +39,8 @@ export function acceptPlan(vines: readonly DecidedVine[], block: string): Accept
     const open = vine.toDecide.candidates.flatMap(({ fixedChoice }, place) =>
       fixedChoice === undefined ? [place] : [],
     );
-    if (isAsked(vine)) ask++;
+    if (vine.recount.length > 0 && vine.recount.every(({ column }) => column === "fixedChoice")) unreadable++;
+    else if (isAsked(vine)) ask++;
     else if (open.length === 0) accepted++;
     else {
       const cells = open.map((place) => {
