@@ -3,6 +3,8 @@ import type { Finding, Severity } from "../survey/checks/finding";
 import { findingSentence } from "../survey/checks/findingSentence";
 import { isoDay } from "../survey/reading/serialDate";
 import type { AsideFinding, SetAside } from "../survey/checks/setAside";
+import { leavesOpen } from "../survey/reading/readingAccount";
+import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import type { Season } from "../survey/season/season";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
@@ -68,7 +70,7 @@ export const CHECK_COMMAND: Command = {
       await saveResult(inputs, resultOf(open, aside, terminal), "findings", options, terminal);
     const listsAside = Boolean(options["also-set-aside"]);
     WRITERS[formatOf(options)]({ open, aside, listsAside, season, inputs, terminal });
-    return open.length === 0 ? 0 : 1;
+    return open.length === 0 && !leavesOpen(season.account) ? 0 : 1;
   },
 };
 
@@ -160,11 +162,17 @@ function writeText({ open, aside, listsAside, season, inputs, terminal }: CheckR
   }
   const rows = season.allTables.reduce((sum, table) => sum + table.rowCount, 0);
   terminal.print(
-    say(COMMAND_LINE[open.length + aside.length === 0 ? "checkedClean" : "checked"], language, {
-      ...counted(open),
-      rows,
-      tables: season.allTables.length,
-    }),
+    say(
+      COMMAND_LINE[
+        open.length + aside.length === 0 && !leavesOpen(season.account) ? "checkedClean" : "checked"
+      ],
+      language,
+      {
+        ...counted(open),
+        rows,
+        tables: season.allTables.length,
+      },
+    ),
   );
   if (aside.length > 0) terminal.print(say(COMMAND_LINE.setAside, language, { findings: aside.length }));
 }
@@ -212,6 +220,20 @@ function writeJson({ open, aside, season, inputs, terminal }: CheckResult): void
     })),
     otherSheets: season.otherSheets.map(place),
     csv: Object.fromEntries(inputs.csv),
+    reading: {
+      notes: season.account.notes.map((note) => ({
+        ...note,
+        sentence: noteSentence(note, terminal.language),
+      })),
+      questions: season.account.questions.map((question) => ({
+        ...question,
+        sentence: questionSentence(question, terminal.language),
+      })),
+      leftOut: season.account.leftOut.map((part) => ({
+        ...part,
+        sentence: leftOutSentence(part, terminal.language),
+      })),
+    },
     counts: counted(open),
     findings: open.map(written),
     setAside: aside.map(({ finding, entry: { reason, by, on } }) => ({

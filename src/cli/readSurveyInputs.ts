@@ -1,10 +1,11 @@
 import { readLargeSeason } from "../survey/reading/readLargeSeason";
+import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import type { Season, SurveyTable } from "../survey/season/season";
 import { isCellError, type CellValue } from "../survey/sheets/cell";
 import { CommandProblem, type OptionValues } from "./command";
 import { openInputs, type Inputs } from "./readInputs";
 import { limitsOf, unitsOf } from "./sharedOptions";
-import type { Terminal } from "./terminal";
+import { printable, type Terminal } from "./terminal";
 
 /** How fast the progress of reading nears its half, since nobody knows how many rows will come. */
 const ROWS_OF_A_SMALL_FARM = 20_000;
@@ -23,10 +24,20 @@ export async function readSeasonInputs(
   const season = await readLargeSeason(inputs.sheets, reading, (rows) =>
     terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
   ).finally(() => inputs.close());
+  tellReading(season, terminal);
   if (season.allTables.length === 0)
     throw new CommandProblem("noTables", { files: inputs.files, sheets: season.otherSheets });
   if (!options["same-rows"]) mustNotHaveCopies(season, inputs);
   return { inputs, season };
+}
+
+/** Says what was done on the way, what has to be answered, and which sheets or columns stand in no result. */
+function tellReading({ account }: Season, { language, tell }: Terminal): void {
+  for (const note of account.notes) tell(printable(noteSentence(note, language)));
+  for (const part of account.leftOut)
+    if (part.reason !== "otherColumn" && part.reason !== "otherHeads")
+      tell(printable(leftOutSentence(part, language)));
+  for (const question of account.questions) tell(printable(questionSentence(question, language)));
 }
 
 /**
@@ -50,6 +61,7 @@ export async function readFarms(
   try {
     for (const sheets of files.values()) {
       const season = await readLargeSeason(sheets, reading);
+      tellReading(season, terminal);
       if (season.allTables.length > 0) farms.push(season);
       terminal.progress((0.5 * farms.length) / files.size);
     }

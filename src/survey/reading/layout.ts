@@ -146,13 +146,16 @@ interface Section extends Heads {
 }
 
 const MOST_HEAD_LINES = 3;
+/** Of heads that name as much, those with more lines are taken: a line of units is no row. */
+const TIE = 0.001;
 
 function bestHeads(area: SheetArea, options: LayoutOptions): Heads | undefined {
   let best: Heads | undefined;
   for (let index = 0; index < Math.min(area.values.length, HEADER_SEARCH_ROWS); index++)
     for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
       const heads = headsAt(area, index, lines, options);
-      if (heads && heads.score > (best?.score ?? 0) + (lines > 1 ? 0.01 : 0)) best = heads;
+      const least = best ? best.score - (best.index === index ? TIE : 0) : 0;
+      if (heads && heads.score > least) best = heads;
     }
   return best;
 }

@@ -127,3 +127,8 @@ export function groupedNotes(notes: readonly ReadingNote[]): ReadingNote[] {
     facts: { ...alike[0].facts, sheets: [...new Set(alike.map(({ sheet }) => sheet))] },
   }));
 }
+
+/** True where something that looks like counts was not read: a question, or formulas without values. */
+export function leavesOpen({ questions, leftOut }: ReadingAccount): boolean {
+  return questions.length > 0 || leftOut.some(({ reason }) => reason === "notCalculated");
+}

@@ -2475,6 +2475,73 @@ export const en = {
       logWrite: "Wrote {sheet}",
     },
   },
+  reading: {
+    notes: {
+      mergedFilled: "Merged cells count for all rows that they stand over ({areas} in {sheets}).",
+      filledDown: "Keys written once a group count down to the next: {columns} in {sheets}.",
+      keysAbove: "Block or row were taken from the lines above the heads in {sheets}.",
+      keysOfName: "Block or row were taken from the name of the sheet: {sheets}.",
+      captions: "Lines between the rows in {sheets} were read as captions of block and row.",
+      turned: "One line holds several candidates in {sheets}: {names} were each read as a cordon.",
+      sideBySide: "Tables that stand side by side were read one after the other: {sheets}.",
+      secondHeads: "Heads further down were read as their own: {sheets}, row {row}.",
+      liveDerived: "Live spurs were worked out as {positions} less {heads} in {sheets}.",
+      yearTaken: "Of heads with a year, {head} was taken in {sheets}.",
+      strokes: "{cells} counts written as strokes were read, such as {examples}.",
+      worded: "{cells} counts written beside a word or sign were read, such as {examples}.",
+      ownUnits: "{cells} cells that name their own unit were read in it, such as {examples}.",
+      textNumbers: "{cells} numbers that are stored as text were read as numbers, such as {examples}.",
+      datesSettled: "Dates that could be read two ways were settled by the others in {sheets}.",
+      oneWinter:
+        "Counts a few weeks apart on different vines were taken as the one winter {winter}: {sheets}.",
+      plantingYear:
+        "The year in the name of a sheet was not taken as a past winter, since no other sheet holds its vines: {sheets}.",
+    },
+    questions: {
+      heads:
+        "{sheet}: {rows} rows stand under heads that are not known and were not read. Are {heads} the columns {columns}?",
+      head: "{sheet}: is {head} the column {column} of this season?",
+      unit: "{sheet}: in which unit is {head} written? The column was not read.",
+      dateOrder:
+        "{sheet}: {cells} dates can be read with the day or the month first and were not read. Which comes first?",
+      winter:
+        "{sheets}: {rows} rows are dated in the winter {winter} and stand in no result. Do they belong to {likely}?",
+      oddCounts:
+        "{sheet}: {cells} cells of {columns} hold {kind}, such as {examples}, and were not read. What was counted?",
+      keys: "{sheet}: no column, caption or name tells {column}. Which is it?",
+    },
+    leftOut: {
+      otherHeads: "{sheet} was not read: its {rows} rows stand under other heads.",
+      notCounts: "{sheet} was not read: it holds no counts.",
+      notCalculated:
+        "{sheet}: {rows} rows hold formulas that were never calculated and were not read. Open the file in a spreadsheet, let it calculate, save it, and run this again.",
+      noRows: "{sheet} holds heads and no rows.",
+      pastWinter: "{sheet}: {rows} rows belong to the winter {winter}.",
+      byAnswer: "{sheet} was left out as you answered.",
+      total: "{sheet}: the column {head} holds totals and was not read.",
+      qualifier:
+        "{sheet}: the column {head} is of something else than this winter's counts and was not read.",
+      otherColumn: "{sheet}: the column {head} was not read.",
+      noKeys: "{sheet}: rows without a place were not read.",
+    },
+    kinds: {
+      sum: "sums",
+      star: "numbers with a star",
+      range: "ranges",
+      about: "rough numbers",
+      doubt: "numbers with a question mark",
+      letter: "letters in place of digits",
+      share: "per cents",
+      fraction: "fractions",
+      remark: "numbers with a remark",
+      spaced: "two numbers",
+      measure: "lengths",
+      date: "dates",
+      time: "times",
+      yesNo: "TRUE or FALSE",
+      part: "a part of a whole",
+    },
+  },
   usedRows: {
     usedRows: {
       all: "Worked out from all {rows} rows of the Cordons sheets.",

@@ -2511,6 +2511,72 @@ export const es: Texts = {
       logWrite: "Escribió {sheet}",
     },
   },
+  reading: {
+    notes: {
+      mergedFilled: "Las celdas combinadas valen para todas las filas que abarcan ({areas} en {sheets}).",
+      filledDown: "Las claves escritas una vez por grupo valen hasta la siguiente: {columns} en {sheets}.",
+      keysAbove: "El cuartel o la hilera se tomaron de las líneas sobre los encabezados en {sheets}.",
+      keysOfName: "El cuartel o la hilera se tomaron del nombre de la hoja: {sheets}.",
+      captions: "Las líneas entre las filas de {sheets} se leyeron como títulos de cuartel e hilera.",
+      turned: "Una línea contiene varios candidatos en {sheets}: {names} se leyeron cada uno como un cordón.",
+      sideBySide: "Las tablas que están una al lado de otra se leyeron una tras otra: {sheets}.",
+      secondHeads: "Los encabezados más abajo se leyeron por separado: {sheets}, fila {row}.",
+      liveDerived: "Los pitones vivos se calcularon como {positions} menos {heads} en {sheets}.",
+      yearTaken: "De los encabezados con año se tomó {head} en {sheets}.",
+      strokes: "Se leyeron {cells} conteos escritos con rayas, como {examples}.",
+      worded: "Se leyeron {cells} conteos escritos junto a una palabra o un signo, como {examples}.",
+      ownUnits: "Se leyeron {cells} celdas en la unidad que ellas mismas nombran, como {examples}.",
+      textNumbers: "Se leyeron como números {cells} números guardados como texto, como {examples}.",
+      datesSettled: "Las fechas que se podían leer de dos maneras se resolvieron por las demás en {sheets}.",
+      oneWinter:
+        "Los conteos separados por pocas semanas en plantas distintas se tomaron como un solo invierno, {winter}: {sheets}.",
+      plantingYear:
+        "El año en el nombre de una hoja no se tomó como un invierno pasado, pues ninguna otra hoja contiene sus plantas: {sheets}.",
+    },
+    questions: {
+      heads:
+        "{sheet}: {rows} filas están bajo encabezados desconocidos y no se leyeron. ¿Son {heads} las columnas {columns}?",
+      head: "{sheet}: ¿es {head} la columna {column} de esta temporada?",
+      unit: "{sheet}: ¿en qué unidad está escrita {head}? La columna no se leyó.",
+      dateOrder:
+        "{sheet}: {cells} fechas se pueden leer con el día o el mes primero y no se leyeron. ¿Cuál va primero?",
+      winter:
+        "{sheets}: {rows} filas tienen fecha del invierno {winter} y no están en ningún resultado. ¿Pertenecen a {likely}?",
+      oddCounts:
+        "{sheet}: {cells} celdas de {columns} contienen {kind}, como {examples}, y no se leyeron. ¿Qué se contó?",
+      keys: "{sheet}: ninguna columna, título o nombre indica {column}. ¿Cuál es?",
+    },
+    leftOut: {
+      otherHeads: "{sheet} no se leyó: sus {rows} filas están bajo otros encabezados.",
+      notCounts: "{sheet} no se leyó: no contiene conteos.",
+      notCalculated:
+        "{sheet}: {rows} filas contienen fórmulas que nunca se calcularon y no se leyeron. Abra el archivo en una hoja de cálculo, deje que calcule, guárdelo y ejecute esto de nuevo.",
+      noRows: "{sheet} contiene encabezados y ninguna fila.",
+      pastWinter: "{sheet}: {rows} filas pertenecen al invierno {winter}.",
+      byAnswer: "{sheet} se dejó fuera según su respuesta.",
+      total: "{sheet}: la columna {head} contiene totales y no se leyó.",
+      qualifier: "{sheet}: la columna {head} es de otra cosa que los conteos de este invierno y no se leyó.",
+      otherColumn: "{sheet}: la columna {head} no se leyó.",
+      noKeys: "{sheet}: las filas sin lugar no se leyeron.",
+    },
+    kinds: {
+      sum: "sumas",
+      star: "números con asterisco",
+      range: "intervalos",
+      about: "números aproximados",
+      doubt: "números con signo de interrogación",
+      letter: "letras en lugar de cifras",
+      share: "porcentajes",
+      fraction: "fracciones",
+      remark: "números con un comentario",
+      spaced: "dos números",
+      measure: "longitudes",
+      date: "fechas",
+      time: "horas",
+      yesNo: "VERDADERO o FALSO",
+      part: "una parte de un todo",
+    },
+  },
   usedRows: {
     usedRows: {
       all: "Calculado con las {rows} filas de las hojas Cordones.",

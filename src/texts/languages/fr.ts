@@ -2546,6 +2546,76 @@ export const fr: Texts = {
       logWrite: "A écrit {sheet}",
     },
   },
+  reading: {
+    notes: {
+      mergedFilled:
+        "Les cellules fusionnées valent pour toutes les lignes qu'elles couvrent ({areas} dans {sheets}).",
+      filledDown:
+        "Les clés écrites une fois par groupe valent jusqu'à la suivante : {columns} dans {sheets}.",
+      keysAbove: "La parcelle ou le rang ont été pris dans les lignes au-dessus des en-têtes de {sheets}.",
+      keysOfName: "La parcelle ou le rang ont été pris dans le nom de la feuille : {sheets}.",
+      captions: "Les lignes entre les rangées de {sheets} ont été lues comme titres de parcelle et de rang.",
+      turned:
+        "Une ligne contient plusieurs candidats dans {sheets} : {names} ont été lus chacun comme un cordon.",
+      sideBySide: "Les tableaux côte à côte ont été lus l'un après l'autre : {sheets}.",
+      secondHeads: "Les en-têtes plus bas ont été lus à part : {sheets}, ligne {row}.",
+      liveDerived: "Les coursons vivants ont été calculés comme {positions} moins {heads} dans {sheets}.",
+      yearTaken: "Parmi les en-têtes avec une année, {head} a été pris dans {sheets}.",
+      strokes: "{cells} comptages écrits en bâtons ont été lus, comme {examples}.",
+      worded: "{cells} comptages écrits avec un mot ou un signe ont été lus, comme {examples}.",
+      ownUnits: "{cells} cellules ont été lues dans l'unité qu'elles nomment, comme {examples}.",
+      textNumbers: "{cells} nombres stockés comme texte ont été lus comme nombres, par exemple {examples}.",
+      datesSettled: "Les dates lisibles de deux façons ont été réglées par les autres dans {sheets}.",
+      oneWinter:
+        "Des comptages à quelques semaines d'écart sur des ceps différents ont été pris comme un seul hiver, {winter} : {sheets}.",
+      plantingYear:
+        "L'année dans le nom d'une feuille n'a pas été prise pour un hiver passé, car aucune autre feuille ne contient ses ceps : {sheets}.",
+    },
+    questions: {
+      heads:
+        "{sheet} : {rows} lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues. {heads} sont-ils les colonnes {columns} ?",
+      head: "{sheet} : {head} est-il la colonne {column} de cette saison ?",
+      unit: "{sheet} : dans quelle unité {head} est-il écrit ? La colonne n'a pas été lue.",
+      dateOrder:
+        "{sheet} : {cells} dates peuvent se lire avec le jour ou le mois d'abord et n'ont pas été lues. Lequel vient d'abord ?",
+      winter:
+        "{sheets} : {rows} lignes sont datées de l'hiver {winter} et ne sont dans aucun résultat. Appartiennent-elles à {likely} ?",
+      oddCounts:
+        "{sheet} : {cells} cellules de {columns} contiennent {kind}, comme {examples}, et n'ont pas été lues. Qu'a-t-on compté ?",
+      keys: "{sheet} : aucune colonne, aucun titre ni nom n'indique {column}. Laquelle est-ce ?",
+    },
+    leftOut: {
+      otherHeads: "{sheet} n'a pas été lue : ses {rows} lignes se trouvent sous d'autres en-têtes.",
+      notCounts: "{sheet} n'a pas été lue : elle ne contient pas de comptages.",
+      notCalculated:
+        "{sheet} : {rows} lignes contiennent des formules jamais calculées et n'ont pas été lues. Ouvrez le fichier dans un tableur, laissez-le calculer, enregistrez-le et recommencez.",
+      noRows: "{sheet} contient des en-têtes et aucune ligne.",
+      pastWinter: "{sheet} : {rows} lignes appartiennent à l'hiver {winter}.",
+      byAnswer: "{sheet} a été laissée de côté selon votre réponse.",
+      total: "{sheet} : la colonne {head} contient des totaux et n'a pas été lue.",
+      qualifier:
+        "{sheet} : la colonne {head} porte sur autre chose que les comptages de cet hiver et n'a pas été lue.",
+      otherColumn: "{sheet} : la colonne {head} n'a pas été lue.",
+      noKeys: "{sheet} : les lignes sans place n'ont pas été lues.",
+    },
+    kinds: {
+      sum: "des sommes",
+      star: "des nombres avec une étoile",
+      range: "des intervalles",
+      about: "des nombres approximatifs",
+      doubt: "des nombres avec un point d'interrogation",
+      letter: "des lettres à la place de chiffres",
+      share: "des pourcentages",
+      fraction: "des fractions",
+      remark: "des nombres avec une remarque",
+      spaced: "deux nombres",
+      measure: "des longueurs",
+      date: "des dates",
+      time: "des heures",
+      yesNo: "VRAI ou FAUX",
+      part: "une partie d'un tout",
+    },
+  },
   usedRows: {
     usedRows: {
       all: "Calculé avec les {rows} lignes des feuilles Cordons.",

@@ -1,0 +1,368 @@
+import { LANGUAGES } from "../../../src/texts/language";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import { withAnswers, type ReadingAnswers } from "../../../src/survey/reading/readingAccount";
+import { leftOutSentence, noteSentence, questionSentence } from "../../../src/survey/reading/readingSentence";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import type { Season } from "../../../src/survey/season/season";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import { areaOf } from "../area";
+
+type Row = readonly CellValue[];
+
+const HEADS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+
+/** An invented season: two rows of six vines with a cordon left and right; vine v of row r has 8 places and 1 + (r + v) mod 8 live. */
+const ROWS: Row[] = [1, 2].flatMap((row) =>
+  [1, 2, 3, 4, 5, 6].flatMap((vine) =>
+    ["left", "right"].map((side, at): Row => [
+      "North Bench",
+      row,
+      vine,
+      side,
+      "AB"[at],
+      1,
+      3,
+      8,
+      1 + ((row + vine) % 8),
+    ]),
+  ),
+);
+const PLAIN = counts(readSeason([areaOf("Cordons", [HEADS, ...ROWS])]));
+
+/** Row, vine, side and live spurs of every cordon of this winter, in the order of the walk. */
+function counts(season: Season): string[] {
+  return season
+    .tables("cordons")
+    .flatMap((table) =>
+      Array.from({ length: table.rowCount }, (_, i) => {
+        const number = (id: string) => table.column(id)?.usable[i];
+        const block = table.column("block");
+        const side = table.column("side")!;
+        return [
+          block ? season.words.wordOf(block.codes[i]).toLowerCase() : "",
+          number("row"),
+          number("vine"),
+          side.column.choices![side.codes[i]]?.id,
+          number("liveSpurs"),
+        ].join(" ");
+      }),
+    )
+    .sort();
+}
+
+const codes = ({ account }: Season) => account.notes.map(({ code }) => code);
+const questions = ({ account }: Season) => account.questions.map(({ code }) => code);
+
+function afterFirstAnswers(areas: readonly SheetArea[]): Season {
+  const answers = readSeason(areas).account.questions.reduce<ReadingAnswers>(
+    (all, { proposals }) => withAnswers(all, proposals[0] ?? {}),
+    {},
+  );
+  return readSeason(areas, { answers });
+}
+
+test("the invented season itself: 24 cordons, vine 1 of row 1 with 1 + 2 mod 8 = 3 live spurs", () => {
+  expect(PLAIN).toHaveLength(24);
+  expect(PLAIN[0]).toBe("north bench 1 1 left 3");
+});
+
+const without = (rows: readonly Row[], ...at: number[]) =>
+  rows.map((row) => row.filter((_, i) => !at.includes(i)));
+
+const EXACT: Readonly<Record<string, { areas: readonly SheetArea[]; note?: string }>> = {
+  "heads over two lines": {
+    areas: [
+      areaOf("C", [
+        ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length", "Positions", "Live"],
+        [null, null, null, null, null, null, "(ft)", null, "spurs"],
+        ...ROWS,
+      ]),
+    ],
+  },
+  "heads with noise": {
+    areas: [
+      areaOf("C", [
+        [
+          " block",
+          "ROW#",
+          "Vine No.",
+          "Side:",
+          "Cordon\n",
+          "TRUNK",
+          "Length\u00a0(ft)",
+          "Positions*",
+          "live  Spurs",
+        ],
+        ...ROWS,
+      ]),
+    ],
+  },
+  "Spanish heads of farms": {
+    areas: [
+      areaOf("Conteo", [
+        [
+          "CUARTEL",
+          "Nº Hilera",
+          "Nº Planta",
+          "LADO",
+          "BRAZO",
+          "TRONCO",
+          "LARGO (cm)",
+          "Pulgares posibles",
+          "Pulgares vivos",
+        ],
+        ...ROWS.map((row) => [...row.slice(0, 3), row[3] === "left" ? "I" : "D", row[4], 1, 91, 8, row[8]]),
+      ]),
+    ],
+  },
+  "keys written once a group": {
+    areas: [
+      areaOf("C", [
+        HEADS,
+        ...ROWS.map((row, i) => [
+          i === 0 ? row[0] : null,
+          i % 12 === 0 ? row[1] : null,
+          i % 2 === 0 ? row[2] : null,
+          ...row.slice(3),
+        ]),
+      ]),
+    ],
+    note: "filledDown",
+  },
+  "merged keys": {
+    areas: [
+      {
+        ...areaOf("C", [
+          HEADS,
+          ...ROWS.map((row, i) => (i % 2 === 0 ? row : [null, null, null, ...row.slice(3)])),
+        ]),
+        merged: [0, 1, 2].flatMap((column) =>
+          Array.from({ length: 12 }, (_, i) => ({ row: 1 + 2 * i, column, rows: 2, columns: 1 })),
+        ),
+      },
+    ],
+    note: "mergedFilled",
+  },
+  "keys in a line above": {
+    areas: [1, 2].map((row) =>
+      areaOf(`Sheet${row}`, [
+        ["Block:", "North Bench", "Row:", row],
+        [],
+        HEADS.slice(2),
+        ...without(
+          ROWS.filter((one) => one[1] === row),
+          0,
+          1,
+        ),
+      ]),
+    ),
+    note: "keysAbove",
+  },
+  "keys in the sheet's name": {
+    areas: [1, 2].map((row) =>
+      areaOf(`North Bench R${row}`, [
+        HEADS.slice(2),
+        ...without(
+          ROWS.filter((one) => one[1] === row),
+          0,
+          1,
+        ),
+      ]),
+    ),
+    note: "keysOfName",
+  },
+  captions: {
+    areas: [
+      areaOf("C", [
+        HEADS.slice(2),
+        ...[1, 2].flatMap((row): Row[] => [
+          [],
+          [`North Bench - Row ${row}`],
+          ...without(
+            ROWS.filter((one) => one[1] === row),
+            0,
+            1,
+          ),
+        ]),
+      ]),
+    ],
+    note: "captions",
+  },
+  "tables side by side": {
+    areas: [
+      areaOf("C", [
+        [...HEADS, null, ...HEADS],
+        ...ROWS.slice(0, 12).map((row, i) => [...row, null, ...ROWS[12 + i]]),
+      ]),
+    ],
+    note: "sideBySide",
+  },
+  "a second header in another order": {
+    areas: [
+      areaOf("C", [
+        HEADS,
+        ...ROWS.slice(0, 12),
+        [],
+        [...HEADS].reverse(),
+        ...ROWS.slice(12).map((row) => [...row].reverse()),
+      ]),
+    ],
+    note: "secondHeads",
+  },
+  "dead spurs beside positions": {
+    areas: [
+      areaOf("C", [
+        [...HEADS.slice(0, 8), "Spurs (dead)"],
+        ...ROWS.map((row) => [...row.slice(0, 8), 8 - Number(row[8])]),
+      ]),
+    ],
+    note: "liveDerived",
+  },
+  "live spurs of two years": {
+    areas: [
+      areaOf("C", [
+        [...HEADS.slice(0, 8), "Live spurs (2025)", "Live spurs (2026)", "Date"],
+        ...ROWS.map((row) => [...row.slice(0, 8), 2, row[8], 46034]),
+      ]),
+    ],
+    note: "yearTaken",
+  },
+  strokes: {
+    areas: [areaOf("C", [HEADS, ...ROWS.map((row) => [...row.slice(0, 8), "|".repeat(Number(row[8]))])])],
+    note: "strokes",
+  },
+  "row and vine in one label": {
+    areas: [
+      areaOf("C", [
+        HEADS.filter((head) => head !== "Row"),
+        ...ROWS.map((row) => [row[0], `${row[1]}-${row[2]}`, ...row.slice(3)]),
+      ]),
+    ],
+  },
+  "subtotals with the number of vines": {
+    areas: [
+      areaOf("C", [
+        HEADS,
+        ...ROWS.slice(0, 12),
+        ["North Bench", 1, 6, "all", null, null, null, 96, 60],
+        ...ROWS.slice(12),
+        ["North Bench", 2, 6, "all", null, null, null, 96, 60],
+      ]),
+    ],
+  },
+  "a planting year in the sheet's name": {
+    areas: [
+      areaOf("North 2011", [HEADS, ...ROWS.slice(0, 12)]),
+      areaOf("North 2016", [HEADS, ...ROWS.slice(12)]),
+    ],
+    note: "plantingYear",
+  },
+  "other sheets beside": {
+    areas: [
+      areaOf("Cordons", [HEADS, ...ROWS]),
+      areaOf("Spray log", [
+        ["Block", "Rows", "Variety", "Date", "Product", "Rate"],
+        ["North Bench", "1-4", "Marquette", 46122, "oil", 2],
+      ]),
+      areaOf("Replants", [
+        ["Block", "Row", "Vine", "Date", "Note"],
+        ["North Bench", 1, 5, 46144, "ordered"],
+      ]),
+      areaOf("Summary", [
+        ["Block", "Row", "Vines", "Live spurs", "Positions"],
+        ["North Bench", 1, 25, 400, 500],
+      ]),
+    ],
+  },
+};
+
+test.each(Object.keys(EXACT))("%s is read exactly, without a question", (name) => {
+  const { areas, note } = EXACT[name];
+  const season = readSeason(areas);
+  expect(counts(season)).toEqual(PLAIN);
+  expect(questions(season)).toEqual([]);
+  if (note !== undefined) expect(codes(season)).toContain(note);
+});
+
+test("candidates side by side in a line become cordons", () => {
+  const season = readSeason([
+    areaOf("C", [
+      ["Block", "Row", "Vine", "L1 spurs", "L1 length", "R1 spurs", "R1 length"],
+      ["North Bench", 1, 1, 3, 2.9, 4, 3.1],
+      ["North Bench", 1, 2, 5, 2.8, null, null],
+    ]),
+  ]);
+  expect(counts(season)).toEqual([
+    "north bench 1 1 left 3",
+    "north bench 1 1 right 4",
+    "north bench 1 2 left 5",
+  ]);
+  expect(codes(season)).toEqual(["turned"]);
+});
+
+const ASKED: Readonly<Record<string, { areas: readonly SheetArea[]; question: string }>> = {
+  "other heads": {
+    areas: [
+      areaOf("C", [HEADS, ...ROWS.slice(0, 12)]),
+      areaOf("P", [["Blk", "Rw", "Vn", "Sd", "Cor", "Tr", "Len", "Pos", "Live"], ...ROWS.slice(12)]),
+    ],
+    question: "heads",
+  },
+  "a length without a unit that no vine has": {
+    areas: [
+      areaOf("C", [
+        HEADS.map((head) => (head === "Length (ft)" ? "Length" : head)),
+        ...ROWS.map((row) => [...row.slice(0, 6), 36, ...row.slice(7)]),
+      ]),
+    ],
+    question: "unit",
+  },
+  "one sheet dated a year back": {
+    areas: [46034, 45669].map((day, i) =>
+      areaOf(`R${i}`, [[...HEADS, "Date"], ...ROWS.slice(12 * i, 12 * i + 12).map((row) => [...row, day])]),
+    ),
+    question: "winter",
+  },
+};
+
+test.each(Object.keys(ASKED))("%s: one question, nothing taken before, exact after the answer", (name) => {
+  const { areas, question } = ASKED[name];
+  const before = readSeason(areas);
+  expect(questions(before)).toEqual([question]);
+  const after = afterFirstAnswers(areas);
+  expect(counts(after)).toEqual(PLAIN);
+  expect(questions(after)).toEqual([]);
+});
+
+test("odd counts are asked by kind and stay out until somebody answers", () => {
+  const odd = ROWS.map((row, i) => (i === 0 ? [...row.slice(0, 8), "2 + 1"] : row));
+  const area = areaOf("C", [HEADS, ...odd]);
+  const before = readSeason([area]);
+  expect(questions(before)).toEqual(["oddCounts"]);
+  expect(before.tables("cordons")[0].column("liveSpurs")!.usable[0]).toBeNaN();
+  expect(counts(afterFirstAnswers([area]))).toEqual(PLAIN);
+});
+
+test("formulas without values are named and nothing is read from them", () => {
+  const area: SheetArea = {
+    ...areaOf("Cordons", [HEADS, ...ROWS.map((row) => row.map(() => null))]),
+    formulaAt: (row) => (row === 0 ? null : "=Raw!A1"),
+  };
+  const season = readSeason([area]);
+  expect(season.allTables).toEqual([]);
+  expect(season.account.leftOut).toEqual([
+    { what: "sheet", reason: "notCalculated", sheet: "Cordons", facts: { rows: 24, cells: 216 } },
+  ]);
+});
+
+test("every note, question and part left out is a whole sentence in every language", () => {
+  const seasons = [...Object.values(EXACT), ...Object.values(ASKED)].map(({ areas }) => readSeason(areas));
+  for (const { account } of seasons)
+    for (const language of LANGUAGES)
+      for (const sentence of [
+        ...account.notes.map((note) => noteSentence(note, language)),
+        ...account.questions.map((question) => questionSentence(question, language)),
+        ...account.leftOut.map((part) => leftOutSentence(part, language)),
+      ])
+        expect(sentence).toMatch(/^[^{}]+[.?]$/);
+});
