@@ -2,17 +2,62 @@ import { FINDING_KINDS } from "../../src/survey/checks/checks";
 import { allFindings } from "../../src/survey/checks/checkSeason";
 import { findingSentence } from "../../src/survey/checks/findingSentence";
 import { FINDING_TEXTS, ACTION_TEXTS } from "../../src/texts/findings";
-import { LANGUAGES } from "../../src/texts/language";
+import { LANGUAGES, type TextFacts } from "../../src/texts/language";
 import { caseNames, readCase } from "./readCase";
 
 const NAMES = caseNames();
 
+/** Facts that say where a finding is, and the headers that they stand under. */
+const PLACE = {
+  block: "Block",
+  row: "Row",
+  vine: "Vine",
+  side: "Side",
+  cordon: "Cordon",
+  countedBy: "Counted by",
+};
+/** Facts that repeat another cell of the row. */
+const FIGURES_OF_ROW = {
+  spurs: "Live spurs",
+  positions: "Positions",
+  places: "Positions",
+  length: "Length",
+  trunk: "Trunk",
+};
+
+const figuresOf = (facts: TextFacts): TextFacts =>
+  Object.fromEntries(Object.entries(facts).filter(([fact]) => !(fact in PLACE)));
+
 describe.each(NAMES)("the case %s", (name) => {
-  const { season, today, findings, nearMisses, why } = readCase(name);
+  const { season, today, findings, nearMisses, why, cellUnder } = readCase(name);
   const found = allFindings(season, { today });
 
   test(why, () => {
-    expect(found.map(({ sheet, row, column, code }) => ({ sheet, row, column, code }))).toEqual(findings);
+    expect(
+      found.map(({ sheet, row, column, code, facts }) => ({
+        sheet,
+        row,
+        column,
+        code,
+        facts: figuresOf(facts),
+      })),
+    ).toEqual(findings.map(({ because: _, ...finding }) => finding));
+  });
+
+  test("the place of every finding is that of its row, and its figures are those of the row", () => {
+    const alike = (value: unknown) => (typeof value === "string" ? value.toLowerCase() : value);
+    for (const { sheet, row, column, facts, code } of found) {
+      for (const [fact, header] of Object.entries(PLACE))
+        if (facts[fact] !== undefined)
+          expect([code, alike(facts[fact])]).toEqual([code, alike(cellUnder(header, sheet, row))]);
+      for (const [fact, header] of Object.entries(FIGURES_OF_ROW))
+        if (facts[fact] !== undefined)
+          expect([code, fact, facts[fact]]).toEqual([code, fact, cellUnder(header, sheet, row)]);
+      const own = cellUnder(column.replace(/ \(.*\)$/, ""), sheet, row);
+      for (const fact of ["value", "now", "total"])
+        if (typeof facts[fact] === "number" && facts.setting === undefined)
+          expect([code, facts[fact]]).toEqual([code, own]);
+    }
   });
 
   test("near misses are left alone", () => {

@@ -5,14 +5,19 @@ import type { CellValue } from "../../src/survey/sheets/cell";
 import { readSeason } from "../../src/survey/reading/readSeason";
 import { textDate } from "../../src/survey/reading/serialDate";
 import type { Season } from "../../src/survey/season/season";
+import type { TextFacts } from "../../src/texts/language";
 import { areaOf } from "./area";
 
-/** A finding that a case expects: where and which, never its wording. */
+/** A finding that a case expects: where, which and its figures, never its wording. */
 export interface ExpectedFinding {
   readonly sheet: string;
   readonly row: number;
   readonly column: string;
   readonly code: string;
+  /** All facts but the place, which the test reads from the row itself. */
+  readonly facts: TextFacts;
+  /** Where a figure does not stand in the row as it is: the arithmetic by hand. */
+  readonly because?: string;
 }
 
 /** A folder of tests/survey/cases: a csv a sheet, and what must be found in them. */
@@ -24,6 +29,8 @@ export interface SurveyCase {
   readonly findings: readonly ExpectedFinding[];
   /** Rows that come close to a mistake and are none. */
   readonly nearMisses: readonly { readonly sheet: string; readonly row: number; readonly why: string }[];
+  /** A cell of the csv under a header, with or without the unit behind it; undefined where there is none. */
+  cellUnder(header: string, sheet: string, row: number): CellValue | undefined;
 }
 
 const CASES = join(__dirname, "cases");
@@ -63,6 +70,11 @@ export function readCase(name: string): SurveyCase {
     today: day && "serial" in day ? day.serial : undefined,
     findings: expected.findings,
     nearMisses: expected.nearMisses ?? [],
+    cellUnder(header, sheet, row) {
+      const values = areas.find((area) => area.sheet === sheet)!.values;
+      const index = values[0].findIndex((head) => String(head).replace(/ \(.*\)$/, "") === header);
+      return index < 0 ? undefined : values[row - 1][index];
+    },
   };
 }
 

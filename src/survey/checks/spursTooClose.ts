@@ -19,12 +19,12 @@ export const SPURS_TOO_CLOSE: Check = {
     const least = (leastInches * METRES_PER_FOOT) / 12;
     return (from, to, report) => {
       for (let i = from; i < to; i++)
-        if ((places[i] - 1) * least > lengths[i])
+        if (places[i] - 1 > lengths[i] / least + ROUNDING)
           report(spursTooClose, i, placesColumn, {
             places: places[i],
             length: lengthColumn.raw.at(i) as number,
             unit: lengthColumn.unit?.id ?? "",
-            fit: Math.floor(Math.max(0, lengths[i]) / least) + 1,
+            fit: Math.floor(Math.max(0, lengths[i]) / least + ROUNDING) + 1,
             distance: inUnit(
               leastInches,
               lengthColumn.unit?.dimension === "length" && isMetric(lengthColumn.unit.id),
@@ -33,6 +33,9 @@ export const SPURS_TOO_CLOSE: Check = {
     };
   },
 };
+
+/** A length of exactly so many distances has room for them, whatever its last binary digit is. */
+const ROUNDING = 1e-9;
 
 function isMetric(unit: string): boolean {
   return unit === "m" || unit === "cm" || unit === "mm";
