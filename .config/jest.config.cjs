@@ -25,9 +25,12 @@ module.exports = {
     {
       ...shared,
       displayName: "browser",
+      globalSetup: "<rootDir>/.config/build-desk.cjs",
       testMatch: ["<rootDir>/tests/browser/**/*.test.ts"],
     },
   ],
+  // Jest by itself leaves one of two cores idle.
+  maxWorkers: 2,
   // A machine that does other work besides must not fail a test that only waits longer.
   testTimeout: 20_000,
   reporters: ["default", "<rootDir>/.config/closing-line.cjs"],
