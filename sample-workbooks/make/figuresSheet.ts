@@ -4,6 +4,7 @@ import type { RawArgument } from "../../src/functions/readArgument";
 import { functionNamed } from "../../src/functions/registry";
 import { cellName, columnLetters } from "../../src/survey/sheets/cellName";
 import type { SheetId } from "../../src/survey/sheets/column";
+import { settingOf, type SettingId } from "../../src/survey/settings/settings";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import { storedFormula } from "../../src/workbook/storedFormula";
 import type { Farm, FarmRow } from "./farm";
@@ -51,14 +52,14 @@ const COLUMNS: readonly FigureColumn[] = [
     format: "0.0",
     formula: (of) =>
       of.row.nodeRule === "by length"
-        ? call("NODESBYLENGTH", of.cell("vineSpacing"), of.setting("Nodes by length"), US)
+        ? call("NODESBYLENGTH", of.cell("vineSpacing"), of.setting("nodesByLength"), US)
         : call(
             "NODEBUDGET",
             of.figure("Mean prunings (lb)"),
             of.cell("nodeRule"),
             US,
-            of.setting("Least nodes a vine"),
-            of.setting("Most nodes a vine"),
+            of.setting("leastNodesAVine"),
+            of.setting("mostNodesAVine"),
           ),
   },
   { header: "Buds cut", format: "0", formula: (of) => of.sum("budCuts", "nodesCut") },
@@ -71,12 +72,7 @@ const COLUMNS: readonly FigureColumn[] = [
     header: "Share dead",
     format: "0.0%",
     formula: (of) =>
-      call(
-        "BUDINJURY",
-        of.figure("Primaries dead"),
-        of.figure("Buds cut"),
-        of.setting("Confidence of ranges"),
-      ),
+      call("BUDINJURY", of.figure("Primaries dead"), of.figure("Buds cut"), of.setting("confidenceOfRanges")),
   },
   { header: "Share dead, low", format: "0.0%" },
   { header: "Share dead, high", format: "0.0%" },
@@ -93,8 +89,8 @@ const COLUMNS: readonly FigureColumn[] = [
     formula: (of) =>
       call(
         "SHOOTS",
-        of.divided("Nodes after injury", "Nodes a spur"),
-        of.setting("Nodes a spur"),
+        of.divided("Nodes after injury", "nodesASpur"),
+        of.setting("nodesASpur"),
         of.cell("budbreak"),
       ),
   },
@@ -127,9 +123,9 @@ const COLUMNS: readonly FigureColumn[] = [
       call(
         "PRUNINGHOURS",
         of.cell("vines"),
-        of.setting("Minutes a vine, pruning"),
-        of.setting("Crew"),
-        of.setting("Hours a day"),
+        of.setting("minutesAVinePruning"),
+        of.setting("crew"),
+        of.setting("hoursADay"),
       ),
   },
   { header: "Crew days", format: "0.0" },
@@ -201,10 +197,11 @@ class BlockFigures {
     };
   }
 
-  setting(id: string): Argument {
-    const row = this.farm.settings.find((candidate) => candidate.setting === id);
-    if (!row) throw new Error(`There is no setting ${id}.`);
-    return { text: settingName(id), value: row.value };
+  setting(id: SettingId): Argument {
+    const { name } = settingOf(id);
+    const row = this.farm.settings.find((candidate) => candidate.setting === name);
+    if (!row) throw new Error(`There is no setting ${name}.`);
+    return { text: settingName(name), value: row.value };
   }
 
   figure(header: string): Argument {
@@ -212,7 +209,7 @@ class BlockFigures {
     return { text: this.address(header), value: typeof value === "object" ? { error: value.error } : value };
   }
 
-  divided(header: string, settingId: string): Argument {
+  divided(header: string, settingId: SettingId): Argument {
     const above = this.figure(header);
     const below = this.setting(settingId);
     const value = typeof above.value === "number" ? above.value / Number(below.value) : above.value;

@@ -1,7 +1,6 @@
 import type { DataValidation, NamedRange, WriteSheet } from "hucre";
-import { SOURCES } from "../../src/domain/sources";
-import type { Setting } from "../../src/survey/settings/setting";
-import { SETTINGS } from "../../src/survey/settings/settings";
+import { SETTINGS, settingNamed, type Setting } from "../../src/survey/settings/settings";
+import { sourceName } from "../../src/survey/settings/settingsTable";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { FarmRow } from "./farm";
 import { surveySheet, type SurveySheetOptions } from "./surveySheet";
@@ -9,10 +8,10 @@ import { surveySheet, type SurveySheetOptions } from "./surveySheet";
 /** The rows of the Settings sheet: every figure that changes a result, with its unit, source and meaning beside it. */
 export function settingRows(): FarmRow[] {
   return SETTINGS.map((setting) => ({
-    setting: setting.id,
+    setting: setting.name,
     value: setting.value,
     unit: setting.unit,
-    source: SOURCES[setting.source]?.name ?? setting.source,
+    source: sourceName(setting),
     meaning: setting.meaning.en,
   }));
 }
@@ -26,20 +25,20 @@ export function settingsSheet(rows: readonly FarmRow[], options: SurveySheetOpti
 }
 
 /** The name of the cell that holds a setting's value: "Spur spacing" is Setting_Spur_spacing. */
-export function settingName(id: string): string {
-  return `Setting_${id.replace(/[^A-Za-z0-9]+/g, "_").replace(/^_|_$/g, "")}`;
+export function settingName(name: string): string {
+  return `Setting_${name.replace(/[^A-Za-z0-9]+/g, "_").replace(/^_|_$/g, "")}`;
 }
 
 /** One name per setting, pointing at its value in the first row that gives one. */
 export function settingNames(rows: readonly FarmRow[]): NamedRange[] {
   return SETTINGS.map((setting) => ({
-    name: settingName(setting.id),
-    range: `${SHEETS.settings.name.en}!$B$${rows.findIndex((row) => row.setting === setting.id) + 2}`,
+    name: settingName(setting.name),
+    range: `${SHEETS.settings.name.en}!$B$${rows.findIndex((row) => row.setting === setting.name) + 2}`,
   }));
 }
 
 function settingOf(row: FarmRow): Setting | undefined {
-  return SETTINGS.find((setting) => setting.id === row.setting);
+  return settingNamed(String(row.setting));
 }
 
 function valueValidation(setting: Setting | undefined, index: number): DataValidation[] {
@@ -51,8 +50,8 @@ function valueValidation(setting: Setting | undefined, index: number): DataValid
     errorTitle: "Settings",
     errorMessage: setting.meaning.en.slice(0, 225),
   };
-  if (setting.choices) return [{ ...shared, type: "list", values: [...setting.choices] }];
-  if (setting.least === undefined || setting.most === undefined) return [];
+  if (setting.kind === "oneOf") return [{ ...shared, type: "list", values: [...setting.choices] }];
+  if (setting.kind === "words") return [];
   return [
     {
       ...shared,

@@ -128,8 +128,8 @@ async function writePage(
     paper: (options.paper as Paper | undefined) ?? "Letter",
     date: isoDay(today),
     farm: "",
-    ribbons: { stays: String(settings.get("Ribbon, stays")), ask: String(settings.get("Ribbon, ask")) },
-    vinesAPage: Math.round(Number(settings.get("Vines a card page"))),
+    ribbons: { stays: settings.ribbonStays, ask: settings.ribbonAsk },
+    vinesAPage: Math.round(settings.vinesACardPage),
   });
   mustEnd(path, ".html");
   await saveNew(path, new TextEncoder().encode(page));

@@ -8,7 +8,7 @@ export interface Source {
 }
 
 /** Every source that a figure of the project cites, by id. */
-export const SOURCES: Readonly<Record<string, Source>> = {
+export const SOURCES = {
   ohio2023: {
     name: "Ohio State 2023",
     work: "Smith, Ohio State University, Buckeye Appellation, March 2023: pruning formulas by grape type, 4 to 6 buds a foot (table after the Midwest Grape Production Guide, Bulletin 919)",
@@ -209,4 +209,6 @@ export const SOURCES: Readonly<Record<string, Source>> = {
     work: "winegrowers.info, Training, year 3 onwards: at most about 10 bunches on a vine in its first crop year",
     mark: "seen",
   },
-};
+} satisfies Readonly<Record<string, Source>>;
+
+export type SourceId = keyof typeof SOURCES;

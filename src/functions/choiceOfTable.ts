@@ -1,4 +1,4 @@
-import type { Training } from "../domain/choice/candidateCordon";
+import type { Training } from "../domain/choice/trainingSystems";
 import { SCORE_PARTS } from "../domain/choice/choiceRules";
 import { cordonScore, type CordonScore } from "../domain/choice/cordonScore";
 import { Refusal } from "../domain/refusal";

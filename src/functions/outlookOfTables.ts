@@ -39,7 +39,7 @@ export function outlookOfTables(
   neededColumn("vines", season.tables("vines")[0], "block");
   neededColumn("blocks", season.tables("blocks")[0], "block");
   const units = season.unitSystem;
-  const confidence = Number(season.settings.get("Confidence of ranges"));
+  const confidence = season.settings.confidenceOfRanges;
   const stays = given["cordons"] ? { stays: stayingCordons(decideSeason(season)) } : {};
   const rowsUsed = season.used.account();
   const lines: ResultRow[] = outlookInputs(season, stays).flatMap(

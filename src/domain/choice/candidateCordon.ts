@@ -1,10 +1,8 @@
 import type { Metres } from "../units";
+import type { Training } from "./trainingSystems";
 
 /** What a crew writes down about live wood. */
 export type Condition = "sound" | "injured" | "diseased" | "dead";
-
-/** Where the shoots grow: down from a high wire, up between catch wires, or down in two curtains. */
-export type Training = "highWire" | "upright" | "divided";
 
 /** A person's own decision, which the choice is made around. */
 export type FixedChoice = "stays" | "goes";

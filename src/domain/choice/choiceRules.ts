@@ -1,16 +1,9 @@
 import type { Metres } from "../units";
-import type { Training } from "./candidateCordon";
+import type { SpurWorth, Training } from "./trainingSystems";
 
 /** The parts of a cordon score, each between 0 and 1. */
 export const SCORE_PARTS = ["spurs", "stretch", "placing", "soundness", "diameter"] as const;
 export type ScorePart = (typeof SCORE_PARTS)[number];
-
-/** What a spur is worth by where it points, each between 0 and 1. */
-export interface SpurWorth {
-  readonly down: number;
-  readonly level: number;
-  readonly up: number;
-}
 
 /** Every figure that the cordon choice rests on. All stand on the Settings sheet; none has a value of its own here. */
 export interface ChoiceRules {

@@ -1,8 +1,9 @@
-import type { CandidateCordon, Condition, Training } from "./candidateCordon";
+import type { CandidateCordon, Condition } from "./candidateCordon";
 import { type ChoiceRules, type ScorePart } from "./choiceRules";
 import type { CordonScore } from "./cordonScore";
 import { liveSpursOf } from "./liveSpurs";
 import { isKnown } from "./partBounds";
+import { SPURS_POINTING, trainingSystem, type Direction, type Training } from "./trainingSystems";
 import { trunkCost } from "./trunkWorth";
 import type { Argument, ArgumentCode } from "./vineDecision";
 import type { Facts } from "../refusal";
@@ -106,14 +107,16 @@ function partFacts(
       theirsLength: worse.length ?? "",
     };
   if (part === "stretch") return { mine: gapOf(better), theirs: gapOf(worse) };
-  if (part === "placing")
+  if (part === "placing") {
+    const { wellPlaced } = trainingSystem(training!);
     return {
-      points: training === "upright" ? "up" : "down",
-      mine: wellPlaced(better, training),
+      points: wellPlaced[0],
+      mine: spursPointing(better, wellPlaced),
       mineOf: liveSpursOf(better) ?? "",
-      theirs: wellPlaced(worse, training),
+      theirs: spursPointing(worse, wellPlaced),
       theirsOf: liveSpursOf(worse) ?? "",
     };
+  }
   if (part === "soundness") return { mine: better.condition ?? "", theirs: worse.condition ?? "" };
   return { mine: better.diameter ?? "", theirs: worse.diameter ?? "" };
 }
@@ -125,7 +128,6 @@ function gapOf(cordon: CandidateCordon): number | string {
   return Math.max(0, (cordon.positions ?? 0) - (liveSpursOf(cordon) ?? 0));
 }
 
-/** Spurs that point up on an upright system, down or to the side on the others. */
-function wellPlaced(cordon: CandidateCordon, training: Training | undefined): number {
-  return training === "upright" ? (cordon.spursUp ?? 0) : (cordon.spursDown ?? 0) + (cordon.spursLevel ?? 0);
+function spursPointing(cordon: CandidateCordon, ways: readonly Direction[]): number {
+  return ways.reduce((sum, way) => sum + (cordon[SPURS_POINTING[way]] ?? 0), 0);
 }

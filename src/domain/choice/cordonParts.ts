@@ -1,6 +1,7 @@
-import type { CandidateCordon, Training } from "./candidateCordon";
+import type { CandidateCordon } from "./candidateCordon";
 import type { ChoiceRules, ScorePart } from "./choiceRules";
 import type { PartBounds } from "./partBounds";
+import type { Training } from "./trainingSystems";
 import type { Metres } from "../units";
 import { diameterPart } from "./diameterPart";
 import { soundnessPart } from "./soundnessPart";

@@ -1,8 +1,9 @@
-import type { CandidateCordon, Training } from "./candidateCordon";
+import type { CandidateCordon } from "./candidateCordon";
 import { SCORE_PARTS, type ChoiceRules, type ScorePart } from "./choiceRules";
 import { cordonParts, type CordonParts } from "./cordonParts";
 import { mustBeCandidate } from "./mustBeCandidate";
 import { isKnown } from "./partBounds";
+import type { Training } from "./trainingSystems";
 import { Refusal } from "../refusal";
 import type { Metres } from "../units";
 

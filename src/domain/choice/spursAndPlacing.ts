@@ -1,6 +1,7 @@
-import type { CandidateCordon, Training } from "./candidateCordon";
-import type { ChoiceRules, SpurWorth } from "./choiceRules";
+import type { CandidateCordon } from "./candidateCordon";
+import type { ChoiceRules } from "./choiceRules";
 import { liveSpursOf } from "./liveSpurs";
+import type { SpurWorth, Training } from "./trainingSystems";
 import { knownPart, UNKNOWN_PART, type PartBounds } from "./partBounds";
 
 /** The two parts that the live spurs earn together. */

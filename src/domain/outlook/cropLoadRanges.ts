@@ -1,4 +1,5 @@
 import { cropLoad } from "../cropLoad";
+import type { SourceId } from "../sources";
 import { mustLieBetween, Refusal } from "../refusal";
 import { kilograms } from "../units";
 import type { Range } from "./productRange";
@@ -10,19 +11,21 @@ export interface CropLoadRange {
   readonly low: number;
   readonly high: number;
   /** Id in SOURCES, or "from memory, unverified". */
-  readonly source: string;
+  readonly source: SourceId | "from memory, unverified";
 }
 
 /**
  * Named ranges of crop load. The published ones are of vinifera in California; for hybrids and Concord no published range
  * was seen, so those stand here from memory and are to be replaced by the farm's own.
  */
-export const CROP_LOAD_RANGES: readonly CropLoadRange[] = [
+export const CROP_LOAD_RANGES = [
   { name: "single canopy", low: 4, high: 10, source: "kliewer2005" },
   { name: "divided canopy", low: 5, high: 10, source: "kliewer2005" },
   { name: "hybrids", low: 5, high: 15, source: "from memory, unverified" },
   { name: "Concord", low: 10, high: 20, source: "from memory, unverified" },
-];
+] as const satisfies readonly CropLoadRange[];
+
+export type CropLoadRangeName = (typeof CROP_LOAD_RANGES)[number]["name"];
 
 /** Crop load of a vine against a named range. */
 export interface CropLoadVerdict {

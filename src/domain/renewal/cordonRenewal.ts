@@ -1,5 +1,6 @@
-import type { CandidateCordon, Training } from "../choice/candidateCordon";
+import type { CandidateCordon } from "../choice/candidateCordon";
 import { liveSpursOf } from "../choice/liveSpurs";
+import { SPURS_POINTING, trainingSystem, type Training } from "../choice/trainingSystems";
 import type { Metres } from "../units";
 
 /** From which share on a cordon is to be renewed; both are a farm's own, no source gives one. */
@@ -63,13 +64,12 @@ function placesOn(length: Metres | undefined, spacing: Metres): number | undefin
   return length === undefined ? undefined : Math.round(length / spacing);
 }
 
-/** Spurs that point up on a high wire or a divided canopy, down on an upright system. */
 function badlyPlacedShare(
   cordon: CandidateCordon,
   live: number | undefined,
   training: Training | undefined,
 ): number | undefined {
   if (!live || training === undefined) return undefined;
-  const badly = training === "upright" ? cordon.spursDown : cordon.spursUp;
+  const badly = cordon[SPURS_POINTING[trainingSystem(training).badlyPlaced]];
   return badly === undefined ? undefined : badly / live;
 }

@@ -1,3 +1,4 @@
+import { TRAININGS } from "../../domain/choice/trainingSystems";
 import { CORDONSCORE_TEXT } from "../../texts/functions/choice";
 import { scoresOfTable } from "../choiceOfTable";
 import { cordonFunction, tableOf } from "../cordonFunction";
@@ -10,7 +11,7 @@ export const CORDONSCORE = cordonFunction({
     table("cordons", "cordons"),
     optional(table("settings", "settings")),
     optional(table("blocks", "blocks")),
-    optional(once(choice("training", ["highWire", "upright", "divided"]))),
+    optional(once(choice("training", TRAININGS))),
     optionalUnitSystem(),
   ],
   result: tableOf("score", "low", "high", "spurs", "stretch", "placing", "soundness", "diameter"),

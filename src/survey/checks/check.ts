@@ -20,8 +20,6 @@ export interface CheckContext {
   /** Spreadsheet serial of the day of the check; undefined when the caller gave none. */
   readonly today: number | undefined;
   readonly places: VinePlaces;
-  /** A number of the Settings sheet in its own unit. */
-  setting(id: string): number;
 }
 
 /** Index of the header row, for findings about the table itself. */

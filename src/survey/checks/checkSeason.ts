@@ -2,7 +2,6 @@ import type { TextFacts } from "../../texts/language";
 import { HEADER, type CheckContext, type FindingKind, type FindingRow, type Report } from "./check";
 import { CHECKS } from "./checks";
 import type { Finding } from "./finding";
-import { SETTINGS } from "../settings/settings";
 import type { Season, SurveyColumn, SurveyTable } from "../season/season";
 import { choiceId } from "../season/vinePlaces";
 
@@ -74,11 +73,6 @@ export function contextOf(season: Season, today: number | undefined): CheckConte
     season,
     today,
     places: season.places,
-    setting: (id) => {
-      const value = season.settings.get(id) ?? SETTINGS.find((setting) => setting.id === id)?.value;
-      if (typeof value !== "number") throw new Error(`no number is set for "${id}"`);
-      return value;
-    },
   };
 }
 

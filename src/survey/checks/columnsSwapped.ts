@@ -1,5 +1,4 @@
 import type { Check, FindingKind } from "./check";
-import { METRES_PER_FOOT } from "../../domain/units";
 import type { SurveyColumn } from "../season/season";
 
 const columnsSwapped: FindingKind = { code: "columnsSwapped", severity: "ask", action: "askCounter" };
@@ -42,8 +41,8 @@ export const COLUMNS_SWAPPED: Check = {
       const column = table.column(id);
       if (column) columns.set(id, column);
     }
-    const leastSpacing = (context.setting("Least distance between spurs") * METRES_PER_FOOT) / 12;
-    const least = context.setting("Swapped columns: least rows");
+    const leastSpacing = context.season.settings.leastDistanceBetweenSpurs;
+    const least = context.season.settings.swappedColumnsLeastRows;
     const [length, positions, liveSpurs, longestGap, spursDown, spursLevel, spursUp, diameter] = FIGURES.map(
       (id) => columns.get(id)?.numbers,
     );

@@ -36,7 +36,7 @@ export const COPIED_DOWN: Check = {
     const columns = COUNTED.flatMap((id) => table.column(id) ?? []);
     if (columns.length < 4) return undefined;
     const keys = context.places.keysOf(table);
-    const most = 10 ** -context.setting("Copied down: unlikelihood");
+    const most = 10 ** -context.season.settings.copiedDownUnlikelihood;
     const alike = [...runsOf(vinesOf(keys), columns)];
     const counts = new CountedRows(columns, alike);
     if (alike.length > 0) keys.forEach((key, i) => key !== NO_PLACE && counts.add(i));

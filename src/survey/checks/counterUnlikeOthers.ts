@@ -42,8 +42,8 @@ export const COUNTER_UNLIKE_OTHERS: Check = {
     const counters = table.column("countedBy")?.codes;
     if (!counters) return undefined;
     const keys = context.places.keysOf(table);
-    const times = context.setting("Counter unlike others: standard errors");
-    const leastDifference = context.setting("Counter unlike others: least difference");
+    const times = context.season.settings.counterUnlikeOthersStandardErrors;
+    const leastDifference = context.season.settings.counterUnlikeOthersLeastDifference;
     const found = HABITS.flatMap((habit) => {
       if (!table.column(habit.at)) return [];
       const rows = rowMeans(table, habit, counters, keys);

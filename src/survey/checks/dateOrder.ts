@@ -19,7 +19,7 @@ export const DATE_ORDER: Check = {
     const column = table.column("countedOn");
     if (!column) return undefined;
     const keys = context.places.keysOf(table);
-    const most = context.setting("Walk order: most vines out of order");
+    const most = context.season.settings.walkOrderMostVinesOutOfOrder;
     const strays = new Map<number, number>();
     let walk: number[] = [];
     const close = () => {

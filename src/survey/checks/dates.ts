@@ -19,8 +19,8 @@ export const DATES: Check = {
     const column = table.column("countedOn");
     if (!column) return undefined;
     const { today } = context;
-    const firstMonth = context.setting("Season of counts: first month");
-    const lastMonth = context.setting("Season of counts: last month");
+    const firstMonth = context.season.settings.seasonOfCountsFirstMonth;
+    const lastMonth = context.season.settings.seasonOfCountsLastMonth;
     const inSeason = (month: number) =>
       firstMonth <= lastMonth
         ? month >= firstMonth && month <= lastMonth

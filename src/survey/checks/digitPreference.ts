@@ -20,9 +20,9 @@ export const DIGIT_PREFERENCE: Check = {
     const counters = table.column("countedBy")?.codes;
     if (!counters) return undefined;
     const least = {
-      rows: context.setting("Digit preference: least values"),
-      more: context.setting("Digit preference: share more than others"),
-      errors: context.setting("Digit preference: standard errors"),
+      rows: context.season.settings.digitPreferenceLeastValues,
+      more: context.season.settings.digitPreferenceShareMoreThanOthers,
+      errors: context.season.settings.digitPreferenceStandardErrors,
     };
     const found = MEASURED.flatMap((id) => {
       const column = table.column(id);

@@ -36,7 +36,7 @@ function compareCordons(
   if (!trunk || !positions || !pastTrunk || !pastPositions) return undefined;
   const lengths = table.column("length")?.numbers;
   const pastLengths = past.column("length")?.numbers;
-  const mostMore = context.setting("Last year: most positions more");
+  const mostMore = context.season.settings.lastYearMostPositionsMore;
   const keyOf = context.places.cordonKeys(table);
   const pastKeyOf = context.places.cordonKeys(past);
   const before = new Map<number, number>();

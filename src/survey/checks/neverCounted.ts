@@ -17,7 +17,7 @@ export const NEVER_COUNTED: Check = {
     if (cordons.length === 0 || !status || !vineColumn) return undefined;
     const { places } = context;
     const counted = countedVines(cordons.map((other) => places.keysOf(other)));
-    const least = context.setting("Counted row: least share of its vines");
+    const least = context.season.settings.countedRowLeastShareOfItsVines;
     const keys = places.keysOf(table);
     const rows = new Map<number, { bearing: number; counted: number; first: number }>();
     const bearing = (i: number) => keys[i] !== NO_PLACE && choiceId(status, i) === "bearing";

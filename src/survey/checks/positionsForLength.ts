@@ -34,8 +34,8 @@ export const POSITIONS_FOR_LENGTH: Check = {
     const slips = columns.find((compared) => compared.column.column.id === "length")?.slips ?? [];
     const otherUnit = new Set(slips.flatMap((slip) => slip.indexes));
     const isMeant = (i: number) => grown[i] && positions[i] >= 1 && lengths[i] > 0;
-    const times = context.setting("Unlike its block: spread");
-    const least = context.setting("Unlike its block: least values");
+    const times = context.season.settings.unlikeItsBlockSpread;
+    const least = context.season.settings.unlikeItsBlockLeastValues;
     const distances = usualByBlock(table, least, (i) =>
       isMeant(i) ? Math.log(lengths[i] / positions[i]) : NaN,
     );

@@ -1,5 +1,5 @@
 import type { Check, FindingKind } from "./check";
-import { METRES_PER_FOOT } from "../../domain/units";
+import { inchesFromMetres, type Metres } from "../../domain/units";
 
 const spursTooClose: FindingKind = { code: "spursTooClose", severity: "wrong", action: "lookAtVine" };
 
@@ -15,8 +15,7 @@ export const SPURS_TOO_CLOSE: Check = {
     if (!lengthColumn || !placesColumn) return undefined;
     const lengths = lengthColumn.numbers;
     const places = placesColumn.numbers;
-    const leastInches = context.setting("Least distance between spurs");
-    const least = (leastInches * METRES_PER_FOOT) / 12;
+    const least = context.season.settings.leastDistanceBetweenSpurs;
     return (from, to, report) => {
       for (let i = from; i < to; i++)
         if (places[i] - 1 > lengths[i] / least + ROUNDING)
@@ -26,7 +25,7 @@ export const SPURS_TOO_CLOSE: Check = {
             unit: lengthColumn.unit?.id ?? "",
             fit: Math.floor(Math.max(0, lengths[i]) / least + ROUNDING) + 1,
             distance: inUnit(
-              leastInches,
+              least,
               lengthColumn.unit?.dimension === "length" && isMetric(lengthColumn.unit.id),
             ),
           });
@@ -41,6 +40,8 @@ function isMetric(unit: string): boolean {
   return unit === "m" || unit === "cm" || unit === "mm";
 }
 
-function inUnit(inches: number, metric: boolean): string {
-  return metric ? `${Math.round(inches * 2.54 * 10) / 10} cm` : `${inches} in`;
+function inUnit(distance: Metres, metric: boolean): string {
+  return metric
+    ? `${Math.round(distance * 1000) / 10} cm`
+    : `${Number(inchesFromMetres(distance).toPrecision(12))} in`;
 }

@@ -1,12 +1,9 @@
 import type { Check, CheckContext, FindingKind } from "./check";
 import type { SheetId } from "../sheets/column";
-import { METRES_PER_FOOT } from "../../domain/units";
 
 const diameterUnusual: FindingKind = { code: "diameterUnusual", severity: "ask", action: "lookAtVine" };
 const nodesUnusual: FindingKind = { code: "nodesUnusual", severity: "ask", action: "lookAtVine" };
 const trunksUnusual: FindingKind = { code: "trunksUnusual", severity: "ask", action: "lookAtVine" };
-
-const METRES_PER_INCH = METRES_PER_FOOT / 12;
 
 interface Range {
   readonly sheet: SheetId;
@@ -22,29 +19,29 @@ const RANGES: readonly Range[] = [
     sheet: "cordons",
     column: "diameter",
     kind: diameterUnusual,
-    least: (context) => context.setting("Cordon diameter, least") * METRES_PER_INCH,
-    most: (context) => context.setting("Cordon diameter, most") * METRES_PER_INCH,
+    least: (context) => context.season.settings.cordonDiameterLeast,
+    most: (context) => context.season.settings.cordonDiameterMost,
   },
   {
     sheet: "cordons",
     column: "nodesPerSpur",
     kind: nodesUnusual,
-    least: (context) => context.setting("Nodes a spur, least"),
-    most: (context) => context.setting("Nodes a spur, most"),
+    least: (context) => context.season.settings.nodesASpurLeast,
+    most: (context) => context.season.settings.nodesASpurMost,
   },
   {
     sheet: "cordons",
     column: "trunk",
     kind: trunksUnusual,
     least: () => 1,
-    most: (context) => context.setting("Trunks a vine, most"),
+    most: (context) => context.season.settings.trunksAVineMost,
   },
   {
     sheet: "vines",
     column: "liveTrunks",
     kind: trunksUnusual,
     least: () => 0,
-    most: (context) => context.setting("Trunks a vine, most"),
+    most: (context) => context.season.settings.trunksAVineMost,
   },
 ];
 

@@ -25,7 +25,7 @@ export const TRUNKS_OF_VINE: Check = {
     if (!trunkColumn || !side) return undefined;
     const trunks = trunkColumn.numbers;
     const spurs = table.column("liveSpurs")?.numbers;
-    const most = context.setting("Trunks a vine, most");
+    const most = context.season.settings.trunksAVineMost;
     const found = new Map<
       number,
       { side?: { id: string; trunk: number }; trunks?: number[]; register?: number }

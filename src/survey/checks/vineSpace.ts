@@ -1,5 +1,6 @@
 import type { Check, CheckContext, FindingKind } from "./check";
 import type { Codes, SurveyTable } from "../season/season";
+import { sideOfVine } from "../season/sideOfVine";
 import { valuesByBlock } from "../season/valuesByBlock";
 import { choiceId, neighbourKey, NO_PLACE, placeOf } from "../season/vinePlaces";
 
@@ -25,8 +26,8 @@ export const VINE_SPACE: Check = {
     const keys = places.keysOf(table);
     const shares = sharesOf(blocks, context);
     const odd = oddBlocks(table, shares);
-    const long = context.setting("Cordon length: most of its space");
-    const short = context.setting("Cordon length: least of its space");
+    const long = context.season.settings.cordonLengthMostOfItsSpace;
+    const short = context.season.settings.cordonLengthLeastOfItsSpace;
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
         const share = shares.get(blocks[i]);
@@ -63,15 +64,12 @@ export const VINE_SPACE: Check = {
   },
 };
 
-/** Metres of the wire that one side of a vine has to fill, by block: half the spacing, all of it in a divided canopy. */
-function sharesOf(blocks: Codes, context: CheckContext): Map<number, number> {
+/** Metres of the vine spacing that one side has for itself, by block. */
+function sharesOf(blocks: Codes, { places, season }: CheckContext): Map<number, number> {
   const shares = new Map<number, number>();
   for (const block of new Set(blocks)) {
-    const spacing = context.places.blockNumber(block, "vineSpacing");
-    const entry = context.places.blockRows().get(block);
-    const training = entry?.table.column("training");
-    const divided = entry && training && choiceId(training, entry.index) === "divided";
-    if (spacing > 0) shares.set(block, divided ? spacing : spacing / 2);
+    const { space } = sideOfVine(places, block, season.settings);
+    if (space !== undefined) shares.set(block, space);
   }
   return shares;
 }

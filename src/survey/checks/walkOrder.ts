@@ -16,7 +16,7 @@ export const WALK_ORDER: Check = {
   prepare(table, context) {
     const vineColumn = table.column("vine");
     if (!vineColumn) return undefined;
-    const most = context.setting("Walk order: most vines out of order");
+    const most = context.season.settings.walkOrderMostVinesOutOfOrder;
     const keys = context.places.keysOf(table);
     const stops = stopsOf(keys);
     const strays = new Set(strayRows(keys, stops));

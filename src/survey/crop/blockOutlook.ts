@@ -8,7 +8,8 @@ import { cropLoadAgainst, type CropLoadVerdict } from "../../domain/outlook/crop
 import { nextSteps, type NextStep } from "../../domain/outlook/nextSteps";
 import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
 import type { BlockOutlookInputs } from "./outlookInputs";
-import type { SettingValues } from "../settings/setting";
+import { cropLoadLimit } from "../settings/outlook";
+import type { SettingValues } from "../settings/settings";
 
 /** What a young block may carry. */
 export interface YoungLimit {
@@ -53,8 +54,7 @@ export function blockOutlook(
   settings: SettingValues,
   groupNames: readonly string[],
 ): BlockOutlook {
-  const number = (id: string) => Number(settings.get(id));
-  const confidence = number("Confidence of ranges");
+  const confidence = settings.confidenceOfRanges;
   const block: OutlookBlock = {
     planted: inputs.planted,
     bearing: inputs.bearing,
@@ -64,25 +64,28 @@ export function blockOutlook(
   const latest = stages.at(-1);
   const latestFigures = inputs.stages.at(-1);
   const costs = {
-    vines: number("Minutes to count a vine"),
-    canes: number("Minutes to cut a cane"),
-    clusters: number("Minutes to weigh a cluster"),
+    vines: settings.minutesToCountAVine,
+    canes: settings.minutesToCutACane,
+    clusters: settings.minutesToWeighACluster,
   };
-  const range = String(settings.get("Crop load range"));
-  const limits = { low: number(`Least crop load, ${range}`), high: number(`Most crop load, ${range}`) };
+  const range = settings.cropLoadRange;
+  const limits = {
+    low: settings[cropLoadLimit("least", range)],
+    high: settings[cropLoadLimit("most", range)],
+  };
   return {
     inputs,
     stages,
     latest,
     latestFigures,
     steps: latestFigures
-      ? nextSteps(latestFigures, block, confidence, costs, number("Minutes for a next step"))
+      ? nextSteps(latestFigures, block, confidence, costs, settings.minutesForANextStep)
       : [],
     cropLoad:
       latest && inputs.prunings && limits.low <= limits.high
         ? { ...cropLoadAgainst(latest.perVine, inputs.prunings.mean, limits), range }
         : undefined,
-    thinning: thinningOf(inputs, latestFigures, number("Minutes a vine, thinning"), groupNames),
+    thinning: thinningOf(inputs, latestFigures, settings.minutesAVineThinning, groupNames),
     pickedOverLikely:
       inputs.picked === undefined
         ? []
@@ -93,7 +96,7 @@ export function blockOutlook(
               ratio: inputs.picked! / likely,
               held: inputs.picked! >= low && inputs.picked! <= high,
             })),
-    young: youngLimit(inputs, latest, number),
+    young: youngLimit(inputs, latest, settings),
   };
 }
 
@@ -117,11 +120,12 @@ function thinningOf(
 function youngLimit(
   { year, yearPlanted }: BlockOutlookInputs,
   latest: CropOutlook | undefined,
-  number: (id: string) => number,
+  settings: SettingValues,
 ): YoungLimit | undefined {
   if (yearPlanted === undefined || !latest) return undefined;
   const leaf = year - yearPlanted + 1;
   if (leaf < 1 || leaf > 3) return undefined;
-  const clusters = leaf === 1 ? 0 : number(`Clusters a vine in year ${leaf}`);
+  const clusters =
+    leaf === 1 ? 0 : leaf === 2 ? settings.clustersAVineInYear2 : settings.clustersAVineInYear3;
   return { leaf, clusters, likely: latest.clusters.likely };
 }

@@ -50,15 +50,15 @@ export function countPlan(
   counted: Counted,
   seed: number,
   vines?: number,
-  margin = Number(season.settings.get("Margin of a count")),
+  margin = season.settings.marginOfACount,
 ): CountPlan | undefined {
   const { rows, counts, missingShare } = bearingVines(season, block, counted);
   const all = rows.reduce((sum, row) => sum + row.vines.length, 0);
   if (all === 0) return undefined;
-  const setting = (id: string) => Number(season.settings.get(id));
-  const confidence = setting("Confidence of ranges");
+  const { settings } = season;
+  const confidence = settings.confidenceOfRanges;
   const own = counts.length >= SMALLEST_PILOT ? blockMean(counts).cv : undefined;
-  const cv = own ?? setting("Spread between vines");
+  const cv = own ?? settings.spreadBetweenVines;
   const needed = vinesToCount(cv, margin, all, confidence).vines;
   return {
     block,

@@ -1,6 +1,6 @@
 import { shrunkRatio, shrunkShare, type ShrunkYears } from "../../domain/outlook/shrunkYears";
-import { kilogramsFromPounds } from "../../domain/units";
 import type { Season } from "../season/season";
+import type { SettingId } from "../settings/settings";
 import type { VinePlaces } from "../season/vinePlaces";
 
 /** A figure that the farm's harvests can teach. */
@@ -20,7 +20,7 @@ export interface FarmFigure {
   readonly usual: number;
   readonly proposed: ShrunkYears;
   /** Column of the Blocks sheet, or row of the Settings sheet, that would take the proposed value. */
-  readonly writeTo: { readonly column: string } | { readonly setting: string };
+  readonly writeTo: { readonly column: string } | { readonly setting: SettingId };
 }
 
 /**
@@ -30,8 +30,8 @@ export interface FarmFigure {
  * proposal does not count the same years again. The multiplier is taken over the whole farm, because the Settings sheet holds one.
  */
 export function farmFigures(season: Season): readonly FarmFigure[] {
-  const setting = (id: string) => Number(season.settings.get(id));
-  const farms = setting("Spread between farms");
+  const { settings } = season;
+  const farms = settings.spreadBetweenFarms;
   const groups = cultivars(season);
   const figures: FarmFigure[] = [];
   for (const group of groups) {
@@ -60,26 +60,26 @@ export function farmFigures(season: Season): readonly FarmFigure[] {
       });
     };
     const ratio =
-      (spread: string, farmSpread = farms) =>
+      (yearSpread: number, farmSpread = farms) =>
       (years: readonly number[], value: number) =>
-        shrunkRatio(years, { value, yearSpread: setting(spread), farmSpread });
-    add("clustersPerShoot", setting("Usual clusters a shoot"), ratio("Clusters a shoot, year to year"));
-    add("budbreak", setting("Usual budbreak"), (years, value) =>
+        shrunkRatio(years, { value, yearSpread, farmSpread });
+    add("clustersPerShoot", settings.usualClustersAShoot, ratio(settings.clustersAShootYearToYear));
+    add("budbreak", settings.usualBudbreak, (years, value) =>
       shrunkShare(years, {
         value,
-        yearSpread: setting("Budbreak, year to year"),
-        farmSpread: setting("Budbreak, between farms"),
+        yearSpread: settings.budbreakYearToYear,
+        farmSpread: settings.budbreakBetweenFarms,
       }),
     );
     add(
       "clusterWeight",
-      kilogramsFromPounds(setting("Usual cluster weight")),
-      ratio("Cluster weight, year to year", setting("Cluster weight, between cultivars")),
+      settings.usualClusterWeight,
+      ratio(settings.clusterWeightYearToYear, settings.clusterWeightBetweenCultivars),
     );
   }
   const all = groups.flatMap(({ codes }) => codes);
   const years = yearsOf(season, all, (at) => at("clusterWeight") / at("lagWeight"));
-  const usual = setting("Lag phase multiplier");
+  const usual = settings.lagPhaseMultiplier;
   if (years.length > 0)
     figures.push({
       figure: "lagMultiplier",
@@ -92,11 +92,11 @@ export function farmFigures(season: Season): readonly FarmFigure[] {
         years.map(({ value }) => value),
         {
           value: PUBLISHED_MULTIPLIER,
-          yearSpread: setting("Lag phase multiplier, year to year"),
-          farmSpread: setting("Lag phase multiplier, between farms"),
+          yearSpread: settings.lagPhaseMultiplierYearToYear,
+          farmSpread: settings.lagPhaseMultiplierBetweenFarms,
         },
       ),
-      writeTo: { setting: "Lag phase multiplier" },
+      writeTo: { setting: "lagPhaseMultiplier" },
     });
   return figures;
 }

@@ -20,7 +20,6 @@ import {
 import { vineDensity } from "../../domain/vineDensity";
 import { fixedCordons, type Stays } from "../season/fixedCordons";
 import { winterOf } from "../reading/serialDate";
-import type { SettingValues } from "../settings/setting";
 import type { Season, SurveyTable } from "../season/season";
 import type { VinePlaces } from "../season/vinePlaces";
 import { choiceId, NO_PLACE, placeOf } from "../season/vinePlaces";
@@ -82,7 +81,7 @@ export interface OutlookOptions {
 export function outlookInputs(season: Season, options: OutlookOptions = {}): BlockOutlookInputs[] {
   const places = season.places;
   const year = options.year ?? winterOfSeason(season);
-  const tallies = tallyVines(season, season.settings.get("Vines were drawn") === "by row");
+  const tallies = tallyVines(season, season.settings.vinesWereDrawn === "by row");
   const nodes = nodesLeft(season, places, options.stays ?? fixedCordons(season));
   const cuts = caneCuts(season);
   const seasons = winterRows(season, year);
@@ -157,7 +156,7 @@ function inputsOfBlock(
         : shareFromCount("missing", tally.bearing, listed);
   const bearingVines = Math.round(planted * bearing.value);
 
-  const byRow = settings.get("Vines were drawn") === "by row";
+  const byRow = settings.vinesWereDrawn === "by row";
   if (byRow && !complete) lack("rowsOfVines", "assumed");
   const estimate = (counts: readonly number[], ofRow: (row: number) => readonly number[]) => {
     if (counts.length < 2) return undefined;
@@ -180,44 +179,37 @@ function inputsOfBlock(
   const clusterWeight =
     usualWeight === undefined
       ? undefined
-      : fromYears("clusterWeight", usualWeight, setting(settings, "Cluster weight, year to year"));
+      : fromYears("clusterWeight", usualWeight, settings.clusterWeightYearToYear);
   const clustersPerShoot = fromYears(
     "clustersPerShoot",
-    figure("clustersPerShoot") ?? setting(settings, "Usual clusters a shoot"),
-    setting(settings, "Clusters a shoot, year to year"),
+    figure("clustersPerShoot") ?? settings.usualClustersAShoot,
+    settings.clustersAShootYearToYear,
   );
 
   const stages: StageFigures[] = [];
   if (left && clusterWeight) {
     if (!cuts) lack("budCuts", "assumed");
-    const nodesPerSpur = setting(settings, "Nodes a spur");
+    const nodesPerSpur = settings.nodesASpur;
     stages.push({
       stage: "winter",
       nodes: left,
-      buds: cuts ? fruitfulNodes(cuts, setting(settings, "Worth of a secondary shoot")) : exactly("buds", 1),
+      buds: cuts ? fruitfulNodes(cuts, settings.worthOfASecondaryShoot) : exactly("buds", 1),
       budbreak: shareFromYears(
         "budbreak",
-        figure("budbreak") ?? setting(settings, "Usual budbreak"),
-        setting(settings, "Budbreak, year to year"),
+        figure("budbreak") ?? settings.usualBudbreak,
+        settings.budbreakYearToYear,
       ),
-      basalWorth:
-        (setting(settings, "Basal shoots a spur") * setting(settings, "Worth of a basal shoot")) /
-        nodesPerSpur,
+      basalWorth: (settings.basalShootsASpur * settings.worthOfABasalShoot) / nodesPerSpur,
       clustersPerShoot,
       clusterWeight,
     });
   }
   if (shoots && clusterWeight) {
     const worth = cuts?.some(({ primaries, secondariesOnly }) => primaries + secondariesOnly > 0)
-      ? worthOfShoots(
-          cuts,
-          setting(settings, "Worth of a secondary shoot"),
-          figure("budbreak") ?? setting(settings, "Usual budbreak"),
-          {
-            perNode: setting(settings, "Basal shoots a spur") / setting(settings, "Nodes a spur"),
-            worth: setting(settings, "Worth of a basal shoot"),
-          },
-        )
+      ? worthOfShoots(cuts, settings.worthOfASecondaryShoot, figure("budbreak") ?? settings.usualBudbreak, {
+          perNode: settings.basalShootsASpur / settings.nodesASpur,
+          worth: settings.worthOfABasalShoot,
+        })
       : undefined;
     stages.push({ stage: "shoots", shoots, ...(worth ? { worth } : {}), clustersPerShoot, clusterWeight });
   }
@@ -229,13 +221,13 @@ function inputsOfBlock(
       clusters,
       clusterWeight: clustersWeighedTogether(
         lagWeight,
-        setting(settings, "Cluster weight, between clusters"),
-        Math.max(2, usable(figures?.clustersWeighed) ?? setting(settings, "Clusters weighed")),
+        settings.clusterWeightBetweenClusters,
+        Math.max(2, usable(figures?.clustersWeighed) ?? settings.clustersWeighed),
       ),
       multiplier: fromYears(
         "lagMultiplier",
-        setting(settings, "Lag phase multiplier"),
-        setting(settings, "Lag phase multiplier, year to year"),
+        settings.lagPhaseMultiplier,
+        settings.lagPhaseMultiplierYearToYear,
       ),
     });
   if (!left && !shoots && !clusters) lack(nodes ? "decidedVines" : "countedVines", "needed");
@@ -275,7 +267,6 @@ const COMPLETE_REGISTER = 0.98;
 
 const usable = (value: number | undefined) => (value !== undefined && value >= 0 ? value : undefined);
 const spacing = (value: number | undefined) => value !== undefined && value >= 0.3 && value <= 20;
-const setting = (settings: SettingValues, id: string) => Number(settings.get(id));
 
 function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
   const tallies = new Map<number, VineTally>();
@@ -334,7 +325,7 @@ function rowOf(tally: VineTally, number: number): RowTally {
 /** Nodes on the cordons that stay, a vine each, by block and row. A vine that is not decided is left out. */
 function nodesLeft(season: Season, places: VinePlaces, staying: Stays): Map<number, Map<number, number[]>> {
   const vines = new Map<number, { nodes: number; decided: boolean }>();
-  const usual = setting(season.settings, "Nodes a spur");
+  const usual = season.settings.nodesASpur;
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
     const spurs = table.column("liveSpurs")?.usable;

@@ -2,14 +2,14 @@ import type {
   CandidateCordon,
   Condition,
   FixedChoice,
-  Training,
   VineToDecide,
 } from "../../domain/choice/candidateCordon";
-import { metres, metresFromFeet, type Metres } from "../../domain/units";
-import type { SettingValues } from "../settings/setting";
+import { metres } from "../../domain/units";
+import type { SettingValues } from "../settings/settings";
 import { cellName } from "../sheets/cellName";
 import type { Season, SurveyColumn, SurveyTable } from "../season/season";
 import type { RowFault } from "../season/usedRows";
+import { sideOfVine } from "../season/sideOfVine";
 import type { VinePlaces } from "../season/vinePlaces";
 import { choiceId, NO_PLACE, placeOf } from "../season/vinePlaces";
 
@@ -88,35 +88,16 @@ function aroundVine(
   settings: SettingValues,
 ): Omit<VineToDecide, "candidates"> {
   const { block } = placeOf(key);
-  const entry = places.blockRows().get(block);
-  const trainingColumn = entry?.table.column("training");
-  const training = entry && trainingColumn && (choiceId(trainingColumn, entry.index) as Training | undefined);
-  const sideLength = wireOfASide(places.blockNumber(block, "vineSpacing"), training, settings);
+  const { training, wire } = sideOfVine(places, block, settings);
   const status = places.statusOf(key) as VineToDecide["status"];
   const vine = places.register().get(key);
   const liveTrunks = vine && numberAt(vine.table.column("liveTrunks"), vine.index);
   return {
     ...(training ? { training } : {}),
-    ...(sideLength === undefined ? {} : { sideLength }),
+    ...(wire === undefined ? {} : { sideLength: wire }),
     ...(status ? { status } : {}),
     ...(liveTrunks === undefined ? {} : { liveTrunks }),
   };
-}
-
-/**
- * Half of the vine spacing, or all of it for a single cordon, less the space between neighbouring cordons. In a divided
- * canopy the spacing does not tell how much wire a cordon fills, so there its own length stands alone.
- */
-function wireOfASide(
-  vineSpacing: number,
-  training: Training | undefined,
-  settings: SettingValues,
-): Metres | undefined {
-  if (!(vineSpacing > 0) || training === "divided") return undefined;
-  const between = metresFromFeet(Number(settings.get("Space between neighbouring cordons")) / 12);
-  const sides = Number(settings.get("Cordons on a vine")) >= 1.5 ? 2 : 1;
-  const length = (vineSpacing - between) / sides;
-  return length > 0 ? metres(length) : undefined;
 }
 
 function cellOfFault({ sheet, sheetRow, sheetColumn }: RowFault): string {
@@ -141,7 +122,7 @@ export function candidateReader(
     fixedChoice: table.column("fixedChoice"),
   };
   const counts = COUNTS.map((id) => [id, table.column(id)] as const);
-  const blankIsSound = settings.get("Blank condition") === "sound";
+  const blankIsSound = settings.blankCondition === "sound";
   return (index) => {
     const word = (column: SurveyColumn | undefined) => column && choiceId(column, index);
     const letter = columns.cordon?.raw.at(index);

@@ -61,7 +61,7 @@ export function readSeason(areas: readonly SheetArea[], options: ReadingOptions 
     .filter(({ place }) => place.shape.id === "settings")
     .map(({ area, place }) => readTable(area, place, "US", words, odd));
   const { settings, problems } = readSettings(settingTables);
-  const unitSystem = options.unitSystem ?? systemOf(found, settings.get("Unit system"));
+  const unitSystem = options.unitSystem ?? systemOf(found, settings.unitSystem);
   const rest = found.filter(({ place }) => place.shape.id !== "settings");
   const read = rest.map(({ area, place }) =>
     readTable(area, unitsDeniedByWire(area, place, unitSystem, account), unitSystem, words, odd),

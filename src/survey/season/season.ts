@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../../domain/units";
 import type { CellValue } from "../sheets/cell";
 import type { SheetId } from "../sheets/column";
-import type { SettingValues } from "../settings/setting";
+import type { SettingValues } from "../settings/settings";
 import type { Words } from "../sheets/words";
 import type { ReadingAccount } from "../reading/readingAccount";
 import type { SurveyTable } from "./surveyTable";

@@ -1,22 +1,42 @@
 import { BELOW_ONE_POUND } from "../../domain/nodeBudget";
 import { INJURY_RULES } from "../../domain/nodesAfterInjury";
 import { INTERVAL_METHODS } from "../../domain/proportionInterval";
-import type { Setting } from "./setting";
+import type { SettingRow } from "./setting";
 import { figure, oneOf, words } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
 const MEANINGS = TEXTS.settings.budget;
 
 /** Settings for node budgets, injury and spur fit. */
-export const BUDGET_SETTINGS: readonly Setting[] = [
-  words("Node rule", "30+10", "ohio2023", MEANINGS.nodeRule),
-  oneOf("Below one pound", "refuse", BELOW_ONE_POUND, "ours", MEANINGS.belowOnePound),
-  figure("Least nodes a vine", 0, "nodes", "ours", [0, 500], MEANINGS.leastNodesAVine),
-  figure("Most nodes a vine", 60, "nodes", "from memory, unverified", [1, 500], MEANINGS.mostNodesAVine),
-  figure("Nodes by length", 5, "nodes/ft", "ohio2023", [0, 18], MEANINGS.nodesByLength),
-  oneOf("Injury rule", "Cornell 2014", INJURY_RULES, "cornell2014", MEANINGS.injuryRule),
-  oneOf("Interval for dead buds", "Wilson", INTERVAL_METHODS, "wilson1927", MEANINGS.intervalForDeadBuds),
-  figure("Confidence of ranges", 0.9, "share", "ours", [0.5, 0.9999], MEANINGS.confidenceOfRanges),
-  figure("Spur spacing", 4, "in", "klodd2022", [1, 24], MEANINGS.spurSpacing),
-  figure("Nodes a spur", 2, "nodes", "klodd2022", [1, 15], MEANINGS.nodesASpur),
-];
+export const BUDGET_SETTINGS = {
+  nodeRule: words("Node rule", "30+10", "ohio2023", MEANINGS.nodeRule),
+  belowOnePound: oneOf("Below one pound", "refuse", BELOW_ONE_POUND, "ours", MEANINGS.belowOnePound),
+  leastNodesAVine: figure("Least nodes a vine", 0, "nodes", "ours", [0, 500], MEANINGS.leastNodesAVine),
+  mostNodesAVine: figure(
+    "Most nodes a vine",
+    60,
+    "nodes",
+    "from memory, unverified",
+    [1, 500],
+    MEANINGS.mostNodesAVine,
+  ),
+  nodesByLength: figure("Nodes by length", 5, "nodes/ft", "ohio2023", [0, 18], MEANINGS.nodesByLength),
+  injuryRule: oneOf("Injury rule", "Cornell 2014", INJURY_RULES, "cornell2014", MEANINGS.injuryRule),
+  intervalForDeadBuds: oneOf(
+    "Interval for dead buds",
+    "Wilson",
+    INTERVAL_METHODS,
+    "wilson1927",
+    MEANINGS.intervalForDeadBuds,
+  ),
+  confidenceOfRanges: figure(
+    "Confidence of ranges",
+    0.9,
+    "share",
+    "ours",
+    [0.5, 0.9999],
+    MEANINGS.confidenceOfRanges,
+  ),
+  spurSpacing: figure("Spur spacing", 4, "in", "klodd2022", [1, 24], MEANINGS.spurSpacing),
+  nodesASpur: figure("Nodes a spur", 2, "nodes", "klodd2022", [1, 15], MEANINGS.nodesASpur),
+} satisfies Readonly<Record<string, SettingRow>>;

@@ -1,26 +1,19 @@
 import { OWN_FIGURE } from "../../texts/settings";
 import { isBlank, type CellValue } from "../sheets/cell";
 import { takeValue, unitFactor } from "./readSettings";
-import type { Setting } from "./setting";
-import {
-  cellAt,
-  settingNamed,
-  sourceName,
-  type SettingCell,
-  type SettingEntry,
-  type SettingsTable,
-} from "./settingsTable";
+import { settingOf, type Setting, type SettingId } from "./settings";
+import { cellAt, sourceName, type SettingCell, type SettingEntry, type SettingsTable } from "./settingsTable";
 
 /** A figure to put in force, in the setting's own unit; without a value, the source's figure. */
 export interface SettingChange {
-  readonly id: string;
+  readonly id: SettingId;
   readonly value?: number | string;
 }
 
 /** Why a change was not taken; its sentence stands in src/texts/settings.ts by `reason`. */
 export interface SettingChangeProblem {
-  readonly id: string;
-  readonly reason: "unknown" | "notANumber" | "outside" | "notAChoice" | "wrongUnit" | "twice";
+  readonly id: SettingId;
+  readonly reason: "notANumber" | "outside" | "notAChoice" | "wrongUnit";
   readonly value: number | string;
   readonly expected: string;
 }
@@ -38,7 +31,7 @@ export interface ChangedSettings {
  * @param by name or initials of the person
  * @param on spreadsheet serial of the day
  * @example
- * changeSettings(settingsTable({ sheet: "Settings", firstRow: 1, firstColumn: 1, values: [["Setting", "Value", "Unit"], ["Spur spacing", 10, "cm"]], formulaAt: () => null }), [{ id: "Spur spacing", value: 5 }], "AB", 46000).cells // [{ row: 2, column: 2, before: 10, value: 12.7 }]
+ * changeSettings(settingsTable({ sheet: "Settings", firstRow: 1, firstColumn: 1, values: [["Setting", "Value", "Unit"], ["Spur spacing", 10, "cm"]], formulaAt: () => null }), [{ id: "spurSpacing", value: 5 }], "AB", 46000).cells // [{ row: 2, column: 2, before: 10, value: 12.7 }]
  */
 export function changeSettings(
   table: SettingsTable,
@@ -50,12 +43,8 @@ export function changeSettings(
   const problems: SettingChangeProblem[] = [];
   let newRow = table.area.firstRow + table.area.values.length;
   for (const change of changes) {
-    const setting = settingNamed(change.id);
-    const value = change.value ?? setting?.value ?? "";
-    if (setting === undefined) {
-      problems.push({ id: change.id, reason: "unknown", value, expected: "" });
-      continue;
-    }
+    const setting = settingOf(change.id);
+    const value = change.value ?? setting.value;
     const taken = takeValue(setting, value, null);
     if ("reason" in taken) {
       problems.push({ id: setting.id, value, ...taken });
@@ -86,7 +75,7 @@ function entryInForce(table: SettingsTable, setting: Setting): SettingEntry | un
 }
 
 function newRowContents(setting: Setting, table: SettingsTable): Record<string, string | number> {
-  return { setting: setting.id, unit: setting.unit, meaning: setting.meaning[table.language] };
+  return { setting: setting.name, unit: setting.unit, meaning: setting.meaning[table.language] };
 }
 
 function changed(setting: Setting, value: number | string, table: SettingsTable): { source: string } {

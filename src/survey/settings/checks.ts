@@ -1,15 +1,35 @@
-import type { Setting } from "./setting";
+import type { SettingRow } from "./setting";
 import { figure, oneOf, share } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
 const MEANINGS = TEXTS.settings.checks;
 
 /** Settings for thresholds of the checks. */
-export const CHECK_SETTINGS: readonly Setting[] = [
-  oneOf("Unit system", "from headers", ["from headers", "US", "metric"], "ours", MEANINGS.unitSystem),
-  figure("Least distance between spurs", 2, "in", "ours", [0.5, 12], MEANINGS.leastDistanceBetweenSpurs),
-  figure("Unlike its block: spread", 4, "times", "ours", [2, 20], MEANINGS.unlikeItsBlockSpread),
-  figure(
+export const CHECK_SETTINGS = {
+  unitSystem: oneOf(
+    "Unit system",
+    "from headers",
+    ["from headers", "US", "metric"],
+    "ours",
+    MEANINGS.unitSystem,
+  ),
+  leastDistanceBetweenSpurs: figure(
+    "Least distance between spurs",
+    2,
+    "in",
+    "ours",
+    [0.5, 12],
+    MEANINGS.leastDistanceBetweenSpurs,
+  ),
+  unlikeItsBlockSpread: figure(
+    "Unlike its block: spread",
+    4,
+    "times",
+    "ours",
+    [2, 20],
+    MEANINGS.unlikeItsBlockSpread,
+  ),
+  unlikeItsBlockLeastValues: figure(
     "Unlike its block: least values",
     12,
     "values",
@@ -17,7 +37,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [5, 1000],
     MEANINGS.unlikeItsBlockLeastValues,
   ),
-  figure(
+  walkOrderMostVinesOutOfOrder: figure(
     "Walk order: most vines out of order",
     0.2,
     "share",
@@ -25,7 +45,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [0, 0.5],
     MEANINGS.walkOrderMostVinesOutOfOrder,
   ),
-  figure(
+  cordonLengthMostOfItsSpace: figure(
     "Cordon length: most of its space",
     1.35,
     "times",
@@ -33,7 +53,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [1, 5],
     MEANINGS.cordonLengthMostOfItsSpace,
   ),
-  figure(
+  cordonLengthLeastOfItsSpace: figure(
     "Cordon length: least of its space",
     0.4,
     "times",
@@ -41,12 +61,26 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [0, 1],
     MEANINGS.cordonLengthLeastOfItsSpace,
   ),
-  figure("Cordon diameter, least", 0.25, "in", "ours", [0, 6], MEANINGS.cordonDiameterLeast),
-  figure("Cordon diameter, most", 3, "in", "ours", [0.5, 6], MEANINGS.cordonDiameterMost),
-  figure("Nodes a spur, least", 1, "nodes", "common practice", [0, 15], MEANINGS.nodesASpurLeast),
-  figure("Nodes a spur, most", 4, "nodes", "ours", [1, 15], MEANINGS.nodesASpurMost),
-  figure("Trunks a vine, most", 4, "trunks", "msu2002", [1, 12], MEANINGS.trunksAVineMost),
-  figure(
+  cordonDiameterLeast: figure(
+    "Cordon diameter, least",
+    0.25,
+    "in",
+    "ours",
+    [0, 6],
+    MEANINGS.cordonDiameterLeast,
+  ),
+  cordonDiameterMost: figure("Cordon diameter, most", 3, "in", "ours", [0.5, 6], MEANINGS.cordonDiameterMost),
+  nodesASpurLeast: figure(
+    "Nodes a spur, least",
+    1,
+    "nodes",
+    "common practice",
+    [0, 15],
+    MEANINGS.nodesASpurLeast,
+  ),
+  nodesASpurMost: figure("Nodes a spur, most", 4, "nodes", "ours", [1, 15], MEANINGS.nodesASpurMost),
+  trunksAVineMost: figure("Trunks a vine, most", 4, "trunks", "msu2002", [1, 12], MEANINGS.trunksAVineMost),
+  seasonOfCountsFirstMonth: figure(
     "Season of counts: first month",
     11,
     "month",
@@ -54,7 +88,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [1, 12],
     MEANINGS.seasonOfCountsFirstMonth,
   ),
-  figure(
+  seasonOfCountsLastMonth: figure(
     "Season of counts: last month",
     5,
     "month",
@@ -62,10 +96,29 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [1, 12],
     MEANINGS.seasonOfCountsLastMonth,
   ),
-  share("Counted row: least share of its vines", 0.5, "ours", MEANINGS.countedRowLeastShareOfItsVines),
-  figure("Copied down: unlikelihood", 6, "powers of ten", "ours", [3, 20], MEANINGS.copiedDownUnlikelihood),
-  figure("Swapped columns: least rows", 3, "rows", "ours", [2, 50], MEANINGS.swappedColumnsLeastRows),
-  figure(
+  countedRowLeastShareOfItsVines: share(
+    "Counted row: least share of its vines",
+    0.5,
+    "ours",
+    MEANINGS.countedRowLeastShareOfItsVines,
+  ),
+  copiedDownUnlikelihood: figure(
+    "Copied down: unlikelihood",
+    6,
+    "powers of ten",
+    "ours",
+    [3, 20],
+    MEANINGS.copiedDownUnlikelihood,
+  ),
+  swappedColumnsLeastRows: figure(
+    "Swapped columns: least rows",
+    3,
+    "rows",
+    "ours",
+    [2, 50],
+    MEANINGS.swappedColumnsLeastRows,
+  ),
+  digitPreferenceLeastValues: figure(
     "Digit preference: least values",
     40,
     "values",
@@ -73,7 +126,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [10, 1000],
     MEANINGS.digitPreferenceLeastValues,
   ),
-  figure(
+  digitPreferenceShareMoreThanOthers: figure(
     "Digit preference: share more than others",
     0.25,
     "share",
@@ -81,7 +134,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [0.05, 1],
     MEANINGS.digitPreferenceShareMoreThanOthers,
   ),
-  figure(
+  digitPreferenceStandardErrors: figure(
     "Digit preference: standard errors",
     5,
     "times",
@@ -89,7 +142,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [2, 20],
     MEANINGS.digitPreferenceStandardErrors,
   ),
-  figure(
+  counterUnlikeOthersStandardErrors: figure(
     "Counter unlike others: standard errors",
     5,
     "times",
@@ -97,7 +150,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [2, 20],
     MEANINGS.counterUnlikeOthersStandardErrors,
   ),
-  figure(
+  counterUnlikeOthersLeastDifference: figure(
     "Counter unlike others: least difference",
     0.15,
     "share",
@@ -105,7 +158,7 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [0.01, 2],
     MEANINGS.counterUnlikeOthersLeastDifference,
   ),
-  figure(
+  lastYearMostPositionsMore: figure(
     "Last year: most positions more",
     2,
     "positions",
@@ -113,4 +166,4 @@ export const CHECK_SETTINGS: readonly Setting[] = [
     [0, 20],
     MEANINGS.lastYearMostPositionsMore,
   ),
-];
+} satisfies Readonly<Record<string, SettingRow>>;

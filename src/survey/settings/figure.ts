@@ -1,35 +1,35 @@
 import type { Text } from "../../texts/language";
-import type { Setting } from "./setting";
+import type { Figure, OneOf, SettingSource, Words } from "./setting";
 
 /** A setting that is a number between two limits. */
-export function figure(
-  id: string,
+export function figure<const Unit extends string>(
+  name: string,
   value: number,
-  unit: string,
-  source: Setting["source"],
+  unit: Unit,
+  source: SettingSource,
   [least, most]: readonly [least: number, most: number],
   meaning: Text,
-): Setting {
-  return { id, value, unit, source, least, most, meaning };
+): Figure<Unit> {
+  return { kind: "figure", name, value, unit, source, least, most, meaning };
 }
 
 /** A setting that is a share of something, from 0 to 1. */
-export function share(id: string, value: number, source: Setting["source"], meaning: Text): Setting {
-  return figure(id, value, "share", source, [0, 1], meaning);
+export function share(name: string, value: number, source: SettingSource, meaning: Text): Figure<"share"> {
+  return figure(name, value, "share", source, [0, 1], meaning);
 }
 
 /** A setting that is one of the words given. */
-export function oneOf(
-  id: string,
-  value: string,
-  choices: readonly string[],
-  source: Setting["source"],
+export function oneOf<const Word extends string>(
+  name: string,
+  value: NoInfer<Word>,
+  choices: readonly Word[],
+  source: SettingSource,
   meaning: Text,
-): Setting {
-  return { id, value, unit: "", source, choices, meaning };
+): OneOf<Word> {
+  return { kind: "oneOf", name, value, unit: "", source, choices, meaning };
 }
 
 /** A setting that is any words: names, days, colours. */
-export function words(id: string, value: string, source: Setting["source"], meaning: Text): Setting {
-  return { id, value, unit: "", source, meaning };
+export function words(name: string, value: string, source: SettingSource, meaning: Text): Words {
+  return { kind: "words", name, value, unit: "", source, meaning };
 }

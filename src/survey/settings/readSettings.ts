@@ -1,14 +1,14 @@
 import { isBlank, type CellValue } from "../sheets/cell";
-import { isSameFigure, type Setting, type SettingValues } from "./setting";
-import { SETTINGS } from "./settings";
+import { isSameFigure } from "./setting";
+import { settingNamed, settingValues, type Setting, type SettingId, type SettingValues } from "./settings";
 import type { SettingProblem, SettingRow, SurveyTable } from "../season/season";
 import { unitNamed } from "../sheets/unit";
 import { wordKey } from "../sheets/words";
 
-const BY_NAME = new Map(SETTINGS.map((setting) => [wordKey(setting.id), setting]));
-
 /** A value in the setting's own unit, or why the default must stay in force. */
-export type Taken = { value: number | string } | { reason: SettingProblem["reason"]; expected: string };
+export type Taken =
+  | { value: number | string }
+  | { reason: Exclude<SettingProblem["reason"], "unknown" | "twice">; expected: string };
 
 /**
  * The figures in force: those of the Settings sheets where they can be used, the defaults for all others. A blank
@@ -20,9 +20,9 @@ export function readSettings(tables: readonly SurveyTable[]): {
   settings: SettingValues;
   problems: SettingProblem[];
 } {
-  const settings = new Map<string, number | string>(SETTINGS.map((setting) => [setting.id, setting.value]));
+  const written = new Map<SettingId, number | string>();
   const problems: SettingProblem[] = [];
-  const inForce = new Map<string, SettingRow>();
+  const inForce = new Map<SettingId, SettingRow>();
   for (const table of tables) {
     const names = table.column("setting");
     const values = table.column("value");
@@ -31,7 +31,7 @@ export function readSettings(tables: readonly SurveyTable[]): {
     for (let i = 0; i < table.rowCount; i++) {
       const name = names.raw.at(i);
       if (isBlank(name) || typeof name === "object") continue;
-      const setting = BY_NAME.get(wordKey(name));
+      const setting = settingNamed(String(name));
       const place = { sheet: table.sheet, sheetRow: table.sheetRow(i), setting: String(name).trim() };
       const at = (column: typeof names) => ({ sheetColumn: column.sheetColumn, header: column.header });
       if (!setting) {
@@ -49,22 +49,22 @@ export function readSettings(tables: readonly SurveyTable[]): {
       const first = inForce.get(setting.id);
       if (!first) {
         inForce.set(setting.id, { sheet: table.sheet, sheetRow: table.sheetRow(i), value, unit });
-        settings.set(setting.id, taken.value);
-      } else if (first.sheet === table.sheet || !isSameFigure(settings.get(setting.id)!, taken.value))
+        written.set(setting.id, taken.value);
+      } else if (first.sheet === table.sheet || !isSameFigure(written.get(setting.id)!, taken.value))
         problems.push({ ...place, ...at(names), reason: "twice", value, expected: "", unit, first });
     }
   }
-  return { settings, problems };
+  return { settings: settingValues(written), problems };
 }
 
 export function takeValue(setting: Setting, value: CellValue, unit: CellValue): Taken {
-  if (setting.choices) {
+  if (setting.kind === "oneOf") {
     const choice = setting.choices.find((word) => wordKey(word) === wordKey(String(value)));
     return choice === undefined
       ? { reason: "notAChoice", expected: setting.choices.join(", ") }
       : { value: choice };
   }
-  if (typeof setting.value === "string")
+  if (setting.kind === "words")
     return typeof value === "string" || typeof value === "number"
       ? { value: String(value).trim() }
       : { reason: "notAChoice", expected: "" };
@@ -73,8 +73,8 @@ export function takeValue(setting: Setting, value: CellValue, unit: CellValue): 
   const factor = unitFactor(setting, unit);
   if (factor === undefined) return { reason: "wrongUnit", expected: setting.unit };
   const own = value * factor;
-  if (!(own >= (setting.least ?? -Infinity) && own <= (setting.most ?? Infinity)))
-    return { reason: "outside", expected: `${setting.least ?? ""} – ${setting.most ?? ""}` };
+  if (!(own >= setting.least && own <= setting.most))
+    return { reason: "outside", expected: `${setting.least} – ${setting.most}` };
   return { value: own };
 }
 

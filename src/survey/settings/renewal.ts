@@ -1,15 +1,37 @@
-import type { Setting } from "./setting";
+import type { SettingRow } from "./setting";
 import { figure, share } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
 const MEANINGS = TEXTS.settings.renewal;
 
 /** Settings for the renewal of trunks and cordons. */
-export const RENEWAL_SETTINGS: readonly Setting[] = [
-  figure("Trunks wanted on a vine", 2, "trunks", "msu2002", [1, 6], MEANINGS.trunksWantedOnAVine),
-  share("Empty share that renews a cordon", 0.33, "ours", MEANINGS.emptyShareThatRenewsACordon),
-  share("Badly placed share that renews a cordon", 0.5, "ours", MEANINGS.badlyPlacedShareThatRenewsACordon),
-  share("Thick share of a new cane", 0.5, "klodd2020", MEANINGS.thickShareOfANewCane),
-  share("Trunks lost a year", 0.05, "ours", MEANINGS.trunksLostAYear),
-  share("Missing trunks brought up a year", 0.5, "ours", MEANINGS.missingTrunksBroughtUpAYear),
-];
+export const RENEWAL_SETTINGS = {
+  trunksWantedOnAVine: figure(
+    "Trunks wanted on a vine",
+    2,
+    "trunks",
+    "msu2002",
+    [1, 6],
+    MEANINGS.trunksWantedOnAVine,
+  ),
+  emptyShareThatRenewsACordon: share(
+    "Empty share that renews a cordon",
+    0.33,
+    "ours",
+    MEANINGS.emptyShareThatRenewsACordon,
+  ),
+  badlyPlacedShareThatRenewsACordon: share(
+    "Badly placed share that renews a cordon",
+    0.5,
+    "ours",
+    MEANINGS.badlyPlacedShareThatRenewsACordon,
+  ),
+  thickShareOfANewCane: share("Thick share of a new cane", 0.5, "klodd2020", MEANINGS.thickShareOfANewCane),
+  trunksLostAYear: share("Trunks lost a year", 0.05, "ours", MEANINGS.trunksLostAYear),
+  missingTrunksBroughtUpAYear: share(
+    "Missing trunks brought up a year",
+    0.5,
+    "ours",
+    MEANINGS.missingTrunksBroughtUpAYear,
+  ),
+} satisfies Readonly<Record<string, SettingRow>>;

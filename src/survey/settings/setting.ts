@@ -1,22 +1,63 @@
+import type { SourceId } from "../../domain/sources";
+import type { Kilograms, Metres, PerMetre } from "../../domain/units";
 import type { Text } from "../../texts/language";
 
-/** A figure that changes a result: a row of the Settings sheet. */
-export interface Setting {
+/** Id in src/domain/sources.ts, or one of the three honest answers where nothing was published. */
+export type SettingSource = SourceId | "ours" | "common practice" | "from memory, unverified";
+
+interface Row {
   /** Name in the first column of the Settings sheet, in words, English in every language so that files travel. */
-  readonly id: string;
-  readonly value: number | string;
-  /** Unit as shown: "lb", "positions", "share", "" for a plain number or a word. */
-  readonly unit: string;
-  /** Id in src/domain/sources.ts, or one of the three honest answers where nothing was published. */
-  readonly source: string | "ours" | "common practice" | "from memory, unverified";
-  readonly least?: number;
-  readonly most?: number;
-  readonly choices?: readonly string[];
+  readonly name: string;
+  readonly source: SettingSource;
   readonly meaning: Text;
 }
 
-/** The values in force: the sheet's where it has them, else the defaults. */
-export type SettingValues = ReadonlyMap<string, number | string>;
+/** A number between two limits. */
+export interface Figure<Unit extends string = string> extends Row {
+  readonly kind: "figure";
+  /** In the unit of the sheet, as are the limits. */
+  readonly value: number;
+  /** Unit as shown: "lb", "positions", "share", "" for a plain number. */
+  readonly unit: Unit;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** One of a few words. */
+export interface OneOf<Word extends string = string> extends Row {
+  readonly kind: "oneOf";
+  readonly value: Word;
+  readonly unit: "";
+  readonly choices: readonly Word[];
+}
+
+/** Any words: names, days, colours. */
+export interface Words extends Row {
+  readonly kind: "words";
+  readonly value: string;
+  readonly unit: "";
+}
+
+/** A row of the Settings sheet without its id. */
+export type SettingRow = Figure | OneOf | Words;
+
+/** What calculations get for a figure in a unit of the sheet: metric throughout, plain where nothing is measured. */
+interface MetricOfUnit {
+  readonly in: Metres;
+  readonly ft: Metres;
+  readonly lb: Kilograms;
+  readonly "nodes/ft": PerMetre;
+}
+
+/** What calculations get for a row. */
+export type ValueOf<Setting> =
+  Setting extends Figure<infer Unit>
+    ? Unit extends keyof MetricOfUnit
+      ? MetricOfUnit[Unit]
+      : number
+    : Setting extends OneOf<infer Word>
+      ? Word
+      : string;
 
 /**
  * True for two figures that differ by no more than the arithmetic of a unit conversion.

@@ -1,5 +1,5 @@
 import { isSameFigure } from "./setting";
-import { SETTINGS } from "./settings";
+import { SETTINGS, type SettingId } from "./settings";
 import type { SettingEntry, SettingsTable } from "./settingsTable";
 
 /** A setting's figure in one workbook. */
@@ -13,7 +13,7 @@ export interface SettingSide {
 
 /** A setting whose figures in two workbooks are not the same; values in the setting's own unit. */
 export interface SettingDifference {
-  readonly id: string;
+  readonly id: SettingId;
   readonly unit: string;
   readonly here: SettingSide;
   readonly there: SettingSide;
@@ -45,8 +45,8 @@ export function settingDifferences(
 }
 
 /** First usable row of each setting, as the reader takes them. */
-function sidesOf(table: SettingsTable | undefined): Map<string, SettingSide> {
-  const sides = new Map<string, SettingSide>();
+function sidesOf(table: SettingsTable | undefined): Map<SettingId, SettingSide> {
+  const sides = new Map<SettingId, SettingSide>();
   for (const entry of table?.entries ?? []) {
     const side = sideOf(entry);
     if (side && !sides.has(entry.setting!.id)) sides.set(entry.setting!.id, side);

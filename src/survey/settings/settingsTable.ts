@@ -1,14 +1,12 @@
-import { SOURCES } from "../../domain/sources";
+import { SOURCES, type SourceId } from "../../domain/sources";
 import { LANGUAGES, type Language } from "../../texts/language";
 import { isBlank, type CellValue } from "../sheets/cell";
 import { plainHeader } from "../sheets/column";
 import { findTable } from "../reading/findTable";
 import { takeValue, type Taken } from "./readSettings";
-import type { Setting } from "./setting";
-import { SETTINGS } from "./settings";
+import { settingNamed, type Setting } from "./settings";
 import type { SheetArea } from "../reading/sheetArea";
 import { SHEETS } from "../sheets/sheets";
-import { wordKey } from "../sheets/words";
 
 /** One row of a Settings table as it stands in the sheet. */
 export interface SettingEntry {
@@ -46,13 +44,9 @@ export interface SettingCell {
   readonly value: string | number;
 }
 
-const BY_NAME = new Map(SETTINGS.map((setting) => [wordKey(setting.id), setting]));
-
-/** The setting of that name, upper or lower case. */
-export const settingNamed = (name: string): Setting | undefined => BY_NAME.get(wordKey(name));
-
 /** How a setting's source is named on a sheet: "Cornell 2014", or "ours" where nothing was published. */
-export const sourceName = (setting: Setting): string => SOURCES[setting.source]?.name ?? setting.source;
+export const sourceName = ({ source }: Setting): string =>
+  source in SOURCES ? SOURCES[source as SourceId].name : source;
 
 /**
  * Finds and reads the Settings table of a sheet, rows of the farm's own included; undefined when there is none.

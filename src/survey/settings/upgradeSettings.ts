@@ -1,6 +1,5 @@
 import { isBlank, type CellValue } from "../sheets/cell";
-import type { Setting } from "./setting";
-import { SETTINGS } from "./settings";
+import { FORMER_NAMES, settingOf, SETTINGS, type Setting, type SettingId } from "./settings";
 import type { SheetArea } from "../reading/sheetArea";
 import { SHEETS } from "../sheets/sheets";
 import { cellAt, settingsTable, sourceName, type SettingCell, type SettingsTable } from "./settingsTable";
@@ -24,9 +23,6 @@ export interface UpgradedSettings {
   readonly area: SheetArea;
 }
 
-/** Settings that were called otherwise in an earlier version, by their old name. */
-const RENAMED_SETTINGS: Readonly<Record<string, string>> = {};
-
 /**
  * Brings a Settings table to the present shape, step by step: renamed settings get their present names; a table of
  * names and values gets its unit, source and meaning columns; then the columns for who changed a figure when; then the
@@ -40,13 +36,13 @@ const RENAMED_SETTINGS: Readonly<Record<string, string>> = {};
  */
 export function upgradeSettings(
   area: SheetArea,
-  renamed: Readonly<Record<string, string>> = RENAMED_SETTINGS,
+  formerNames: FormerNames = FORMER_NAMES,
 ): UpgradedSettings | undefined {
   if (settingsTable(area) === undefined) return undefined;
   const steps: TakenStep[] = [];
   let now = area;
   for (const [step, take] of Object.entries(STEPS) as [SettingsStep, StepTaker][]) {
-    const { names, cells } = take(settingsTable(now)!, renamed);
+    const { names, cells } = take(settingsTable(now)!, formerNames);
     if (cells.length === 0) continue;
     steps.push({ step, names, cells });
     now = withCells(now, cells);
@@ -54,7 +50,8 @@ export function upgradeSettings(
   return { steps, area: now };
 }
 
-type StepTaker = (table: SettingsTable, renamed: Readonly<Record<string, string>>) => Omit<TakenStep, "step">;
+type FormerNames = Readonly<Record<string, SettingId>>;
+type StepTaker = (table: SettingsTable, formerNames: FormerNames) => Omit<TakenStep, "step">;
 
 const STEPS: Readonly<Record<SettingsStep, StepTaker>> = {
   names: renameSettings,
@@ -63,16 +60,15 @@ const STEPS: Readonly<Record<SettingsStep, StepTaker>> = {
   rows: addRows,
 };
 
-function renameSettings(
-  table: SettingsTable,
-  renamed: Readonly<Record<string, string>>,
-): Omit<TakenStep, "step"> {
-  const present = new Map(Object.entries(renamed).map(([old, name]) => [wordKey(old), name]));
-  const has = new Set(table.entries.flatMap(({ setting }) => setting?.id ?? []));
+function renameSettings(table: SettingsTable, formerNames: FormerNames): Omit<TakenStep, "step"> {
+  const present = new Map(
+    Object.entries(formerNames).map(([old, id]) => [wordKey(old), settingOf(id).name] as const),
+  );
+  const has = new Set(table.entries.map(({ name }) => wordKey(name)));
   const column = table.columns.get("setting")!;
-  const cells = table.entries.flatMap(({ name, setting, sheetRow }): SettingCell[] => {
-    const value = setting ? undefined : present.get(wordKey(name));
-    if (value === undefined || has.has(value)) return [];
+  const cells = table.entries.flatMap(({ name, sheetRow }): SettingCell[] => {
+    const value = present.get(wordKey(name));
+    if (value === undefined || has.has(wordKey(value))) return [];
     return [{ row: sheetRow, column, before: cellAt(table.area, sheetRow, column), value }];
   });
   return { names: cells.map(({ value }) => String(value)), cells };
@@ -104,14 +100,14 @@ function addRows(table: SettingsTable): Omit<TakenStep, "step"> {
       return value === "" ? [] : [{ row: first + index, column, before: null, value }];
     }),
   );
-  return { names: missing.map(({ id }) => id), cells };
+  return { names: missing.map(({ name }) => name), cells };
 }
 
 /** What a column says of a setting before anybody changes it; "" where it says nothing. */
 function aboutSetting(setting: Setting, columnId: string, { language }: SettingsTable): string | number {
   switch (columnId) {
     case "setting":
-      return setting.id;
+      return setting.name;
     case "value":
       return setting.value;
     case "unit":

@@ -1,12 +1,12 @@
-import type { Setting } from "./setting";
+import type { SettingRow } from "./setting";
 import { figure } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
 const MEANINGS = TEXTS.settings.work;
 
 /** Settings for hours, crew days and the order of work. */
-export const WORK_SETTINGS: readonly Setting[] = [
-  figure(
+export const WORK_SETTINGS = {
+  minutesAVinePruning: figure(
     "Minutes a vine, pruning",
     3,
     "min",
@@ -14,7 +14,7 @@ export const WORK_SETTINGS: readonly Setting[] = [
     [0, 240],
     MEANINGS.minutesAVinePruning,
   ),
-  figure(
+  minutesAVineThinning: figure(
     "Minutes a vine, thinning",
     2,
     "min",
@@ -22,6 +22,6 @@ export const WORK_SETTINGS: readonly Setting[] = [
     [0, 240],
     MEANINGS.minutesAVineThinning,
   ),
-  figure("Crew", 4, "people", "ours", [1, 500], MEANINGS.crew),
-  figure("Hours a day", 6, "h", "ours", [0.5, 16], MEANINGS.hoursADay),
-];
+  crew: figure("Crew", 4, "people", "ours", [1, 500], MEANINGS.crew),
+  hoursADay: figure("Hours a day", 6, "h", "ours", [0.5, 16], MEANINGS.hoursADay),
+} satisfies Readonly<Record<string, SettingRow>>;

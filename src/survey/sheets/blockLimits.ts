@@ -64,8 +64,8 @@ export function limitsByBlock(
   const { numbers } = column;
   const isMeant = measure.byRatio ? (value: number) => value > 0 : (value: number) => value >= 0;
   const valueOf = (i: number) => (grown[i] && isMeant(numbers[i]) ? numbers[i] : NaN);
-  const least = context.setting("Unlike its block: least values");
-  const times = context.setting("Unlike its block: spread");
+  const least = context.season.settings.unlikeItsBlockLeastValues;
+  const times = context.season.settings.unlikeItsBlockSpread;
   const limits = new Map<number, BlockLimits>();
   const small: number[] = [];
   for (const [block, values] of valuesByBlock(table, valueOf))

@@ -1,3 +1,4 @@
+import { TRAININGS, type Training } from "../../domain/choice/trainingSystems";
 import type { Choice, Column, SheetId, SheetShape } from "./column";
 import type { Text } from "../../texts/language";
 import { TEXTS } from "../../texts/texts";
@@ -114,23 +115,18 @@ const STATUSES: readonly Choice[] = [
   },
 ];
 
-const TRAININGS: readonly Choice[] = [
-  {
-    id: "highWire",
-    word: WORDS.trainings.highWire,
-    also: ["high cordon", "top wire", "high wire cordon", "cordón alto", "cordon haut"],
-  },
-  {
-    id: "upright",
-    word: WORDS.trainings.upright,
-    also: ["upright", "vsp", "mid wire", "low cordon"],
-  },
-  {
-    id: "divided",
-    word: WORDS.trainings.divided,
-    also: ["gdc", "double curtain"],
-  },
-];
+/** Other accepted spellings of each training system; its words stand in the texts. */
+const TRAINING_SPELLINGS: Readonly<Record<Training, readonly string[]>> = {
+  highWire: ["high cordon", "top wire", "high wire cordon", "cordón alto", "cordon haut"],
+  upright: ["upright", "vsp", "mid wire", "low cordon"],
+  divided: ["gdc", "double curtain"],
+};
+
+const TRAINING_CHOICES: readonly Choice[] = TRAININGS.map((id) => ({
+  id,
+  word: WORDS.trainings[id],
+  also: TRAINING_SPELLINGS[id],
+}));
 
 const block: Column = {
   id: "block",
@@ -480,7 +476,7 @@ const blocks: SheetShape = {
       ...WORDS.blocks.training,
       also: ["training"],
       required: false,
-      choices: TRAININGS,
+      choices: TRAINING_CHOICES,
       width: 16,
     },
     {

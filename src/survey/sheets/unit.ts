@@ -1,13 +1,13 @@
 import { KILOGRAMS_PER_POUND, METRES_PER_FOOT, POUNDS_PER_TON, type UnitSystem } from "../../domain/units";
 import type { ColumnKind } from "./column";
 
-export type Dimension = "length" | "mass" | "share";
+export type Dimension = "length" | "mass" | "share" | "perLength";
 
 /** A unit that may stand in a header's parentheses or in the Settings sheet. */
 export interface Unit {
   readonly id: string;
   readonly dimension: Dimension;
-  /** Metres, kilograms or shares in one of it. */
+  /** Metres, kilograms, shares or counts a metre in one of it. */
   readonly perUnit: number;
   readonly also: readonly string[];
 }
@@ -76,6 +76,8 @@ const UNITS: readonly Unit[] = [
   },
   { id: "%", dimension: "share", perUnit: 0.01, also: ["percent", "per cent", "por ciento", "pour cent"] },
   { id: "share", dimension: "share", perUnit: 1, also: [] },
+  { id: "nodes/ft", dimension: "perLength", perUnit: 1 / METRES_PER_FOOT, also: [] },
+  { id: "nodes/m", dimension: "perLength", perUnit: 1, also: [] },
 ];
 
 const BY_NAME = new Map(

@@ -131,8 +131,8 @@ async function printCards(pane: Pane): Promise<void> {
       paper: crew.paper,
       date: writtenDate(pane.today, language),
       farm: "",
-      ribbons: { stays: String(settings.get("Ribbon, stays")), ask: String(settings.get("Ribbon, ask")) },
-      vinesAPage: Math.round(Number(settings.get("Vines a card page"))),
+      ribbons: { stays: settings.ribbonStays, ask: settings.ribbonAsk },
+      vinesAPage: Math.round(settings.vinesACardPage),
     }),
   );
 }

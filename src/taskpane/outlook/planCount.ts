@@ -14,7 +14,7 @@ export const COUNTED: readonly Counted[] = ["clusters", "shoots", "prunings"];
 export function planCount(pane: Pane, block: string, part: Partial<PlannedCount> = {}): void {
   const { season, count } = pane.state.outlook;
   if (season === undefined) return;
-  const usual = Number(season.settings.get("Margin of a count")) * 100;
+  const usual = season.settings.marginOfACount * 100;
   const first: PlannedCount = { counted: "clusters", typed: String(Math.round(usual)), seed: 1, block };
   const wanted: PlannedCount = { ...first, ...count, ...part, block, plan: undefined, problem: undefined };
   const percent = textNumber(wanted.typed.replace("%", ""));

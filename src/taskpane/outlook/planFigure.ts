@@ -2,6 +2,7 @@ import { cellName } from "../../survey/sheets/cellName";
 import type { FarmFigure } from "../../survey/crop/farmFigures";
 import type { SheetArea } from "../../survey/reading/sheetArea";
 import { SHEETS } from "../../survey/sheets/sheets";
+import type { SettingId } from "../../survey/settings/settings";
 import type { SettingCell } from "../../survey/settings/settingsTable";
 import { withCells } from "../../survey/settings/upgradeSettings";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
@@ -50,7 +51,7 @@ function threeDigitsOf(value: number): number {
 function inSettings(
   read: ReadSettings,
   { proposed }: FarmFigure,
-  id: string,
+  id: SettingId,
   by: string,
   on: number,
   language: Language,

@@ -116,7 +116,7 @@ function blockView(pane: Pane, seasons: SeasonsFound, season: Season, own: reado
 }
 
 function lossView(pane: Pane, season: Season, own: readonly WinterRow[]): TemplateResult {
-  const confidence = Number(season.settings.get("Confidence of ranges"));
+  const confidence = season.settings.confidenceOfRanges;
   try {
     return lossWords(pane, blockLoss(own, own[0].block, confidence, floorOf(season)), confidence);
   } catch (failure) {
@@ -190,6 +190,6 @@ function yearsOf(rows: readonly WinterRow[]) {
   });
 }
 
-const floorOf = (season: Season) => Number(season.settings.get("Floor of live spurs"));
+const floorOf = (season: Season) => season.settings.floorOfLiveSpurs;
 
 const percent = (pane: Pane, share: number) => threeDigits(share * 100, pane.state.language);

@@ -1,9 +1,7 @@
 import { changeSettings, type SettingChange } from "../../survey/settings/changeSettings";
 import { readSeason } from "../../survey/reading/readSeason";
-import type { Setting } from "../../survey/settings/setting";
-import { SETTINGS } from "../../survey/settings/settings";
+import { settingOf, SETTINGS, type Setting, type SettingId } from "../../survey/settings/settings";
 import {
-  settingNamed,
   settingsTable,
   sourceName,
   type SettingCell,
@@ -34,20 +32,20 @@ export interface PlannedChange {
  */
 export function planChange(
   read: ReadSettings,
-  id: string,
+  id: SettingId,
   typed: string,
   by: string,
   on: number,
   language: Language,
 ): PlannedChange | string {
-  const setting = settingNamed(id)!;
+  const setting = settingOf(id);
   const table = read.table ?? settingsTable(freshArea(language))!;
   const change: SettingChange = { id, value: typedValue(setting, typed) };
   const { cells, problems } = changeSettings(table, [change], by, on);
   const [problem] = problems;
   if (problem !== undefined)
     return say(SETTING_CHANGE_PROBLEMS[problem.reason], language, {
-      setting: id,
+      setting: setting.name,
       value: problem.value,
       expected: problem.expected,
     });
@@ -63,7 +61,7 @@ export function seasonOfSheets(plan: PlannedChange, { mapping }: ReadSettings) {
 
 /** A number where the setting holds one and a number was typed; else the words. */
 function typedValue(setting: Setting, typed: string): number | string {
-  if (typeof setting.value !== "number") return typed.trim();
+  if (setting.kind !== "figure") return typed.trim();
   return textNumber(typed) ?? typed.trim();
 }
 
@@ -79,7 +77,7 @@ export function freshSettings(language: Language): OwnSheet {
       ...(kind === "date" ? { format: "yyyy-mm-dd" } : {}),
     })),
     rows: SETTINGS.map((setting) => [
-      setting.id,
+      setting.name,
       setting.value,
       setting.unit,
       sourceName(setting),

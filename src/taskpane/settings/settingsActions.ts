@@ -1,3 +1,4 @@
+import { settingOf } from "../../survey/settings/settings";
 import { settingsTable } from "../../survey/settings/settingsTable";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import type { Progress } from "../progress";
@@ -99,7 +100,7 @@ export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> 
   if (valueIn(now, edit.id) !== valueIn(read, edit.id)) {
     changePage(pane, "settings", { edit: undefined });
     await readSettingsOf(pane, new AbortController().signal);
-    pane.tell("warning", SETTINGS_TEXTS.meanwhile, { setting: edit.id });
+    pane.tell("warning", SETTINGS_TEXTS.meanwhile, { setting: settingOf(edit.id).name });
     return;
   }
   if (now.table === undefined) await pane.workbook.writeOwnSheet(freshSettings(pane.state.language));
@@ -109,7 +110,7 @@ export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> 
   );
   changePage(pane, "settings", { edit: undefined });
   await readSettingsOf(pane, new AbortController().signal);
-  pane.tell("success", SETTINGS_TEXTS.kept, { setting: edit.id, value: edit.typed });
+  pane.tell("success", SETTINGS_TEXTS.kept, { setting: settingOf(edit.id).name, value: edit.typed });
 }
 
 /** The page's reading with the Settings table as it stands at this moment. */

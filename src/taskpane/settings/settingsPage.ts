@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
-import type { Setting } from "../../survey/settings/setting";
-import { SETTINGS_BY_AREA } from "../../survey/settings/settings";
+import { SETTINGS_BY_AREA, shownValue, type Setting } from "../../survey/settings/settings";
 import { sourceName } from "../../survey/settings/settingsTable";
 import { SHEETS } from "../../survey/sheets/sheets";
 import { PANE_TEXTS, SETTING_GROUPS, SETTINGS_TEXTS } from "../../texts/pane";
@@ -104,8 +103,8 @@ function figures(pane: Pane, page: SettingsState, read: ReadSettings): TemplateR
     ${travelSection(pane, page)}`;
 }
 
-function isAbout({ id, meaning }: Setting, search: string, pane: Pane): boolean {
-  const text = `${id} ${pane.say(meaning)}`.toLowerCase();
+function isAbout({ name, meaning }: Setting, search: string, pane: Pane): boolean {
+  const text = `${name} ${pane.say(meaning)}`.toLowerCase();
   return search
     .toLowerCase()
     .split(/\s+/)
@@ -113,18 +112,18 @@ function isAbout({ id, meaning }: Setting, search: string, pane: Pane): boolean 
 }
 
 function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Setting): TemplateResult {
-  const value = read.season.settings.get(setting.id) ?? setting.value;
+  const value = shownValue(setting.id, read.season.settings);
   const entry = read.table?.entries.find((one) => one.setting === setting);
   const editing = page.edit?.id === setting.id ? page.edit : undefined;
   return html`<li class="finding">
     <div class="beside">
-      <h3 class="wide">${setting.id}</h3>
+      <h3 class="wide">${setting.name}</h3>
       ${
         editing === undefined
           ? html`<fluent-button
               class="change"
               size="small"
-              aria-label=${`${pane.say(SETTINGS_TEXTS.change)}: ${setting.id}`}
+              aria-label=${`${pane.say(SETTINGS_TEXTS.change)}: ${setting.name}`}
               @click=${() => changePage(pane, "settings", { edit: { id: setting.id, typed: written(pane, value) } })}
               >${pane.say(SETTINGS_TEXTS.change)}</fluent-button
             >`
@@ -174,7 +173,7 @@ function editor(
   const id = "setting-value";
   return html`<div class="stack editor">
     ${
-      setting.choices === undefined
+      setting.kind !== "oneOf"
         ? textField({
             id,
             label:

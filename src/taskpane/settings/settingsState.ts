@@ -1,6 +1,7 @@
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { SettingDifference } from "../../survey/settings/settingDifferences";
 import type { HeaderMapping } from "../../survey/reading/findTable";
+import type { SettingId } from "../../survey/settings/settings";
 import type { SettingsTable } from "../../survey/settings/settingsTable";
 import type { SheetArea } from "../../survey/reading/sheetArea";
 import type { Season } from "../../survey/season/season";
@@ -18,7 +19,7 @@ export interface ReadSettings {
 
 /** A figure that somebody is about to change. */
 export interface SettingEdit {
-  readonly id: string;
+  readonly id: SettingId;
   /** As typed. */
   readonly typed: string;
   /** Why it cannot be taken, as a sentence. */
@@ -33,7 +34,7 @@ export interface OtherWorkbook {
   readonly file: string;
   readonly differences: readonly SettingDifference[];
   /** Settings that are to be copied, by id. */
-  readonly ticked: ReadonlySet<string>;
+  readonly ticked: ReadonlySet<SettingId>;
   /** Why nothing was copied, as a sentence. */
   readonly problem?: string;
   /** What would move, once that was asked for. */

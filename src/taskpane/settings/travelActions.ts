@@ -1,5 +1,6 @@
 import { changeSettings } from "../../survey/settings/changeSettings";
 import { settingDifferences } from "../../survey/settings/settingDifferences";
+import type { SettingId } from "../../survey/settings/settings";
 import { settingsTable, type SettingCell, type SettingsTable } from "../../survey/settings/settingsTable";
 import { upgradeSettings, withCells } from "../../survey/settings/upgradeSettings";
 import { SETTINGS_TEXTS } from "../../texts/pane";
@@ -29,7 +30,7 @@ export async function compareWith(pane: Pane, file: File): Promise<void> {
 }
 
 /** Ticks a figure, or takes the tick off; what was shown to move then no longer holds. */
-export function tickDifference(pane: Pane, other: OtherWorkbook, id: string): void {
+export function tickDifference(pane: Pane, other: OtherWorkbook, id: SettingId): void {
   const ticked = new Set(other.ticked);
   if (!ticked.delete(id)) ticked.add(id);
   changePage(pane, "settings", { other: { ...other, ticked, moved: undefined, problem: undefined } });

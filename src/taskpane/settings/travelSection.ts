@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { SettingDifference } from "../../survey/settings/settingDifferences";
+import { settingOf } from "../../survey/settings/settings";
 import { upgradeSettings } from "../../survey/settings/upgradeSettings";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import { SETTINGS_STEPS } from "../../texts/settings";
@@ -141,7 +142,12 @@ function difference(
   { id, unit, here, there }: SettingDifference,
   index: number,
 ): TemplateResult {
-  const facts = { setting: id, unit: unit === "share" ? "" : unit, here: here.value, there: there.value };
+  const facts = {
+    setting: settingOf(id).name,
+    unit: unit === "share" ? "" : unit,
+    here: here.value,
+    there: there.value,
+  };
   return html`<li>
     ${tickField({
       id: `difference-${index}`,

@@ -1,10 +1,6 @@
 import fc from "fast-check";
-import type {
-  CandidateCordon,
-  Condition,
-  Training,
-  VineToDecide,
-} from "../../../src/domain/choice/candidateCordon";
+import type { CandidateCordon, Condition, VineToDecide } from "../../../src/domain/choice/candidateCordon";
+import type { Training } from "../../../src/domain/choice/trainingSystems";
 import { metres } from "../../../src/domain/units";
 
 export const TRAININGS: readonly Training[] = ["highWire", "upright", "divided"];

@@ -294,7 +294,7 @@ describe("the invented farm's outlook", () => {
     }
     expect(figures.at(-1)).toMatchObject({
       figure: "lagMultiplier",
-      writeTo: { setting: "Lag phase multiplier" },
+      writeTo: { setting: "lagPhaseMultiplier" },
     });
   });
 

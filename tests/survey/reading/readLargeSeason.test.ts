@@ -61,7 +61,7 @@ function everythingOf(season: Season) {
     })),
     other: season.otherSheets,
     units: season.unitSystem,
-    settings: [...season.settings],
+    settings: season.settings,
     problems: season.settingProblems,
   };
 }

@@ -7,7 +7,7 @@ import {
 } from "../../../src/survey/settings/changeSettings";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { settingDifferences } from "../../../src/survey/settings/settingDifferences";
-import { defaultSettings, SETTINGS } from "../../../src/survey/settings/settings";
+import { defaultSettings, SETTINGS, settingOf, type SettingId } from "../../../src/survey/settings/settings";
 import { settingsTable, sourceName, type SettingCell } from "../../../src/survey/settings/settingsTable";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
 import { SHEETS } from "../../../src/survey/sheets/sheets";
@@ -27,7 +27,7 @@ const areaOf = (values: CellValue[][], sheet = "Settings"): SheetArea => ({
 const present = (): CellValue[][] => [
   ["Setting", "Value", "Unit", "Source", "Meaning", "Changed by", "Changed on"],
   ...SETTINGS.map((setting): CellValue[] => [
-    setting.id,
+    setting.name,
     setting.value,
     setting.unit,
     sourceName(setting),
@@ -134,7 +134,7 @@ describe("differences between two workbooks", () => {
     );
     expect(differences).toEqual([
       {
-        id: "Spur spacing",
+        id: "spurSpacing",
         unit: "in",
         here: { value: 4, from: "sheet", changedBy: "", changedOn: undefined },
         there: { value: 5, from: "sheet", changedBy: "JT", changedOn: 46010 },
@@ -150,7 +150,7 @@ describe("differences between two workbooks", () => {
   test("a figure that cannot be used counts as the source's, as the reader has it", () => {
     const broken = settingsTable(areaOf(changed("Spur spacing", "five")));
     expect(settingDifferences(broken, settingsTable(areaOf(changed("Spur spacing", 5))))).toMatchObject([
-      { id: "Spur spacing", here: { value: 4, from: "default" }, there: { value: 5 } },
+      { id: "spurSpacing", here: { value: 4, from: "default" }, there: { value: 5 } },
     ]);
   });
 });
@@ -159,22 +159,22 @@ describe("changing figures", () => {
   test("value, source, who and when; nothing else", () => {
     const values = present();
     const row = rowOf(values, "Spur spacing") + 1;
-    const { cells, problems } = change(values, [{ id: "Spur spacing", value: 5 }]);
+    const { cells, problems } = change(values, [{ id: "spurSpacing", value: 5 }]);
     expect(problems).toEqual([]);
     expect(cells.every((cell) => cell.row === row)).toBe(true);
     const after = written(values, cells);
     expect(after[row - 1].slice(0, 4)).toEqual(["Spur spacing", 5, "in", "own figure"]);
     expect(after[row - 1].slice(5)).toEqual(["AB", 46000]);
-    expect(inForce(after).get("Spur spacing")).toBe(5);
+    expect(inForce(after).spurSpacing).toBeCloseTo(0.127, 12);
   });
 
   test("the value is written in the unit that stands in its row", () => {
     const values = present();
     const row = rowOf(values, "Spur spacing");
     values[row][2] = "cm";
-    const after = written(values, change(values, [{ id: "Spur spacing", value: 5 }]).cells);
+    const after = written(values, change(values, [{ id: "spurSpacing", value: 5 }]).cells);
     expect(after[row][1]).toBe(12.7);
-    expect(inForce(after).get("Spur spacing")).toBeCloseTo(5, 10);
+    expect(inForce(after).spurSpacing).toBeCloseTo(0.127, 12);
   });
 
   test("without a value the source's figure is back, and its source is named again", () => {
@@ -182,17 +182,17 @@ describe("changing figures", () => {
     const row = rowOf(values, "Injury rule");
     values[row][1] = "Purdue";
     values[row][3] = "own figure";
-    const after = written(values, change(values, [{ id: "Injury rule" }]).cells);
+    const after = written(values, change(values, [{ id: "injuryRule" }]).cells);
     expect(after[row].slice(0, 4)).toEqual(["Injury rule", "Cornell 2014", "", "Cornell 2014"]);
   });
 
   test("a setting that the table does not have comes just below it, with unit and meaning", () => {
     const values = present().filter(([name]) => name !== "Spur spacing");
-    const after = written(values, change(values, [{ id: "Spur spacing", value: 5 }]).cells);
+    const after = written(values, change(values, [{ id: "spurSpacing", value: 5 }]).cells);
     expect(after).toHaveLength(values.length + 1);
     expect(after[values.length].slice(0, 4)).toEqual(["Spur spacing", 5, "in", "own figure"]);
-    expect(after[values.length][4]).toBe(SETTINGS.find(({ id }) => id === "Spur spacing")!.meaning.en);
-    expect(inForce(after).get("Spur spacing")).toBe(5);
+    expect(after[values.length][4]).toBe(SETTINGS.find(({ id }) => id === "spurSpacing")!.meaning.en);
+    expect(inForce(after).spurSpacing).toBeCloseTo(0.127, 12);
   });
 
   test("columns that the table does not have are left out", () => {
@@ -200,22 +200,21 @@ describe("changing figures", () => {
       ["Setting", "Value"],
       ["Spur spacing", 4],
     ];
-    expect(change(values, [{ id: "Spur spacing", value: 5 }]).cells).toEqual([
+    expect(change(values, [{ id: "spurSpacing", value: 5 }]).cells).toEqual([
       { row: 2, column: 2, before: 4, value: 5 },
     ]);
   });
 
-  test.each([
-    { id: "Spur spaceing", value: 5, reason: "unknown" },
-    { id: "Spur spacing", value: 100, reason: "outside" },
-    { id: "Spur spacing", value: "five", reason: "notANumber" },
-    { id: "Injury rule", value: "Davis", reason: "notAChoice" },
+  test.each<{ id: SettingId; value: number | string; reason: string }>([
+    { id: "spurSpacing", value: 100, reason: "outside" },
+    { id: "spurSpacing", value: "five", reason: "notANumber" },
+    { id: "injuryRule", value: "Davis", reason: "notAChoice" },
   ])("$id = $value is not taken: $reason", ({ id, value, reason }) => {
     const { cells, problems } = change(present(), [{ id, value }]);
     expect(cells).toEqual([]);
     expect(problems).toMatchObject([{ reason, value }]);
     for (const language of LANGUAGES) {
-      const facts = { setting: id, value, expected: problems[0].expected };
+      const facts = { setting: settingOf(id).name, value, expected: problems[0].expected };
       expect(say(SETTING_CHANGE_PROBLEMS[reason], language, facts)).toMatch(/^[^{}]*\.$/);
     }
   });
@@ -224,11 +223,11 @@ describe("changing figures", () => {
     const values = present();
     values[rowOf(values, "Spur spacing")][2] = "kg";
     const { cells, problems } = change(values, [
-      { id: "Spur spacing", value: 5 },
-      { id: "Nodes a spur", value: 3 },
+      { id: "spurSpacing", value: 5 },
+      { id: "nodesASpur", value: 3 },
     ]);
-    expect(problems).toMatchObject([{ id: "Spur spacing", reason: "wrongUnit" }]);
-    expect(inForce(written(values, cells)).get("Nodes a spur")).toBe(3);
+    expect(problems).toMatchObject([{ id: "spurSpacing", reason: "wrongUnit" }]);
+    expect(inForce(written(values, cells)).nodesASpur).toBe(3);
   });
 
   test("farm-wide figures copied from one workbook to another leave no difference", () => {
@@ -253,8 +252,8 @@ describe("changing figures", () => {
   test("writing what stood there before undoes a change exactly", () => {
     const values = present();
     const { cells } = change(values, [
-      { id: "Spur spacing", value: 5 },
-      { id: "Nodes a spur", value: 3 },
+      { id: "spurSpacing", value: 5 },
+      { id: "nodesASpur", value: 3 },
     ]);
     const undone = written(
       written(values, cells),
@@ -305,7 +304,7 @@ describe("older Settings tables", () => {
     },
     { shape: "the present shape", values: present(), steps: [] },
   ];
-  const RENAMED = { "Spur distance": "Spur spacing" };
+  const RENAMED = { "Spur distance": "spurSpacing" } as const;
 
   test.each(OLDER)("$shape: steps $steps", ({ values, steps }) => {
     const upgraded = upgradeSettings(areaOf(values), RENAMED)!;
@@ -342,15 +341,15 @@ describe("older Settings tables", () => {
       }),
     );
     if (renamedCells.size === 0)
-      expect([...readSeason([area]).settings]).toEqual([...readSeason([areaOf(values)]).settings]);
-    else expect(readSeason([area]).settings.get("Spur spacing")).toBe(5);
+      expect(readSeason([area]).settings).toEqual(readSeason([areaOf(values)]).settings);
+    else expect(readSeason([area]).settings.spurSpacing).toBeCloseTo(0.127, 12);
   });
 
   test("an old name beside the present one is left alone, so that no value is taken twice", () => {
     const values = [...present(), ["Spur distance", 9, "in", "", "", null, null]];
     const { area, steps } = upgradeSettings(areaOf(values), RENAMED)!;
     expect(steps).toEqual([]);
-    expect(readSeason([area]).settings.get("Spur spacing")).toBe(defaultSettings().get("Spur spacing"));
+    expect(readSeason([area]).settings.spurSpacing).toBe(defaultSettings().spurSpacing);
   });
 
   test("no Settings table, nothing to bring up to date", () => {

@@ -1,5 +1,6 @@
 import { readSeason } from "../../../src/survey/reading/readSeason";
-import { SETTINGS } from "../../../src/survey/settings/settings";
+import type { Figure } from "../../../src/survey/settings/setting";
+import { SETTINGS, settingOf, type SettingId } from "../../../src/survey/settings/settings";
 import { settingsTable } from "../../../src/survey/settings/settingsTable";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
 import { freshSettings, planChange, seasonOfSheets } from "../../../src/taskpane/settings/changeSetting";
@@ -40,7 +41,7 @@ function read(...areas: SheetArea[]): ReadSettings {
   return { areas, mapping: [], season: readSeason(areas), table };
 }
 
-function outcome(before: ReadSettings, id: string, typed: string): MovedResults {
+function outcome(before: ReadSettings, id: SettingId, typed: string): MovedResults {
   const plan = planChange(before, id, typed, "AB", 45350, "en");
   if (typeof plan === "string") throw new Error(plan);
   const work = movedResults(before.season, seasonOfSheets(plan, before), 45350);
@@ -50,8 +51,8 @@ function outcome(before: ReadSettings, id: string, typed: string): MovedResults 
   }
 }
 
-const number = SETTINGS.find(({ value, most }) => typeof value === "number" && most !== undefined)!;
-const share = SETTINGS.find(({ id }) => id === "Weight of live spurs")!;
+const number = SETTINGS.find((setting) => setting.kind === "figure")!;
+const share = settingOf("weightOfLiveSpurs");
 
 test("a figure as the source has it moves nothing", () => {
   const moved = outcome(read(CORDONS), share.id, String(share.value));
@@ -61,17 +62,19 @@ test("a figure as the source has it moves nothing", () => {
 
 test("a figure that decides a vine shows the vine with both answers", () => {
   const lead = SETTINGS.filter(({ id }) => /close/i.test(id));
-  const moves = lead.map(({ id, most }) => outcome(read(CORDONS), id, String(most)).moved).flat();
+  const moves = lead
+    .map((setting) => outcome(read(CORDONS), setting.id, String((setting as Figure).most)).moved)
+    .flat();
   expect(moves).toContainEqual(expect.objectContaining({ block: "North Bench", row: 1, vine: 1 }));
   for (const { before, after } of moves) expect(before).not.toBe(after);
 });
 
 test.each([
-  { why: "outside its limits", typed: String(number.most! + 1) },
+  { why: "outside its limits", typed: String(number.most + 1) },
   { why: "words where a number must stand", typed: "plenty" },
 ])("a figure $why is refused in one sentence that names it", ({ typed }) => {
   const plan = planChange(read(CORDONS), number.id, typed, "AB", 45350, "en");
-  expect(plan).toEqual(expect.stringContaining(number.id));
+  expect(plan).toEqual(expect.stringContaining(number.name));
 });
 
 test("a decimal comma is a decimal comma", () => {
@@ -82,14 +85,14 @@ test("a decimal comma is a decimal comma", () => {
 test("the workbook's own table is planned on, and only cells of the figure's row", () => {
   const table = area("Settings", [
     ["Setting", "Value", "Unit", "Source", "Changed by", "Changed on"],
-    [share.id, 0.3, "share", "ours", null, null],
+    [share.name, 0.3, "share", "ours", null, null],
     ["My own figure", 7, null, null, null, null],
   ]);
   const plan = planChange(read(CORDONS, table), share.id, "0.5", "AB", 45350, "en");
   if (typeof plan === "string") throw new Error(plan);
   expect(new Set(plan.cells.map(({ row }) => row))).toEqual(new Set([2]));
   expect(plan.cells.map(({ value }) => value)).toEqual(expect.arrayContaining([0.5, "AB", 45350]));
-  expect(seasonOfSheets(plan, read(CORDONS, table)).settings.get(share.id)).toBe(0.5);
+  expect(seasonOfSheets(plan, read(CORDONS, table)).settings.weightOfLiveSpurs).toBe(0.5);
 });
 
 describe.each(LANGUAGES)("a new sheet of settings in %s", (language) => {

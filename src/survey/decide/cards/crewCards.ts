@@ -46,8 +46,8 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
   const budgetOf = vineBudgets(season);
   const rules = renewalRules(season.settings);
   const limits = {
-    least: Math.round(Number(season.settings.get("Plan: least nodes a spur"))),
-    most: Math.round(Number(season.settings.get("Plan: most nodes a spur"))),
+    least: Math.round(season.settings.planLeastNodesASpur),
+    most: Math.round(season.settings.planMostNodesASpur),
   };
   const rows = new Map<string, { block: string; row: number; vines: Map<number, CardVine> }>();
   const rowOf = (block: string, row: number) => {

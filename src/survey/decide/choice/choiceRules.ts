@@ -1,47 +1,44 @@
-import type { ChoiceRules, SpurWorth } from "../../../domain/choice/choiceRules";
-import { metresFromInches } from "../../../domain/units";
-import type { SettingValues } from "../../settings/setting";
+import type { ChoiceRules } from "../../../domain/choice/choiceRules";
+import { TRAININGS, type SpurWorth, type Training } from "../../../domain/choice/trainingSystems";
+import { worthOfASpur } from "../../settings/choice";
+import type { SettingValues } from "../../settings/settings";
 
 /**
  * The figures of the cordon choice as the Settings sheet has them.
  *
- * @param settings the values in force, inches as inches
+ * @param settings the values in force
  * @example
  * choiceRules(defaultSettings()).closeCall // 0.05
  */
 export function choiceRules(settings: SettingValues): ChoiceRules {
-  const number = (id: string) => Number(settings.get(id));
-  const inches = (id: string) => metresFromInches(number(id));
-  const worth = (system: string): SpurWorth => ({
-    down: number(`Worth of a spur down, ${system}`),
-    level: number(`Worth of a spur level, ${system}`),
-    up: number(`Worth of a spur up, ${system}`),
+  const worth = (training: Training): SpurWorth => ({
+    down: settings[worthOfASpur("down", training)],
+    level: settings[worthOfASpur("level", training)],
+    up: settings[worthOfASpur("up", training)],
   });
   return {
     weights: {
-      spurs: number("Weight of live spurs"),
-      stretch: number("Weight of longest gap"),
-      placing: number("Weight of spur placing"),
-      soundness: number("Weight of soundness"),
-      diameter: number("Weight of diameter"),
+      spurs: settings.weightOfLiveSpurs,
+      stretch: settings.weightOfLongestGap,
+      placing: settings.weightOfSpurPlacing,
+      soundness: settings.weightOfSoundness,
+      diameter: settings.weightOfDiameter,
     },
-    spurSpacing: inches("Spur spacing"),
-    longestStretch: number("Gap that scores nothing"),
-    spurWorth: {
-      highWire: worth("high wire"),
-      upright: worth("upright shoots"),
-      divided: worth("divided canopy"),
-    },
-    injuredSoundness: number("Soundness of an injured cordon"),
-    diseasedSoundness: number("Soundness of a diseased cordon"),
-    weakDiameter: inches("Weak cordon diameter"),
-    fullDiameter: inches("Full cordon diameter"),
-    twoTrunks: number("Two cordons on two trunks"),
-    injuredTrunk: number("Cost of an injured trunk"),
-    diseasedTrunk: number("Cost of a diseased trunk"),
-    newCane: number("Worth of a new cane"),
-    shortestCordon: inches("Shortest cordon"),
-    closeCall: number("Close call"),
-    sidesWanted: number("Cordons on a vine") >= 1.5 ? 2 : 1,
+    spurSpacing: settings.spurSpacing,
+    longestStretch: settings.gapThatScoresNothing,
+    spurWorth: Object.fromEntries(
+      TRAININGS.map((training) => [training, worth(training)]),
+    ) as ChoiceRules["spurWorth"],
+    injuredSoundness: settings.soundnessOfAnInjuredCordon,
+    diseasedSoundness: settings.soundnessOfADiseasedCordon,
+    weakDiameter: settings.weakCordonDiameter,
+    fullDiameter: settings.fullCordonDiameter,
+    twoTrunks: settings.twoCordonsOnTwoTrunks,
+    injuredTrunk: settings.costOfAnInjuredTrunk,
+    diseasedTrunk: settings.costOfADiseasedTrunk,
+    newCane: settings.worthOfANewCane,
+    shortestCordon: settings.shortestCordon,
+    closeCall: settings.closeCall,
+    sidesWanted: settings.cordonsOnAVine >= 1.5 ? 2 : 1,
   };
 }

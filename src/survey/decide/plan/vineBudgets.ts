@@ -1,10 +1,10 @@
 import { balancedFormula } from "../../../domain/balancedFormula";
 import { limitedNodes } from "../../../domain/limitedNodes";
-import { nodeBudget, type BelowOnePound } from "../../../domain/nodeBudget";
+import { nodeBudget } from "../../../domain/nodeBudget";
 import { nodesAfterInjury } from "../../../domain/nodesAfterInjury";
 import { nodesByLength } from "../../../domain/nodesByLength";
 import { Refusal } from "../../../domain/refusal";
-import { kilograms, metres, perMetreFromPerFoot } from "../../../domain/units";
+import { kilograms, metres } from "../../../domain/units";
 import type { Season } from "../../season/season";
 import type { VinePlaces } from "../../season/vinePlaces";
 import { NO_PLACE, placeKey, placeOf } from "../../season/vinePlaces";
@@ -36,7 +36,6 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
   const dead = deadShares(season);
   const weights = weighedVines(season, places);
   const { settings } = season;
-  const number = (id: string) => Number(settings.get(id));
   return (blockName, row, vine) => {
     const block = season.words.codeOf(blockName);
     const entry = places.blockRows().get(block);
@@ -44,7 +43,7 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
       const cell = entry?.table.column(id)?.raw.at(entry.index);
       return typeof cell === "string" || typeof cell === "number" ? String(cell).trim() : "";
     };
-    const rule = written("nodeRule") || String(settings.get("Node rule"));
+    const rule = written("nodeRule") || settings.nodeRule;
     const own = weights.byVine.get(placeKey(block, row, vine));
     const basis = basisOf(rule, own);
     try {
@@ -59,8 +58,8 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
       const injured =
         share === undefined
           ? wanted
-          : nodesAfterInjury(wanted, share, written("injuryRule") || String(settings.get("Injury rule")));
-      const { nodes } = limitedNodes(injured, number("Least nodes a vine"), number("Most nodes a vine"));
+          : nodesAfterInjury(wanted, share, written("injuryRule") || settings.injuryRule);
+      const { nodes } = limitedNodes(injured, settings.leastNodesAVine, settings.mostNodesAVine);
       return { nodes, basis };
     } catch (problem) {
       if (!(problem instanceof Refusal)) throw problem;
@@ -85,12 +84,12 @@ function wantedNodes(
   if (basis === "fixed") return Number(rule);
   if (basis === "length") {
     if (!(vineSpacing > 0)) throw new Refusal("notAvailable", "noVineSpacing");
-    const density = perMetreFromPerFoot(Number(season.settings.get("Nodes by length")));
+    const density = season.settings.nodesByLength;
     return nodesByLength(metres(vineSpacing), density);
   }
   const formula = balancedFormula(rule);
   if (prunings === undefined) throw new Refusal("notAvailable", "noVineWeighed");
-  return nodeBudget(kilograms(prunings), formula, season.settings.get("Below one pound") as BelowOnePound);
+  return nodeBudget(kilograms(prunings), formula, season.settings.belowOnePound);
 }
 
 function weighedVines(season: Season, places: VinePlaces) {

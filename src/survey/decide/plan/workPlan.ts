@@ -5,7 +5,7 @@ import {
   type CrewCalendar,
   type PlannedPass,
 } from "../../../domain/plan/orderOfWork";
-import type { SettingValues } from "../../settings/setting";
+import type { SettingValues } from "../../settings/settings";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { NO_WORD, wordKey } from "../../sheets/words";
@@ -45,24 +45,23 @@ export function workPlan(season: Season): WorkPlan {
  * crewCalendar(defaultSettings()).daysAWeek // 5
  */
 export function crewCalendar(settings: SettingValues): CrewCalendar {
-  const number = (id: string) => Number(settings.get(id));
   return {
-    startsOn: number("Pruning starts"),
-    secondPassOn: number("Second pass starts"),
-    crew: number("Crew"),
-    hoursADay: number("Hours a day"),
-    daysAWeek: Math.round(number("Days a week")),
-    daysOff: listOf(settings, "Days off").flatMap((day) => {
+    startsOn: settings.pruningStarts,
+    secondPassOn: settings.secondPassStarts,
+    crew: settings.crew,
+    hoursADay: settings.hoursADay,
+    daysAWeek: Math.round(settings.daysAWeek),
+    daysOff: listOf(settings.daysOff).flatMap((day) => {
       const time = /^\d{4}-\d{2}-\d{2}$/.test(day) ? Date.parse(`${day}T00:00:00Z`) : NaN;
       return Number.isNaN(time) ? [] : [Math.round((time - Date.UTC(1899, 11, 30)) / 86_400_000)];
     }),
-    minutesAVine: number("Minutes a vine, pruning"),
-    secondPassShare: number("Double pruning: time of the second pass"),
+    minutesAVine: settings.minutesAVinePruning,
+    secondPassShare: settings.doublePruningTimeOfTheSecondPass,
   };
 }
 
-function listOf(settings: SettingValues, id: string): string[] {
-  return String(settings.get(id) ?? "")
+function listOf(written: string): string[] {
+  return written
     .split(/[,;]/)
     .map(wordKey)
     .filter((word) => word !== "");
@@ -85,13 +84,13 @@ function blocksOfWork(season: Season): BlockOfWork[] {
     if (block !== NO_WORD && !counts.has(block) && Number.isInteger(vines) && vines >= 0)
       counts.set(block, { vines, done: 0 });
   }
-  const named = (id: string) => {
-    const list = listOf(season.settings, id);
+  const named = (written: string) => {
+    const list = listOf(written);
     return (names: readonly string[]) => names.some((name) => list.includes(name));
   };
-  const tender = named("Tender cultivars");
-  const fruitful = named("Fruitful secondaries");
-  const twice = named("Double pruning");
+  const tender = named(season.settings.tenderCultivars);
+  const fruitful = named(season.settings.fruitfulSecondaries);
+  const twice = named(season.settings.doublePruning);
   return [...counts].map(([block, { vines, done }]) => {
     const entry = places.blockRows().get(block);
     const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);

@@ -1,6 +1,5 @@
 import type { RenewalTriggers } from "../../../domain/renewal/cordonRenewal";
-import { metresFromFeet } from "../../../domain/units";
-import type { SettingValues } from "../../settings/setting";
+import type { SettingValues } from "../../settings/settings";
 
 /** The figures of renewal as the Settings sheet has them. */
 export interface RenewalRules {
@@ -19,16 +18,15 @@ export interface RenewalRules {
  * renewalRules(defaultSettings()).trunksWanted // 2
  */
 export function renewalRules(settings: SettingValues): RenewalRules {
-  const number = (id: string) => Number(settings.get(id));
   return {
-    trunksWanted: Math.round(number("Trunks wanted on a vine")),
+    trunksWanted: Math.round(settings.trunksWantedOnAVine),
     triggers: {
-      emptyShare: number("Empty share that renews a cordon"),
-      badlyPlacedShare: number("Badly placed share that renews a cordon"),
-      spurSpacing: metresFromFeet(number("Spur spacing") / 12),
+      emptyShare: settings.emptyShareThatRenewsACordon,
+      badlyPlacedShare: settings.badlyPlacedShareThatRenewsACordon,
+      spurSpacing: settings.spurSpacing,
     },
-    thickShare: number("Thick share of a new cane"),
-    yearlyLoss: number("Trunks lost a year"),
-    broughtUp: number("Missing trunks brought up a year"),
+    thickShare: settings.thickShareOfANewCane,
+    yearlyLoss: settings.trunksLostAYear,
+    broughtUp: settings.missingTrunksBroughtUpAYear,
   };
 }

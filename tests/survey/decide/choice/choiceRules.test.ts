@@ -1,27 +1,27 @@
 import { SOURCES } from "../../../../src/domain/sources";
 import { choiceRules } from "../../../../src/survey/decide/choice/choiceRules";
-import { defaultSettings } from "../../../../src/survey/settings/settings";
-import { CHOICE_SETTINGS } from "../../../../src/survey/settings/choice";
+import { defaultSettings, SETTINGS_BY_AREA, settingValues } from "../../../../src/survey/settings/settings";
 
 describe("the figures of the cordon choice", () => {
-  test.each(CHOICE_SETTINGS.map((setting) => [setting.id, setting] as const))(
+  test.each(SETTINGS_BY_AREA.choice.map((setting) => [setting.id, setting] as const))(
     "%s names its source",
     (_id, setting) => {
       const honest = ["ours", "common practice", "from memory, unverified"];
       expect([...honest, ...Object.keys(SOURCES)]).toContain(setting.source);
-      if (typeof setting.value === "number") {
-        expect(setting.value).toBeGreaterThanOrEqual(setting.least!);
-        expect(setting.value).toBeLessThanOrEqual(setting.most!);
+      if (setting.kind === "figure") {
+        expect(setting.value).toBeGreaterThanOrEqual(setting.least);
+        expect(setting.value).toBeLessThanOrEqual(setting.most);
       }
     },
   );
 
   test("every figure reaches the rules: a changed setting changes them", () => {
     const before = JSON.stringify(choiceRules(defaultSettings()));
-    const readFromSheets = ["Blank condition", "Space between neighbouring cordons"];
-    for (const setting of CHOICE_SETTINGS.filter(({ id }) => !readFromSheets.includes(id))) {
-      const changed = new Map(defaultSettings());
-      changed.set(setting.id, setting.value === setting.least ? setting.most! : setting.least!);
+    const readFromSheets = ["blankCondition", "spaceBetweenNeighbouringCordons"];
+    for (const setting of SETTINGS_BY_AREA.choice.filter(({ id }) => !readFromSheets.includes(id))) {
+      if (setting.kind !== "figure") throw new Error(`${setting.id} needs a changed value of its own`);
+      const other = setting.value === setting.least ? setting.most : setting.least;
+      const changed = settingValues(new Map([[setting.id, other]]));
       expect([setting.id, JSON.stringify(choiceRules(changed)) === before]).toEqual([setting.id, false]);
     }
   });

@@ -3,8 +3,7 @@ import { deadShares } from "../../../../src/survey/decide/plan/deadShares";
 import { vineBudgets } from "../../../../src/survey/decide/plan/vineBudgets";
 import { crewCalendar, workPlan } from "../../../../src/survey/decide/plan/workPlan";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
-import { defaultSettings } from "../../../../src/survey/settings/settings";
-import { PLAN_SETTINGS } from "../../../../src/survey/settings/plan";
+import { defaultSettings, SETTINGS_BY_AREA } from "../../../../src/survey/settings/settings";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
 import { areaOf } from "../../area";
 
@@ -144,12 +143,12 @@ describe("the work of the winter", () => {
   });
 
   test("days off are read as dates, and what is none is passed over", () => {
-    const settings = new Map(defaultSettings()).set("Days off", "2026-02-16, soon; 2026-02-17");
+    const settings = { ...defaultSettings(), daysOff: "2026-02-16, soon; 2026-02-17" };
     // 46069 is Monday 16 February 2026
     expect(crewCalendar(settings).daysOff).toEqual([46069, 46070]);
   });
 
-  test.each(PLAN_SETTINGS.map((setting) => [setting.id, setting] as const))(
+  test.each(SETTINGS_BY_AREA.plan.map((setting) => [setting.id, setting] as const))(
     "%s names its source",
     (_id, setting) => {
       expect(["ours", "common practice", ...Object.keys(SOURCES)]).toContain(setting.source);
