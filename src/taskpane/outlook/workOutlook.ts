@@ -4,6 +4,7 @@ import { outlookInputs } from "../../survey/crop/outlookInputs";
 import { winterRows } from "../../survey/season/winterRows";
 import { stayingCordons } from "../../survey/decide/stayingCordons";
 import { THINNING_GROUPS } from "../../texts/outlook";
+import { AGE_TEXTS } from "../../texts/pane";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { Progress } from "../progress";
@@ -24,12 +25,13 @@ export async function workOutlook(pane: Pane, signal: AbortSignal): Promise<void
 /** Works out what the workbook holds now; the block that is shown and the count that is planned stay. */
 export async function workOutlookAnew(pane: Pane, signal: AbortSignal): Promise<void> {
   const worked = await work(pane, signal, () => {});
-  const { count, seasons } = pane.state.outlook;
+  const { count, seasons, take } = pane.state.outlook;
   changePage(pane, "outlook", {
     ...worked,
     seasons: { ...worked.seasons, row: seasons?.row ?? "" },
     take: undefined,
   });
+  if (take !== undefined) pane.tell("warning", AGE_TEXTS.refused);
   if (count !== undefined) planCount(pane, count.block);
 }
 
