@@ -119,6 +119,7 @@ function ownProcess(words: readonly string[]): Promise<{ code: number; told: str
     const child = spawn(process.execPath, ["src/cli/start.mjs", ...words], {
       cwd: join(__dirname, "../.."),
       env: { ...process.env, LC_ALL: "en_US.UTF-8" },
+      stdio: ["ignore", "ignore", "pipe"],
     });
     let told = "";
     child.stderr.on("data", (data: Buffer) => (told += String(data)));
