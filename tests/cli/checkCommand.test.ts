@@ -27,7 +27,10 @@ const file = (name: string, content: string | Uint8Array): string => {
 describe("check", () => {
   test("gives 0 for a clean season and says how much was looked at", async () => {
     const { exitCode, out, told } = await run(["check", CLEAN]);
-    expect({ exitCode, told }).toEqual({ exitCode: 0, told: "" });
+    expect({ exitCode, told }).toEqual({
+      exitCode: 0,
+      told: "About this season was not read: it holds no counts.\nFigures was not read: it holds no counts.",
+    });
     expect(out).toMatch(/^Nothing found in \d+ rows of 6 tables\.$/);
   });
 
@@ -248,7 +251,9 @@ describe("the program itself", () => {
     });
     expect(await cordonbook("check", MISTAKES, "--today", "2026-03-31")).toMatchObject({
       code: 1,
-      stderr: "",
+      stderr: expect.stringMatching(
+        /^About this season was not read: it holds no counts\.\nFigures was not read: it holds no counts\.\nBud cuts: 1 .*\n$/,
+      ),
     });
     expect(await cordonbook("check", "none.xlsx")).toMatchObject({ code: 2, stdout: "" });
   }, 60000);

@@ -81,10 +81,9 @@ function notCalculated(area: SheetArea, account: OpenAccount): boolean {
   let formulas = 0;
   let rows = 0;
   let values = 0;
-  const width = area.values.reduce((most, row) => Math.max(most, row.length), 0);
   for (let row = 0; row < area.values.length; row++) {
     let inRow = 0;
-    for (let column = 0; column < width; column++) {
+    for (let column = 0; column < area.values[row].length; column++) {
       if (!isBlank(area.values[row][column])) values++;
       else if (area.formulaAt(row, column) !== null) inRow++;
     }
