@@ -57,6 +57,7 @@ const SAME_VINE = 255;
  */
 export class UsedRows {
   private made: ReadonlyMap<SurveyTable, Uint8Array> | undefined;
+  private told: RowsUsed | undefined;
   private readonly recounts = new Map<number, RowFault[]>();
 
   /** @param tables the Cordons tables of this winter */
@@ -82,8 +83,12 @@ export class UsedRows {
     return code === USED || code === SAME_VINE ? undefined : faultOf(table, index, code);
   }
 
-  /** The account of all rows. */
+  /** The account of all rows, made once: every page shows it each time that it is drawn. */
   account(): RowsUsed {
+    return (this.told ??= this.tell());
+  }
+
+  private tell(): RowsUsed {
     const leftOut = new Map<string, { -readonly [Key in keyof LeftOut]: LeftOut[Key] }>();
     let rows = 0;
     let used = 0;
