@@ -7,7 +7,8 @@ import { clustersToRemove } from "../../src/domain/clustersToRemove";
 import { gapsByRow } from "../../src/domain/gapsByRow";
 import { limitedNodes } from "../../src/domain/limitedNodes";
 import { nodeBudget } from "../../src/domain/nodeBudget";
-import { INJURY_RULES, nodesAfterEveryRule } from "../../src/domain/nodesAfterInjury";
+import { INJURY_RULE_NAMES } from "../../src/domain/injuryRules";
+import { nodesAfterEveryRule } from "../../src/domain/nodesAfterInjury";
 import { spurFit } from "../../src/domain/spurFit";
 import {
   feetFromMetres,
@@ -93,7 +94,7 @@ describe("more of the one is never less of the other", () => {
 
   test("within one rule more dead buds never mean fewer nodes", () => {
     fc.assert(
-      fc.property(between(0, 1), between(0, 1), fc.constantFrom(...INJURY_RULES), (a, b, rule) => {
+      fc.property(between(0, 1), between(0, 1), fc.constantFrom(...INJURY_RULE_NAMES), (a, b, rule) => {
         const nodes = [Math.min(a, b), Math.max(a, b)].map(
           (dead) => nodesAfterEveryRule(40, dead).find((answer) => answer.rule === rule)?.nodes,
         );

@@ -1,11 +1,9 @@
-import {
-  INJURY_RULE_SOURCES,
-  INJURY_RULES,
-  nodesAfterEveryRule,
-  nodesAfterInjury,
-} from "../../src/domain/nodesAfterInjury";
+import { edgesOfInjuryRule, INJURY_RULE_NAMES, injuryRule } from "../../src/domain/injuryRules";
+import { nodesAfterEveryRule, nodesAfterInjury } from "../../src/domain/nodesAfterInjury";
 import { Refusal } from "../../src/domain/refusal";
 import { SOURCES } from "../../src/domain/sources";
+import { REFUSALS } from "../../src/texts/refusals";
+import { NODESAFTERINJURY_TEXT } from "../../src/texts/functions/injury";
 import { checkRows, EXACT, half, type CheckRow } from "./checkRows";
 
 const CORNELL = "Cornell Cooperative Extension, Northern NY Grape Update, 28 Feb 2014";
@@ -96,13 +94,13 @@ describe("a rule asked where its source is silent gives no number", () => {
       expect.objectContaining({
         kind: "invalid",
         code: "unknownInjuryRule",
-        facts: expect.objectContaining({ known: INJURY_RULES }),
+        facts: expect.objectContaining({ known: INJURY_RULE_NAMES }),
       }),
     );
   });
 
   test.each([NaN, -0.01, 1.01, Infinity])("a dead share of %p is invalid under every rule", (dead) => {
-    for (const rule of INJURY_RULES)
+    for (const rule of INJURY_RULE_NAMES)
       expect(() => nodesAfterInjury(40, dead, rule)).toThrow(
         expect.objectContaining({ kind: "invalid", code: "outside" }),
       );
@@ -113,6 +111,33 @@ test("side by side: every rule answers or says why not, and names its source", (
   for (const answer of nodesAfterEveryRule(40, 0.3)) {
     expect(Number.isFinite(answer.nodes)).toBe(answer.refusal === undefined);
     if (answer.refusal) expect(answer.refusal).toBeInstanceOf(Refusal);
-    expect(SOURCES).toHaveProperty(INJURY_RULE_SOURCES[answer.rule]);
+    expect(SOURCES).toHaveProperty(injuryRule(answer.rule).source);
   }
+});
+
+describe.each(INJURY_RULE_NAMES)("the row of %s", (rule) => {
+  const { steps, twice } = injuryRule(rule);
+
+  test("says something of every share between its edges and at them, and no two things without a word for it", () => {
+    const edges = [0, ...edgesOfInjuryRule(rule), 1];
+    const between = edges.slice(1).map((edge, at) => (edge + edges[at]) / 2);
+    for (const dead of [...edges, ...between]) {
+      const said = (() => {
+        try {
+          return nodesAfterInjury(40, dead, rule);
+        } catch (thrown) {
+          return (thrown as Refusal).code;
+        }
+      })();
+      if (typeof said === "string") expect(REFUSALS).toHaveProperty(said);
+      else expect(said).toBeGreaterThanOrEqual(40);
+    }
+  });
+
+  test("has a text for each refusal, and stands in the help of the function in every language", () => {
+    const codes = [...steps.map(({ leave }) => leave), twice].filter((code) => typeof code === "string");
+    for (const code of codes) expect(REFUSALS).toHaveProperty(code);
+    for (const help of Object.values(NODESAFTERINJURY_TEXT.parameters.rule.description))
+      expect(help).toContain(rule === "compensation" ? rule.slice(0, 4) : rule);
+  });
 });

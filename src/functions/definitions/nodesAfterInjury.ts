@@ -1,4 +1,5 @@
-import { INJURY_RULES, nodesAfterInjury } from "../../domain/nodesAfterInjury";
+import { INJURY_RULE_NAMES } from "../../domain/injuryRules";
+import { nodesAfterInjury } from "../../domain/nodesAfterInjury";
 import { NODESAFTERINJURY_TEXT } from "../../texts/functions/injury";
 import { cordonFunction, oneValue } from "../cordonFunction";
 import { choice, number, share } from "../parameter";
@@ -6,7 +7,7 @@ import { choice, number, share } from "../parameter";
 export const NODESAFTERINJURY = cordonFunction({
   id: "NODESAFTERINJURY",
   texts: NODESAFTERINJURY_TEXT,
-  parameters: [number("nodes", { most: 1000 }), share("dead_share"), choice("rule", INJURY_RULES)],
+  parameters: [number("nodes", { most: 1000 }), share("dead_share"), choice("rule", INJURY_RULE_NAMES)],
   result: oneValue("nodes"),
   examples: [
     {

@@ -31,10 +31,7 @@ function tell(column: SurveyColumn, index: number, report: Report): void {
   const facts = { value: String(value).trim() };
   if (column.states[index] === CELL.error) return report(errorCell, index, column, facts);
   if (column.column.kind === "date") return report(notADate, index, column, facts);
-  if (column.column.kind === "choice")
-    return report(unknownWord, index, column, {
-      ...facts,
-      words: column.column.choices!.map((choice) => choice.id),
-    });
+  const words = column.column.forms?.written ?? column.column.choices?.map((choice) => choice.id);
+  if (words) return report(unknownWord, index, column, { ...facts, words });
   report(column.states[index] === CELL.numberAsText ? numberAsText : notANumber, index, column, facts);
 }

@@ -1,6 +1,7 @@
 import { isBlank, isCellError, type CellValue } from "../sheets/cell";
 import type { Column } from "../sheets/column";
 import type { Unit } from "../sheets/unit";
+import type { TextForms } from "../sheets/nodeRules";
 import { NO_WORD, UNKNOWN_WORD, type Words } from "../sheets/words";
 import { CELL, type Numbers, type SurveyColumn } from "../season/season";
 import { choiceOf } from "./choiceWords";
@@ -29,7 +30,7 @@ export function readCells(
   noNumbers: Float64Array,
 ): Cells {
   if (column.id === "note") return { numbers: noNumbers, states: remarkStates(raw), codes: NO_CODES };
-  if (column.kind === "text") return { numbers: noNumbers, ...readWords(raw, words) };
+  if (column.kind === "text") return { numbers: noNumbers, ...readWords(raw, words, column.forms) };
   if (column.kind === "choice") return { numbers: noNumbers, ...readChoices(column, raw) };
   if (column.kind === "date") return readDates(raw, place);
   return readNumbers(column, raw, place);
@@ -152,7 +153,7 @@ function remarkStates(raw: readonly CellValue[]): Uint8Array {
   );
 }
 
-function readWords(raw: readonly CellValue[], words: Words): Omit<Cells, "numbers"> {
+function readWords(raw: readonly CellValue[], words: Words, forms?: TextForms): Omit<Cells, "numbers"> {
   const states = new Uint8Array(raw.length);
   const codes = new Int32Array(raw.length);
   let code = NO_WORD;
@@ -160,6 +161,7 @@ function readWords(raw: readonly CellValue[], words: Words): Omit<Cells, "number
     if (i === 0 || raw[i] !== raw[i - 1]) code = words.codeOf(raw[i]);
     codes[i] = code;
     if (code === NO_WORD) states[i] = isCellError(raw[i]) ? CELL.error : CELL.blank;
+    else if (forms && !forms.understands(words.wordOf(code))) states[i] = CELL.unreadable;
   }
   return { states, codes };
 }

@@ -1,6 +1,7 @@
 import { BELOW_ONE_POUND } from "../../domain/nodeBudget";
-import { INJURY_RULES } from "../../domain/nodesAfterInjury";
+import { INJURY_RULE_NAMES } from "../../domain/injuryRules";
 import { INTERVAL_METHODS } from "../../domain/proportionInterval";
+import { NODE_RULE_FORMS } from "../sheets/nodeRules";
 import type { SettingRow } from "./setting";
 import { figure, oneOf, words } from "./figure";
 import { TEXTS } from "../../texts/texts";
@@ -9,7 +10,7 @@ const MEANINGS = TEXTS.settings.budget;
 
 /** Settings for node budgets, injury and spur fit. */
 export const BUDGET_SETTINGS = {
-  nodeRule: words("Node rule", "30+10", "ohio2023", MEANINGS.nodeRule),
+  nodeRule: words("Node rule", "30+10", "ohio2023", MEANINGS.nodeRule, NODE_RULE_FORMS),
   belowOnePound: oneOf("Below one pound", "refuse", BELOW_ONE_POUND, "ours", MEANINGS.belowOnePound),
   leastNodesAVine: figure("Least nodes a vine", 0, "nodes", "ours", [0, 500], MEANINGS.leastNodesAVine),
   mostNodesAVine: figure(
@@ -21,7 +22,7 @@ export const BUDGET_SETTINGS = {
     MEANINGS.mostNodesAVine,
   ),
   nodesByLength: figure("Nodes by length", 5, "nodes/ft", "ohio2023", [0, 18], MEANINGS.nodesByLength),
-  injuryRule: oneOf("Injury rule", "Cornell 2014", INJURY_RULES, "cornell2014", MEANINGS.injuryRule),
+  injuryRule: oneOf("Injury rule", "Cornell 2014", INJURY_RULE_NAMES, "cornell2014", MEANINGS.injuryRule),
   intervalForDeadBuds: oneOf(
     "Interval for dead buds",
     "Wilson",

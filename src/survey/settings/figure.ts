@@ -1,4 +1,5 @@
 import type { Text } from "../../texts/language";
+import type { TextForms } from "../sheets/nodeRules";
 import type { Figure, OneOf, SettingSource, Words } from "./setting";
 
 /** A setting that is a number between two limits. */
@@ -29,7 +30,13 @@ export function oneOf<const Word extends string>(
   return { kind: "oneOf", name, value, unit: "", source, choices, meaning };
 }
 
-/** A setting that is any words: names, days, colours. */
-export function words(name: string, value: string, source: SettingSource, meaning: Text): Words {
-  return { kind: "words", name, value, unit: "", source, meaning };
+/** A setting that is words: names, days, colours; where forms are given, it must read like one of them. */
+export function words(
+  name: string,
+  value: string,
+  source: SettingSource,
+  meaning: Text,
+  forms?: TextForms,
+): Words {
+  return { kind: "words", name, value, unit: "", source, meaning, forms };
 }

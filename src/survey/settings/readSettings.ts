@@ -65,9 +65,10 @@ export function takeValue(setting: Setting, value: CellValue, unit: CellValue): 
       : { value: choice };
   }
   if (setting.kind === "words")
-    return typeof value === "string" || typeof value === "number"
+    return (typeof value === "string" || typeof value === "number") &&
+      (setting.forms?.understands(String(value)) ?? true)
       ? { value: String(value).trim() }
-      : { reason: "notAChoice", expected: "" };
+      : { reason: "notAChoice", expected: setting.forms?.written.join(", ") ?? "" };
   if (typeof value !== "number" || !Number.isFinite(value))
     return { reason: "notANumber", expected: setting.unit };
   const factor = unitFactor(setting, unit);

@@ -1,6 +1,7 @@
 import type { SourceId } from "../../domain/sources";
 import type { Kilograms, Metres, PerMetre } from "../../domain/units";
 import type { Text } from "../../texts/language";
+import type { TextForms } from "../sheets/nodeRules";
 
 /** Id in src/domain/sources.ts, or one of the three honest answers where nothing was published. */
 export type SettingSource = SourceId | "ours" | "common practice" | "from memory, unverified";
@@ -31,9 +32,10 @@ export interface OneOf<Word extends string = string> extends Row {
   readonly choices: readonly Word[];
 }
 
-/** Any words: names, days, colours. */
+/** Words: names, days, colours; any of them where no forms are given. */
 export interface Words extends Row {
   readonly kind: "words";
+  readonly forms?: TextForms;
   readonly value: string;
   readonly unit: "";
 }

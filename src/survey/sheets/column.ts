@@ -1,4 +1,5 @@
 import type { Text, Language } from "../../texts/language";
+import type { TextForms } from "./nodeRules";
 
 /** What a column holds, and with that how a cell of it is read. */
 export type ColumnKind =
@@ -44,6 +45,8 @@ export interface Column {
   readonly least?: number;
   readonly most?: number;
   readonly choices?: readonly Choice[];
+  /** A text that must read like one of these. */
+  readonly forms?: TextForms;
   /** One sentence for whoever fills in the sheet. */
   readonly help: Text;
   /** Width in characters on a new sheet. */

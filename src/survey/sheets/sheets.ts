@@ -1,4 +1,6 @@
+import { INJURY_RULE_NAMES } from "../../domain/injuryRules";
 import { TRAININGS, type Training } from "../../domain/choice/trainingSystems";
+import { NODE_RULE_FORMS } from "./nodeRules";
 import type { Choice, Column, SheetId, SheetShape } from "./column";
 import type { Text } from "../../texts/language";
 import { TEXTS } from "../../texts/texts";
@@ -126,6 +128,11 @@ const TRAINING_CHOICES: readonly Choice[] = TRAININGS.map((id) => ({
   id,
   word: WORDS.trainings[id],
   also: TRAINING_SPELLINGS[id],
+}));
+
+const INJURY_RULE_CHOICES: readonly Choice[] = INJURY_RULE_NAMES.map((id) => ({
+  id,
+  word: { en: id, es: id, fr: id },
 }));
 
 const block: Column = {
@@ -485,14 +492,16 @@ const blocks: SheetShape = {
       ...WORDS.blocks.nodeRule,
       also: [],
       required: false,
+      forms: NODE_RULE_FORMS,
       width: 12,
     },
     {
       id: "injuryRule",
-      kind: "text",
+      kind: "choice",
       ...WORDS.blocks.injuryRule,
       also: [],
       required: false,
+      choices: INJURY_RULE_CHOICES,
       width: 14,
     },
     {

@@ -1,28 +1,21 @@
-import { balancedFormula } from "../../../domain/balancedFormula";
 import { limitedNodes } from "../../../domain/limitedNodes";
-import { nodeBudget } from "../../../domain/nodeBudget";
 import { nodesAfterInjury } from "../../../domain/nodesAfterInjury";
-import { nodesByLength } from "../../../domain/nodesByLength";
 import { Refusal } from "../../../domain/refusal";
 import { kilograms, metres } from "../../../domain/units";
 import type { Season } from "../../season/season";
 import type { VinePlaces } from "../../season/vinePlaces";
 import { NO_PLACE, placeKey, placeOf } from "../../season/vinePlaces";
-import { wordKey } from "../../sheets/words";
+import { nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
 import { deadShares } from "./deadShares";
 
 /** Nodes to leave on a vine, or why no number can be given. */
 export interface VineBudget {
   /** After injury and within the limits of the Settings sheet; undefined when there is no number. */
   readonly nodes?: number;
-  /** ownPrunings: this vine was weighed. blockMean: the mean of the weighed vines of its block. */
-  readonly basis: "ownPrunings" | "blockMean" | "length" | "fixed";
+  readonly basis: BudgetBasis;
   /** Why there is no number: code and facts of a refusal. */
   readonly refusal?: Refusal;
 }
-
-/** The words under which the Blocks and Settings sheets name the rule by length. */
-const BY_LENGTH = ["by length", "por longitud", "por largo", "par longueur"];
 
 /**
  * The node budget of each vine by the rule of its block: a balanced formula on the vine's own prunings or, where it was
@@ -43,17 +36,20 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
       const cell = entry?.table.column(id)?.raw.at(entry.index);
       return typeof cell === "string" || typeof cell === "number" ? String(cell).trim() : "";
     };
-    const rule = written("nodeRule") || settings.nodeRule;
+    const text = written("nodeRule") || settings.nodeRule;
+    const rule = nodeRule(text);
     const own = weights.byVine.get(placeKey(block, row, vine));
-    const basis = basisOf(rule, own);
+    const mean = weights.meanOf(block);
+    const wood = {
+      ownPrunings: own === undefined ? undefined : kilograms(own),
+      blockPrunings: mean === undefined ? undefined : kilograms(mean),
+      vineSpacing: metres(places.blockNumber(block, "vineSpacing")),
+      nodesByLength: settings.nodesByLength,
+      belowOnePound: settings.belowOnePound,
+    };
+    const basis = rule.basis(wood);
     try {
-      const wanted = wantedNodes(
-        rule,
-        basis,
-        own ?? weights.meanOf(block),
-        places.blockNumber(block, "vineSpacing"),
-        season,
-      );
+      const wanted = rule.nodes(text, wood);
       const share = dead.get(season.words.wordOf(block));
       const injured =
         share === undefined
@@ -66,30 +62,6 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
       return { basis, refusal: problem };
     }
   };
-}
-
-function basisOf(rule: string, own: number | undefined): VineBudget["basis"] {
-  if (/^\d+$/.test(rule)) return "fixed";
-  if (BY_LENGTH.includes(wordKey(rule))) return "length";
-  return own === undefined ? "blockMean" : "ownPrunings";
-}
-
-function wantedNodes(
-  rule: string,
-  basis: VineBudget["basis"],
-  prunings: number | undefined,
-  vineSpacing: number,
-  season: Season,
-): number {
-  if (basis === "fixed") return Number(rule);
-  if (basis === "length") {
-    if (!(vineSpacing > 0)) throw new Refusal("notAvailable", "noVineSpacing");
-    const density = season.settings.nodesByLength;
-    return nodesByLength(metres(vineSpacing), density);
-  }
-  const formula = balancedFormula(rule);
-  if (prunings === undefined) throw new Refusal("notAvailable", "noVineWeighed");
-  return nodeBudget(kilograms(prunings), formula, season.settings.belowOnePound);
 }
 
 function weighedVines(season: Season, places: VinePlaces) {
