@@ -17,6 +17,9 @@ const withoutPackages = (name, allowed = []) => ({
   },
 });
 
+/** The files of src/taskpane that know every page: the state it starts with, and what is drawn. */
+const PUT_TOGETHER = "^src/taskpane/(mountPane|paneView|excelPane|excelPage)\\.ts$";
+
 module.exports = {
   forbidden: [
     { name: "no-circles", severity: "error", from: { path: "^src/" }, to: { circular: true } },
@@ -32,6 +35,20 @@ module.exports = {
     withoutPackages("texts"),
     withoutPackages("survey", ["zod", "fastest-levenshtein"]),
     withoutPackages("functions", ["zod", "fastest-levenshtein"]),
+    {
+      name: "pane-knows-no-page",
+      comment:
+        "Inside src/taskpane only the files that put the pane together import its pages; a page imports none of them",
+      severity: "error",
+      from: { path: "^src/taskpane/[^/]+\\.ts$", pathNot: PUT_TOGETHER },
+      to: { path: "^src/taskpane/[^/]+/" },
+    },
+    {
+      name: "page-imports-not-upwards",
+      severity: "error",
+      from: { path: "^src/taskpane/[^/]+/" },
+      to: { path: PUT_TOGETHER },
+    },
     {
       name: "no-office-bundle",
       comment: "Microsoft's office.js is loaded by the shipped pane from its own address, never bundled",

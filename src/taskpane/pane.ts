@@ -1,20 +1,13 @@
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import type { Language, Text, TextFacts } from "../texts/language";
-import type { CheckState } from "./check/checkState";
-import type { SettingsState } from "./settings/settingsState";
-import type { CrewState } from "./crew/crewState";
-import type { DecideState } from "./decide/decideState";
-import type { OutlookState } from "./outlook/outlookState";
-import type { CareState } from "./care/careState";
-import type { GapsState } from "./gaps/gapsState";
 import type { ExcelExtras } from "../workbook/excel/excelExtras";
 import type { HeldSeason } from "./heldSeason";
-import type { FunctionsState } from "./functions/functionsState";
+import type { PageStates } from "./pageStates";
 
-export type PageId = "check" | "gaps" | "decide" | "crew" | "outlook" | "settings" | "functions" | "care";
+export type PageId = keyof PageStates;
 
 /** Everything the pane shows, as data. Pages change it only through `Pane.change`. */
-export interface PaneState {
+export interface PaneState extends PageStates {
   readonly page: PageId;
   /** Version of what the workbook's sheets hold, as far as the pane has read them. */
   readonly version: number;
@@ -27,14 +20,6 @@ export interface PaneState {
   readonly walk?: number;
   /** What was read out last. */
   readonly announced: string;
-  readonly check: CheckState;
-  readonly gaps: GapsState;
-  readonly decide: DecideState;
-  readonly crew: CrewState;
-  readonly outlook: OutlookState;
-  readonly settings: SettingsState;
-  readonly functions: FunctionsState;
-  readonly care: CareState;
 }
 
 export interface PaneMessage {

@@ -3,6 +3,12 @@ import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { Progress } from "../progress";
 import type { SelfTestLine } from "./selfTest";
 
+declare module "../pageStates" {
+  interface PageStates {
+    readonly care: CareState;
+  }
+}
+
 /** The page for the care of the workbook, as data. */
 export interface CareState {
   readonly progress?: Progress;

@@ -46,6 +46,12 @@ export interface HeadsStep {
   readonly headers: Readonly<Record<string, string>>;
 }
 
+declare module "../pageStates" {
+  interface PageStates {
+    readonly check: CheckState;
+  }
+}
+
 /** The check page as data. */
 export interface CheckState {
   /** Version of the workbook that the results shown were worked out from. */

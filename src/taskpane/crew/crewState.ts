@@ -14,6 +14,12 @@ export interface CrewResult {
   readonly renewal: TrunksToRenew;
 }
 
+declare module "../pageStates" {
+  interface PageStates {
+    readonly crew: CrewState;
+  }
+}
+
 /** The page that sends the crew out, as data. */
 export interface CrewState {
   /** Version of the workbook that the results shown were worked out from. */

@@ -17,6 +17,12 @@ export interface AcceptQuestion {
   readonly lacking: boolean;
 }
 
+declare module "../pageStates" {
+  interface PageStates {
+    readonly decide: DecideState;
+  }
+}
+
 /** The page on which cordons are decided, as data. */
 export interface DecideState {
   /** Version of the workbook that the results shown were worked out from. */

@@ -1,3 +1,9 @@
+declare module "../pageStates" {
+  interface PageStates {
+    readonly functions: FunctionsState;
+  }
+}
+
 /** The functions page as data. */
 export interface FunctionsState {
   readonly search: string;

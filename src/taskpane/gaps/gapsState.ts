@@ -4,6 +4,12 @@ import type { SeasonGaps } from "../../survey/season/gapsOfSeason";
 /** Which cordons the gaps are counted on. */
 export type GapsOf = "staying" | "all";
 
+declare module "../pageStates" {
+  interface PageStates {
+    readonly gaps: GapsState;
+  }
+}
+
 /** The gaps page as data. */
 export interface GapsState {
   /** Version of the workbook that the results shown were worked out from. */

@@ -53,6 +53,12 @@ export interface SeasonsFound {
   readonly row: string;
 }
 
+declare module "../pageStates" {
+  interface PageStates {
+    readonly outlook: OutlookState;
+  }
+}
+
 /** The outlook page as data. */
 export interface OutlookState {
   /** Version of the workbook that the results shown were worked out from. */

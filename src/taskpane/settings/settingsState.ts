@@ -41,6 +41,12 @@ export interface OtherWorkbook {
   readonly moved?: MovedResults;
 }
 
+declare module "../pageStates" {
+  interface PageStates {
+    readonly settings: SettingsState;
+  }
+}
+
 /** The settings page as data. */
 export interface SettingsState {
   /** Version of the workbook that the results shown were worked out from. */
