@@ -1,10 +1,5 @@
-import {
-  HECTARES_PER_ACRE,
-  KILOGRAMS_PER_POUND,
-  METRES_PER_FOOT,
-  POUNDS_PER_TON,
-  type UnitSystem,
-} from "../domain/units";
+import { HECTARES_PER_ACRE, type UnitSystem } from "../domain/units";
+import { unitNamed } from "../survey/sheets/unit";
 import type { Text } from "../texts/language";
 import { UNIT_NAMES } from "../texts/functions/units";
 
@@ -15,26 +10,31 @@ export type Measure =
   | "mass"
   | "massPerLength"
   | "length"
-  | "shortLength"
+  | "spurSpacing"
   | "perLength"
   | "vinesPerArea"
   | "cropPerArea"
   | "perMass"
   | "hours";
 
-/** How many of the metric unit that the calculation uses one unit of the sheet is. */
+const per = (unit: string) => unitNamed(unit)!.perUnit;
+const LENGTH = { US: per("ft"), metric: per("m") };
+const MASS = { US: per("lb"), metric: per("kg") };
+const ONE = { US: 1, metric: 1 };
+
+/** How many of the metric unit that the calculation uses one unit of a call is. */
 const METRIC_PER_UNIT: Readonly<Record<Measure, Readonly<Record<UnitSystem, number>>>> = {
-  plain: { US: 1, metric: 1 },
-  share: { US: 1, metric: 1 },
-  hours: { US: 1, metric: 1 },
-  mass: { US: KILOGRAMS_PER_POUND, metric: 1 },
-  massPerLength: { US: KILOGRAMS_PER_POUND / METRES_PER_FOOT, metric: 1 },
-  length: { US: METRES_PER_FOOT, metric: 1 },
-  shortLength: { US: METRES_PER_FOOT / 12, metric: 0.01 },
-  perLength: { US: 1 / METRES_PER_FOOT, metric: 1 },
-  perMass: { US: 1 / KILOGRAMS_PER_POUND, metric: 1 },
+  plain: ONE,
+  share: ONE,
+  hours: ONE,
+  mass: MASS,
+  massPerLength: { US: MASS.US / LENGTH.US, metric: 1 },
+  length: LENGTH,
+  spurSpacing: { US: per("in"), metric: per("cm") },
+  perLength: { US: 1 / LENGTH.US, metric: 1 },
+  perMass: { US: 1 / MASS.US, metric: 1 },
   vinesPerArea: { US: 1 / HECTARES_PER_ACRE, metric: 1 },
-  cropPerArea: { US: (POUNDS_PER_TON * KILOGRAMS_PER_POUND) / HECTARES_PER_ACRE, metric: 1000 },
+  cropPerArea: { US: per("ton") / HECTARES_PER_ACRE, metric: per("t") },
 };
 
 /** A figure of the sheet in the metric unit of the calculation. */

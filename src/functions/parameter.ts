@@ -99,8 +99,8 @@ export const length = <Id extends string>(id: Id, limits: Limits = {}) =>
   parameter<Id, Metres>(id, "number", { measure: "length", ...limits });
 
 /** A short length: inches or centimetres. */
-export const shortLength = <Id extends string>(id: Id, limits: Limits = {}) =>
-  parameter<Id, Metres>(id, "number", { measure: "shortLength", ...limits });
+export const spurSpacing = <Id extends string>(id: Id, limits: Limits = {}) =>
+  parameter<Id, Metres>(id, "number", { measure: "spurSpacing", ...limits });
 
 /** A number of one of the other measures; the implementation brands it. */
 export const measured = <Id extends string, Value extends number = number>(

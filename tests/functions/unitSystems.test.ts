@@ -10,7 +10,7 @@ const METRIC: Readonly<Record<Measure, number>> = {
   hours: 1,
   mass: 0.45359237,
   length: 0.3048,
-  shortLength: 2.54,
+  spurSpacing: 2.54,
   massPerLength: 0.45359237 / 0.3048,
   perLength: 1 / 0.3048,
   perMass: 1 / 0.45359237,

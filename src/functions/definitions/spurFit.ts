@@ -1,7 +1,7 @@
 import { spurFit } from "../../domain/spurFit";
 import { SPURFIT_TEXT } from "../../texts/functions/budget";
 import { cordonFunction, sideBySide } from "../cordonFunction";
-import { length, number, optional, shortLength, unitSystem, whole } from "../parameter";
+import { length, number, optional, spurSpacing, unitSystem, whole } from "../parameter";
 
 export const SPURFIT = cordonFunction({
   id: "SPURFIT",
@@ -10,7 +10,7 @@ export const SPURFIT = cordonFunction({
     number("nodes", { most: 1000 }),
     number("nodes_per_spur", { least: 0.5, most: 15 }),
     length("length", { most: 100, aboveZero: true }),
-    shortLength("spacing", { least: 0.01, most: 2 }),
+    spurSpacing("spacing", { least: 0.01, most: 2 }),
     unitSystem(),
     optional(whole("cordons", { least: 1, most: 20 }), 1),
   ],

@@ -11,6 +11,6 @@ export const UNIT_NAMES = {
   mass: { US: same("lb"), metric: same("kg") },
   massPerLength: { US: same("lb/ft"), metric: same("kg/m") },
   length: { US: same("ft"), metric: same("m") },
-  shortLength: { US: same("in"), metric: same("cm") },
+  spurSpacing: { US: same("in"), metric: same("cm") },
   ...TEXTS.functions.units.unitNames,
 } as const;
