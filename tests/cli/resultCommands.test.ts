@@ -16,7 +16,7 @@ import type { Season } from "../../src/survey/season/season";
 import { seasonOf } from "../taskpane/heldSeasonOf";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
-import { MemoryWorkbook, type MemoryCell } from "../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook, type MemoryCell } from "../workbook/memory/memoryWorkbook";
 import { packageFaults } from "../samples/packageFaults";
 import { shownFinding } from "./shownFinding";
 import { run } from "./testTerminal";

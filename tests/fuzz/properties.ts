@@ -4,7 +4,7 @@ import { csvCell } from "../../src/workbook/file/csvArea";
 import { csvLine, type CsvValue } from "../../src/workbook/csvText";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { openWorkbookBytes } from "../../src/workbook/file/openWorkbook";
-import { shiftFormula } from "../../src/workbook/file/shiftFormula";
+import { movableFormula } from "../../src/workbook/file/movableFormula";
 import { shownFormula, storedFormula } from "../../src/workbook/storedFormula";
 import { WorkbookProblem } from "../../src/workbook/surveyWorkbook";
 import { xmlText } from "../../src/workbook/file/xmlSpans";
@@ -308,7 +308,7 @@ export const PROPERTIES: readonly Property[] = [
     (parts) => {
       const formula = `=${parts.join("")}`;
       must(shownFormula(storedFormula(formula)) === formula, formula);
-      must(shiftFormula(shiftFormula(formula, 3, 5), -3, -5) === formula, formula);
+      must(movableFormula(movableFormula(formula)(3, 5))(-3, -5) === formula, formula);
     },
   ),
   property(

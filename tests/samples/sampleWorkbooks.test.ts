@@ -15,7 +15,7 @@ import { allFindings } from "../../src/survey/checks/checkSeason";
 import { FINDING_KINDS } from "../../src/survey/checks/checks";
 import { evaluateFormula } from "../../src/functions/evaluateFormula";
 import type { SheetArea } from "../../src/survey/reading/sheetArea";
-import { numberOf } from "../../src/workbook/file/shiftFormula";
+import { numberOf } from "../../src/workbook/file/movableFormula";
 import type { Finding } from "../../src/survey/checks/finding";
 import { readSeason } from "../../src/survey/reading/readSeason";
 import { SHEETS } from "../../src/survey/sheets/sheets";

@@ -1,7 +1,7 @@
 import { HeldSheets } from "../../src/taskpane/heldSheets";
 import { sameArea } from "../../src/taskpane/patchArea";
 import { readAreas } from "../../src/taskpane/readAreas";
-import { MemoryWorkbook, type MemoryCell } from "../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook, type MemoryCell } from "../workbook/memory/memoryWorkbook";
 
 const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
 const row = (vine: number): MemoryCell[] => ["North Bench", 1, vine, "left", "A", 1, 3.5, 7, 6];

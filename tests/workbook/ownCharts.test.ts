@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
-import { MemoryWorkbook } from "../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "./memory/memoryWorkbook";
 import { CHART_LINE, CHART_PART_FILLS, layOutCharts, OWN_CHART_NAME } from "../../src/workbook/ownSheet";
 import { WorkbookProblem, type OwnSheet } from "../../src/workbook/surveyWorkbook";
 import { hasValidator, openXmlFaults } from "../samples/openXmlFaults";

@@ -1,6 +1,6 @@
 import { BooleanNumber, type IRange } from "@univerjs/core";
 import type { ReadLimits } from "../file/readLimits";
-import { numberOf } from "../file/shiftFormula";
+import { numberOf } from "../file/movableFormula";
 import type { WorkbookPackage } from "../file/workbookPackage";
 import { parseXml, type XmlListener } from "../file/xmlParser";
 

@@ -3,7 +3,7 @@ import { cellName } from "../address";
 import { shownFormula, storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";
 import { cellXml } from "./ownSheetXml";
-import { numberOf } from "./shiftFormula";
+import { numberOf } from "./movableFormula";
 import {
   MalformedPart,
   spliced,

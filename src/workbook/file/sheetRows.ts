@@ -5,7 +5,7 @@ import { WorkbookProblem } from "../surveyWorkbook";
 import { PlainRows, type RowListener } from "./plainRows";
 import type { ReadLimits } from "./readLimits";
 import { unescapeText } from "./sharedStrings";
-import { movableFormula } from "./shiftFormula";
+import { movableFormula } from "./movableFormula";
 import type { WorkbookPackage } from "./workbookPackage";
 import { XmlParser, type XmlListener } from "./xmlParser";
 

@@ -1,6 +1,6 @@
 import { HeldSeason } from "../../../src/taskpane/heldSeason";
 import { mountPane, type MountedPane, type PaneOptions } from "../../../src/taskpane/mountPane";
-import { MemoryWorkbook, type MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook, type MemoryCell } from "../../workbook/memory/memoryWorkbook";
 
 /** Cells of each sheet by its name, from A1 on. */
 export type Sheets = Readonly<Record<string, readonly (readonly MemoryCell[])[]>>;

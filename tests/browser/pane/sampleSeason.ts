@@ -1,6 +1,6 @@
 import path from "node:path";
 import { openWorkbookFile } from "../../../src/workbook/file/openWorkbookFile";
-import type { MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
+import type { MemoryCell } from "../../workbook/memory/memoryWorkbook";
 import type { Sheets } from "./harness";
 
 /** The sheets of a committed sample workbook, values only, from A1 on. */

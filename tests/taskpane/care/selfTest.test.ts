@@ -2,7 +2,7 @@ import { selfTest, type SelfTestLine } from "../../../src/taskpane/care/selfTest
 import { CARE_TEXTS } from "../../../src/texts/pane";
 import { ABILITY_TEXTS, SELF_TEST } from "../../../src/texts/selfTest";
 import type { FunctionsAnswer } from "../../../src/workbook/excel/excelAbilities";
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "../../workbook/memory/memoryWorkbook";
 import { WorkbookProblem } from "../../../src/workbook/surveyWorkbook";
 
 const noWait = async () => undefined;

@@ -1,7 +1,7 @@
 import { ROWS_SHOWN, TYPING_OFF, takeLargeChange, takeRow } from "../../../src/taskpane/check/typingState";
 import { watchTyping, type TypedRow } from "../../../src/taskpane/check/watchTyping";
 import { seasonOf } from "../heldSeasonOf";
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "../../workbook/memory/memoryWorkbook";
 
 const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
 const row = (vine: number, spurs: number) => ["North Bench", 1, vine, "left", "A", 1, 3.5, 7, spurs];

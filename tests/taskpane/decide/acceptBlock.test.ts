@@ -7,7 +7,7 @@ import type { Pane, PaneState } from "../../../src/taskpane/pane";
 import { ACCEPT_TEXTS } from "../../../src/texts/accept";
 import { DECIDE_TEXTS } from "../../../src/texts/pane";
 import { heldSeasonOf } from "../heldSeasonOf";
-import { MemoryWorkbook, type MemoryCell } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook, type MemoryCell } from "../../workbook/memory/memoryWorkbook";
 
 const HEAD = "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs,Longest gap".split(",");
 /** Invented counts; vine 1 has equal cordons on one side, vine 2 a dead one beside a good one, vine 3 a word. */

@@ -11,7 +11,7 @@ import type { Pane, PaneState } from "../../../src/taskpane/pane";
 import { OVERRULE_TEXTS } from "../../../src/texts/overrule";
 import { AGE_TEXTS, DECIDE_TEXTS } from "../../../src/texts/pane";
 import { heldSeasonOf } from "../heldSeasonOf";
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "../../workbook/memory/memoryWorkbook";
 
 const head = (fixed: string[]) => [
   "Block",

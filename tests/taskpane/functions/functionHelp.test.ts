@@ -4,7 +4,7 @@ import { insertFormula } from "../../../src/taskpane/functions/insertFormula";
 import type { Pane } from "../../../src/taskpane/pane";
 import { LANGUAGES } from "../../../src/texts/language";
 import { FUNCTIONS_TEXTS } from "../../../src/texts/pane";
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "../../workbook/memory/memoryWorkbook";
 
 describe.each(LANGUAGES)("help in %s", (language) => {
   test("explains every function of the registry with all its parameters and an example", () => {

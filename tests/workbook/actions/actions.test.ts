@@ -2,10 +2,9 @@ import type { Finding } from "../../../src/survey/checks/finding";
 import { changeCells, undoChange } from "../../../src/workbook/actions/changeCells";
 import { applyRepairs, lookForRepairs } from "../../../src/workbook/actions/repairFormulas";
 import { logRun, logsRuns, setLogsRuns } from "../../../src/workbook/actions/runLog";
-import { runUndisturbed } from "../../../src/workbook/actions/runUndisturbed";
 import { dropAside, keepAside, readAside } from "../../../src/workbook/actions/setAside";
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
-import type { CellChange, SurveyWorkbook } from "../../../src/workbook/surveyWorkbook";
+import { MemoryWorkbook } from "../memory/memoryWorkbook";
+import type { SurveyWorkbook } from "../../../src/workbook/surveyWorkbook";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";
 import type { StartSheets } from "../contract";
 
@@ -212,41 +211,6 @@ describe("repairing formulas", () => {
       expect(JSON.stringify(host.book.snapshot())).toBe(before);
     }
     expect(steps).toBeGreaterThan(40);
-  });
-});
-
-describe("a run that meets a colleague's edit", () => {
-  test("reads again and says what it met", async () => {
-    const workbook = new MemoryWorkbook({ Cordons: [["Live spurs"], [11]], Vines: [["Vine"]] });
-    let runs = 0;
-    const { result, metOnTheWay } = await runUndisturbed(workbook, ["cordons"], async () => {
-      const { values } = await workbook.readSheet("Cordons");
-      runs += 1;
-      if (runs === 1) {
-        workbook.type("Cordons", 2, 1, 9, "colleague");
-        workbook.type("Vines", 2, 1, 7, "colleague");
-        workbook.type("Cordons", 3, 1, 8);
-      }
-      return values[1][0];
-    });
-    expect([result, runs]).toEqual([9, 2]);
-    expect(metOnTheWay.map(({ sheet, firstRow }: CellChange) => [sheet, firstRow])).toEqual([["Cordons", 2]]);
-  });
-
-  test("is given up when colleagues edit during every run, and stops watching", async () => {
-    const workbook = new MemoryWorkbook({ Cordons: [["Live spurs"]] });
-    let runs = 0;
-    const run = runUndisturbed(
-      workbook,
-      () => ["Cordons"],
-      async () => {
-        runs += 1;
-        workbook.type("Cordons", 2, 1, runs, "colleague");
-      },
-    );
-    await expect(run).rejects.toMatchObject({ code: "sheetKeepsChanging", facts: { sheet: "Cordons" } });
-    workbook.type("Cordons", 2, 1, 0, "colleague");
-    expect(runs).toBe(3);
   });
 });
 

@@ -5,7 +5,7 @@ import {
   parseHeads,
   readHeads,
 } from "../../../src/workbook/actions/ownHeads";
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "../memory/memoryWorkbook";
 
 const tally = { sheet: "Tally", shape: "cordons", headers: { block: "Where" } } as const;
 

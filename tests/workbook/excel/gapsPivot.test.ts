@@ -1,6 +1,6 @@
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { writeGapsPivot } from "../../../src/workbook/actions/writeGapsPivot";
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "../memory/memoryWorkbook";
 import { WorkbookProblem, type SurveyWorkbook } from "../../../src/workbook/surveyWorkbook";
 import type { ExcelHost } from "../office/excelHost";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";

@@ -1,7 +1,6 @@
 import type { Finding } from "../../../src/survey/checks/finding";
 import { changeCells, undoChange } from "../../../src/workbook/actions/changeCells";
 import { logRun, setLogsRuns } from "../../../src/workbook/actions/runLog";
-import { runUndisturbed } from "../../../src/workbook/actions/runUndisturbed";
 import { keepAside, readAside } from "../../../src/workbook/actions/setAside";
 import type { ExcelWorkbook } from "../../../src/workbook/excel/excelWorkbook";
 import type { OwnSheet } from "../../../src/workbook/surveyWorkbook";
@@ -195,25 +194,4 @@ describe("two people at once, in twelve orders of their batches", () => {
     expect(undone.left.map(({ row }) => row)).toEqual([4]);
     expect((await ben.readSheet("Vines")).values[1]).toEqual(["Creek Side", null]);
   });
-
-  test.each(SEEDS)(
-    "a run that reads while the other types ends with what stands there (%i)",
-    async (seed) => {
-      const { anna, ben } = open(seed);
-      const total = () =>
-        anna
-          .readSheet("Cordons")
-          .then(({ values }) => values.slice(1).reduce((sum, row) => sum + Number(row[2]), 0));
-      let typing: Promise<void> | undefined;
-      const { result, metOnTheWay } = await runUndisturbed(anna, ["Cordons"], async () => {
-        const sum = await total();
-        typing ??= ben.writeCells("Cordons", [{ row: 2, column: 3, value: 12 }]);
-        await typing;
-        await new Promise((resolve) => setTimeout(resolve, 60));
-        return sum;
-      });
-      expect(result).toBe(402);
-      expect(metOnTheWay.map(({ firstRow, by }) => [firstRow, by])).toEqual([[2, "colleague"]]);
-    },
-  );
 });

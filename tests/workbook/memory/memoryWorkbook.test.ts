@@ -1,4 +1,4 @@
-import { MemoryWorkbook } from "../../../src/workbook/memory/memoryWorkbook";
+import { MemoryWorkbook } from "./memoryWorkbook";
 import type { CellChange } from "../../../src/workbook/surveyWorkbook";
 import { surveyWorkbookContract } from "../contract";
 

@@ -1,6 +1,6 @@
-import { isBlank, type CellValue } from "../../survey/sheets/cell";
-import type { SheetArea } from "../../survey/reading/sheetArea";
-import { layOutCharts, layOutOwnSheet } from "../ownSheet";
+import { isBlank, type CellValue } from "../../../src/survey/sheets/cell";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import { layOutCharts, layOutOwnSheet } from "../../../src/workbook/ownSheet";
 import {
   WorkbookProblem,
   type CellChange,
@@ -11,7 +11,7 @@ import {
   type OwnSheetWritten,
   type ReadOptions,
   type SurveyWorkbook,
-} from "../surveyWorkbook";
+} from "../../../src/workbook/surveyWorkbook";
 
 /** A cell as a test gives it: a value, or a formula with the value that stands in its cell. */
 export type MemoryCell = CellValue | { readonly formula: string; readonly value: CellValue };
@@ -26,7 +26,7 @@ interface MemorySheet {
 }
 
 /**
- * A workbook that lives in memory: for tests, and for calculations that need a workbook but no host. It does not
+ * A workbook that lives in memory: no host is needed. It does not
  * calculate: a formula's value is the one that was given with it, 0 for a formula written through writeCells.
  */
 export class MemoryWorkbook implements SurveyWorkbook {

@@ -8,17 +8,13 @@ const COLUMNS = 16384;
 const ROWS = 1048576;
 
 /**
- * A formula as it reads when its cell is copied down and to the right: references without $ move along, and go round the
- * sheet's edges as in a spreadsheet. Workbooks store one formula for many cells in this way.
+ * A formula as it reads when its cell is copied so many rows down and columns to the right: references without $ move
+ * along, and go round the sheet's edges as in a spreadsheet. Workbooks store one formula for many cells in this way, so
+ * it is looked through once.
  *
  * @example
- * shiftFormula("A1+$B$2*SUM(C1:C9)", 1, 2) // "C2+$B$2*SUM(E2:E10)"
+ * movableFormula("A1+$B$2*SUM(C1:C9)")(1, 2) // "C2+$B$2*SUM(E2:E10)"
  */
-export function shiftFormula(formula: string, rows: number, columns: number): string {
-  return movableFormula(formula)(rows, columns);
-}
-
-/** The same for a formula that is copied to many cells: it is looked through once. */
 export function movableFormula(formula: string): (rows: number, columns: number) => string {
   const references: RegExpMatchArray[] = [];
   const fixed = outsideQuotes(formula, (part) =>

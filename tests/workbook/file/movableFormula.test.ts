@@ -1,5 +1,5 @@
 import { columnLetters } from "../../../src/workbook/address";
-import { numberOf, shiftFormula } from "../../../src/workbook/file/shiftFormula";
+import { movableFormula, numberOf } from "../../../src/workbook/file/movableFormula";
 import { shownFormula, storedFormula } from "../../../src/workbook/storedFormula";
 
 test.each([
@@ -15,7 +15,7 @@ test.each([
   ["the edge of the sheet", "A1", -1, -1, "XFD1048576"],
   ["columns past the last one", "XFE1+A1", 1, 0, "XFE1+A2"],
 ])("moves %s", (_what, formula, rows, columns, expected) => {
-  expect(shiftFormula(formula, rows, columns)).toBe(expected);
+  expect(movableFormula(formula)(rows, columns)).toBe(expected);
 });
 
 test("letters and numbers of columns are each other's reverse up to the last column", () => {
