@@ -1,6 +1,6 @@
 import { checkSeason, inSheetOrder } from "../survey/checks/checkSeason";
 import type { Finding } from "../survey/checks/finding";
-import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
+import { decideSeason, type DecidedBefore, type DecidedVine } from "../survey/decide/decideSeason";
 import { readSeason } from "../survey/reading/readSeason";
 import type { Season } from "../survey/season/season";
 import type { HeldSheets, HeldValues } from "./heldSheets";
@@ -19,7 +19,7 @@ export type Measured = "season" | "findings" | "decisions" | "gaps" | "crew" | "
 export class HeldSeason {
   private readonly times = new Map<Measured, number>();
   private reading: SeasonReading | undefined;
-  private vines: { readonly version: number; readonly vines: readonly DecidedVine[] } | undefined;
+  private decided: (DecidedBefore & { readonly version: number }) | undefined;
 
   constructor(private readonly sheets: HeldSheets) {}
 
@@ -53,16 +53,16 @@ export class HeldSeason {
     signal: AbortSignal,
     onVine: (vine: DecidedVine) => void = () => {},
   ): Promise<readonly DecidedVine[]> {
-    if (this.vines?.version === version) return this.vines.vines;
+    if (this.decided?.version === version) return this.decided.vines;
     const start = performance.now();
     const vines: DecidedVine[] = [];
     const take = (vine: DecidedVine) => {
       vines.push(vine);
       onVine(vine);
     };
-    await inSlices(decideSeason(season), take, signal);
+    await inSlices(decideSeason(season, this.decided), take, signal);
     this.times.set("decisions", performance.now() - start);
-    this.vines = { version, vines };
+    this.decided = { version, settings: season.settings, vines };
     return vines;
   }
 

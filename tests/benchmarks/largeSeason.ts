@@ -8,7 +8,7 @@ import { cellName } from "../../src/workbook/address";
 import { csvLine } from "../../src/workbook/csvText";
 import { workbookParts } from "../workbook/file/buildWorkbook";
 
-const HEADERS = [
+export const HEADERS = [
   "Block",
   "Row",
   "Vine",
@@ -35,7 +35,7 @@ const BATCH = 2000;
 type Cell = string | number;
 
 /** Cordon rows of an invented estate of any size, in walking order. */
-function* largeSeason(cordons: number): Generator<Cell[]> {
+export function* largeSeason(cordons: number): Generator<Cell[]> {
   const random = randomSource(cordons);
   const firstDay = serialDay(2026, 1, 5);
   for (let i = 0; i < cordons; i++) {

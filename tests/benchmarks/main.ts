@@ -6,6 +6,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<
   outlook: () => import("./outlook"),
   reading: () => import("./reading"),
   refusing: () => import("./refusing"),
+  season: () => import("./season"),
 };
 
 const wanted = process.argv[2] ?? "";

@@ -19,16 +19,42 @@ export function decidedVine(vine: SurveyVine, settings: Season["settings"]): Dec
   return { ...vine, decision, plan: vinePlan(vine.toDecide, decision, renewalRules(settings).triggers) };
 }
 
+/** What was decided of an earlier reading of the same sheets. */
+export interface DecidedBefore {
+  readonly settings: Season["settings"];
+  readonly vines: readonly DecidedVine[];
+}
+
 /**
  * Decides every vine of the survey in walk order, one a step, so that a page can do it in slices.
  *
- * @param survey sheets as read; the figures in force are those of its Settings sheet
+ * @param season sheets as read; the figures in force are those of its Settings sheet
+ * @param before decided under the same settings and counts, a vine's answer is the same and is not worked out again
  */
-export function* decideSeason(season: Season): Generator<DecidedVine, void, void> {
+export function* decideSeason(season: Season, before?: DecidedBefore): Generator<DecidedVine, void, void> {
   const rules = choiceRules(season.settings);
   const { triggers } = renewalRules(season.settings);
-  for (const vine of vinesToDecide(season)) {
+  const known = before && isSame(before.settings, season.settings) ? before.vines : [];
+  for (const [at, vine] of vinesToDecide(season).entries()) {
+    if (known[at] && isSame(known[at].toDecide, vine.toDecide)) {
+      const { decision, plan } = known[at];
+      yield { ...vine, decision, plan };
+      continue;
+    }
     const decision = chooseCordons(vine.toDecide, rules);
     yield { ...vine, decision, plan: vinePlan(vine.toDecide, decision, triggers) };
   }
+}
+
+/** True for two plain values that hold the same. */
+function isSame(one: unknown, other: unknown): boolean {
+  if (Object.is(one, other)) return true;
+  if (typeof one !== "object" || typeof other !== "object" || one === null || other === null) return false;
+  const keys = Object.keys(one);
+  return (
+    keys.length === Object.keys(other).length &&
+    keys.every((key) =>
+      isSame((one as Record<string, unknown>)[key], (other as Record<string, unknown>)[key]),
+    )
+  );
 }

@@ -130,6 +130,40 @@ test("for any one bad cell in a column that decides, every result is worked out 
   );
 });
 
+test("after any one cell is typed, vines decided before and kept give what deciding anew gives", () => {
+  const sound = seasonOf(SOUND);
+  const before = { settings: sound.settings, vines: [...decideSeason(sound)] };
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: SOUND.length - 1 }),
+      fc.integer({ min: 0, max: HEAD.length - 1 }),
+      fc.constantFrom<CellValue>(...BAD, 1, 2, 7, "right", "injured", "stays"),
+      fc.boolean(),
+      (row, column, typed, added) => {
+        const typedRows = SOUND.map((cells, at) => (at === row ? changed(cells, column, typed) : cells));
+        const season = seasonOf(added ? [...typedRows.slice(0, 9), ...typedRows.slice(3)] : typedRows);
+        expect([...decideSeason(season, before)]).toEqual([...decideSeason(season)]);
+      },
+    ),
+    { numRuns: 150 },
+  );
+});
+
+test("under other settings no vine keeps the answer it had before", () => {
+  const sound = seasonOf(SOUND);
+  const before = { settings: sound.settings, vines: [...decideSeason(sound)] };
+  const season = readSeason([
+    areaOf("Cordons", [HEAD, ...SOUND]),
+    blocks,
+    areaOf("Settings", [
+      ["Setting", "Value"],
+      ["Weight of live spurs", 0.9],
+    ]),
+  ]);
+  expect(season.settings).not.toEqual(sound.settings);
+  expect([...decideSeason(season, before)]).toEqual([...decideSeason(season)]);
+});
+
 test("for any one bad cell in any other column, every row is still used and the cell is in no result", () => {
   // 2.5 ft is a sound length
   fc.assert(
