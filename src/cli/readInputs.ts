@@ -119,7 +119,11 @@ function farmOf(opened: readonly OpenedFile[]): Omit<Inputs, "words" | "stamps" 
     if (book.csv) csv.set(file, book.csv);
     for (const sheet of countSheets(book)) {
       origin.set(nameOf(sheet), { file, sheet });
-      sheets.push({ sheet: nameOf(sheet), rows: (onMerged) => book.rows(sheet, onMerged) });
+      sheets.push({
+        sheet: nameOf(sheet),
+        isText: book.csv !== undefined,
+        rows: (onMerged) => book.rows(sheet, onMerged),
+      });
     }
     mapping.push(...headsOfFlags(flags).map((heads) => ({ ...heads, sheet: nameOf(heads.sheet) })));
     setAside.set(file, asideOfFlags(flags));

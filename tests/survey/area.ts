@@ -5,7 +5,12 @@ import type { SheetArea } from "../../src/survey/reading/sheetArea";
 export function areaOf(
   sheet: string,
   rows: readonly (readonly CellValue[])[],
-  options: { firstRow?: number; firstColumn?: number; formulas?: Readonly<Record<string, string>> } = {},
+  options: {
+    firstRow?: number;
+    firstColumn?: number;
+    formulas?: Readonly<Record<string, string>>;
+    isText?: boolean;
+  } = {},
 ): SheetArea {
   const firstRow = options.firstRow ?? 1;
   const firstColumn = options.firstColumn ?? 1;
@@ -16,5 +21,6 @@ export function areaOf(
     firstColumn,
     values: rows.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? null)),
     formulaAt: (row, column) => options.formulas?.[`${row + firstRow}:${column + firstColumn}`] ?? null,
+    isText: options.isText,
   };
 }

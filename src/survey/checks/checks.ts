@@ -9,6 +9,7 @@ import { DATE_ORDER } from "./dateOrder";
 import { DATES } from "./dates";
 import { DIGIT_PREFERENCE } from "./digitPreference";
 import { DIRECTIONS } from "./directions";
+import { EXTRA_CELLS } from "./extraCells";
 import { FIXED_CHOICE } from "./fixedChoice";
 import { LAST_YEAR } from "./lastYear";
 import { LIMITS } from "./limits";
@@ -32,6 +33,7 @@ import { WALK_ORDER } from "./walkOrder";
 /** Every check, in the order in which they run. */
 export const CHECKS: readonly Check[] = [
   SETTING_VALUES,
+  EXTRA_CELLS,
   MISSING_VALUE,
   CELL_KIND,
   LIMITS,

@@ -26,6 +26,8 @@ export interface FoundTable {
   /** Sheet row of a row of the area and sheet column of a position, where the area is not the sheet's own. */
   readonly sheetRowOf?: (index: number) => number;
   readonly sheetColumnOf?: (position: number) => number;
+  /** True for rows of the area that have more cells than the sheet's heads; told where the area is not the sheet's own. */
+  readonly hasMoved?: (index: number) => boolean;
 }
 
 /** Rows of a sheet in which a header row is looked for. */

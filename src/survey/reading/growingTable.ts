@@ -142,7 +142,7 @@ class GrowingColumn {
     const { cells } = this;
     let states = this.states.whole();
     if (this.like.column.kind === "date" && cells instanceof CellsBesideNumbers && cells.others.size > 0)
-      readTextDates(cells.others, numbers, (states ??= new Uint8Array(count)));
+      readTextDates(unmoved(cells.others, states), numbers, (states ??= new Uint8Array(count)));
     return {
       ...this.like,
       numbers,
@@ -152,6 +152,14 @@ class GrowingColumn {
       raw: cells.whole(count, numbers),
     };
   }
+}
+
+/** Cells but those of rows that have more cells than heads. */
+function* unmoved(
+  cells: Iterable<readonly [number, CellValue]>,
+  states: Uint8Array | undefined,
+): Iterable<readonly [number, CellValue]> {
+  for (const cell of cells) if (states?.[cell[0]] !== CELL.moved) yield cell;
 }
 
 /** Cells of a column as they stand in the sheet. */

@@ -7,6 +7,7 @@ import { columnNamed, headWords, plainWords, type HeadWords } from "./headWords"
 import { isReadable } from "./isReadable";
 import { likelyColumns } from "./likelyColumns";
 import { rowAndVine } from "./placeLabel";
+import { hasMovedCells, lastFilled } from "./movedCells";
 import type { OpenAccount, ReadingAnswers } from "./readingAccount";
 import type { MergedArea, SheetArea } from "./sheetArea";
 import { keysOfLine, keysOfSheetName, type FoundKeys } from "./sheetKeys";
@@ -913,6 +914,7 @@ function virtualTable(
     values.push(cells);
   }
   const at = (row: number) => (row === 0 ? section.index : lines[row - 1]);
+  const heads = lastFilled(section.texts);
   return {
     area: {
       sheet: area.sheet,
@@ -920,8 +922,10 @@ function virtualTable(
       firstColumn: area.firstColumn,
       values,
       formulaAt: (row, column) => (column < width ? area.formulaAt(at(row), column + segment.from) : null),
+      isText: area.isText,
     },
     place: {
+      hasMoved: (row) => hasMovedCells(area.values[at(row)], heads),
       shape: segment.shape,
       headerIndex: 0,
       columns: placed,

@@ -19,6 +19,8 @@ export interface StreamedRow {
 /** A sheet whose rows come in batches, any number of times. */
 export interface StreamedSheet {
   readonly sheet: string;
+  /** As in SheetArea. */
+  readonly isText?: boolean;
   /** @param onMerged told the merged areas behind the last row, counted as the sheet counts rows and columns, from 1 */
   rows(onMerged?: (areas: readonly MergedArea[]) => void): AsyncIterable<readonly StreamedRow[]>;
 }
@@ -88,18 +90,18 @@ async function startOf(
   let merged: readonly MergedArea[] = [];
   const batches = sheet.rows((areas) => (merged = areas))[Symbol.asyncIterator]();
   const held: StreamedRow[] = [];
-  const name = sheet.sheet;
+  const { sheet: name, isText } = sheet;
   let isStreamed: boolean | undefined;
   for (let next = await batches.next(); !next.done; next = await batches.next()) {
     for (const row of next.value) held.push(row);
     if (held.length > most && isStreamed === undefined) {
-      const head = areaOf(name, headRows(held));
+      const head = areaOf(name, headRows(held), isText);
       isStreamed = isPlain(head, options);
       if (isStreamed) return { sheet: name, area: head, rest: () => continued(held, batches) };
     }
   }
   onRows(held.length);
-  return { sheet: name, area: withMergedAreas(areaOf(name, held), merged), rest: undefined };
+  return { sheet: name, area: withMergedAreas(areaOf(name, held, isText), merged), rest: undefined };
 }
 
 function headRows(rows: readonly StreamedRow[]): readonly StreamedRow[] {
@@ -146,7 +148,7 @@ function withMergedAreas(area: SheetArea, merged: readonly MergedArea[]): SheetA
  * Rows as an area that begins with the first of them; blank rows in between are kept. Each row ends with its own last
  * cell, so that a stray cell far to the right costs nothing in the others.
  */
-function areaOf(sheet: string, rows: readonly StreamedRow[]): SheetArea {
+function areaOf(sheet: string, rows: readonly StreamedRow[], isText?: boolean): SheetArea {
   const firstRow = rows[0]?.number ?? 1;
   const values: (readonly CellValue[])[] = [];
   const formulas = new Map<number, ReadonlyMap<number, string>>();
@@ -161,6 +163,7 @@ function areaOf(sheet: string, rows: readonly StreamedRow[]): SheetArea {
     firstColumn: 1,
     values,
     formulaAt: (row, column) => formulas.get(row)?.get(column) ?? null,
+    isText,
   };
 }
 
@@ -204,7 +207,7 @@ function pieceReader(
     repeated: table.repeatedHeaders.map(({ sheetColumn }) => sheetColumn - head.firstColumn),
     units: new Map(table.columns.flatMap(({ column, unit }) => (unit ? [[column, unit] as const] : []))),
   };
-  const area = { sheet: head.sheet, firstRow: 0, firstColumn: head.firstColumn };
+  const area = { sheet: head.sheet, firstRow: 0, firstColumn: head.firstColumn, isText: head.isText };
   const odd = new OddCells(answers);
   return (values, formulaAt) => readRows({ ...area, values, formulaAt }, place, unitSystem, words, odd);
 }

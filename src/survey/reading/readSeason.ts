@@ -4,6 +4,7 @@ import { plainHeader, type Column } from "../sheets/column";
 import type { FoundTable, HeaderMapping } from "./findTable";
 import { headWords } from "./headWords";
 import { layOut } from "./layout";
+import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
 import { OddCells } from "./oddCells";
 import { readCells } from "./readCells";
 import { groupedNotes, type OpenAccount, type ReadingAnswers } from "./readingAccount";
@@ -165,7 +166,9 @@ export function readRows(
 ): TableRows {
   const sheetRowOf = place.sheetRowOf ?? ((index) => area.firstRow + index);
   const sheetColumnOf = place.sheetColumnOf ?? ((position) => area.firstColumn + position);
-  const { rows, totals } = dataRows(area, place, sheetRowOf);
+  const hasMoved = movedRows(area, place);
+  const { rows, totals } = dataRows(area, place, sheetRowOf, hasMoved);
+  const moved = rows.flatMap((index, i) => (hasMoved(index) ? [i] : []));
   const sheetRows = new Int32Array(rows.length);
   for (let i = 0; i < sheetRows.length; i++) sheetRows[i] = sheetRowOf(rows[i]);
   const positions = new Map<string, number>([...place.columns].map(([{ id }, position]) => [id, position]));
@@ -186,7 +189,7 @@ export function readRows(
       raw,
     };
     const cells = readCells(column, raw, { sheet: area.sheet, unit, odd }, words, noNumbers);
-    columns.push({ ...base, ...cells, usable: cells.numbers });
+    columns.push(withoutMoved({ ...base, ...cells, usable: cells.numbers }, moved));
   }
   columns.sort((a, b) => place.shape.columns.indexOf(a.column) - place.shape.columns.indexOf(b.column));
   const known = new Set([...place.columns.values(), ...place.repeated]);
@@ -211,6 +214,16 @@ export function readRows(
     repeatedHeaders: place.repeated.map(heading),
     formulaAt: (index, column) => area.formulaAt(rows[index], positions.get(column.column.id) ?? -1),
   };
+}
+
+/** Tells of the rows of an area which of them have more cells than heads; none but in text files. */
+function movedRows(
+  { isText, values }: SheetArea,
+  { headerIndex, hasMoved }: FoundTable,
+): (index: number) => boolean {
+  if (!isText) return () => false;
+  const heads = lastFilled(values[headerIndex]);
+  return hasMoved ?? ((index) => hasMovedCells(values[index], heads));
 }
 
 const DIMENSIONS: Readonly<Record<string, Unit["dimension"]>> = {
@@ -296,6 +309,7 @@ function dataRows(
   area: SheetArea,
   place: FoundTable,
   sheetRowOf: (index: number) => number,
+  hasMoved: (index: number) => boolean,
 ): { rows: number[]; totals: TotalRow[] } {
   const at = (id: string) => [...place.columns].find(([column]) => column.id === id)?.[1] ?? -1;
   const side = at("side");
@@ -314,6 +328,10 @@ function dataRows(
   let blankBefore = false;
   for (let index = place.headerIndex + 1; index < area.values.length; index++) {
     const cells = area.values[index];
+    if (hasMoved(index)) {
+      rows.push(index);
+      continue;
+    }
     const filled = filledCells(cells, positions);
     if (filled === 0) {
       blankBefore = true;

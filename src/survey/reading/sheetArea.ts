@@ -12,6 +12,8 @@ export interface SheetArea {
   formulaAt(rowIndex: number, columnIndex: number): string | null;
   /** Cells that are merged into one, which holds the value of all; none when left out. Indexes as in `values`. */
   readonly merged?: readonly MergedArea[];
+  /** The rows are records of a text file: a cell too many has moved those behind it under other heads. */
+  readonly isText?: boolean;
 }
 
 /** A rectangle of cells that are one. */

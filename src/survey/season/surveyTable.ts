@@ -19,6 +19,8 @@ export const CELL = {
   notWhole: 7,
   /** Another cell of the row says that it cannot be true. */
   contradicted: 8,
+  /** Stands in a record of a text file with more cells than heads, so that no cell of it is sure. */
+  moved: 9,
 } as const;
 
 /** Cells as they stand in the sheet; an array is one. */

@@ -11,6 +11,7 @@ export const FAULT_REASONS = {
   [CELL.outside]: "outside",
   [CELL.notWhole]: "notWhole",
   [CELL.contradicted]: "contradicted",
+  [CELL.moved]: "moved",
 } as const;
 
 export type FaultReason = (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS];

@@ -1,7 +1,7 @@
 import { isBlank, type CellValue } from "../sheets/cell";
 import { isSameFigure } from "./setting";
 import { settingNamed, settingValues, type Setting, type SettingId, type SettingValues } from "./settings";
-import type { SettingProblem, SettingRow, SurveyTable } from "../season/season";
+import { CELL, type SettingProblem, type SettingRow, type SurveyTable } from "../season/season";
 import { unitNamed } from "../sheets/unit";
 import { wordKey } from "../sheets/words";
 
@@ -30,7 +30,7 @@ export function readSettings(tables: readonly SurveyTable[]): {
     const units = table.column("unit");
     for (let i = 0; i < table.rowCount; i++) {
       const name = names.raw.at(i);
-      if (isBlank(name) || typeof name === "object") continue;
+      if (names.states[i] === CELL.moved || isBlank(name) || typeof name === "object") continue;
       const setting = settingNamed(String(name));
       const place = { sheet: table.sheet, sheetRow: table.sheetRow(i), setting: String(name).trim() };
       const at = (column: typeof names) => ({ sheetColumn: column.sheetColumn, header: column.header });

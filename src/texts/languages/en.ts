@@ -858,6 +858,13 @@ export const en = {
         why: "The share of dead buds decides how many nodes the whole block keeps.",
         remedy: "Ask whoever cut the cane, or leave the cane out.",
       },
+      extraCells: {
+        title: "More cells than heads",
+        sentence:
+          "The line has more cells than there are heads, or a line break within it: its cells may stand under the wrong heads, so none of it is used.",
+        why: "A comma or a quote too many moves every cell behind it to the next head.",
+        remedy: "Open the file as text at this line and take out what is too much, or part the two lines.",
+      },
       deadWithSpurs: {
         title: "Dead cordon with live spurs",
         sentence: "The cordon is called dead, but {spurs} live spurs are counted on it.",
@@ -2557,6 +2564,7 @@ export const en = {
       outside: "is outside its limits",
       notWhole: "is no whole number",
       contradicted: "contradicts another cell of its row",
+      moved: "stands in a line with more cells than heads",
     },
   },
   heads: {

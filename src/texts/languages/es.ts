@@ -867,6 +867,13 @@ export const es: Texts = {
         why: "La parte de yemas muertas decide cuántas yemas conserva todo el cuartel.",
         remedy: "Pregunte a quien cortó el sarmiento, o déjelo fuera.",
       },
+      extraCells: {
+        title: "Más celdas que encabezados",
+        sentence:
+          "La línea tiene más celdas que encabezados, o un salto de línea dentro: sus celdas pueden estar bajo otros encabezados, por eso no se usa nada de ella.",
+        why: "Una coma o comilla de más corre todas las celdas siguientes al encabezado vecino.",
+        remedy: "Abra el archivo como texto en esta línea y quite lo que sobra, o separe las dos líneas.",
+      },
       deadWithSpurs: {
         title: "Cordón muerto con pitones vivos",
         sentence: "El cordón figura como muerto, pero tiene {spurs} pitones vivos contados.",
@@ -2592,6 +2599,7 @@ export const es: Texts = {
       outside: "está fuera de sus límites",
       notWhole: "no es un número entero",
       contradicted: "contradice otra celda de su fila",
+      moved: "está en una línea con más celdas que encabezados",
     },
   },
   heads: {

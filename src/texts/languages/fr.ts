@@ -887,6 +887,14 @@ export const fr: Texts = {
         why: "La part de bourgeons morts décide du nombre d'yeux gardés dans toute la parcelle.",
         remedy: "Demander à la personne qui a coupé le sarment, ou l'écarter.",
       },
+      extraCells: {
+        title: "Plus de cellules que d'en-têtes",
+        sentence:
+          "La ligne a plus de cellules que d'en-têtes, ou un saut de ligne en son milieu : ses cellules peuvent se trouver sous d'autres en-têtes, rien n'en est donc utilisé.",
+        why: "Une virgule ou un guillemet de trop décale toutes les cellules suivantes vers l'en-tête voisin.",
+        remedy:
+          "Ouvrir le fichier comme texte à cette ligne et enlever ce qui est de trop, ou séparer les deux lignes.",
+      },
       deadWithSpurs: {
         title: "Cordon mort avec des coursons vivants",
         sentence: "Le cordon est dit mort, mais {spurs} coursons vivants y sont comptés.",
@@ -2631,6 +2639,7 @@ export const fr: Texts = {
       outside: "dépasse ses limites",
       notWhole: "n'est pas un nombre entier",
       contradicted: "contredit une autre cellule de sa ligne",
+      moved: "est dans une ligne qui a plus de cellules que d'en-têtes",
     },
   },
   heads: {

@@ -59,6 +59,7 @@ export class DeskWorkbook implements SurveyWorkbook {
   constructor(
     private readonly engine: FUniver,
     private readonly workbook: FWorkbook,
+    private readonly isText = false,
   ) {
     const injector = workbook.getActiveSheet().getInject();
     this.marks = new CellMarks(injector, workbook.getId());
@@ -137,6 +138,7 @@ export class DeskWorkbook implements SurveyWorkbook {
         .slice(firstRow - from, lastRow + 1 - from)
         .map((row) => Array.from({ length: width }, (_, column) => row[firstColumn + column] ?? null)),
       formulaAt: (r, c) => formulas.get(`${firstRow + r} ${firstColumn + c}`) ?? null,
+      isText: this.isText,
     };
   }
 

@@ -43,7 +43,10 @@ async function* filledRows(
       number++;
       blankCells += record.length;
       blankWidth = Math.max(blankWidth, record.length);
-      const values = record.map((cell) => csvCell(cell, layout.decimal));
+      const last = record.length - 1;
+      const values = record.map((cell, at) =>
+        csvCell(at === last ? cell.replace(/\r+$/, "") : cell, layout.decimal),
+      );
       if (values.every(isBlank)) continue;
       rows.push({ number, values, formulas: undefined });
       cells += blankCells;
@@ -80,7 +83,7 @@ export async function csvArea(
   const values: (readonly CellValue[])[] = new Array<readonly CellValue[]>(count).fill(blank);
   for (const { number, values: cells } of filled)
     values[number - 1] = cells.concat(blank.slice(cells.length));
-  return { sheet, firstRow: 1, firstColumn: 1, values, formulaAt: () => null };
+  return { sheet, firstRow: 1, firstColumn: 1, values, formulaAt: () => null, isText: true };
 }
 
 const WITH_POINT = /^-?(?:0|[1-9]\d*)(?:\.\d+)?$/;
@@ -91,6 +94,7 @@ const MOST_DIGITS = 15;
 export function csvCell(text: string, decimal: DecimalSign): CellValue {
   const trimmed = text.trim();
   if (trimmed === "") return null;
+  if (text.includes("\r")) return text;
   if (!(decimal === "," ? WITH_COMMA : WITH_POINT).test(trimmed)) return text;
   if (trimmed.length > MOST_DIGITS && trimmed.replace(/\D/g, "").length > MOST_DIGITS) return text;
   return Number(trimmed.replace(",", ".")) + 0;

@@ -33,6 +33,7 @@ function streamed(area: SheetArea): StreamedSheet {
   });
   return {
     sheet: area.sheet,
+    isText: area.isText,
     async *rows() {
       for (let at = 0; at < rows.length; at += 3) yield rows.slice(at, at + 3);
     },
@@ -139,6 +140,35 @@ describe("a survey read in pieces is the survey", () => {
     expect(everythingOf(large)).toEqual(everythingOf(plain));
     expect(allFindings(large)).toEqual(allFindings(plain));
   });
+
+  test.each([1, 2, 7, 1024])(
+    "with lines of a csv file that have too many cells, in pieces of %d",
+    async (pieceRows) => {
+      const head = [
+        "Block",
+        "Row",
+        "Vine",
+        "Side",
+        "Cordon",
+        "Length (ft)",
+        "Positions",
+        "Live spurs",
+        "Date",
+      ];
+      const rows = Array.from({ length: 90 }, (_, i) => {
+        const cells = ["North", 1, i + 1, "left", "A", 3, 8, 7, "2026-01-12"];
+        if (i % 9 === 4) cells.splice(5, 1, 3, 1);
+        if (i === 70) cells[4] = "A\rNorth";
+        return cells;
+      });
+      const area = areaOf("counts", [head, ...rows], { isText: true });
+      const large = await readLargeSeason([streamed(area)], { pieceRows, wholeRows: 64 });
+      const plain = readSeason([area]);
+      expect(everythingOf(large)).toEqual(everythingOf(plain));
+      const moved = allFindings(large).filter(({ code }) => code === "extraCells");
+      expect(moved.map(({ row }) => row)).toEqual([6, 15, 24, 33, 42, 51, 60, 69, 72, 78, 87]);
+    },
+  );
 
   test.each([
     ["larkmoor-mistakes.xlsx", 100],

@@ -234,6 +234,55 @@ test("a row that names no vine holds back the vines above and below it, and no o
   expect(vinesUsed(season).choice).toEqual([1, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
 });
 
+test("a line of a csv file with a cell too many is used nowhere and holds back the vines above and below it", () => {
+  const shifted = (cells: readonly CellValue[]) => [...cells.slice(0, 6), 2, ...cells.slice(6)];
+  const rows = SOUND.map((cells, at) => (at === 5 ? shifted(cells) : cells));
+  const season = readSeason([areaOf("Cordons", [HEAD, ...rows], { isText: true }), blocks]);
+  const used = vinesUsed(season);
+  expect(used.rows).toEqual([1, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
+  expect([used.choice, used.gaps, used.cards]).toEqual([used.rows, used.rows, used.rows]);
+  expect(allFindings(season).filter(({ row }) => row === 7)).toMatchObject([{ code: "extraCells" }]);
+  expect(usedSentence(season.used.account(), "en")).toContain(
+    "1 where Block stands in a line with more cells than heads (first in Cordons, row 7)",
+  );
+  const sheet = readSeason([areaOf("Cordons", [HEAD, ...rows]), blocks]);
+  expect(allFindings(sheet).map(({ code }) => code)).not.toContain("extraCells");
+});
+
+test("a register or a Settings line with a cell too many says nothing", () => {
+  const cordons = areaOf("Cordons", [HEAD, ...SOUND]);
+  const text = { isText: true };
+  const season = readSeason([
+    cordons,
+    areaOf(
+      "Vines",
+      [
+        ["Block", "Row", "Vine", "Status"],
+        ["North Bench", 1, 1, "missing", "bearing"],
+        ["North Bench", 1, 2, "missing"],
+      ],
+      text,
+    ),
+    areaOf(
+      "Settings",
+      [
+        ["Setting", "Value", "Unit"],
+        ["Nodes a spur", 3, "nodes", "old"],
+      ],
+      text,
+    ),
+  ]);
+  const places = season.places;
+  const [table] = season.tables("cordons");
+  const keys = places.keysOf(table);
+  expect([places.statusOf(keys[0]), places.statusOf(keys[3])]).toEqual([undefined, "missing"]);
+  expect(allFindings(season).filter(({ code }) => code === "extraCells")).toMatchObject([
+    { sheet: "Settings", row: 2 },
+    { sheet: "Vines", row: 2 },
+  ]);
+  expect(season.settings.nodesASpur).toBe(readSeason([cordons]).settings.nodesASpur);
+});
+
 test("a dead cordon and one fixed to go need no counts", () => {
   const rows = SOUND.map((cells, at) =>
     at === 1

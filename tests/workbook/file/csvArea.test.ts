@@ -1,3 +1,5 @@
+import { allFindings } from "../../../src/survey/checks/checkSeason";
+import { readSeason } from "../../../src/survey/reading/readSeason";
 import { FILE_PROBLEMS } from "../../../src/texts/fileProblems";
 import { csvCell } from "../../../src/workbook/file/csvArea";
 import { decimalSignOf, likelyDelimiter } from "../../../src/workbook/file/csvReading";
@@ -66,6 +68,25 @@ test("blank lines in between keep the row numbers, at the end they are left out"
     [null, null],
     [3, 4],
   ]);
+});
+
+test("a carriage return within a line of a CRLF file is told from one before its end", async () => {
+  const head = "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs";
+  const lines = [
+    "N,1,1,left,A,1,3,8,7\r",
+    "N,1,2,left,A,1,3,8\r,7",
+    "N,1,3,left,A,1,3,8,7\rN,1,4,left,A,1,3,8,7",
+    "N,1,5,left,A,1,3,8,7",
+  ];
+  const { area } = await read([head, ...lines, ""].join("\r\n"));
+  const season = readSeason([area]);
+  const found = allFindings(season).filter(({ severity }) => severity === "wrong");
+  expect(found.map(({ code, row }) => [code, row])).toEqual([
+    ["extraCells", 3],
+    ["extraCells", 4],
+  ]);
+  const [table] = season.tables("cordons");
+  expect([...table.column("liveSpurs")!.usable]).toEqual([7, NaN, NaN, 7]);
 });
 
 test("takes words from any usual encoding", async () => {

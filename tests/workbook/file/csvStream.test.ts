@@ -123,7 +123,9 @@ function readWhole(bytes: Uint8Array) {
   const quote = errors.find(({ type }) => type === "Quotes");
   if (quote) return { code: "openQuote", facts: { file: "counts.csv", row: quote.row! + 1 } };
   const last = data.map((record) => record.some((each) => each.trim() !== "")).lastIndexOf(true);
-  const records = data.slice(0, last + 1);
+  const records = data
+    .slice(0, last + 1)
+    .map((record) => [...record.slice(0, -1), record.at(-1)!.replace(/\r+$/, "")]);
   const numbers = records.flat().map((each) => each.trim());
   const commas = numbers.filter((each) => /^-?\d+,\d+$/.test(each));
   const decimals = commas.some((each) => !/^-?[1-9]\d{0,2},\d{3}$/.test(each));
