@@ -1,3 +1,5 @@
+import type { SourceId } from "./sources";
+
 /** One stretch of the share of dead primary buds for which a rule's source says what to leave. */
 export interface InjuryStep {
   /** Where the stretch begins and ends, as shares; 0 and 1 where not given. */
@@ -11,8 +13,8 @@ export interface InjuryStep {
 
 /** All that an injury rule decides. Where two of its stretches hold at once, the source stands in two rows. */
 export interface InjuryRuleRow {
-  /** Id in SOURCES. */
-  readonly source: string;
+  /** What the rule is named after. */
+  readonly source: SourceId;
   readonly steps: readonly InjuryStep[];
   /** Code of the refusal where two stretches hold. */
   readonly twice?: string;
