@@ -31,7 +31,7 @@ export const COMMANDS: ReadonlyMap<string, Command> = new Map<string, Command>([
   ["check", CHECK_COMMAND],
   ["choose", CHOOSE_COMMAND],
   ["gaps", GAPS_COMMAND],
-  ["outlook", OUTLOOK_COMMAND],
+  ["crop", OUTLOOK_COMMAND],
   ["cards", CARDS_COMMAND],
   ["new", NEW_COMMAND],
   ["rows", ROWS_COMMAND],

@@ -19,9 +19,9 @@ export const OUTLOOK_COMMAND: Command = {
   takes: "FILE...",
   summary: COMMAND_LINE.outlookSummary,
   examples: [
-    "outlook sample-workbooks/larkmoor-clean.xlsx",
-    "outlook season.xlsx --format csv",
-    "outlook season.xlsx --save",
+    "crop sample-workbooks/larkmoor-clean.xlsx",
+    "crop season.xlsx --format csv",
+    "crop season.xlsx --save",
   ],
   options: { ...FORMAT_OPTION, ...SAVE_OPTIONS, ...READING_OPTIONS },
   least: 1,
@@ -34,7 +34,7 @@ export const OUTLOOK_COMMAND: Command = {
       blockOutlook(inputs, season.settings, groups),
     );
     const sheet = outlookSheet(blocks, language, season.unitSystem, isoDay(terminal.today));
-    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "outlook", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "crop", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
     else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), blocks }));

@@ -28,7 +28,7 @@ const SHEETS_OF = {
  *
  * @param given the tables `vines` and `blocks` and, where they are given, `settings`, `cordons`, `bud_cuts` and `harvest`
  * @example
- * outlookOfTables({ vines: readTable(functionNamed("OUTLOOK").parameters[0], [["Block", "Row", "Vine", "Status", "Clusters"], ["A", 1, 1, "bearing", 60], ["A", 1, 2, "bearing", 80]]), blocks: readTable(functionNamed("OUTLOOK").parameters[1], [["Block", "Vines", "Cluster weight (lb)"], ["A", 2, 0.25]]) }, undefined, "en")[1].likely // 17.5
+ * outlookOfTables({ vines: readTable(functionNamed("CROPOUTLOOK").parameters[0], [["Block", "Row", "Vine", "Status", "Clusters"], ["A", 1, 1, "bearing", 60], ["A", 1, 2, "bearing", 80]]), blocks: readTable(functionNamed("CROPOUTLOOK").parameters[1], [["Block", "Vines", "Cluster weight (lb)"], ["A", 2, 0.25]]) }, undefined, "en")[1].likely // 17.5
  */
 export function outlookOfTables(
   given: GivenTables,

@@ -15,7 +15,7 @@ import { CROPLOAD } from "./definitions/cropLoad";
 import { NODEBUDGET } from "./definitions/nodeBudget";
 import { NODESBYLENGTH } from "./definitions/nodesByLength";
 import { TRUNKSTORENEW } from "./definitions/trunksToRenew";
-import { OUTLOOK } from "./definitions/outlook";
+import { CROPOUTLOOK } from "./definitions/outlook";
 import { PRUNINGHOURS } from "./definitions/pruningHours";
 import { SHOOTS } from "./definitions/shoots";
 import { SPURFIT } from "./definitions/spurFit";
@@ -53,7 +53,7 @@ export const FUNCTIONS: readonly CordonFunction[] = [
   VINECROP,
   VINEDENSITY,
   BLOCKCROP,
-  OUTLOOK,
+  CROPOUTLOOK,
   CROPLOAD,
   CLUSTERSTOREMOVE,
   CHECKCOUNTS,

@@ -21,7 +21,7 @@ export function run(): void {
     ["Block", "Vines", "Row spacing (ft)", "Vine spacing (ft)", "Cluster weight (lb)"],
     ["A", 2 * VINES, 9, 6, 0.25],
   ];
-  const OUTLOOK = functionNamed("OUTLOOK")!;
+  const OUTLOOK = functionNamed("CROPOUTLOOK")!;
   let check = 0;
   const times = {
     bare: [] as number[],
@@ -50,7 +50,7 @@ export function run(): void {
   line("bare loop over the counts: mean and variance", bare);
   line("cropOutlook with its ranges", domain, bare);
   line("bare loop over the cells: types, places, counts", bareCells);
-  line("=CORDON.OUTLOOK on the two tables", call, bareCells);
+  line("=CORDON.CROPOUTLOOK on the two tables", call, bareCells);
 }
 
 function bareLoop(counts: readonly number[]): number {

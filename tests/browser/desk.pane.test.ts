@@ -109,7 +109,7 @@ describe("the pane's pages over the season on the desk page", () => {
     expect(await page.brokenRules()).toEqual([]);
     await page.pane.locator("#write-outlook").click();
     await page.pane.getByText("No chart could be drawn on it here").waitFor();
-    await page.page.locator("#grid").getByText("Outlook", { exact: true }).waitFor();
+    await page.page.locator("#grid").getByText("Crop outlook", { exact: true }).waitFor();
     expect(await page.shows("A5", "North Bench")).toBe("North Bench");
     expect(await page.read("D5")).toMatch(/^\d/);
     await page.picture("desk-outlook");

@@ -33,15 +33,15 @@ describe("the page that shows what crop the pruning leaves", () => {
     await pane.picture(`outlook-${look}`);
   });
 
-  test("writes the Outlook sheet, and again over it", async () => {
+  test("writes the Crop outlook sheet, and again over it", async () => {
     pane = await openPane(season);
     await work();
     for (let run = 0; run < 2; run += 1) {
-      await pane.button("Write Outlook sheet").click();
-      await pane.page.getByText("The sheet Outlook was written").waitFor();
+      await pane.button("Write Crop outlook sheet").click();
+      await pane.page.getByText("The sheet Crop outlook was written").waitFor();
     }
     const names = await pane.page.evaluate(() => window.harness.workbook.sheetNames());
-    expect(names.filter((name) => name === "Outlook")).toHaveLength(1);
+    expect(names.filter((name) => name === "Crop outlook")).toHaveLength(1);
   });
 
   test("names what the sheets lack instead of guessing", async () => {

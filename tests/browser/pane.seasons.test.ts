@@ -77,13 +77,13 @@ describe("winter against winter", () => {
         all.map((row) => [...row.children].map((cell) => Number(cell.textContent!.trim()))),
       );
   const kept = async () =>
-    pane.page.evaluate(async () => (await window.harness.workbook.readSheet("Season")).values);
+    pane.page.evaluate(async () => (await window.harness.workbook.readSheet("Winters")).values);
 
   test("keeps each winter, then says the loss a year by the reference and which blocks lie below the floor", async () => {
     pane = await openPane(winter(BEFORE, FIRST_WINTER, 2), { height: 1900 });
     await work();
     await pane.page.getByText("rows with counts of two winters are too few").waitFor();
-    await pane.button("Keep winter 2023 on the Season sheet").click();
+    await pane.button("Keep winter 2023 on the Winters sheet").click();
     await pane.page.getByText("Winter 2023 stands on the sheet").waitFor();
     const first = await kept();
 
@@ -123,7 +123,7 @@ describe("winter against winter", () => {
     await pane.page.locator("#below-floor").scrollIntoViewIfNeeded();
     await pane.picture("seasons");
 
-    await pane.button("Keep winter 2024 on the Season sheet").click();
+    await pane.button("Keep winter 2024 on the Winters sheet").click();
     await pane.page.getByText("Winter 2024 stands on the sheet").waitFor();
     const both = await kept();
     expect(both).toHaveLength(first.length + 4);
@@ -141,7 +141,7 @@ describe("winter against winter", () => {
     pane = await openPane({ ...winter(BEFORE, FIRST_WINTER, 2), Season: [["Wine list"], ["Rosé"]] });
     await work();
     await pane.page.locator("#keep-season").click();
-    await pane.page.getByText("The sheet Season has no table of winters").waitFor();
+    await pane.page.getByText("The sheet Winters has no table of winters").waitFor();
     expect(await kept()).toEqual([["Wine list"], ["Rosé"]]);
     expect(await pane.brokenRules()).toEqual([]);
   });
@@ -152,12 +152,12 @@ describe("winter against winter", () => {
     await pane.page.locator("#keep-season").click();
     await pane.page.getByText("Winter 2023 stands on the sheet").waitFor();
     const below = (await kept()).length;
-    await type("Season", [[below + 3, 3, 2022]]);
+    await type("Winters", [[below + 3, 3, 2022]]);
     const before = await kept();
     await type("Cordons", [[2, 8, 9]]);
     await work();
     await pane.page.locator("#keep-season").click();
-    await pane.page.getByText("1 rows of the sheet Season are not complete").waitFor();
+    await pane.page.getByText("1 rows of the sheet Winters are not complete").waitFor();
     expect(await kept()).toEqual(before);
   });
 });

@@ -108,7 +108,7 @@ describe("what a person set aside and mapped in the pane", () => {
   test("is read by the commands beside check too", async () => {
     const path = file("season.xlsx", (await seasonOfAPerson()).bytes());
     const plain = file("plain.xlsx", MISTAKES);
-    for (const command of ["gaps", "choose", "outlook", "cards"]) {
+    for (const command of ["gaps", "choose", "crop", "cards"]) {
       const [mapped, usual] = [await run([command, path]), await run([command, plain])];
       expect(mapped).toEqual(usual);
     }

@@ -107,7 +107,7 @@ describe("results are the same to the bit as in the pane", () => {
   });
 });
 
-describe("outlook", () => {
+describe("crop", () => {
   test("is the pane's to the bit, and fits into the workbook", async () => {
     const counted = await seasonOfPane(CLEAN);
     const expected = outlookInputs(counted, { stays: stayingCordons(decideSeason(counted)) }).map((inputs) =>
@@ -117,13 +117,13 @@ describe("outlook", () => {
         THINNING_GROUPS.map(({ en }) => en),
       ),
     );
-    const { exitCode, out } = await run(["outlook", CLEAN, "--format", "json"]);
+    const { exitCode, out } = await run(["crop", CLEAN, "--format", "json"]);
     expect(exitCode).toBe(0);
     expect((JSON.parse(out) as { blocks: unknown }).blocks).toEqual(JSON.parse(JSON.stringify(expected)));
     const path = season("larkmoor-clean.xlsx");
-    await run(["outlook", path, "--in-place"]);
+    await run(["crop", path, "--in-place"]);
     expect(packageFaults(readFileSync(path))).toEqual([]);
-    const text = await run(["outlook", path]);
+    const text = await run(["crop", path]);
     expect(text.out).toContain("North Bench");
   });
 });

@@ -5,7 +5,7 @@ import { LANGUAGES } from "../../src/texts/language";
 import { OUTLOOK_LACKS } from "../../src/texts/outlook";
 
 const call = (args: readonly RawArgument[], language: "en" | "es" | "fr" = "en") => {
-  const outcome = callFunction(functionNamed("OUTLOOK")!, args, language);
+  const outcome = callFunction(functionNamed("CROPOUTLOOK")!, args, language);
   if (isRefused(outcome)) throw new Error(outcome.sentence);
   return outcome.values;
 };
@@ -47,7 +47,7 @@ const CORDONS = [
 const likely = (rows: readonly (readonly unknown[])[], stage: string, figure: string) =>
   rows.find((row) => row[1] === stage && row[2] === figure)?.[4];
 
-describe("CORDON.OUTLOOK on the tables of a survey", () => {
+describe("CORDON.CROPOUTLOOK on the tables of a survey", () => {
   test("metric headings give a metric answer; three of four vines bear: 70 x 0.1 kg x 2000 x 0.75 = 10.5 t/ha", () => {
     const rows = call([VINES, BLOCKS, EXACT_SETTINGS]);
     expect(likely(rows, "Clusters counted", "crop of a vine")).toBeCloseTo(7, 9);

@@ -212,7 +212,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     } as const;
     const headers = [chart.labels, ...chart.parts];
     const write = (rows: (string | number)[][], charts = [chart]) =>
-      workbook.writeOwnSheet({ sheet: "Outlook", headers, rows, charts });
+      workbook.writeOwnSheet({ sheet: "Crop outlook", headers, rows, charts });
     const drawn = workbook.host === "desk" ? 0 : 1;
     for (const rows of [
       [["North Bench", 3, 1, 2]],
@@ -222,13 +222,13 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
       ],
     ]) {
       same(await write(rows), { charts: drawn });
-      same((await workbook.readSheet("Outlook")).values, [headers, ...rows]);
+      same((await workbook.readSheet("Crop outlook")).values, [headers, ...rows]);
     }
     same(await write([]), { charts: 0 });
     same(await write([["North Bench", 3, 1, 2]], []), { charts: 0 });
     const lost = { ...chart, labels: "Row" as "Block" };
     await refuses("badTable", () => write([["Creek Side", 1, 1, 1]], [lost]));
-    same((await workbook.readSheet("Outlook")).values[1][0], "North Bench");
+    same((await workbook.readSheet("Crop outlook")).values[1][0], "North Bench");
   });
 
   rule("leaves a sheet that is not its own as it is", async () => {

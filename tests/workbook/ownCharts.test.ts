@@ -17,7 +17,7 @@ import type { HostChart } from "./office/hostBook";
 jest.setTimeout(60_000);
 
 const RANGES: OwnSheet = {
-  sheet: "Outlook",
+  sheet: "Crop outlook",
   title: ["Invented crops"],
   headers: ["Block", "Low (t)", "Likely (t)", "Bar", "Low to likely (t)", "Likely to high (t)"],
   columns: [{}, { format: "0.00" }],
@@ -70,7 +70,7 @@ test("charts stand below the table, one below the other, and none over an empty 
 test("in memory they are kept as data", async () => {
   const workbook = new MemoryWorkbook({});
   await workbook.writeOwnSheet(RANGES);
-  expect(workbook.charts("Outlook")).toEqual(RANGES.charts);
+  expect(workbook.charts("Crop outlook")).toEqual(RANGES.charts);
 });
 
 describe("in Excel", () => {
@@ -89,7 +89,7 @@ describe("in Excel", () => {
     series: [],
   });
   const ours = (host: ExcelHost) =>
-    host.book.sheet("Outlook").charts.filter(({ name }) => name.startsWith(OWN_CHART_NAME));
+    host.book.sheet("Crop outlook").charts.filter(({ name }) => name.startsWith(OWN_CHART_NAME));
 
   function mustFit(chart: HostChart, content: OwnSheet): void {
     const rows = content.rows.length;
@@ -117,15 +117,15 @@ describe("in Excel", () => {
     expect(await workbook.writeOwnSheet(RANGES)).toEqual({ charts: 1 });
     mustFit(ours(host)[0], RANGES);
     const own = mine();
-    host.book.sheet("Outlook").charts.push(own);
+    host.book.sheet("Crop outlook").charts.push(own);
     for (const content of [LONGER, RANGES]) {
       expect(await workbook.writeOwnSheet(content)).toEqual({ charts: 1 });
       expect(ours(host)).toHaveLength(1);
       mustFit(ours(host)[0], content);
-      expect(host.book.sheet("Outlook").charts).toHaveLength(2);
+      expect(host.book.sheet("Crop outlook").charts).toHaveLength(2);
     }
     expect(await workbook.writeOwnSheet({ ...RANGES, rows: [] })).toEqual({ charts: 0 });
-    expect(host.book.sheet("Outlook").charts).toEqual([own]);
+    expect(host.book.sheet("Crop outlook").charts).toEqual([own]);
     expect(own).toEqual(mine());
   });
 
@@ -134,7 +134,7 @@ describe("in Excel", () => {
       const host = hostWith({ Cordons: [["Block"]] });
       const workbook = excelWorkbookOn(host);
       await workbook.writeOwnSheet(RANGES);
-      host.book.sheet("Outlook").charts.push(mine());
+      host.book.sheet("Crop outlook").charts.push(mine());
       await host.quiet();
       return { host, workbook };
     };
@@ -153,7 +153,7 @@ describe("in Excel", () => {
         if (!(error instanceof WorkbookProblem)) throw error;
         return undefined;
       });
-      const { charts, name } = host.book.sheet("Outlook");
+      const { charts, name } = host.book.sheet("Crop outlook");
       if (!written) {
         seen.asBefore++;
         expect(JSON.stringify(host.book.snapshot())).toBe(before);
@@ -174,8 +174,8 @@ describe("in Excel", () => {
     host.refuse({ name: "SetXAxisValues", code: "InvalidArgument" });
     const workbook = excelWorkbookOn(host);
     expect(await workbook.writeOwnSheet(RANGES)).toEqual({ charts: 0 });
-    expect(host.book.sheet("Outlook").charts).toEqual([]);
-    expect((await workbook.readSheet("Outlook")).values).toHaveLength(5);
+    expect(host.book.sheet("Crop outlook").charts).toEqual([]);
+    expect((await workbook.readSheet("Crop outlook")).values).toHaveLength(5);
   });
 });
 
@@ -207,9 +207,9 @@ describe("in a file", () => {
       const last = 3 + content.rows.length;
       expect([...xml.matchAll(/<c:f>([^<]*)<\/c:f>/g)].map(([, place]) => place)).toEqual(
         ["B", "E", "F"].flatMap((column) => [
-          `'Outlook'!$${column}$3`,
-          `'Outlook'!$D$4:$D$${last}`,
-          `'Outlook'!$${column}$4:$${column}$${last}`,
+          `'Crop outlook'!$${column}$3`,
+          `'Crop outlook'!$D$4:$D$${last}`,
+          `'Crop outlook'!$${column}$4:$${column}$${last}`,
         ]),
       );
       expect(xml).toContain("<a:t>Crop &amp; its range</a:t>");
@@ -219,7 +219,7 @@ describe("in a file", () => {
     expect(drawn(workbook.bytes())).toEqual([]);
     await mustBeSound(workbook.bytes());
     await workbook.writeOwnSheet(RANGES);
-    await workbook.deleteOwnSheet("Outlook");
+    await workbook.deleteOwnSheet("Crop outlook");
     expect(drawn(workbook.bytes())).toEqual([]);
     await mustBeSound(workbook.bytes());
     const [before, after] = [unzipSync(start), unzipSync(workbook.bytes())];
@@ -249,7 +249,7 @@ describe("in a file", () => {
       await writeXlsx({
         sheets: [
           {
-            name: "Outlook",
+            name: "Crop outlook",
             rows: [
               ["Block", "Low"],
               ["North Bench", 3],
@@ -258,7 +258,9 @@ describe("in a file", () => {
               {
                 type: "bar",
                 title: "Mine",
-                series: [{ name: "Low", values: "Outlook!$B$2:$B$2", categories: "Outlook!$A$2:$A$2" }],
+                series: [
+                  { name: "Low", values: "'Crop outlook'!$B$2:$B$2", categories: "'Crop outlook'!$A$2:$A$2" },
+                ],
                 anchor: { from: { row: 30, col: 0 }, to: { row: 40, col: 6 } },
               },
             ],

@@ -3,8 +3,8 @@ import { cordonFunction, tableOf } from "../cordonFunction";
 import { outlookOfTables } from "../outlookOfTables";
 import { optional, optionalUnitSystem, table } from "../parameter";
 
-export const OUTLOOK = cordonFunction({
-  id: "OUTLOOK",
+export const CROPOUTLOOK = cordonFunction({
+  id: "CROPOUTLOOK",
   texts: OUTLOOK_TEXT,
   parameters: [
     table("vines", "vines"),
@@ -19,7 +19,7 @@ export const OUTLOOK = cordonFunction({
   examples: [
     {
       formula:
-        '=CORDON.OUTLOOK({"Block","Row","Vine","Status","Clusters";"North Bench",1,1,"bearing",60;"North Bench",1,2,"bearing",80},{"Block","Row spacing (ft)","Vine spacing (ft)","Cluster weight (lb)";"North Bench",9,6,0.25})',
+        '=CORDON.CROPOUTLOOK({"Block","Row","Vine","Status","Clusters";"North Bench",1,1,"bearing",60;"North Bench",1,2,"bearing",80},{"Block","Row spacing (ft)","Vine spacing (ft)","Cluster weight (lb)";"North Bench",9,6,0.25})',
       gives: [
         ["Block", "Stage", "Figure", "Low", "Likely", "High", "Unit", "What it rests on"],
         ["North Bench", "Clusters counted", "clusters a vine", 70, 70, 70, "", ""],
@@ -44,6 +44,6 @@ export const OUTLOOK = cordonFunction({
     },
   ],
   onSheet:
-    "=CORDON.OUTLOOK(Vines[#All],Blocks[#All],Settings[#All],Cordons[#All],Budcuts[#All],Harvest[#All])",
+    "=CORDON.CROPOUTLOOK(Vines[#All],Blocks[#All],Settings[#All],Cordons[#All],Budcuts[#All],Harvest[#All])",
   run: ({ unit, ...tables }, { language }) => outlookOfTables(tables, unit, language),
 });

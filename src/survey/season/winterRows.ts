@@ -10,7 +10,7 @@ import { countsOfCordons } from "./gapsOfSeason";
 import type { Season } from "./season";
 import { NO_PLACE, placeOf } from "./vinePlaces";
 
-/** What the Season sheet keeps of one row of vines in one winter. */
+/** What the Winters sheet keeps of one row of vines in one winter. */
 export interface WinterRow {
   readonly block: string;
   readonly row: number;
@@ -40,7 +40,7 @@ export const WINTER_COLUMNS = [
 ] as const satisfies readonly (keyof WinterRow)[];
 
 /**
- * This winter's rows for the Season sheet, from the cordons that stay, so that winters can be compared. Cordons without usable
+ * This winter's rows for the Winters sheet, from the cordons that stay, so that winters can be compared. Cordons without usable
  * positions and live spurs are left out.
  *
  * @param stays which cordons stay; left out: those fixed in the sheet
@@ -97,7 +97,7 @@ export function withWinter(kept: readonly WinterRow[], now: readonly WinterRow[]
   return [...kept.filter((row) => !fresh.has(key(row))), ...now].sort(inWalkOrder);
 }
 
-/** The cells of a Season sheet, headers first. */
+/** The cells of a Winters sheet, headers first. */
 export function winterCells(rows: readonly WinterRow[], language: Language): CellValue[][] {
   return [
     WINTER_COLUMNS.map((column) => WINTER_HEADERS[column][language]),
@@ -105,7 +105,7 @@ export function winterCells(rows: readonly WinterRow[], language: Language): Cel
   ];
 }
 
-/** Reads a Season sheet back, in any language and order of columns, under any title; rows that are not complete are left out. */
+/** Reads a Winters sheet back, in any language and order of columns, under any title; rows that are not complete are left out. */
 export function readWinterCells(cells: readonly (readonly CellValue[])[]): readonly WinterRow[] {
   const headerRow = winterHeadRow(cells);
   const places = headerRow < 0 ? undefined : placesIn(cells[headerRow]);
@@ -121,7 +121,7 @@ export function readWinterCells(cells: readonly (readonly CellValue[])[]): reado
   });
 }
 
-/** Index of the row with all heads of a Season sheet; -1 where there is none. */
+/** Index of the row with all heads of a Winters sheet; -1 where there is none. */
 export function winterHeadRow(cells: readonly (readonly CellValue[])[]): number {
   return cells.findIndex((row) => placesIn(row) !== undefined);
 }
@@ -144,7 +144,7 @@ export interface BlockLoss extends SpurLoss {
 }
 
 /**
- * Loss of live spurs of one block over the winters of the Season sheet.
+ * Loss of live spurs of one block over the winters of the Winters sheet.
  *
  * Refuses (tooFewRows) fewer than two rows with two winters.
  */

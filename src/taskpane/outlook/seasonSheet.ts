@@ -11,7 +11,7 @@ import { SEASON_SHEET } from "../../texts/season";
 import { SEASONS_TEXTS } from "../../texts/seasons";
 import type { OwnSheet, SurveyWorkbook } from "../../workbook/surveyWorkbook";
 
-/** The Season sheet as it stands. */
+/** The Winters sheet as it stands. */
 export interface KeptSeasons {
   readonly sheet: string;
   readonly rows: readonly WinterRow[];

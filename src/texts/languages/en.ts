@@ -1806,12 +1806,12 @@ export const en = {
     what: "What",
     result: "Result",
   },
-  season: { seasonSheet: "Season" },
+  season: { seasonSheet: "Winters" },
   seasons: {
     title: "Winter against winter",
     intro:
       "Live spurs, gaps and trunks of the cordons that stay, over the winters kept on the sheet {sheet}.",
-    write: "Keep winter {year} on the Season sheet",
+    write: "Keep winter {year} on the Winters sheet",
     notKept:
       "Winter {year} as counted now differs from the sheet or is not on it yet. Earlier winters stay as they are when it is kept.",
     kept: "Winter {year} stands on the sheet as it is counted now.",
@@ -2117,7 +2117,7 @@ export const en = {
       gaps: "Gaps",
       decide: "Decide",
       crew: "Crew",
-      outlook: "Outlook",
+      outlook: "Crop",
       settings: "Settings",
       functions: "Functions",
       care: "Care",
@@ -2274,7 +2274,7 @@ export const en = {
       "What is true all the same is set aside with a reason. The list can be printed for the crew, written into a sheet, or marked in the cells; marks come off again without a trace.",
       "Gaps shows where spurs are missing, row by row and vine by vine, and how that grew since last winter.",
       "Decide weighs the candidate cordons of each vine and gives its reasons; close calls are yours. Cards for the crew and the order of work follow from it on the next page.",
-      "Outlook says what crop that leaves, with a range and what would narrow it. Every figure behind it stands in Settings with its source.",
+      "Crop says what crop that leaves, with a range and what would narrow it. Every figure behind it stands in Settings with its source.",
       "Functions answer a single question in a cell: nodes to leave, injury with its interval, crop of a vine. Open one, change its figures, put it into a cell.",
     ],
     gaps: {
@@ -2389,7 +2389,7 @@ export const en = {
       none: "No block was found. Next step: list your blocks on a sheet with the heads Block, Vines, Row spacing, Vine spacing, Cluster weight.",
       caution:
         "A winter outlook often misses by a third. It advises; frost, hail, birds and disease are not in it, and a local adviser knows your site.",
-      write: "Write Outlook sheet",
+      write: "Write Crop outlook sheet",
       cannotSay: "Nothing can be said of this block yet; what is lacking stands below.",
       crop: "Likely {likely} {unit}; {low} to {high} in {percent} of 100 cases like this.",
       stages: "Stage by stage",
@@ -2416,7 +2416,7 @@ export const en = {
       figure: "{figure}{cultivar}: {now} in force, {value} by your own years.",
     },
     outlookSheet: {
-      sheet: "Outlook",
+      sheet: "Crop outlook",
       title: "Crop to expect, block by block",
       stage: "Stage",
       confidence: "Confidence",

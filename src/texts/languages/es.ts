@@ -1841,12 +1841,12 @@ export const es: Texts = {
     what: "Qué",
     result: "Resultado",
   },
-  season: { seasonSheet: "Temporada" },
+  season: { seasonSheet: "Inviernos" },
   seasons: {
     title: "Invierno contra invierno",
     intro:
       "Pitones vivos, huecos y troncos de los cordones que quedan, en los inviernos guardados en la hoja {sheet}.",
-    write: "Guardar el invierno {year} en la hoja Temporada",
+    write: "Guardar el invierno {year} en la hoja Inviernos",
     notKept:
       "El invierno {year} como está contado difiere de la hoja o aún no está en ella. Al guardarlo, los inviernos anteriores quedan como están.",
     kept: "El invierno {year} está en la hoja como está contado ahora.",
@@ -2154,7 +2154,7 @@ export const es: Texts = {
       gaps: "Huecos",
       decide: "Decidir",
       crew: "Cuadrilla",
-      outlook: "Pronóstico",
+      outlook: "Cosecha",
       settings: "Ajustes",
       functions: "Funciones",
       care: "Cuidado",
@@ -2310,7 +2310,7 @@ export const es: Texts = {
       "Lo que aun así es cierto se aparta con un motivo. La lista se puede imprimir para la cuadrilla, escribir en una hoja o marcar en las celdas; las marcas se quitan sin dejar rastro.",
       "Huecos muestra dónde faltan pitones, hilera por hilera y planta por planta, y cuánto creció desde el invierno pasado.",
       "Decidir pesa los cordones candidatos de cada planta y da sus motivos; los casos dudosos son suyos. De ahí salen, en la página siguiente, las tarjetas y el orden del trabajo.",
-      "Pronóstico dice qué cosecha deja eso, con un rango y qué lo estrecharía. Cada cifra está en Ajustes con su fuente.",
+      "Cosecha dice qué cosecha deja eso, con un rango y qué lo estrecharía. Cada cifra está en Ajustes con su fuente.",
       "Las funciones responden a una pregunta en una celda: yemas que dejar, daño con su intervalo, cosecha de una planta. Abra una, cambie las cifras y póngala en una celda.",
     ],
     gaps: {
@@ -2425,7 +2425,7 @@ export const es: Texts = {
       none: "No se encontró ningún cuartel. Siguiente paso: anote sus cuarteles en una hoja con los encabezados Cuartel, Plantas, Entre hileras, Entre plantas, Peso del racimo.",
       caution:
         "Un pronóstico de invierno falla a menudo en un tercio. Aconseja; no incluye heladas, granizo, aves ni enfermedades, y un asesor local conoce su sitio.",
-      write: "Escribir hoja de pronóstico",
+      write: "Escribir la hoja Pronóstico de cosecha",
       cannotSay: "Aún no se puede decir nada de este cuartel; abajo está lo que falta.",
       crop: "Probable {likely} {unit}; de {low} a {high} en {percent} de cada 100 casos así.",
       stages: "Etapa por etapa",
@@ -2453,7 +2453,7 @@ export const es: Texts = {
       figure: "{figure}{cultivar}: {now} en uso, {value} según sus años.",
     },
     outlookSheet: {
-      sheet: "Pronóstico",
+      sheet: "Pronóstico de cosecha",
       title: "Cosecha esperada, por cuartel",
       stage: "Etapa",
       confidence: "Confianza",

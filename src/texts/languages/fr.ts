@@ -1867,12 +1867,12 @@ export const fr: Texts = {
     what: "Quoi",
     result: "Résultat",
   },
-  season: { seasonSheet: "Saison" },
+  season: { seasonSheet: "Hivers" },
   seasons: {
     title: "Hiver contre hiver",
     intro:
       "Coursons vivants, vides et troncs des cordons qui restent, sur les hivers gardés dans la feuille {sheet}.",
-    write: "Garder l'hiver {year} dans la feuille Saison",
+    write: "Garder l'hiver {year} dans la feuille Hivers",
     notKept:
       "L'hiver {year} tel que compté diffère de la feuille ou n'y est pas encore. Le garder laisse les hivers d'avant tels quels.",
     kept: "L'hiver {year} est dans la feuille tel que compté maintenant.",
@@ -2184,7 +2184,7 @@ export const fr: Texts = {
       gaps: "Vides",
       decide: "Choisir",
       crew: "Équipe",
-      outlook: "Prévision",
+      outlook: "Récolte",
       settings: "Réglages",
       functions: "Fonctions",
       care: "Entretien",
@@ -2341,7 +2341,7 @@ export const fr: Texts = {
       "Ce qui est vrai malgré tout est mis de côté avec une raison. La liste s'imprime pour l'équipe, s'écrit dans une feuille ou se marque dans les cellules ; les marques s'ôtent sans trace.",
       "Vides montre où manquent des coursons, rang par rang et cep par cep, et combien cela a grandi depuis l'hiver passé.",
       "Choisir pèse les cordons candidats de chaque cep et donne ses raisons ; les cas serrés sont à vous. Les fiches de l'équipe et l'ordre du travail en découlent, à la page suivante.",
-      "Prévision dit quelle récolte cela laisse, avec une fourchette et ce qui la resserrerait. Chaque chiffre est dans Réglages avec sa source.",
+      "Récolte dit quelle récolte cela laisse, avec une fourchette et ce qui la resserrerait. Chaque chiffre est dans Réglages avec sa source.",
       "Les fonctions répondent à une question dans une cellule : yeux à laisser, dégâts avec leur intervalle, récolte d'un cep. Ouvrez-en une, changez ses chiffres, mettez-la dans une cellule.",
     ],
     gaps: {
@@ -2459,7 +2459,7 @@ export const fr: Texts = {
       none: "Aucune parcelle trouvée. Prochaine étape : listez vos parcelles dans une feuille aux en-têtes Parcelle, Ceps, Entre rangs, Entre ceps, Poids de grappe.",
       caution:
         "Une prévision d'hiver se trompe souvent d'un tiers. Elle conseille ; gel, grêle, oiseaux et maladies n'y sont pas, et un conseiller local connaît votre lieu.",
-      write: "Écrire la feuille de prévision",
+      write: "Écrire la feuille Prévision de récolte",
       cannotSay: "On ne peut encore rien dire de cette parcelle ; ce qui manque est ci-dessous.",
       crop: "Probable {likely} {unit} ; de {low} à {high} dans {percent} cas sur 100 de ce genre.",
       stages: "Étape par étape",
@@ -2487,7 +2487,7 @@ export const fr: Texts = {
       figure: "{figure}{cultivar} : {now} en vigueur, {value} d'après vos années.",
     },
     outlookSheet: {
-      sheet: "Prévision",
+      sheet: "Prévision de récolte",
       title: "Récolte attendue, par parcelle",
       stage: "Étape",
       confidence: "Confiance",

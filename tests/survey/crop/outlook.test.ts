@@ -376,7 +376,7 @@ describe("winter against winter", () => {
     expect(() => blockLoss(rows, "B", 0.9, 0.7)).toThrow(expect.objectContaining({ code: "tooFewRows" }));
   });
 
-  test("a sheet without our headers is no Season sheet", () => {
+  test("a sheet without our headers is no Winters sheet", () => {
     expect(
       readWinterCells([
         ["Block", "Row"],

@@ -25,7 +25,7 @@ const blocks = outlookInputs(season).map((inputs) =>
   blockOutlook(inputs, season.settings, ["light", "middle", "heavy"]),
 );
 
-describe.each(LANGUAGES)("the Outlook sheet in %s", (language) => {
+describe.each(LANGUAGES)("the Crop outlook sheet in %s", (language) => {
   test("is a table that every host takes, with a line for each block and stage", () => {
     const content = outlookSheet(blocks, language, "US", "day");
     expect(layOutOwnSheet(content).values.length).toBeGreaterThan(2);
