@@ -18,8 +18,11 @@ export type Measured = "season" | "findings" | "decisions" | "gaps" | "crew" | "
 /** The one Season of the pane, with what was worked out from it; anew for every version of the workbook. */
 export class HeldSeason {
   private readonly times = new Map<Measured, number>();
+  private readonly made = new Map<string, { readonly version: number; readonly result: unknown }>();
   private reading: SeasonReading | undefined;
   private decided: (DecidedBefore & { readonly version: number }) | undefined;
+
+  private found: { readonly version: number; readonly findings: readonly Finding[] } | undefined;
 
   constructor(private readonly sheets: HeldSheets) {}
 
@@ -66,13 +69,14 @@ export class HeldSeason {
     return vines;
   }
 
-  /** Every finding, in the order of the sheets. */
+  /** Every finding, in the order of the sheets, once for a version. */
   async check(
-    { season }: SeasonReading,
+    { version, season }: SeasonReading,
     today: number,
     signal: AbortSignal,
     onDone: (share: number) => void = () => {},
-  ): Promise<Finding[]> {
+  ): Promise<readonly Finding[]> {
+    if (this.found?.version === version) return this.found.findings;
     const start = performance.now();
     const findings: Finding[] = [];
     await inSlices(
@@ -84,10 +88,21 @@ export class HeldSeason {
       signal,
     );
     this.times.set("findings", performance.now() - start);
-    return inSheetOrder(findings, season);
+    this.found = { version, findings: inSheetOrder(findings, season) };
+    return this.found.findings;
   }
 
-  timed<Made>(what: Measured, work: () => Made): Made {
+  /** A result, worked out once for a version of the workbook and each `of` what it may be worked out. */
+  once<Made>(what: Measured, { version }: SeasonReading, of: string, work: () => Made): Made {
+    const key = `${what} ${of}`;
+    const known = this.made.get(key);
+    if (known?.version === version) return known.result as Made;
+    const result = this.timed(what, work);
+    this.made.set(key, { version, result });
+    return result;
+  }
+
+  private timed<Made>(what: Measured, work: () => Made): Made {
     const start = performance.now();
     const made = work();
     this.times.set(what, performance.now() - start);

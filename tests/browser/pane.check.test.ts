@@ -314,6 +314,7 @@ describe("the page that checks the counts", () => {
     );
     await pane.page.evaluate(async () => {
       const root = document.getElementById("pane")!.shadowRoot!;
+      window.harness.workbook.type("Cordons", 3, 9, 5);
       root.getElementById("check")!.click();
       while (root.getElementById("stop") === null) await new Promise(requestAnimationFrame);
       root.getElementById("stop")!.click();

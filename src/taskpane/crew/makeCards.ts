@@ -27,8 +27,9 @@ async function make(
   signal: AbortSignal,
   show: (progress: Progress) => void,
 ): Promise<Pick<CrewState, "result" | "version">> {
-  const { season, version, vines } = await readDecisions(pane, signal, show);
-  const result = pane.held.timed("crew", () => ({
+  const decided = await readDecisions(pane, signal, show);
+  const { season, version, vines } = decided;
+  const result = pane.held.once("crew", decided, "", () => ({
     season,
     cards: crewCards(season, vines),
     work: workPlan(season),

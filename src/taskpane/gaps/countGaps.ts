@@ -26,8 +26,12 @@ async function count(
   signal: AbortSignal,
   show: (progress: Progress) => void,
 ): Promise<Pick<GapsState, "gaps" | "version">> {
-  const { season, version, counts } = await countedSeason(pane, signal, show);
-  return { version, gaps: pane.held.timed("gaps", () => gapsOfSeason(season, counts)) };
+  const counted = await countedSeason(pane, signal, show);
+  const { season, version, counts } = counted;
+  return {
+    version,
+    gaps: pane.held.once("gaps", counted, pane.state.gaps.of, () => gapsOfSeason(season, counts)),
+  };
 }
 
 /** The season, and on which of its cordons gaps are counted: those that stay, or all candidates. */

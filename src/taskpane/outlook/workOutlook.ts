@@ -36,16 +36,18 @@ export async function workOutlookAnew(pane: Pane, signal: AbortSignal): Promise<
 }
 
 async function work(pane: Pane, signal: AbortSignal, show: (progress: Progress) => void) {
-  const { season, version, vines } = await readDecisions(pane, signal, show);
+  const decided = await readDecisions(pane, signal, show);
+  const { season, version, vines } = decided;
   const groups = THINNING_GROUPS.map((name) => pane.say(name));
   const stays = stayingCordons(vines);
   const kept = await keptSeasons(pane.workbook, pane.state.language);
-  return pane.held.timed("outlook", () => ({
+  const worked = pane.held.once("outlook", decided, pane.state.language, () => ({
     version,
     blocks: outlookInputs(season, { stays }).map((block) => blockOutlook(block, season.settings, groups)),
     figures: farmFigures(season),
     season,
-    seasons: { kept, now: winterRows(season, stays), row: "" },
-    unitSystem: season.unitSystem,
+    now: winterRows(season, stays),
   }));
+  const { now, ...shown } = worked;
+  return { ...shown, seasons: { kept, now, row: "" }, unitSystem: season.unitSystem };
 }
