@@ -1,6 +1,10 @@
+import { grouped } from "../domain/grouped";
 import { checkSeason, inSheetOrder } from "../survey/checks/checkSeason";
 import type { Finding, Severity } from "../survey/checks/finding";
+import { findingGroups, type FindingGroup } from "../survey/checks/findingGroups";
 import { findingSentence } from "../survey/checks/findingSentence";
+import { changeInWords, groupHeading, mendSentence } from "../survey/checks/groupSentence";
+import type { CellMend } from "../survey/checks/mendOf";
 import { isoDay } from "../survey/reading/serialDate";
 import type { AsideFinding, SetAside } from "../survey/checks/setAside";
 import { leavesOpen } from "../survey/reading/readingAccount";
@@ -11,10 +15,11 @@ import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
 import { say } from "../texts/language";
 import { ASIDE_TEXTS } from "../texts/pane";
 import { csvLine } from "../workbook/csvText";
+import { changesSheet } from "../workbook/results/changesSheet";
 import { findingsSheet } from "../workbook/results/findingsSheet";
 import { cellName } from "../workbook/address";
 import { jsonText } from "../workbook/withoutControls";
-import type { Command, CommandOption } from "./command";
+import { CommandProblem, type Command, type CommandOption, type OptionValues } from "./command";
 import type { Inputs } from "./readInputs";
 import { readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult, type Result } from "./saveResult";
@@ -33,6 +38,11 @@ const ONLY_OPTION: Readonly<Record<string, CommandOption>> = {
   },
 };
 
+const REPAIR_OPTIONS: Readonly<Record<string, CommandOption>> = {
+  repair: { type: "boolean", meaning: OPTION_TEXTS.repair, not: ["in-place"] },
+  "also-likely": { type: "boolean", meaning: OPTION_TEXTS.alsoLikely },
+};
+
 const ASIDE_OPTION: Readonly<Record<string, CommandOption>> = {
   "also-set-aside": { type: "boolean", meaning: OPTION_TEXTS.alsoSetAside },
 };
@@ -48,11 +58,13 @@ export const CHECK_COMMAND: Command = {
     "check - --format csv < counts.csv",
     "check season.xlsx --in-place",
     "check season.xlsx --also-set-aside",
+    "check season.xlsx --repair --out mended.xlsx",
   ],
   options: {
     ...FORMAT_OPTION,
     ...ONLY_OPTION,
     ...ASIDE_OPTION,
+    ...REPAIR_OPTIONS,
     ...SAVE_OPTIONS,
     ...TODAY_OPTION,
     ...READING_OPTIONS,
@@ -66,13 +78,56 @@ export const CHECK_COMMAND: Command = {
     const least = SEVERITIES.indexOf((options.severity as Severity | undefined) ?? "note");
     const wanted = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
     const { open, aside } = sortInputFindings(wanted, inputs);
-    if (isSaved(options))
+    const groups = findingGroups(open, season);
+    if (options.repair) {
+      if (!isSaved(options)) throw new CommandProblem("repairOut");
+      await saveRepaired(groups, open, aside, inputs, options, terminal);
+    } else if (isSaved(options))
       await saveResult(inputs, resultOf(open, aside, terminal), "findings", options, terminal);
     const listsAside = Boolean(options["also-set-aside"]);
-    WRITERS[formatOf(options)]({ open, aside, listsAside, season, inputs, terminal });
+    WRITERS[formatOf(options)]({ open, groups, aside, listsAside, season, inputs, terminal });
     return open.length === 0 && !leavesOpen(season.account) ? 0 : 1;
   },
 };
+
+/** Writes a copy with the mends and a list of them, and says which were made. */
+async function saveRepaired(
+  groups: readonly FindingGroup[],
+  open: readonly Finding[],
+  aside: readonly AsideFinding[],
+  inputs: Inputs,
+  options: OptionValues,
+  terminal: Terminal,
+): Promise<void> {
+  const { language, tell } = terminal;
+  const all = onePerCell(groups.flatMap(({ mends }) => mends));
+  const mends = all.filter(({ isCertain }) => isCertain || options["also-likely"]);
+  if (mends.length === 0) tell(say(COMMAND_LINE.repairNothing, language));
+  else {
+    const mended = new Set(mends.map(({ sheet, row, column }) => `${sheet}|${row}|${column}`));
+    const left = open.filter(
+      ({ sheet, row, columnNumber }) => !mended.has(`${sheet}|${row}|${columnNumber}`),
+    );
+    const { sheets, marks } = resultOf(left, aside, terminal);
+    const list = changesSheet(mends, { language, file: inputs.files[0] });
+    await saveResult(inputs, { sheets: [...sheets, list], marks, mends }, "repaired", options, terminal);
+    tell(say(COMMAND_LINE.repaired, language, { cells: mends.length }));
+    for (const mend of mends)
+      tell(printable(`  ${mend.sheet} ${cellName(mend.row, mend.column)}: ${changeInWords(mend, language)}`));
+  }
+  if (mends.length < all.length)
+    tell(say(COMMAND_LINE.likelyLeft, language, { cells: all.length - mends.length }));
+}
+
+/** A cell is mended once, as the weightiest finding says. */
+function onePerCell(mends: readonly CellMend[]): CellMend[] {
+  const cells = new Map<string, CellMend>();
+  for (const mend of mends) {
+    const cell = `${mend.sheet}|${mend.row}|${mend.column}`;
+    if (!cells.has(cell)) cells.set(cell, mend);
+  }
+  return [...cells.values()];
+}
 
 /**
  * The Findings sheet, findings set aside last with their reason, and a mark on every cell that an open finding is
@@ -114,6 +169,8 @@ function findingsOf(season: Season, today: number, terminal: Terminal): Finding[
 
 interface CheckResult {
   readonly open: readonly Finding[];
+  /** The open findings by what caused them. */
+  readonly groups: readonly FindingGroup[];
   readonly aside: readonly AsideFinding[];
   /** True where those set aside are listed too. */
   readonly listsAside: boolean;
@@ -139,7 +196,7 @@ function counted(findings: readonly Finding[]): Record<Severity, number> {
   return counts;
 }
 
-function writeText({ open, aside, listsAside, season, inputs, terminal }: CheckResult): void {
+function writeText({ open, groups, aside, listsAside, season, inputs, terminal }: CheckResult): void {
   const { language } = terminal;
   for (const [file, reading] of inputs.csv)
     terminal.tell(
@@ -152,7 +209,19 @@ function writeText({ open, aside, listsAside, season, inputs, terminal }: CheckR
         }),
       ),
     );
-  listFindings(open, terminal);
+  const large = groups.filter(({ findings }) => findings.length > LISTED_OF_A_CAUSE);
+  for (const group of large) listGroup(group, terminal);
+  const listed = new Set(large.flatMap(({ findings }) => findings));
+  listFindings(
+    open.filter((finding) => !listed.has(finding)),
+    terminal,
+    (finding) =>
+      mendLine(
+        groups.find(({ findings }) => findings.includes(finding))!,
+        finding,
+        terminal,
+      ),
+  );
   if (listsAside && aside.length > 0) {
     const reasons = new Map(aside.map(({ finding, entry }) => [finding, entry]));
     terminal.print(say(COMMAND_LINE.setAsideHeading, language));
@@ -177,11 +246,53 @@ function writeText({ open, aside, listsAside, season, inputs, terminal }: CheckR
   if (aside.length > 0) terminal.print(say(COMMAND_LINE.setAside, language, { findings: aside.length }));
 }
 
+/** Findings of one cause that are listed in full; of more the cells are named. */
+const LISTED_OF_A_CAUSE = 3;
+
+/** Findings of one cause: three in full, the cells of the others, and what would mend them. */
+function listGroup({ severity, findings, mends, ...group }: FindingGroup, terminal: Terminal): void {
+  const { language, print } = terminal;
+  const word = say(SEVERITY_TEXTS[severity], language);
+  print(`${word.padEnd(10)}${printable(groupHeading({ severity, findings, mends, ...group }, language))}`);
+  listFindings(findings.slice(0, LISTED_OF_A_CAUSE), terminal);
+  const others = findings.slice(LISTED_OF_A_CAUSE);
+  const cells = [...grouped(others, ({ sheet }) => sheet)].map(
+    ([sheet, own]) => `${sheet} ${cellRanges(own).join(" ")}`,
+  );
+  print(printable(`  ${say(COMMAND_LINE.more, language, { findings: others.length, cells })}`));
+  if (mends.length > 0) print(printable(`  ${mendSentence(mends, language)}`));
+}
+
+/** Cells of one sheet as a spreadsheet names ranges: those below each other joined. */
+function cellRanges(findings: readonly Finding[]): string[] {
+  const ranges: { column: number; first: number; last: number }[] = [];
+  for (const { row, columnNumber } of [...findings].sort(
+    (a, b) => a.columnNumber - b.columnNumber || a.row - b.row,
+  )) {
+    const before = ranges.at(-1);
+    if (before?.column === columnNumber && row <= before.last + 1) before.last = row;
+    else ranges.push({ column: columnNumber, first: row, last: row });
+  }
+  const name = (row: number, column: number) => (column === 0 ? String(row) : cellName(row, column));
+  return ranges.map(({ column, first, last }) =>
+    first === last ? name(first, column) : `${name(first, column)}:${name(last, column)}`,
+  );
+}
+
+/** What would mend a finding, as far as that can be said. */
+function mendLine({ mends }: FindingGroup, finding: Finding, { language }: Terminal): string | undefined {
+  const own = mends.filter(
+    ({ sheet, row, column }) =>
+      sheet === finding.sheet && row === finding.row && column === finding.columnNumber,
+  );
+  return own.length === 0 ? undefined : mendSentence(own, language);
+}
+
 /** Findings below the names of their sheets; what is said of one beside its sentence stands in a line below it. */
 function listFindings(
   findings: readonly Finding[],
   { language, print }: Terminal,
-  below?: (finding: Finding) => string,
+  below?: (finding: Finding) => string | undefined,
 ): void {
   let sheet: string | undefined;
   for (const finding of findings) {
@@ -193,11 +304,12 @@ function listFindings(
     print(
       `  ${findingAddress(finding).padEnd(8)}${severity.padEnd(10)}${printable(findingSentence(finding, language))}`,
     );
-    if (below) print(`${" ".repeat(20)}${printable(below(finding))}`);
+    const line = below?.(finding);
+    if (line !== undefined) print(`${" ".repeat(20)}${printable(line)}`);
   }
 }
 
-function writeJson({ open, aside, season, inputs, terminal }: CheckResult): void {
+function writeJson({ open, groups, aside, season, inputs, terminal }: CheckResult): void {
   const place = (name: string) => inputs.origin.get(name) ?? { file: "", sheet: name };
   const written = (finding: Finding) => ({
     code: finding.code,
@@ -236,6 +348,23 @@ function writeJson({ open, aside, season, inputs, terminal }: CheckResult): void
     },
     counts: counted(open),
     findings: open.map(written),
+    groups: groups.map((group) => ({
+      code: group.code,
+      severity: group.severity,
+      cause: group.cause,
+      heading: groupHeading(group, terminal.language),
+      cells: group.findings.map((finding) => ({
+        ...place(finding.sheet),
+        row: finding.row,
+        column: finding.column,
+        cell: findingAddress(finding),
+      })),
+      mends: group.mends.map(({ sheet, row, column, ...mend }) => ({
+        ...place(sheet),
+        cell: cellName(row, column),
+        ...mend,
+      })),
+    })),
     setAside: aside.map(({ finding, entry: { reason, by, on } }) => ({
       ...written(finding),
       reason,

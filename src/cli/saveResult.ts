@@ -12,6 +12,8 @@ import { WorkbookProblem, type CellMark, type OwnSheet } from "../workbook/surve
 import { CommandProblem, type CommandOption, type OptionValues } from "./command";
 import type { Inputs } from "./readInputs";
 import { limitsOf } from "./sharedOptions";
+import { mendCells } from "../workbook/actions/mendCells";
+import type { CellMend } from "../survey/checks/mendOf";
 import type { Terminal } from "./terminal";
 
 /** Where a result is kept beside what is printed. */
@@ -26,6 +28,8 @@ export interface Result {
   readonly sheets: readonly OwnSheet[];
   /** Undefined where the command marks nothing, so that marks already there stay. */
   readonly marks?: readonly CellMark[];
+  /** Cells that are mended in a copy. */
+  readonly mends?: readonly CellMend[];
 }
 
 /** True where a result is to be kept. */
@@ -51,6 +55,7 @@ export async function saveResult(
   const isWorkbook = inputs.words.length === 1 && asRead !== undefined && !isCsvName(source);
   if (!isWorkbook) {
     if (options["in-place"]) throw new CommandProblem("inPlaceOne");
+    if (result.mends) throw new CommandProblem("repairOne");
     return saveAlone(inputs.words, result, word, options, terminal, limits);
   }
   if (options.out !== undefined) mustEnd(String(options.out), extname(source).toLowerCase());
@@ -67,7 +72,7 @@ export async function saveResult(
     await saveNew(target, workbook.bytes());
     return terminal.tell(say(COMMAND_LINE.saved, terminal.language, { file: target }));
   } catch (problem) {
-    if (!isLayoutProblem(problem)) throw problem;
+    if (!isLayoutProblem(problem) || result.mends) throw problem;
     terminal.tell(say(COMMAND_LINE.savedAlone, terminal.language, { file: basename(source) }));
     return saveAlone(inputs.words, result, word, options, terminal, limits);
   }
@@ -93,10 +98,11 @@ export function mustEnd(file: string, ending: string): void {
 async function withResult(
   file: string,
   bytes: Uint8Array,
-  { sheets, marks }: Result,
+  { sheets, marks, mends = [] }: Result,
   limits: ReadLimits,
 ): Promise<FileWorkbook> {
   const workbook = await FileWorkbook.open(file, bytes, limits);
+  await mendCells(workbook, mends);
   for (const sheet of sheets) await workbook.writeOwnSheet(sheet);
   if (marks) await workbook.markCells(marks);
   return workbook;

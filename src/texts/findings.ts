@@ -37,3 +37,6 @@ export const HABIT_TEXTS = TEXTS.findings.habit;
 
 /** How a total came about. */
 export const MADE_TEXTS = TEXTS.findings.made;
+
+/** How groups of findings are named, and what would mend them. */
+export const GROUP_TEXTS = TEXTS.findings.groups;

@@ -86,6 +86,68 @@ describe("check", () => {
     expect(wrong.counts).toEqual({ wrong: all.counts.wrong, ask: 0, note: 0 });
   });
 
+  test("gathers findings of one cause: three in full, the other cells by name; json keeps both", async () => {
+    const rows = Array.from(
+      { length: 9 },
+      (_, i) => `North Bench,1,${i + 1},left,A,1,3,8,${i < 6 ? "12 + 1" : 6}`,
+    );
+    const head = "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs";
+    const book = file("sums.csv", [head, ...rows].join("\n"));
+    const { out, exitCode } = await run(["check", book]);
+    expect(exitCode).toBe(1);
+    expect(out).toContain("Not a number: sums (6)");
+    expect(out).toContain("and 3 more: sums I5:I7");
+    expect(out).toContain("Likely: “12 + 1” becomes 13");
+    const { findings, groups } = JSON.parse((await run(["check", book, "--format", "json"])).out) as {
+      findings: unknown[];
+      groups: { cause: unknown; cells: { cell: string }[]; mends: unknown[] }[];
+    };
+    expect(findings).toHaveLength(6);
+    expect(groups).toHaveLength(1);
+    expect(groups[0].cause).toEqual({ by: "kind", value: "sum" });
+    expect(groups[0].cells.map(({ cell }) => cell)).toEqual(["I2", "I3", "I4", "I5", "I6", "I7"]);
+    expect(groups[0].mends).toHaveLength(6);
+  });
+
+  test("writes a repaired copy with every change, never the original", async () => {
+    const copy = join(folder, "mended.xlsx");
+    const before = readFileSync(MISTAKES);
+    const { told } = await run(["check", MISTAKES, "--repair", "--out", copy]);
+    // Of the planted mistakes the one number stored as text is certain; block name, January slip and zero are likely.
+    expect(told).toContain("Changed in the copy: 1 cells\n  Cordons J202: “1” becomes 1");
+    expect(told).toContain("Likely changes that were not made: 3 cells");
+    expect(readFileSync(MISTAKES).equals(before)).toBe(true);
+    const again = await run(["check", copy, "--format", "json"]);
+    const codes = (JSON.parse(again.out) as { findings: { code: string }[] }).findings.map(
+      ({ code }) => code,
+    );
+    expect(codes).not.toContain("numberAsText");
+    expect(codes).toContain("unknownBlock");
+    const all = join(folder, "mended-all.xlsx");
+    await run(["check", MISTAKES, "--repair", "--also-likely", "--out", all]);
+    const rest = (
+      JSON.parse((await run(["check", all, "--format", "json"])).out) as { findings: { code: string }[] }
+    ).findings.map(({ code }) => code);
+    for (const mended of ["numberAsText", "unknownBlock", "dateOtherYear", "missingAsZero"])
+      expect(rest).not.toContain(mended);
+  });
+
+  test("repairs nothing without a name for the copy, a csv file, or where nothing is certain", async () => {
+    expect(await run(["check", MISTAKES, "--repair"])).toMatchObject({
+      exitCode: 2,
+      told: expect.stringContaining("--out FILE.xlsx"),
+    });
+    const counts = file(
+      "text.csv",
+      'Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs\nA,1,1,left,A,1,3,8,"12 + 1"\n',
+    );
+    expect(
+      await run(["check", counts, "--repair", "--also-likely", "--out", join(folder, "no.xlsx")]),
+    ).toMatchObject({ exitCode: 2, told: expect.stringContaining("takes one workbook") });
+    const { told } = await run(["check", CLEAN, "--repair", "--out", join(folder, "none.xlsx")]);
+    expect(told).toContain("no copy was written");
+  });
+
   test.each(["es", "fr"])("speaks %s", async (language) => {
     const { out } = await run(["check", MISTAKES, "--language", language]);
     expect(out).not.toContain("is blank");

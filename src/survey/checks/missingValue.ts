@@ -1,25 +1,35 @@
 import { DATA_SHEETS, HEADER, type Check, type FindingKind } from "./check";
-import { CELL } from "../season/season";
+import { CELL, type SurveyTable } from "../season/season";
 
 const missingValue: FindingKind = { code: "missingValue", severity: "wrong", action: "fillIn" };
 const missingColumn: FindingKind = { code: "missingColumn", severity: "wrong", action: "mendSheet" };
 const columnTwice: FindingKind = { code: "columnTwice", severity: "ask", action: "mendSheet" };
 
-/** A required cell without an entry, or a required column that the table does not have. */
+/**
+ * A required cell without an entry, or a required column that the table does not have; told once where a sheet was read
+ * as several tables.
+ */
 export const MISSING_VALUE: Check = {
   id: "missingValue",
   kinds: [missingValue, missingColumn, columnTwice],
   sheets: DATA_SHEETS,
   scope: "row",
-  prepare(table) {
+  prepare(table, { season }) {
+    const before = season.tables(table.shape.id).filter(({ sheet }) => sheet === table.sheet);
+    const isToldBefore = (lacks: (other: SurveyTable) => boolean) => {
+      const first = before.find(lacks);
+      return first !== undefined && first !== table;
+    };
     const required = table.columns.filter((column) => column.column.required);
     const absent = table.shape.columns.filter((column) => column.required && !table.column(column.id));
     return (from, to, report) => {
       if (from === 0) {
         for (const column of absent)
-          report(missingColumn, HEADER, undefined, { columnId: column.id, shape: table.shape.id });
+          if (!isToldBefore((other) => !other.column(column.id)))
+            report(missingColumn, HEADER, undefined, { columnId: column.id, shape: table.shape.id });
         for (const { header } of table.repeatedHeaders)
-          report(columnTwice, HEADER, undefined, { wanted: header });
+          if (!isToldBefore((other) => other.repeatedHeaders.some((again) => again.header === header)))
+            report(columnTwice, HEADER, undefined, { wanted: header });
       }
       for (const column of required) {
         const { states } = column;

@@ -1,3 +1,6 @@
+import type { CellValue } from "../sheets/cell";
+import { isoDay } from "./serialDate";
+
 /** Why a cell in a column of counts is no plain number, for one question a kind. */
 export type DoubtKind =
   | "sum"
@@ -116,24 +119,47 @@ function strokesOf(text: string): CountOfText {
 }
 
 /**
- * What a spreadsheet made of something typed into a column of counts: dates, times, shares, TRUE. Undefined for a number
- * that can be a count.
+ * What a spreadsheet made of something typed into a column of counts: dates, times, shares, TRUE. A date proposes the
+ * smaller of its month and day, as a range does; a time its whole hours. Undefined for a number that can be a count.
  *
  * @param most the largest count that is possible
  * @example
- * doubtOfNumber(46024, 60) // { doubt: "date", proposal: undefined }
+ * doubtOfNumber(46024, 60) // { doubt: "date", proposal: 1 }
  */
 export function doubtOfNumber(
   value: number | boolean,
   most: number,
-): { readonly doubt: DoubtKind; readonly proposal: undefined } | undefined {
+): { readonly doubt: DoubtKind; readonly proposal: number | undefined } | undefined {
   if (typeof value === "boolean") return { doubt: "yesNo", proposal: undefined };
-  if (Number.isInteger(value))
-    return value > 29220 && value > most ? { doubt: "date", proposal: undefined } : undefined;
+  if (Number.isInteger(value)) {
+    if (value <= 29220 || value <= most) return undefined;
+    const [, month, day] = isoDay(value).split("-").map(Number);
+    return { doubt: "date", proposal: Math.min(month, day) };
+  }
   if (value <= 0 || value >= 1 || value === 0.5) return undefined;
-  const percent = value * 100;
-  return {
-    doubt: Math.abs(percent - Math.round(percent)) < 1e-9 ? "share" : "time",
-    proposal: undefined,
-  };
+  if (isWhole(value * 100)) return { doubt: "share", proposal: undefined };
+  return { doubt: "time", proposal: isWhole(value * 24) ? Math.round(value * 24) : undefined };
+}
+
+function isWhole(value: number): boolean {
+  return Math.abs(value - Math.round(value)) < 1e-9;
+}
+
+/**
+ * A cell of a column of counts as its spreadsheet shows it, since nobody finds a date by its serial number.
+ *
+ * @example
+ * shownCount(46024, 60) // "2026-01-02"
+ * @example
+ * shownCount(0.8, 60) // "80 %"
+ */
+export function shownCount(value: CellValue, most: number): string {
+  if (typeof value !== "number" && typeof value !== "boolean") return String(value).trim();
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  const kind = doubtOfNumber(value, most)?.doubt;
+  if (kind === "date") return isoDay(value);
+  if (kind === "share") return `${Math.round(value * 100)} %`;
+  if (kind !== "time") return String(value);
+  const minutes = Math.round(value * 24 * 60);
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 }

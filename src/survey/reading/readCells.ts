@@ -5,7 +5,7 @@ import type { TextForms } from "../sheets/nodeRules";
 import { NO_WORD, UNKNOWN_WORD, type Words } from "../sheets/words";
 import { CELL, type Numbers, type SurveyColumn } from "../season/season";
 import { choiceOf } from "./choiceWords";
-import { countOfText, doubtOfNumber } from "./countOfText";
+import { countOfText, doubtOfNumber, shownCount } from "./countOfText";
 import { measureOfText } from "./lengthOfText";
 import type { OddCells } from "./oddCells";
 import { placeOfLabel } from "./placeLabel";
@@ -93,7 +93,12 @@ function readOddNumber(
 ): void {
   const found = doubtOfNumber(value, column.most ?? Infinity);
   if (!found) return;
-  odd.doubt(found.doubt, sheet, column.id, value, found.proposal);
+  if (found.proposal !== undefined && odd.isTaken(found.doubt)) {
+    numbers[i] = found.proposal;
+    states[i] = CELL.usable;
+    return;
+  }
+  odd.doubt(found.doubt, sheet, column.id, shownCount(value, column.most ?? Infinity), found.proposal);
   numbers[i] = NaN;
   states[i] = CELL.unreadable;
 }

@@ -8,7 +8,7 @@
  * textNumber("1,234.5") // 1234.5
  */
 export function textNumber(text: string): number | undefined {
-  const bare = text.replace(/[\s\u00a0\u202f']/g, "");
+  const bare = text.replace(/[\s\u00a0\u202f]|'(?=\d{3}(?!\d))/g, "");
   const percent = bare.endsWith("%");
   const digits = percent ? bare.slice(0, -1) : bare;
   const value = plain(digits);

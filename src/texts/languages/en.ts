@@ -1073,6 +1073,20 @@ export const en = {
       down: "The share of spurs that point down",
     },
     made: { typed: "typed", formula: "by formula" },
+    groups: {
+      word: "“{value}”",
+      kind: "{value}",
+      counter: "counted by {value}",
+      column: "{value}",
+      sheet: "sheet {value}",
+      bothWays: "read two ways",
+      heading: "{title}: {cause} ({findings})",
+      cells: "Cells: {cells}",
+      becomes: "{from} becomes {to}",
+      likely: "Likely: {changes}",
+      certain: "Certain: {changes}",
+      blank: "blank",
+    },
     findingPlaces: {
       vine: "{block} row {row} vine {vine}",
       row: "{block} row {row}",
@@ -1779,6 +1793,17 @@ export const en = {
     caneWanted:
       "Cane wanted: {least} to {most} thick, thick enough over {length}; the outer half of a cane is thin and weak, so fill the wire in stages.",
   },
+  changes: {
+    sheet: "Changes",
+    title: "What this copy holds otherwise than {file}",
+    where: "Sheet",
+    cell: "Cell",
+    before: "Before",
+    after: "After",
+    sure: "How sure",
+    certain: "certain",
+    likely: "likely",
+  },
   resultSheets: {
     choice: "Cordon choice",
     work: "What is done",
@@ -2039,6 +2064,12 @@ export const en = {
   },
   commandLine: {
     sentences: {
+      repairOne: "--repair takes one workbook (.xlsx or .xlsm) and writes a copy of it.",
+      repairOut: "--repair writes a copy: name it with --out FILE.xlsx, or give --save.",
+      repaired: "Changed in the copy: {cells} cells",
+      repairNothing: "Nothing could be mended for certain, so no copy was written.",
+      likelyLeft: "Likely changes that were not made: {cells} cells; --also-likely makes them too.",
+      more: "and {findings} more: {cells}",
       usage: "{program} COMMAND ...",
       moreHelp: "Help on one command: {program} COMMAND --help",
       exitCodes:
@@ -2093,6 +2124,8 @@ export const en = {
         "This is a mistake in Cordonbook, not in your file; nothing was changed. Please report what follows.",
     },
     option: {
+      repair: "write a copy in which what is certain is mended, with a list of every change",
+      alsoLikely: "with --repair: also make the changes that are only likely",
       format: "how the result is written",
       language: "language of the sentences",
       severity: "leave out what weighs less",

@@ -1085,6 +1085,20 @@ export const es: Texts = {
       down: "La parte de pitones hacia abajo",
     },
     made: { typed: "escrito a mano", formula: "por fórmula" },
+    groups: {
+      word: "«{value}»",
+      kind: "{value}",
+      counter: "contado por {value}",
+      column: "{value}",
+      sheet: "hoja {value}",
+      bothWays: "se lee de dos maneras",
+      heading: "{title}: {cause} ({findings})",
+      cells: "Celdas: {cells}",
+      becomes: "{from} pasa a {to}",
+      likely: "Probable: {changes}",
+      certain: "Seguro: {changes}",
+      blank: "vacía",
+    },
     findingPlaces: {
       vine: "{block} hilera {row} planta {vine}",
       row: "{block} hilera {row}",
@@ -1814,6 +1828,17 @@ export const es: Texts = {
     caneWanted:
       "Sarmiento deseado: {least} a {most} de grueso, bastante grueso a lo largo de {length}; la mitad exterior es fina y débil, así que llenar el alambre por etapas.",
   },
+  changes: {
+    sheet: "Cambios",
+    title: "En qué difiere esta copia de {file}",
+    where: "Hoja",
+    cell: "Celda",
+    before: "Antes",
+    after: "Después",
+    sure: "Certeza",
+    certain: "seguro",
+    likely: "probable",
+  },
   resultSheets: {
     choice: "Elección de cordones",
     work: "Qué se hace",
@@ -2073,6 +2098,12 @@ export const es: Texts = {
   },
   commandLine: {
     sentences: {
+      repairOne: "--repair toma un solo libro (.xlsx o .xlsm) y escribe una copia.",
+      repairOut: "--repair escribe una copia: nómbrela con --out ARCHIVO.xlsx, o ponga --save.",
+      repaired: "Celdas cambiadas en la copia: {cells}",
+      repairNothing: "Nada se pudo corregir con certeza, así que no se escribió ninguna copia.",
+      likelyLeft: "Cambios probables que no se hicieron: {cells} celdas; --also-likely los hace también.",
+      more: "y {findings} más: {cells}",
       usage: "{program} ORDEN ...",
       moreHelp: "Ayuda de una orden: {program} ORDEN --help",
       exitCodes:
@@ -2130,6 +2161,8 @@ export const es: Texts = {
         "Esto es un error de Cordonbook, no de su archivo; no se cambió nada. Informe de lo que sigue.",
     },
     option: {
+      repair: "escribir una copia con lo seguro corregido y una lista de cada cambio",
+      alsoLikely: "con --repair: hacer también los cambios que solo son probables",
       format: "cómo se escribe el resultado",
       language: "idioma de las frases",
       severity: "omitir lo que pesa menos",

@@ -1107,6 +1107,20 @@ export const fr: Texts = {
       down: "La part de coursons vers le bas",
     },
     made: { typed: "saisi", formula: "par formule" },
+    groups: {
+      word: "« {value} »",
+      kind: "{value}",
+      counter: "compté par {value}",
+      column: "{value}",
+      sheet: "feuille {value}",
+      bothWays: "se lit de deux façons",
+      heading: "{title} : {cause} ({findings})",
+      cells: "Cellules : {cells}",
+      becomes: "{from} devient {to}",
+      likely: "Probable : {changes}",
+      certain: "Certain : {changes}",
+      blank: "vide",
+    },
     findingPlaces: {
       vine: "{block} rang {row} cep {vine}",
       row: "{block} rang {row}",
@@ -1840,6 +1854,17 @@ export const fr: Texts = {
     caneWanted:
       "Sarment voulu : {least} à {most} d'épaisseur, assez épais sur {length} ; la moitié extérieure est mince et faible, donc remplir le fil par étapes.",
   },
+  changes: {
+    sheet: "Modifications",
+    title: "En quoi cette copie diffère de {file}",
+    where: "Feuille",
+    cell: "Cellule",
+    before: "Avant",
+    after: "Après",
+    sure: "Certitude",
+    certain: "certain",
+    likely: "probable",
+  },
   resultSheets: {
     choice: "Choix des cordons",
     work: "Ce qui se fait",
@@ -2103,6 +2128,12 @@ export const fr: Texts = {
   },
   commandLine: {
     sentences: {
+      repairOne: "--repair prend un seul classeur (.xlsx ou .xlsm) et en écrit une copie.",
+      repairOut: "--repair écrit une copie : nommez-la avec --out FICHIER.xlsx, ou donnez --save.",
+      repaired: "Cellules modifiées dans la copie : {cells}",
+      repairNothing: "Rien n’a pu être corrigé avec certitude, aucune copie n’a donc été écrite.",
+      likelyLeft: "Modifications probables non faites : {cells} cellules ; --also-likely les fait aussi.",
+      more: "et {findings} de plus : {cells}",
       usage: "{program} COMMANDE ...",
       moreHelp: "Aide sur une commande : {program} COMMANDE --help",
       exitCodes:
@@ -2160,6 +2191,8 @@ export const fr: Texts = {
         "C'est une erreur de Cordonbook et non de votre fichier ; rien n'a été changé. Merci de signaler ce qui suit.",
     },
     option: {
+      repair: "écrire une copie où ce qui est certain est corrigé, avec la liste de chaque modification",
+      alsoLikely: "avec --repair : faire aussi les modifications seulement probables",
       format: "forme du résultat",
       language: "langue des phrases",
       severity: "laisser de côté ce qui pèse moins",

@@ -1,5 +1,5 @@
 import { choiceOf } from "../../../src/survey/reading/choiceWords";
-import { countOfText, doubtOfNumber } from "../../../src/survey/reading/countOfText";
+import { countOfText, doubtOfNumber, shownCount } from "../../../src/survey/reading/countOfText";
 import { measureOfText } from "../../../src/survey/reading/lengthOfText";
 import { placeOfLabel, rowAndVine } from "../../../src/survey/reading/placeLabel";
 import { serialOf, textDate } from "../../../src/survey/reading/serialDate";
@@ -67,12 +67,15 @@ describe("a count written as text", () => {
   });
 
   test.each([
-    [46024, "date"],
-    [true, "yesNo"],
-    [1 / 3, "time"],
-    [0.8, "share"],
-  ] as const)("the cell %p in a column of counts is asked as %s", (cell, doubt) => {
-    expect(doubtOfNumber(cell, 60)).toEqual({ doubt, proposal: undefined });
+    // 46024 is 2 January 2026, which a spreadsheet makes of "1-2" and "2-1": the smaller of the two as of a range.
+    [46024, "date", 1, "2026-01-02"],
+    [true, "yesNo", undefined, "TRUE"],
+    // A third of a day is 8 o'clock.
+    [1 / 3, "time", 8, "8:00"],
+    [0.8, "share", undefined, "80 %"],
+  ] as const)("the cell %p in a column of counts is asked as %s", (cell, doubt, proposal, shown) => {
+    expect(doubtOfNumber(cell, 60)).toEqual({ doubt, proposal });
+    expect(shownCount(cell, 60)).toBe(shown);
   });
 
   test.each([0, 7, 60, 70, 0.5, 1.5])("the number %p may be a count or is judged by its limits", (cell) => {

@@ -1,0 +1,151 @@
+import { allFindings } from "../../../src/survey/checks/checkSeason";
+import { findingGroups, type FindingGroup } from "../../../src/survey/checks/findingGroups";
+import { groupHeading, mendSentence } from "../../../src/survey/checks/groupSentence";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import { LANGUAGES } from "../../../src/texts/language";
+import { areaOf } from "../area";
+
+type Row = readonly CellValue[];
+
+const HEADS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const MORE = ["Condition", "Counted by", "Date"];
+/** Serial of 12 January 2026: 16 leap days lie in 1904 to 2024 beside that of 1900: 126 x 365 + 32 + 12 - 0 = 46034. */
+const TWELFTH = 46034;
+
+/** An invented block of eight vines with two cordons each; `changed` gives a row another content. */
+function cordons(changed: (row: CellValue[], index: number) => void): Row[] {
+  return Array.from({ length: 16 }, (_, index) => {
+    const row: CellValue[] = [
+      "North Bench",
+      1,
+      1 + (index >> 1),
+      ["left", "right"][index % 2],
+      "AB"[index % 2],
+      1,
+      3,
+      8,
+      5 + (index % 3),
+      "sound",
+      "AB",
+      TWELFTH,
+    ];
+    changed(row, index);
+    return row;
+  });
+}
+
+const BLOCKS = areaOf("Blocks", [
+  ["Block", "Cultivar", "Vine spacing (ft)", "Row spacing (ft)", "Training", "Cordons a vine"],
+  ["North Bench", "Invented", 6, 9, "high wire", 2],
+]);
+
+function groupsOf(rows: readonly Row[]): readonly FindingGroup[] {
+  const season = readSeason([areaOf("Cordons", [[...HEADS, ...MORE], ...rows]), BLOCKS]);
+  return findingGroups(allFindings(season), season);
+}
+
+const group = (groups: readonly FindingGroup[], code: string) => groups.filter((own) => own.code === code);
+
+test("a word that is typed wrong in twelve rows is one group with the nearest known word for each cell", () => {
+  const groups = group(groupsOf(cordons((row, i) => i < 12 && (row[9] = "injurd"))), "unknownWord");
+  expect(groups.map(({ cause, findings }) => [cause, findings.length])).toEqual([
+    [{ by: "word", value: "injurd" }, 12],
+  ]);
+  expect(groups[0].mends).toHaveLength(12);
+  expect(groups[0].mends[0]).toEqual({
+    sheet: "Cordons",
+    row: 2,
+    column: 10,
+    from: "injurd",
+    to: "injured",
+    isCertain: false,
+  });
+});
+
+test("two wrong words are two groups; more than three different ones are a column of other words", () => {
+  const two = groupsOf(cordons((row, i) => i < 4 && (row[9] = ["injurd", "soud"][i % 2])));
+  expect(group(two, "unknownWord").map(({ cause }) => cause.value)).toEqual(["injurd", "soud"]);
+  const many = groupsOf(cordons((row, i) => i < 8 && (row[9] = ["qq", "ww", "zz", "kk"][i % 4])));
+  expect(group(many, "unknownWord").map(({ cause, findings }) => [cause, findings.length])).toEqual([
+    [{ by: "column", value: "Condition" }, 8],
+  ]);
+  expect(group(many, "unknownWord")[0].mends).toEqual([]);
+});
+
+test("what a spreadsheet made of counts is a group a kind, whatever the column", () => {
+  const groups = group(
+    groupsOf(cordons((row, i) => (i < 6 ? (row[8] = "12 + 1") : i < 10 && (row[7] = TWELFTH)))),
+    "notANumber",
+  );
+  expect(groups.map(({ cause, findings }) => [cause.value, findings.length])).toEqual([
+    ["sum", 6],
+    ["date", 4],
+  ]);
+  // 12 + 1 = 13; of 12 January the smaller of 1 and 12.
+  expect(groups.map(({ mends }) => mends[0].to)).toEqual([13, 1]);
+});
+
+test("a block's name written wrong in a stretch is mended in every row of it", () => {
+  const groups = group(groupsOf(cordons((row, i) => i < 5 && (row[0] = "North Bnech"))), "unknownBlock");
+  expect(groups).toHaveLength(1);
+  expect(groups[0].mends.map(({ row, from, to }) => [row, from, to])).toEqual(
+    [2, 3, 4, 5, 6].map((row) => [row, "North Bnech", "North Bench"]),
+  );
+});
+
+test("the January slip of a stretch is mended by a year, in all its rows", () => {
+  // 12 January 2025 is 365 days before 12 January 2026.
+  const groups = group(groupsOf(cordons((row, i) => i < 3 && (row[11] = TWELFTH - 365))), "dateOtherYear");
+  expect(groups.map(({ cause }) => cause)).toEqual([{ by: "sheet", value: "Cordons" }]);
+  expect(groups[0].mends.map(({ to }) => to)).toEqual([TWELFTH, TWELFTH, TWELFTH]);
+});
+
+test("numbers stored as text are certain, but not where a point may stand for thousands", () => {
+  const groups = group(
+    groupsOf(cordons((row, i) => (i === 0 ? (row[6] = "3.5") : i === 1 && (row[6] = "3.125")))),
+    "numberAsText",
+  );
+  expect(groups[0].mends.map(({ to, isCertain }) => [to, isCertain])).toEqual([
+    [3.5, true],
+    [3.125, false],
+  ]);
+});
+
+test("what one person counted is that person's; a formula is never offered to be changed", () => {
+  const groups = groupsOf(cordons((row, i) => i < 4 && (row[8] = 9)));
+  expect(group(groups, "spursAbovePositions").map(({ cause }) => cause)).toEqual([
+    { by: "counter", value: "AB" },
+  ]);
+  const season = readSeason([
+    areaOf(
+      "Cordons",
+      [HEADS, ...cordons((row, i) => i === 0 && (row[8] = "12 + 1")).map((row) => row.slice(0, 9))],
+      {
+        formulas: { "2:9": '="12 + 1"' },
+      },
+    ),
+  ]);
+  expect(findingGroups(allFindings(season), season).flatMap(({ mends }) => mends)).toEqual([]);
+});
+
+test("no word of a heading or a mend is left open in any language", () => {
+  const groups = groupsOf(
+    cordons((row, i) => {
+      if (i < 3) row[9] = "injurd";
+      if (i === 4) row[8] = "12 + 1";
+      if (i === 5) row[8] = 9;
+    }),
+  );
+  for (const language of LANGUAGES)
+    for (const own of groups)
+      expect(`${groupHeading(own, language)} ${mendSentence(own.mends, language)}`).not.toMatch(
+        /\{|undefined/,
+      );
+  expect(groups.map((own) => groupHeading(own, "en"))).toEqual(
+    expect.arrayContaining(["Unknown word: “injurd” (3)", "Not a number: sums (1)"]),
+  );
+  expect(mendSentence(group(groups, "unknownWord")[0].mends, "en")).toBe(
+    "Likely: “injurd” becomes “injured”",
+  );
+});
