@@ -179,6 +179,7 @@ describe("the checks", () => {
     "dateOutOfWalkOrder",
     "vineNeverCounted",
     "rowNeverCounted",
+    "cordonsAboveMost",
     "cordonIntoGap",
     "unitSlip",
     "columnsSwapped",

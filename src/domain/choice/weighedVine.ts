@@ -44,6 +44,9 @@ export function weighedVine(vine: VineToDecide, rules: ChoiceRules): WeighedVine
     cordonParts(candidate, vine.training, rules, young ? undefined : vine.sideLength),
   );
   const inUse = partsInUse(parts);
+  const nameOf = ({ side, cordon }: CandidateCordon) => `${side}\n${cordon}`;
+  const named = new Map<string, number>();
+  for (const candidate of candidates) named.set(nameOf(candidate), (named.get(nameOf(candidate)) ?? 0) + 1);
   const cordons = candidates.map((candidate, index): WeighedCandidate => {
     const trunkCondition =
       trunks.find(({ number }) => number === candidate.trunk)?.condition ?? candidate.trunkCondition;
@@ -53,7 +56,7 @@ export function weighedVine(vine: VineToDecide, rules: ChoiceRules): WeighedVine
       score,
       trunkCondition,
       ruledOut: whyOut(candidate, trunkCondition, young, rules),
-      namedTwice: isNamedTwice(candidates, index),
+      namedTwice: named.get(nameOf(candidate))! > 1,
     };
   });
   return { vine, rules, young, trunks, cordons, inUse };
@@ -71,11 +74,4 @@ function whyOut(
   if (candidate.condition === "dead") return "dead";
   if (!young && candidate.length !== undefined && candidate.length < rules.shortestCordon) return "remnant";
   return undefined;
-}
-
-function isNamedTwice(candidates: readonly CandidateCordon[], at: number): boolean {
-  const { side, cordon } = candidates[at];
-  for (let index = 0; index < candidates.length; index++)
-    if (index !== at && candidates[index].cordon === cordon && candidates[index].side === side) return true;
-  return false;
 }

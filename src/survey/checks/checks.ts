@@ -4,6 +4,7 @@ import { CELL_KIND } from "./cellKind";
 import { COLUMNS_SWAPPED } from "./columnsSwapped";
 import { CONTRADICTIONS } from "./contradictions";
 import { COPIED_DOWN } from "./copiedDown";
+import { CORDONS_OF_VINE } from "./cordonsOfVine";
 import { COUNTER_UNLIKE_OTHERS } from "./counterUnlikeOthers";
 import { DATE_ORDER } from "./dateOrder";
 import { DATES } from "./dates";
@@ -47,6 +48,7 @@ export const CHECKS: readonly Check[] = [
   TRADE_RANGES,
   DATES,
   REGISTER,
+  CORDONS_OF_VINE,
   SAME_TWICE,
   NEVER_COUNTED,
   TOTALS,

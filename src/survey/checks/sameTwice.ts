@@ -20,7 +20,12 @@ const RULES: Partial<Record<SheetId, Rule>> = {
   cordons: {
     kind: sameCordonTwice,
     at: "cordon",
-    keyOf: (table, context) => context.places.cordonKeys(table),
+    keyOf: (table, { places, season }) => {
+      const vines = places.keysOf(table);
+      const cordons = places.cordonKeys(table);
+      const overfull = season.used.overfull();
+      return (i) => (overfull.has(vines[i]) ? undefined : cordons(i));
+    },
   },
   vines: {
     kind: sameVineTwice,

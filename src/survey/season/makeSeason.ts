@@ -28,7 +28,7 @@ export function makeSeason(read: ReadSheets, past: readonly SurveyTable[]): Seas
     tables,
     pastTables: (id) => earlier.get(id) ?? [],
     places,
-    used: new UsedRows(() => tables("cordons"), places),
+    used: new UsedRows(() => tables("cordons"), places, read.settings.cordonsAVineMost),
   };
 }
 

@@ -14,7 +14,8 @@ export const FAULT_REASONS = {
   [CELL.moved]: "moved",
 } as const;
 
-export type FaultReason = (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS];
+/** "tooMany": more rows name the vine than a vine has cordons. */
+export type FaultReason = (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS] | "tooMany";
 
 /** A cell that keeps its row, and with it the whole vine, from being used. */
 export interface RowFault {
@@ -48,7 +49,14 @@ const DECIDING = [...NEEDED, "trunk", "condition", "trunkCondition", "fixedChoic
 const COUNTS: ReadonlySet<string> = new Set(["positions", "liveSpurs"]);
 
 const USED = 0;
+const TOO_MANY = 254;
 const SAME_VINE = 255;
+
+/** A vine that more rows name than a vine has cordons. */
+export interface OverfullVine {
+  readonly rows: number;
+  readonly first: { readonly table: SurveyTable; readonly index: number };
+}
 
 /**
  * Which rows of the Cordons sheets are used, decided once for every result. A row is not used when a cell that decides
@@ -60,12 +68,34 @@ export class UsedRows {
   private made: ReadonlyMap<SurveyTable, Uint8Array> | undefined;
   private told: RowsUsed | undefined;
   private readonly recounts = new Map<number, RowFault[]>();
+  private overfullVines: ReadonlyMap<number, OverfullVine> | undefined;
 
-  /** @param tables the Cordons tables of this winter */
+  /**
+   * @param tables the Cordons tables of this winter
+   * @param mostCordons rows from which on a vine's number was filled down by mistake
+   */
   constructor(
     private readonly tables: () => readonly SurveyTable[],
     private readonly places: VinePlaces,
+    private readonly mostCordons: number,
   ) {}
+
+  /** Vines that more rows name than a vine has cordons, by their keys. */
+  overfull(): ReadonlyMap<number, OverfullVine> {
+    if (this.overfullVines) return this.overfullVines;
+    const vines = new Map<number, { rows: number; first: OverfullVine["first"] }>();
+    for (const table of this.tables()) {
+      const keys = this.places.keysOf(table);
+      for (let from = 0, to = 0; from < keys.length; from = to) {
+        while (to < keys.length && keys[to] === keys[from]) to++;
+        if (keys[from] === NO_PLACE) continue;
+        const known = vines.get(keys[from]);
+        if (known) known.rows += to - from;
+        else vines.set(keys[from], { rows: to - from, first: { table, index: from } });
+      }
+    }
+    return (this.overfullVines = new Map([...vines].filter(([, { rows }]) => rows > this.mostCordons)));
+  }
 
   /** True for a row that every result is worked out from. */
   isUsed(table: SurveyTable, index: number): boolean {
@@ -122,6 +152,10 @@ export class UsedRows {
     if (this.made) return this.made;
     const made = new Map(this.tables().map((table) => [table, rowCodes(table)] as const));
     for (const [table, codes] of made) this.holdBackVines(table, codes);
+    for (const [vine, { first }] of this.overfull()) {
+      made.get(first.table)![first.index] = TOO_MANY;
+      this.recounts.set(vine, [faultOf(first.table, first.index, TOO_MANY)]);
+    }
     if (this.recounts.size > 0)
       for (const [table, codes] of made) {
         const keys = this.places.keysOf(table);
@@ -171,12 +205,12 @@ function rowCodes(table: SurveyTable): Uint8Array {
 }
 
 function faultOf(table: SurveyTable, index: number, code: number): RowFault {
-  const column = table.column(DECIDING[code - 1])!;
+  const column = table.column(code === TOO_MANY ? "vine" : DECIDING[code - 1])!;
   return {
     sheet: table.sheet,
     sheetRow: table.sheetRow(index),
     column: column.column.id,
     sheetColumn: column.sheetColumn,
-    reason: FAULT_REASONS[column.states[index] as keyof typeof FAULT_REASONS],
+    reason: code === TOO_MANY ? "tooMany" : FAULT_REASONS[column.states[index] as keyof typeof FAULT_REASONS],
   };
 }

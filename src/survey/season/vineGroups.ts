@@ -5,18 +5,24 @@ import { NO_PLACE } from "./vinePlaces";
 
 /**
  * Rows of a cordon table vine by vine, in the order in which the vines come first. The rows of one vine mostly follow
- * each other; only those of vines that come back further down are held together.
+ * each other; only those of vines that come back further down are held together. Vines that more rows name than a vine
+ * has cordons are left out.
  */
 export function* rowsByVine(
   table: SurveyTable,
   context: CheckContext,
 ): Generator<readonly [key: number, rows: readonly number[]], void, void> {
   const keys = context.places.keysOf(table);
+  const overfull = context.season.used.overfull();
   const scattered = scatteredVines(keys);
   for (let first = 0; first < keys.length;) {
     const end = first + stretch(keys, first);
     const key = keys[first];
     const together = scattered.get(key);
+    if (overfull.has(key)) {
+      first = end;
+      continue;
+    }
     if (together) {
       if (together[0] === first) yield [key, together];
     } else if (key !== NO_PLACE) yield [key, rowsBetween(first, end)];

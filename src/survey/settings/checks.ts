@@ -80,6 +80,14 @@ export const CHECK_SETTINGS = {
   ),
   nodesASpurMost: figure("Nodes a spur, most", 4, "nodes", "ours", [1, 15], MEANINGS.nodesASpurMost),
   trunksAVineMost: figure("Trunks a vine, most", 4, "trunks", "msu2002", [1, 12], MEANINGS.trunksAVineMost),
+  cordonsAVineMost: figure(
+    "Cordons a vine, most",
+    24,
+    "cordons",
+    "ours",
+    [4, 200],
+    MEANINGS.cordonsAVineMost,
+  ),
   seasonOfCountsFirstMonth: figure(
     "Season of counts: first month",
     11,

@@ -43,6 +43,8 @@ export const en = {
         "More nodes a spur than this are asked about; two to three are usual (UMN 2022), four before a second pass.",
       trunksAVineMost:
         "A vine with more trunks is asked about: two are usual, up to four on very tender cultivars.",
+      cordonsAVineMost:
+        "Rows of cordons from which on the number of a vine was filled down by mistake: the vine is not decided.",
       seasonOfCountsFirstMonth: "Cordons and buds are counted on dormant vines from this month on.",
       seasonOfCountsLastMonth: "Cordons and buds are counted up to this month.",
       countedRowLeastShareOfItsVines:
@@ -857,6 +859,12 @@ export const en = {
         sentence: "{column} is {alive}, but only {cut} nodes were cut.",
         why: "The share of dead buds decides how many nodes the whole block keeps.",
         remedy: "Ask whoever cut the cane, or leave the cane out.",
+      },
+      cordonsAboveMost: {
+        title: "More rows than a vine has cordons",
+        sentence: "{rows} rows name this vine; a vine has {most} cordons at most.",
+        why: "All of them would be weighed against each other, and the vines that they belong to would have no card.",
+        remedy: "Look whether the vine number was filled down, and write each row’s own.",
       },
       extraCells: {
         title: "More cells than heads",
@@ -2598,6 +2606,7 @@ export const en = {
       notWhole: "is no whole number",
       contradicted: "contradicts another cell of its row",
       moved: "stands in a line with more cells than heads",
+      tooMany: "stands on more rows than a vine has cordons",
     },
   },
   heads: {

@@ -48,6 +48,8 @@ export const es: Texts = {
         "Se pregunta si hay más yemas por pitón que esto; lo usual es dos a tres (UMN 2022), cuatro antes de una segunda pasada.",
       trunksAVineMost:
         "Se pregunta por una planta con más troncos: lo usual es dos, hasta cuatro en variedades muy sensibles.",
+      cordonsAVineMost:
+        "Filas de cordones desde las que el número de una planta se rellenó por error: la planta no se decide.",
       seasonOfCountsFirstMonth: "Los cordones y las yemas se cuentan en plantas en reposo desde este mes.",
       seasonOfCountsLastMonth: "Los cordones y las yemas se cuentan hasta este mes.",
       countedRowLeastShareOfItsVines:
@@ -866,6 +868,12 @@ export const es: Texts = {
         sentence: "{column} es {alive}, pero solo se cortaron {cut} yemas.",
         why: "La parte de yemas muertas decide cuántas yemas conserva todo el cuartel.",
         remedy: "Pregunte a quien cortó el sarmiento, o déjelo fuera.",
+      },
+      cordonsAboveMost: {
+        title: "Más filas que cordones de una planta",
+        sentence: "{rows} filas nombran esta planta; una planta tiene {most} cordones como máximo.",
+        why: "Todas se compararían entre sí, y las plantas a las que pertenecen quedarían sin tarjeta.",
+        remedy: "Mire si el número de planta se rellenó hacia abajo y escriba el de cada fila.",
       },
       extraCells: {
         title: "Más celdas que encabezados",
@@ -2633,6 +2641,7 @@ export const es: Texts = {
       notWhole: "no es un número entero",
       contradicted: "contradice otra celda de su fila",
       moved: "está en una línea con más celdas que encabezados",
+      tooMany: "está en más filas que cordones tiene una planta",
     },
   },
   heads: {

@@ -48,6 +48,8 @@ export const fr: Texts = {
         "On demande s'il y a plus d'yeux par courson que cela ; deux à trois sont d'usage (UMN 2022), quatre avant un second passage.",
       trunksAVineMost:
         "On demande pour un cep avec plus de troncs : deux sont d'usage, jusqu'à quatre pour les cépages très sensibles.",
+      cordonsAVineMost:
+        "Lignes de cordons à partir desquelles le numéro d'un cep a été recopié par erreur : le cep n'est pas décidé.",
       seasonOfCountsFirstMonth:
         "Les cordons et les bourgeons se comptent sur des ceps au repos à partir de ce mois.",
       seasonOfCountsLastMonth: "Les cordons et les bourgeons se comptent jusqu'à ce mois.",
@@ -886,6 +888,12 @@ export const fr: Texts = {
         sentence: "{column} vaut {alive}, mais seuls {cut} yeux ont été coupés.",
         why: "La part de bourgeons morts décide du nombre d'yeux gardés dans toute la parcelle.",
         remedy: "Demander à la personne qui a coupé le sarment, ou l'écarter.",
+      },
+      cordonsAboveMost: {
+        title: "Plus de lignes qu'un cep n'a de cordons",
+        sentence: "{rows} lignes nomment ce cep ; un cep a {most} cordons au plus.",
+        why: "Toutes seraient comparées entre elles, et les ceps auxquels elles appartiennent seraient sans fiche.",
+        remedy: "Voir si le numéro du cep a été recopié vers le bas, et écrire celui de chaque ligne.",
       },
       extraCells: {
         title: "Plus de cellules que d'en-têtes",
@@ -2673,6 +2681,7 @@ export const fr: Texts = {
       notWhole: "n'est pas un nombre entier",
       contradicted: "contredit une autre cellule de sa ligne",
       moved: "est dans une ligne qui a plus de cellules que d'en-têtes",
+      tooMany: "figure sur plus de lignes qu'un cep n'a de cordons",
     },
   },
   heads: {

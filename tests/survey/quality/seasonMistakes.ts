@@ -573,6 +573,17 @@ const STRETCH_MISTAKES: readonly SeasonMistake[] = [
     },
   },
   {
+    code: "cordonsAboveMost",
+    group: "stretch",
+    plant(season, field) {
+      const stretch = field.stretch(32, 44);
+      const rows = stretch?.filter(({ vine }) => vine !== stretch[0].vine) ?? [];
+      if (rows.length < 26) return undefined;
+      for (const row of rows) row.vine = rows[0].vine;
+      return { sheet: season.cordons, rows };
+    },
+  },
+  {
     code: "columnsSwapped",
     group: "stretch",
     plant(season, field) {

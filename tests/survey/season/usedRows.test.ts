@@ -249,6 +249,23 @@ test("a line of a csv file with a cell too many is used nowhere and holds back t
   expect(allFindings(sheet).map(({ code }) => code)).not.toContain("extraCells");
 });
 
+test("twenty thousand rows filled down onto one vine are one finding, and every result says so at once", () => {
+  const many = Array.from({ length: 20_000 }, (_, i) => changed(SOUND[i % 3], 2, 7));
+  const season = seasonOf([...SOUND, ...many]);
+  const used = vinesUsed(season);
+  expect(used.rows).toEqual([1, 2, 3, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
+  expect([used.choice, used.gaps, used.cards]).toEqual([used.rows, used.rows, used.rows]);
+  expect(usedSentence(season.used.account(), "en")).toBe(
+    "Worked out from 18 of 20018 rows of the Cordons sheets. Left out: 19999 beside those on the same vines; 1 where Vine stands on more rows than a vine has cordons (first in Cordons, row 20).",
+  );
+  const seventh = [...decideSeason(season)].find(({ vine }) => vine === 7)!;
+  expect(seventh.decision.notes).toEqual([{ code: "recount", facts: { cells: "Cordons C20" } }]);
+  const found = allFindings(season).filter(({ severity }) => severity === "wrong");
+  expect(found).toMatchObject([
+    { code: "cordonsAboveMost", row: 20, column: "Vine", facts: { rows: 20_000, most: 24 } },
+  ]);
+});
+
 test("a register or a Settings line with a cell too many says nothing", () => {
   const cordons = areaOf("Cordons", [HEAD, ...SOUND]);
   const text = { isText: true };
