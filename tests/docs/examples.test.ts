@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { z } from "zod";
 import { Refusal } from "../../src/domain/refusal";
 
 const ROOT = resolve(__dirname, "../../src");
-/** Folders whose doc-block examples are run, each with the folders whose exports they may use besides their own. */
-const FOLDERS: Readonly<Record<string, readonly string[]>> = {
-  domain: [],
-  functions: ["domain"],
-};
+/** Layers whose doc-block examples are run. */
+const LAYERS = ["domain", "texts", "survey", "functions", "workbook", "taskpane", "desk", "cli"];
+/** Layers in which every file that exports a function shows it in use. */
+const SHOWN = new Set(["domain", "functions"]);
 
 interface Example {
   readonly file: string;
@@ -59,21 +59,40 @@ function agrees(actual: unknown, expected: unknown): boolean {
   );
 }
 
-describe.each(Object.entries(FOLDERS))("examples in the doc blocks of src/%s", (folder, besides) => {
-  const scope: Record<string, unknown> = {};
-  for (const file of [folder, ...besides].flatMap(files))
-    Object.assign(scope, jest.requireActual(join(ROOT, file)));
-  const examples = files(folder).flatMap(examplesOf);
+/** Files by the names that they export; of a name that several export, the layers further down come first. */
+const EXPORTED = new Map<string, string>();
+for (const file of LAYERS.flatMap(files))
+  for (const [, name] of readFileSync(join(ROOT, file), "utf8").matchAll(
+    /^export (?:async )?(?:function\*?|const|class) (\w+)/gm,
+  ))
+    if (!EXPORTED.has(name)) EXPORTED.set(name, file);
 
-  test("every exported function has an example", () => {
-    const without = files(folder).filter((file) => {
+/** What an example may name: exports of its own file first, then of any layer. */
+function scopeOf({ file, expression }: Example): Record<string, unknown> {
+  const scope: Record<string, unknown> = { z };
+  for (const name of new Set(expression.match(/[A-Za-z_]\w*/g)))
+    if (EXPORTED.has(name)) scope[name] = load(EXPORTED.get(name)!)[name];
+  return { ...scope, ...load(file) };
+}
+
+const load = (file: string) => jest.requireActual<Record<string, unknown>>(join(ROOT, file));
+
+describe.each(LAYERS)("examples in the doc blocks of src/%s", (layer) => {
+  const examples = files(layer).flatMap(examplesOf);
+
+  test("every exported function of a layer that calculates has an example", () => {
+    const without = files(layer).filter((file) => {
       const code = readFileSync(join(ROOT, file), "utf8");
-      return /^export function/m.test(code) && !code.includes("@example");
+      return SHOWN.has(layer) && /^export function/m.test(code) && !code.includes("@example");
     });
     expect(without).toEqual([]);
   });
 
-  test.each(examples)("$file: $expression // $expected", ({ expression, expected }) => {
+  if (examples.length === 0) return;
+
+  test.each(examples)("$file: $expression // $expected", (example) => {
+    const { expression, expected } = example;
+    const scope = scopeOf(example);
     if (expected.startsWith("Refusal ")) {
       let refusal: unknown;
       try {

@@ -40,8 +40,8 @@ const FIRST_MONTH_OF_WINTER = 10;
  * The winter that a day belongs to, named by the year in which it ends.
  *
  * @example
- * seasonOf(46037) // 2026
- * seasonOf(45870) // 2025
+ * winterOf(46037) // 2026
+ * winterOf(45870) // 2025
  */
 export function winterOf(serial: number): number {
   const year = new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).getUTCFullYear();

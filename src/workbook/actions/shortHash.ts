@@ -3,7 +3,7 @@
  * Good enough to tell the findings of a workbook apart; no secret.
  *
  * @example
- * shortHash("a") // "e40c292ce40c292d"
+ * shortHash("a") // "e40c292ce50c2abf"
  */
 export function shortHash(text: string): string {
   return fnv1a(text, 0x811c9dc5) + fnv1a(text, 0x811c9dc4);

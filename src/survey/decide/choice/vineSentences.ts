@@ -66,7 +66,7 @@ export function cutSentence(cut: PlannedCut, language: Language): string {
  * What holds for the vine as a whole.
  *
  * @example
- * vineNoteSentence({ code: "oneTrunk", facts: {} }, "en") // "This vine has one live trunk; bring up a second."
+ * vineNoteSentence({ code: "oneTrunk", facts: {} }, "en") // "One live trunk is written down for this vine; bring up a second."
  */
 export function vineNoteSentence({ code, facts }: VineNote, language: Language): string {
   const parts = facts.parts;
