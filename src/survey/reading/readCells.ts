@@ -1,6 +1,7 @@
 import { isBlank, isCellError, type CellValue } from "../sheets/cell";
 import type { Column } from "../sheets/column";
 import type { Unit } from "../sheets/unit";
+import { Refusal } from "../../domain/refusal";
 import type { TextForms } from "../sheets/nodeRules";
 import { NO_WORD, UNKNOWN_WORD, type Words } from "../sheets/words";
 import { CELL, type Numbers, type SurveyColumn } from "../season/season";
@@ -21,6 +22,9 @@ export interface CellPlace {
   readonly odd: OddCells;
 }
 
+/** Names of blocks, cordons, canes and counters of the largest farms are far fewer; more are remarks under such a head. */
+const MOST_WORDS = 20_000;
+
 /** The cells of a column as numbers, words and states. */
 export function readCells(
   column: Column,
@@ -30,7 +34,16 @@ export function readCells(
   noNumbers: Float64Array,
 ): Cells {
   if (column.id === "note") return { numbers: noNumbers, states: remarkStates(raw), codes: NO_CODES };
-  if (column.kind === "text") return { numbers: noNumbers, ...readWords(raw, words, column.forms) };
+  if (column.kind === "text") {
+    const cells = readWords(raw, words, column.forms);
+    if (words.count > MOST_WORDS)
+      throw new Refusal("invalid", "tooManyWords", {
+        sheet: place.sheet,
+        column: column.id,
+        most: MOST_WORDS,
+      });
+    return { numbers: noNumbers, ...cells };
+  }
   if (column.kind === "choice") return { numbers: noNumbers, ...readChoices(column, raw) };
   if (column.kind === "date") return readDates(raw, place);
   return readNumbers(column, raw, place);

@@ -21,6 +21,11 @@ export class Words {
     return this.learn(value ?? null);
   }
 
+  /** Number of different words so far. */
+  get count(): number {
+    return this.written.length;
+  }
+
   /** The word as it was written first. */
   wordOf(code: number): string {
     return this.written[code] ?? "";

@@ -1744,6 +1744,8 @@ export const en = {
     unknown: "not counted",
   },
   refusals: {
+    tooManyWords:
+      'The sheet "{sheet}" holds more than {most} different names; no farm has as many blocks, cordons, canes and counters. Look whether remarks or numbers stand under the head of such a column.',
     outside: "{argument} must lie between {least} and {most} {unit}, but is {value}.",
     notWhole: "{argument} must be a whole number from {least} to {most}, but is {value}.",
     formulaNotBalanced:

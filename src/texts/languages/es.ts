@@ -1776,6 +1776,8 @@ export const es: Texts = {
     unknown: "sin contar",
   },
   refusals: {
+    tooManyWords:
+      'La hoja "{sheet}" tiene más de {most} nombres distintos; ninguna finca tiene tantos cuarteles, cordones, sarmientos y contadores. Mire si hay notas o números bajo el encabezado de una de esas columnas.',
     outside: "{argument} debe estar entre {least} y {most} {unit}, pero es {value}.",
     notWhole: "{argument} debe ser un número entero de {least} a {most}, pero es {value}.",
     formulaNotBalanced:

@@ -1802,6 +1802,8 @@ export const fr: Texts = {
     unknown: "non compté",
   },
   refusals: {
+    tooManyWords:
+      "La feuille \"{sheet}\" contient plus de {most} noms différents ; aucun domaine n'a autant de parcelles, de cordons, de bois et de compteurs. Voir si des notes ou des nombres se trouvent sous l'en-tête d'une telle colonne.",
     outside: "{argument} doit être compris entre {least} et {most} {unit}, mais vaut {value}.",
     notWhole: "{argument} doit être un nombre entier de {least} à {most}, mais vaut {value}.",
     formulaNotBalanced:

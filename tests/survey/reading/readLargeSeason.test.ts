@@ -170,6 +170,27 @@ describe("a survey read in pieces is the survey", () => {
     },
   );
 
+  test("more different names than any farm has are refused before they are all held", async () => {
+    const named = (names: number) =>
+      areaOf("counts", [
+        ["Block", "Row", "Vine", "Status"],
+        ...Array.from({ length: names }, (_, i) => [`block ${i}`, 1, 1, "bearing"]),
+      ]);
+    expect(readSeason([named(20_000)]).tables("vines")[0].rowCount).toBe(20_000);
+    const refusal = { code: "tooManyWords", facts: { sheet: "counts", most: 20_000 } };
+    expect(() => readSeason([named(20_001)])).toThrow(expect.objectContaining(refusal));
+    let given = 0;
+    const sheet = streamed(named(40_000));
+    const counted: StreamedSheet = {
+      ...sheet,
+      async *rows() {
+        for await (const rows of sheet.rows()) yield ((given += rows.length), rows);
+      },
+    };
+    await expect(readLargeSeason([counted], { wholeRows: 100 })).rejects.toMatchObject(refusal);
+    expect(given).toBeLessThan(25_000);
+  });
+
   test.each([
     ["larkmoor-mistakes.xlsx", 100],
     ["larkmoor-mistakes.xlsx", 8192],

@@ -110,11 +110,12 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
     rowOf(block, row).vines.set(number, line);
   }
 
-  const blockOrder = [...new Set([...rows.values()].map(({ block }) => block))];
+  const blockOrder = new Map<string, number>();
+  for (const { block } of rows.values()) if (!blockOrder.has(block)) blockOrder.set(block, blockOrder.size);
   return [...rows.values()]
     .sort(
       (first, second) =>
-        blockOrder.indexOf(first.block) - blockOrder.indexOf(second.block) || first.row - second.row,
+        blockOrder.get(first.block)! - blockOrder.get(second.block)! || first.row - second.row,
     )
     .map(({ block, row, vines }) => ({
       block,
