@@ -13,7 +13,7 @@ export interface SeasonReading extends HeldValues {
 }
 
 /** What is measured, so that it can be told how long it would take again. */
-export type Measured = "season" | "findings" | "decisions" | "gaps" | "crew" | "outlook";
+export type Measured = "season" | "findings" | "decisions" | "gaps" | "nodes" | "crew" | "outlook";
 
 /** The one Season of the pane, with what was worked out from it; anew for every version of the workbook. */
 export class HeldSeason {

@@ -2,6 +2,7 @@ import { html, render } from "lit";
 import "./fluent";
 import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
 import { FIRST_CHECK_STATE } from "./check/checkState";
+import { FIRST_NODES_STATE } from "./nodes/nodesState";
 import { FIRST_GAPS_STATE } from "./gaps/gapsState";
 import { FIRST_CREW_STATE } from "./crew/crewState";
 import { FIRST_DECIDE_STATE } from "./decide/decideState";
@@ -65,6 +66,7 @@ export function mountPane(
     walk: options.walk === false ? undefined : firstWalkStep(),
     announced: "",
     check: FIRST_CHECK_STATE,
+    nodes: FIRST_NODES_STATE,
     gaps: FIRST_GAPS_STATE,
     decide: FIRST_DECIDE_STATE,
     crew: FIRST_CREW_STATE,

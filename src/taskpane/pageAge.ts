@@ -11,6 +11,7 @@ export type WorkAnew = (pane: Pane, signal: AbortSignal) => Promise<void>;
 /** What is worked out for each page. */
 const WORK: Readonly<Record<ResultPage, readonly Measured[]>> = {
   check: ["season", "findings"],
+  nodes: ["season", "decisions", "nodes"],
   gaps: ["season", "decisions", "gaps"],
   decide: ["season", "decisions"],
   crew: ["season", "decisions", "crew"],

@@ -9,6 +9,8 @@ import { workOutlookAnew } from "./outlook/workOutlook";
 import { readSettingsAnew } from "./settings/settingsActions";
 import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
+import { nodesPage } from "./nodes/nodesPage";
+import { workNodesAnew } from "./nodes/workNodes";
 import { gapsPage } from "./gaps/gapsPage";
 import { crewPage } from "./crew/crewPage";
 import { decidePage } from "./decide/decidePage";
@@ -25,6 +27,7 @@ import { TEXTS } from "../texts/texts";
 /** Every page, and how its results are worked out anew when the workbook has changed. */
 export const PAGES: Readonly<Record<PageId, { page(pane: Pane): TemplateResult; anew?: WorkAnew }>> = {
   check: { page: checkPage, anew: checkAnew },
+  nodes: { page: nodesPage, anew: workNodesAnew },
   gaps: { page: gapsPage, anew: countGapsAnew },
   decide: { page: decidePage, anew: decideAnew },
   crew: { page: crewPage, anew: makeCardsAnew },

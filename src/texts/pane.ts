@@ -38,6 +38,9 @@ export const WALK_STEPS: readonly Text[] = TEXTS.pane.walkSteps;
 /** Texts of the page that shows where spurs are missing. */
 export const GAPS_TEXTS = TEXTS.pane.gaps;
 
+/** Texts of the page for node budgets. */
+export const NODES_TEXTS = TEXTS.pane.nodes;
+
 /** Texts of the sheets that list and map the gaps. */
 export const GAP_SHEET_TEXTS = { ...HEADS, ...TEXTS.pane.gapSheet };
 

@@ -24,6 +24,8 @@ export type BudgetBasis = "ownPrunings" | "blockMean" | "length" | "fixed";
 interface NodeRuleRow {
   /** As a person writes it. */
   readonly written: string;
+  /** Rules of this kind that a publication gives, for holding a block's own against. */
+  readonly published: readonly string[];
   readonly understands: (text: string) => boolean;
   readonly basis: (vine: VineToBudget) => BudgetBasis;
   /** Nodes of an uninjured vine; refuses where the vine lacks what the rule needs. */
@@ -34,6 +36,7 @@ const BY_LENGTH = ["by length", "por longitud", "por largo", "par longueur"];
 
 const BALANCED: NodeRuleRow = {
   written: "30+10",
+  published: ["30+10", "20+10", "20+20"],
   understands: (text) => {
     try {
       return balancedFormula(text).first > 0;
@@ -50,11 +53,15 @@ const BALANCED: NodeRuleRow = {
   },
 };
 
-/** How a block's nodes are budgeted: by the vine's prunings, by its length of wire, or a fixed number. */
+/**
+ * How a block's nodes are budgeted: by the vine's prunings, by its length of wire, or a fixed number. The published
+ * formulas are those of Smith, Ohio State University 2023, for American grapes, French hybrids and new hybrids.
+ */
 export const NODE_RULES: readonly NodeRuleRow[] = [
   BALANCED,
   {
     written: BY_LENGTH[0],
+    published: [BY_LENGTH[0]],
     understands: (text) => BY_LENGTH.includes(wordKey(text)),
     basis: () => "length",
     nodes: (_, { vineSpacing, nodesByLength: density }) => {
@@ -64,6 +71,7 @@ export const NODE_RULES: readonly NodeRuleRow[] = [
   },
   {
     written: "40",
+    published: [],
     understands: (text) => /^\d{1,3}$/.test(text.trim()),
     basis: () => "fixed",
     nodes: (text) => Number(text),

@@ -2157,6 +2157,7 @@ export const en = {
   pane: {
     pageNames: {
       check: "Check",
+      nodes: "Nodes",
       gaps: "Gaps",
       decide: "Decide",
       crew: "Crew",
@@ -2345,6 +2346,53 @@ export const en = {
       map: "Gap map",
       mapKey:
         "A line is a row, a column is a vine. The digit is tenths of its positions that are empty: 0 none, 5 half, 10 all. From 5 on the cell is hatched. A dash is a vine of which no candidate stays.",
+    },
+    nodes: {
+      title: "Nodes to leave",
+      intro:
+        "What the winter did to the buds, and how many nodes each rule would leave on a vine of the block's mean prunings. Nothing is changed.",
+      work: "Work out the nodes",
+      progress: "Progress of the nodes",
+      none: "No block, bud cut or weighed vine was found. Next step: weigh the prunings of some vines on the Vines sheet, or write a node rule on the Blocks sheet.",
+      winter: "What the winter did",
+      buds: "{dead} of {cut} primary buds dead: {share}, between {low} and {high}.",
+      noBuds: "No bud cuts: the budget is not corrected for winter injury.",
+      overHalf:
+        "{blocks}: more than half of the primary buds are dead. Look at canes and trunks first, and at live wood under the bark, before a budget is set.",
+      byCultivar: "By cultivar",
+      cultivar: "{cultivar} ({blocks})",
+      leave: "What to leave",
+      leaves: "Leave {nodes} nodes on a vine by {rule}.",
+      leavesCorrected: "Leave {nodes} nodes on a vine by {rule}, corrected by {injuryRule}.",
+      noNumber: "No number for this block: {reason}",
+      limitedLeast: "Raised to the least of Settings.",
+      limitedMost: "Held at the most of Settings.",
+      straddle:
+        "The range of dead buds reaches over {edges}, where {injuryRule} changes: {low} at its low end, {high} at its high end. More bud cuts would tell.",
+      someNodes: "{nodes} nodes",
+      noAnswer: "no number",
+      own: "the mean of {vines} weighed vines, {mean} {unit}",
+      oneWeighed: "one weighed vine, {mean} {unit}",
+      rules: "Rules side by side, before injury",
+      rulesKey: "By {basis}. The rule in force is marked.",
+      noneWeighed: "no weighed vine yet",
+      rule: "Rule",
+      nodes: "Nodes",
+      live: "Of these alive",
+      inForce: "{rule} (in force)",
+      injuryRules: "The same corrected for dead buds, rule by rule",
+      spurs: "Spurs that carry it",
+      carried:
+        "{spurs} spurs stay on a vine (mean of {vines} vines): at {usual} nodes each they hold {held}, at {most} each {heldMost}.",
+      enough: "That carries the budget: {each} nodes on a spur.",
+      short: "{short} nodes are short even then: lay canes, keep more wood, or accept a smaller budget.",
+      noSpurs: "No spur counts of cordons that stay.",
+      light: "Vines below one pound of prunings",
+      lightWhy:
+        "No source seen says how many nodes a vine below one pound carries; it wants to be built up. Settings says what is done.",
+      lightVine: "Row {row}, vine {vine}: {mass} {unit}",
+      setting: "Settings: {name}",
+      caution: "Figures advise; what your region's adviser and your own harvests say comes first.",
     },
     gapSheet: {
       rowGaps: "Row gaps",

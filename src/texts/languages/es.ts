@@ -2194,6 +2194,7 @@ export const es: Texts = {
   pane: {
     pageNames: {
       check: "Revisar",
+      nodes: "Yemas",
       gaps: "Huecos",
       decide: "Decidir",
       crew: "Cuadrilla",
@@ -2380,6 +2381,53 @@ export const es: Texts = {
       map: "Mapa de huecos",
       mapKey:
         "Una línea es una hilera, una columna una planta. La cifra son décimos de posiciones vacías: 0 ninguna, 5 la mitad, 10 todas. Desde 5 la celda va rayada. Una raya es una planta sin candidato que quede.",
+    },
+    nodes: {
+      title: "Yemas que dejar",
+      intro:
+        "Qué hizo el invierno con las yemas y cuántas dejaría cada regla en una planta con el peso medio de poda del cuartel. No se cambia nada.",
+      work: "Calcular las yemas",
+      progress: "Avance del cálculo de yemas",
+      none: "No se encontró cuartel, corte de yemas ni planta pesada. Siguiente paso: pese la poda de algunas plantas en la hoja Plantas o escriba una regla de yemas en la hoja Cuarteles.",
+      winter: "Qué hizo el invierno",
+      buds: "{dead} de {cut} yemas primarias muertas: {share}, entre {low} y {high}.",
+      noBuds: "Sin cortes de yemas: el número no se corrige por daño de invierno.",
+      overHalf:
+        "{blocks}: más de la mitad de las yemas primarias están muertas. Mire primero los sarmientos y los troncos, y la madera viva bajo la corteza, antes de fijar un número.",
+      byCultivar: "Por variedad",
+      cultivar: "{cultivar} ({blocks})",
+      leave: "Qué dejar",
+      leaves: "Deje {nodes} yemas por planta según {rule}.",
+      leavesCorrected: "Deje {nodes} yemas por planta según {rule}, corregido según {injuryRule}.",
+      noNumber: "Sin número para este cuartel: {reason}",
+      limitedLeast: "Subido al mínimo de los ajustes.",
+      limitedMost: "Limitado al máximo de los ajustes.",
+      straddle:
+        "El intervalo de yemas muertas pasa por {edges}, donde {injuryRule} cambia: {low} en su extremo bajo, {high} en el alto. Más cortes de yemas lo dirían.",
+      someNodes: "{nodes} yemas",
+      noAnswer: "sin número",
+      own: "la media de {vines} plantas pesadas, {mean} {unit}",
+      oneWeighed: "una planta pesada, {mean} {unit}",
+      rules: "Las reglas lado a lado, antes del daño",
+      rulesKey: "Según {basis}. La regla vigente está marcada.",
+      noneWeighed: "ninguna planta pesada",
+      rule: "Regla",
+      nodes: "Yemas",
+      live: "De ellas vivas",
+      inForce: "{rule} (vigente)",
+      injuryRules: "Lo mismo corregido por yemas muertas, regla por regla",
+      spurs: "Pulgares que las llevan",
+      carried:
+        "Quedan {spurs} pulgares por planta (media de {vines} plantas): con {usual} yemas cada uno llevan {held}, con {most} {heldMost}.",
+      enough: "Eso lleva el número: {each} yemas por pulgar.",
+      short: "Aun así faltan {short} yemas: tienda sarmientos, guarde más madera o acepte un número menor.",
+      noSpurs: "Sin pulgares contados en cordones que quedan.",
+      light: "Plantas con menos de una libra de poda",
+      lightWhy:
+        "Ninguna fuente vista dice cuántas yemas lleva una planta con menos de una libra (0,45 kg); hay que fortalecerla. Los ajustes dicen qué se hace.",
+      lightVine: "Hilera {row}, planta {vine}: {mass} {unit}",
+      setting: "Ajustes: {name}",
+      caution: "Las cifras aconsejan; antes está lo que digan el asesor de su región y sus propias cosechas.",
     },
     gapSheet: {
       rowGaps: "Huecos por hilera",

@@ -2224,6 +2224,7 @@ export const fr: Texts = {
   pane: {
     pageNames: {
       check: "Vérifier",
+      nodes: "Yeux",
       gaps: "Vides",
       decide: "Choisir",
       crew: "Équipe",
@@ -2412,6 +2413,55 @@ export const fr: Texts = {
       map: "Carte des vides",
       mapKey:
         "Une ligne est un rang, une colonne un cep. Le chiffre est en dixièmes de positions vides : 0 aucune, 5 la moitié, 10 toutes. À partir de 5 la cellule est hachurée. Un tiret est un cep dont aucun candidat ne reste.",
+    },
+    nodes: {
+      title: "Yeux à laisser",
+      intro:
+        "Ce que l'hiver a fait aux bourgeons, et combien d'yeux chaque règle laisserait sur un cep au poids de taille moyen de la parcelle. Rien n'est modifié.",
+      work: "Calculer les yeux",
+      progress: "Avancement du calcul des yeux",
+      none: "Aucune parcelle, coupe de bourgeons ni cep pesé n'a été trouvé. Étape suivante : pesez le bois de taille de quelques ceps sur la feuille Ceps, ou écrivez une règle d'yeux sur la feuille Parcelles.",
+      winter: "Ce que l'hiver a fait",
+      buds: "{dead} bourgeons primaires morts sur {cut} : {share}, entre {low} et {high}.",
+      noBuds: "Aucune coupe de bourgeons : le nombre n'est pas corrigé des dégâts d'hiver.",
+      overHalf:
+        "{blocks} : plus de la moitié des bourgeons primaires sont morts. Regardez d'abord les sarments et les troncs, et le bois vivant sous l'écorce, avant de fixer un nombre.",
+      byCultivar: "Par cépage",
+      cultivar: "{cultivar} ({blocks})",
+      leave: "Que laisser",
+      leaves: "Laissez {nodes} yeux par cep selon {rule}.",
+      leavesCorrected: "Laissez {nodes} yeux par cep selon {rule}, corrigé selon {injuryRule}.",
+      noNumber: "Pas de nombre pour cette parcelle : {reason}",
+      limitedLeast: "Relevé au minimum des réglages.",
+      limitedMost: "Limité au maximum des réglages.",
+      straddle:
+        "L'intervalle des bourgeons morts franchit {edges}, où {injuryRule} change : {low} à sa borne basse, {high} à sa borne haute. D'autres coupes de bourgeons le diraient.",
+      someNodes: "{nodes} yeux",
+      noAnswer: "pas de nombre",
+      own: "la moyenne de {vines} ceps pesés, {mean} {unit}",
+      oneWeighed: "un cep pesé, {mean} {unit}",
+      rules: "Les règles côte à côte, avant dégâts",
+      rulesKey: "D'après {basis}. La règle en vigueur est marquée.",
+      noneWeighed: "aucun cep pesé",
+      rule: "Règle",
+      nodes: "Yeux",
+      live: "Dont vivants",
+      inForce: "{rule} (en vigueur)",
+      injuryRules: "Le même corrigé des bourgeons morts, règle par règle",
+      spurs: "Coursons qui les portent",
+      carried:
+        "{spurs} coursons restent par cep (moyenne de {vines} ceps) : à {usual} yeux chacun ils portent {held}, à {most} chacun {heldMost}.",
+      enough: "Cela porte le nombre : {each} yeux par courson.",
+      short:
+        "Il manque même alors {short} yeux : couchez des sarments, gardez plus de bois ou acceptez un nombre plus petit.",
+      noSpurs: "Aucun courson compté sur les cordons qui restent.",
+      light: "Ceps à moins d'une livre de bois de taille",
+      lightWhy:
+        "Aucune source vue ne dit combien d'yeux porte un cep de moins d'une livre (0,45 kg) ; il veut être fortifié. Les réglages disent ce qui est fait.",
+      lightVine: "Rang {row}, cep {vine} : {mass} {unit}",
+      setting: "Réglages : {name}",
+      caution:
+        "Les chiffres conseillent ; ce que disent le conseiller de votre région et vos propres récoltes passe avant.",
     },
     gapSheet: {
       rowGaps: "Vides par rang",

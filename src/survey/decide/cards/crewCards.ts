@@ -136,7 +136,7 @@ const EMPTY: Omit<CardVine, "vine"> = {
 };
 
 /** Live spurs on the cordons that stay; undefined as soon as one of them was not counted. */
-function spursOn({ toDecide, plan: { keeps } }: DecidedVine): number | undefined {
+export function spursOn({ toDecide, plan: { keeps } }: DecidedVine): number | undefined {
   let sum = 0;
   for (const { side, cordon } of keeps) {
     const candidate = toDecide.candidates.find((one) => one.side === side && one.cordon === cordon)!;

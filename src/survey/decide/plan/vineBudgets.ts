@@ -3,9 +3,9 @@ import { nodesAfterInjury } from "../../../domain/nodesAfterInjury";
 import { Refusal } from "../../../domain/refusal";
 import { kilograms, metres } from "../../../domain/units";
 import type { Season } from "../../season/season";
-import type { VinePlaces } from "../../season/vinePlaces";
+import type { RegisterEntry } from "../../season/vinePlaces";
 import { NO_PLACE, placeKey, placeOf } from "../../season/vinePlaces";
-import { nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
+import { nodeRule, type BudgetBasis, type VineToBudget } from "../../sheets/nodeRules";
 import { deadShares } from "./deadShares";
 
 /** Nodes to leave on a vine, or why no number can be given. */
@@ -25,36 +25,20 @@ export interface VineBudget {
  * @returns the budget of a vine by block, row and number
  */
 export function vineBudgets(season: Season): (block: string, row: number, vine: number) => VineBudget {
-  const places = season.places;
   const dead = deadShares(season);
-  const weights = weighedVines(season, places);
+  const weights = weighedVines(season);
+  const rulesOf = blockRules(season);
   const { settings } = season;
   return (blockName, row, vine) => {
     const block = season.words.codeOf(blockName);
-    const entry = places.blockRows().get(block);
-    const written = (id: string) => {
-      const cell = entry?.table.column(id)?.raw.at(entry.index);
-      return typeof cell === "string" || typeof cell === "number" ? String(cell).trim() : "";
-    };
-    const text = written("nodeRule") || settings.nodeRule;
+    const { nodes: text, injury } = rulesOf(block);
     const rule = nodeRule(text);
-    const own = weights.byVine.get(placeKey(block, row, vine));
-    const mean = weights.meanOf(block);
-    const wood = {
-      ownPrunings: own === undefined ? undefined : kilograms(own),
-      blockPrunings: mean === undefined ? undefined : kilograms(mean),
-      vineSpacing: metres(places.blockNumber(block, "vineSpacing")),
-      nodesByLength: settings.nodesByLength,
-      belowOnePound: settings.belowOnePound,
-    };
+    const wood = woodOf(season, block, weights, weights.byVine.get(placeKey(block, row, vine))?.prunings);
     const basis = rule.basis(wood);
     try {
       const wanted = rule.nodes(text, wood);
       const share = dead.get(season.words.wordOf(block));
-      const injured =
-        share === undefined
-          ? wanted
-          : nodesAfterInjury(wanted, share, written("injuryRule") || settings.injuryRule);
+      const injured = share === undefined ? wanted : nodesAfterInjury(wanted, share, injury);
       const { nodes } = limitedNodes(injured, settings.leastNodesAVine, settings.mostNodesAVine);
       return { nodes, basis };
     } catch (problem) {
@@ -64,16 +48,55 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
   };
 }
 
-function weighedVines(season: Season, places: VinePlaces) {
-  const byVine = new Map<number, number>();
+/** The rules in force in a block, by the number of its name: its own in the Blocks sheet, else those of Settings. */
+export function blockRules(season: Season): (block: number) => { nodes: string; injury: string } {
+  return (block) => {
+    const entry = season.places.blockRows().get(block);
+    const written = (id: string) => {
+      const cell = entry?.table.column(id)?.raw.at(entry.index);
+      return typeof cell === "string" || typeof cell === "number" ? String(cell).trim() : "";
+    };
+    return {
+      nodes: written("nodeRule") || season.settings.nodeRule,
+      injury: written("injuryRule") || season.settings.injuryRule,
+    };
+  };
+}
+
+/** What a node rule may ask of a vine of the block, `own` being the kilograms of its own prunings. */
+export function woodOf(season: Season, block: number, weights: WeighedVines, own?: number): VineToBudget {
+  const mean = weights.meanOf(block);
+  return {
+    ownPrunings: own === undefined ? undefined : kilograms(own),
+    blockPrunings: mean === undefined ? undefined : kilograms(mean),
+    vineSpacing: metres(season.places.blockNumber(block, "vineSpacing")),
+    nodesByLength: season.settings.nodesByLength,
+    belowOnePound: season.settings.belowOnePound,
+  };
+}
+
+/** A vine whose prunings were weighed, in kilograms, with the row of the Vines sheet that says so. */
+export interface WeighedVine extends RegisterEntry {
+  readonly prunings: number;
+}
+
+/** Vines by key of their place, and the mean of each block's. */
+export interface WeighedVines {
+  readonly byVine: ReadonlyMap<number, WeighedVine>;
+  meanOf(block: number): number | undefined;
+}
+
+/** The vines whose prunings were weighed; the first row of a vine counts. */
+export function weighedVines(season: Season): WeighedVines {
+  const byVine = new Map<number, WeighedVine>();
   const byBlock = new Map<number, { sum: number; count: number }>();
   for (const table of season.tables("vines")) {
-    const keys = places.keysOf(table);
+    const keys = season.places.keysOf(table);
     const prunings = table.column("prunings")?.usable;
     if (!prunings) continue;
     keys.forEach((key, index) => {
       if (key === NO_PLACE || !(prunings[index] >= 0) || byVine.has(key)) return;
-      byVine.set(key, prunings[index]);
+      byVine.set(key, { prunings: prunings[index], table, index });
       const { block } = placeOf(key);
       const total = byBlock.get(block) ?? { sum: 0, count: 0 };
       byBlock.set(block, { sum: total.sum + prunings[index], count: total.count + 1 });
@@ -81,7 +104,7 @@ function weighedVines(season: Season, places: VinePlaces) {
   }
   return {
     byVine,
-    meanOf: (block: number) => {
+    meanOf: (block) => {
       const total = byBlock.get(block);
       return total && total.sum / total.count;
     },

@@ -1,0 +1,144 @@
+import { decideSeason } from "../../../../src/survey/decide/decideSeason";
+import { blockBudgets } from "../../../../src/survey/decide/plan/blockBudgets";
+import { readSeason } from "../../../../src/survey/reading/readSeason";
+import type { CellValue } from "../../../../src/survey/sheets/cell";
+import { areaOf } from "../../area";
+
+type Rows = readonly (readonly CellValue[])[];
+
+const BLOCKS: Rows = [
+  ["Block", "Cultivar", "Vine spacing (ft)", "Node rule", "Injury rule"],
+  ["North Bench", "Concord", 8, "", ""],
+  ["Creek Side", "concord", 8, 40, "Purdue"],
+  ["Pond Field", "Niagara", "", "20 + 10", ""],
+];
+const VINES: Rows = [
+  ["Block", "Row", "Vine", "Prunings (lb)"],
+  ["North Bench", 1, 1, 3],
+  ["North Bench", 1, 2, 2],
+  ["Pond Field", 4, 7, 0.8],
+];
+const CUTS: Rows = [
+  ["Block", "Nodes cut", "Primaries alive"],
+  ["North Bench", 60, 40],
+  ["North Bench", 40, 30],
+  ["Creek Side", 50, 35],
+  ["Creek Side", 50, 35],
+];
+const CORDON = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const CORDONS: Rows = [
+  CORDON,
+  ["North Bench", 1, 1, "left", "A", 1, 3.5, 9, 9],
+  ["North Bench", 1, 1, "right", "B", 2, 3.5, 9, 8],
+  ["North Bench", 1, 2, "left", "A", 1, 3.5, 9, 7],
+  ["North Bench", 1, 2, "right", "B", 2, 3.5, 9, 6],
+];
+
+function budgets(settings: Rows = []) {
+  const season = readSeason([
+    areaOf("Blocks", BLOCKS),
+    areaOf("Vines", VINES),
+    areaOf("Bud cuts", CUTS),
+    areaOf("Cordons", CORDONS),
+    areaOf("Settings", [["Setting", "Value"], ...settings]),
+  ]);
+  return blockBudgets(season, [...decideSeason(season)]);
+}
+
+const blockNamed = (name: string, settings?: Rows) =>
+  budgets(settings).blocks.find(({ block }) => block === name)!;
+
+describe("what the winter did and what to leave", () => {
+  // 2.5 lb: 30 + 1.5 x 10, 20 + 1.5 x 10, 20 + 1.5 x 20 (Smith, Ohio State University 2023); 8 ft at 5 nodes a foot
+  test("every node rule stands beside the one in force, on the mean of the weighed vines", () => {
+    const { rules, weighed, basis } = blockNamed("North Bench");
+    expect(weighed.vines).toBe(2);
+    expect(weighed.mean).toBeCloseTo(2.5 * 0.45359237, 9);
+    expect(basis).toBe("blockMean");
+    expect(rules.map(({ rule, inForce }) => [rule, inForce])).toEqual([
+      ["30+10", true],
+      ["20+10", false],
+      ["20+20", false],
+      ["by length", false],
+    ]);
+    [45, 35, 50, 40].forEach((nodes, at) => expect(rules[at].nodes).toBeCloseTo(nodes, 9));
+  });
+
+  // 30 of 100 dead; Wilson at 90 %, z = 1.6449, z² = 2.7055: (0.3 + 0.013528 ± 1.6449 x sqrt(0.0021 + 0.0000676)) / 1.027055
+  test("dead buds are pooled over a block's cuts, with the range that Settings asks for", () => {
+    const { injury } = blockNamed("North Bench");
+    expect(injury).toMatchObject({ dead: 30, cut: 100, share: 0.3 });
+    expect(injury!.low).toBeCloseTo(0.2307, 4);
+    expect(injury!.high).toBeCloseTo(0.3798, 4);
+    const exact = blockNamed("North Bench", [["Interval for dead buds", "Clopper-Pearson"]]).injury!;
+    expect(exact.low).toBeLessThan(injury!.low);
+    expect(exact.high).toBeGreaterThan(injury!.high);
+  });
+
+  // 45 x 1.3 = 58.5 by Cornell 2014, of which 70 % live; 45 / 0.7 = 64.29; Purdue prints 30 % in two rows
+  test("every injury rule corrects the rule in force, and the one in force is what to leave", () => {
+    const { corrected, leave, straddle } = blockNamed("North Bench");
+    const shown = corrected.map(({ rule, nodes, refusal }) => [rule, nodes?.toFixed(2) ?? refusal?.code]);
+    expect(shown).toEqual([
+      ["Cornell 2014", "58.50"],
+      ["MSU 2002", "64.29"],
+      ["Purdue", "purdueTwoRows"],
+      ["Northern Grapes 2014", "northernGrapesNoNumber"],
+      ["compensation", "64.29"],
+    ]);
+    expect(corrected[0].liveNodes).toBeCloseTo(40.95, 9);
+    expect(leave.nodes).toBeCloseTo(58.5, 9);
+    expect(leave.limited).toBeUndefined();
+    expect(straddle).toBeUndefined();
+  });
+
+  test("a limit of Settings holds it, and says which", () => {
+    expect(blockNamed("North Bench", [["Most nodes a vine", 50]]).leave).toEqual({
+      nodes: 50,
+      limited: "most",
+    });
+  });
+
+  // Purdue: 15 to 35 % 35 % more, 25 to 50 % 50 % more; the range of 23 to 38 % reaches over 25 and 35 %
+  test("a range over an edge of the rule shows what holds at either end", () => {
+    const { straddle, leave } = blockNamed("Creek Side");
+    expect(straddle!.edges).toEqual([0.25, 0.35]);
+    expect(straddle!.low.nodes).toBeCloseTo(54, 9);
+    expect(straddle!.high.nodes).toBeCloseTo(60, 9);
+    expect(leave.refusal?.code).toBe("purdueTwoRows");
+  });
+
+  test("a cultivar with cuts in several blocks is pooled, whatever its spelling", () => {
+    expect(budgets().cultivars).toEqual([
+      expect.objectContaining({
+        cultivar: "Concord",
+        blocks: ["North Bench", "Creek Side"],
+        dead: 60,
+        cut: 200,
+        share: 0.3,
+      }),
+    ]);
+  });
+
+  test("the spurs of the cordons that stay are those of the cards: 17 and 13 on two vines", () => {
+    expect(blockNamed("North Bench").spurs).toEqual({ vines: 2, mean: 15 });
+    expect(blockNamed("Creek Side").spurs).toBeUndefined();
+  });
+
+  test("a vine below one pound is named, and where it is all that was weighed there is no number", () => {
+    const { light, leave, rules, injury } = blockNamed("Pond Field");
+    expect(light.map(({ row, vine, table, index }) => [row, vine, table.sheetRow(index)])).toEqual([
+      [4, 7, 4],
+    ]);
+    expect(leave.refusal?.code).toBe("belowOnePound");
+    expect(rules.map(({ rule, refusal }) => [rule, refusal?.code])).toEqual([
+      ["20 + 10", "belowOnePound"],
+      ["30+10", "belowOnePound"],
+      ["20+20", "belowOnePound"],
+      ["by length", "noVineSpacing"],
+    ]);
+    expect(injury).toBeUndefined();
+    expect(blockNamed("Pond Field", [["Below one pound", "flat"]]).leave.nodes).toBe(20);
+    expect(blockNamed("Creek Side").light).toEqual([]);
+  });
+});
