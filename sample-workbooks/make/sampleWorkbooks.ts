@@ -1,5 +1,6 @@
 import type { WriteOptions } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
+import { OWN_SHEET_NAME } from "../../src/workbook/ownSheet";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { Farm } from "./farm";
 import { figuresSheet } from "./figuresSheet";
@@ -53,7 +54,7 @@ export function emptySeason(units: UnitSystem = "US"): WriteOptions {
       surveySheet(SHEETS.harvest, [], { ...options, blankLines: 12 }),
       settingsSheet(settingRows(), { farm: "" }),
     ],
-    namedRanges: settingNames(settingRows()),
+    namedRanges: [...settingNames(settingRows()), ...ownSheets("Start here")],
     properties: properties("A season to fill in"),
     activeSheet: 0,
   };
@@ -76,10 +77,15 @@ function season(
       settingsSheet(farm.settings, options),
       figuresSheet(farm, options),
     ],
-    namedRanges: settingNames(farm.settings),
+    namedRanges: [...settingNames(farm.settings), ...ownSheets("About this season", "Figures")],
     properties: properties(FARM_NAME),
     activeSheet: 0,
   };
+}
+
+/** Marks sheets that hold no counts as made by Cordonbook, so that no reading asks about them. */
+function ownSheets(...names: readonly string[]): NonNullable<WriteOptions["namedRanges"]> {
+  return names.map((scope) => ({ name: OWN_SHEET_NAME, range: "TRUE", scope }));
 }
 
 /** A day that stays the same, so that two runs give the same bytes. */

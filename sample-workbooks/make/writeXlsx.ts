@@ -38,6 +38,7 @@ function finishPart(name: string, part: Uint8Array): Uint8Array {
     return strToU8(
       strFromU8(part)
         .replace(/<calcPr\b[^>]*>/, CALCULATION)
+        .replace(/<definedName name="_Cordonbook_own"/g, '$& hidden="1"')
         .replace(/(<definedName name="_xlnm\.Print_Titles"[^>]*>)([^'<!]+)!/g, quoted),
     );
   if (name.startsWith("xl/worksheets/sheet"))

@@ -74,6 +74,7 @@ export const CHECK_COMMAND: Command = {
   async run(words, options, terminal) {
     const today = todayOf(options, terminal.today);
     const { inputs, season } = await readSeasonInputs(words, options, terminal);
+    if (countedRows(season) === 0) throw new CommandProblem("noRows", { files: inputs.files });
     const all = findingsOf(season, today, terminal);
     const least = SEVERITIES.indexOf((options.severity as Severity | undefined) ?? "note");
     const wanted = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
@@ -167,6 +168,15 @@ function findingsOf(season: Season, today: number, terminal: Terminal): Finding[
   return inSheetOrder(findings, season);
 }
 
+/** Tables of what was counted; Settings are none. */
+function countTables({ allTables }: Season) {
+  return allTables.filter(({ shape }) => shape.id !== "settings");
+}
+
+function countedRows(season: Season): number {
+  return countTables(season).reduce((sum, { rowCount }) => sum + rowCount, 0);
+}
+
 interface CheckResult {
   readonly open: readonly Finding[];
   /** The open findings by what caused them. */
@@ -229,7 +239,7 @@ function writeText({ open, groups, aside, listsAside, season, inputs, terminal }
       say(ASIDE_TEXTS.entry, language, { ...reasons.get(finding) }),
     );
   }
-  const rows = season.allTables.reduce((sum, table) => sum + table.rowCount, 0);
+  const rows = countedRows(season);
   terminal.print(
     say(
       COMMAND_LINE[
@@ -239,7 +249,7 @@ function writeText({ open, groups, aside, listsAside, season, inputs, terminal }
       {
         ...counted(open),
         rows,
-        tables: season.allTables.length,
+        tables: countTables(season).length,
       },
     ),
   );

@@ -2,7 +2,7 @@ import { readdir, readFile, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { grouped } from "../domain/grouped";
 import type { HeaderMapping } from "../survey/reading/findTable";
-import { isSettingsSheet } from "../survey/reading/isSettingsSheet";
+import { isReadSheet } from "../survey/reading/isReadSheet";
 import type { StreamedSheet } from "../survey/reading/readLargeSeason";
 import type { SetAside } from "../survey/checks/setAside";
 import { COMMAND_LINE } from "../texts/commandLine";
@@ -151,7 +151,7 @@ function countSheets(book: OpenWorkbook): string[] {
   const own = new Set(
     book.outline?.names.filter(({ name }) => name === OWN_SHEET_NAME).map(({ sheet }) => sheet),
   );
-  return book.sheetNames.filter((sheet) => isSettingsSheet(sheet) || !own.has(sheet));
+  return book.sheetNames.filter((sheet) => isReadSheet(sheet) || !own.has(sheet));
 }
 
 interface InputFile {

@@ -1,7 +1,11 @@
+import type { ReadingOptions } from "../survey/reading/readSeason";
 import { readLargeSeason } from "../survey/reading/readLargeSeason";
 import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import type { Season, SurveyTable } from "../survey/season/season";
 import { isCellError, type CellValue } from "../survey/sheets/cell";
+import { COMMAND_LINE } from "../texts/commandLine";
+import { say } from "../texts/language";
+import { answersOfOptions } from "./answersOfOptions";
 import { CommandProblem, type OptionValues } from "./command";
 import { openInputs, type Inputs } from "./readInputs";
 import { limitsOf, unitsOf } from "./sharedOptions";
@@ -20,15 +24,34 @@ export async function readSeasonInputs(
   terminal: Terminal,
 ): Promise<{ inputs: Inputs; season: Season }> {
   const inputs = await openInputs(paths, terminal, limitsOf(options));
-  const reading = { unitSystem: unitsOf(options), mapping: inputs.mapping };
-  const season = await readLargeSeason(inputs.sheets, reading, (rows) =>
-    terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
-  ).finally(() => inputs.close());
+  const season = await readWith(options, inputs, (reading) =>
+    readLargeSeason(inputs.sheets, reading, (rows) =>
+      terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
+    ),
+  );
   tellReading(season, terminal);
   if (season.allTables.length === 0)
-    throw new CommandProblem("noTables", { files: inputs.files, sheets: season.otherSheets });
+    throw new CommandProblem("noTables", {
+      files: inputs.files,
+      sheets: season.otherSheets,
+      first: inputs.origin.get(season.otherSheets[0])?.sheet ?? "Sheet1",
+    });
   if (!options["same-rows"]) mustNotHaveCopies(season, inputs);
   return { inputs, season };
+}
+
+/** Reads with what the options tell about the sheets; the files are closed behind it. */
+async function readWith<Read>(
+  options: OptionValues,
+  inputs: Inputs,
+  read: (reading: ReadingOptions) => Promise<Read>,
+): Promise<Read> {
+  try {
+    const answers = await answersOfOptions(options, inputs);
+    return await read({ unitSystem: unitsOf(options), mapping: inputs.mapping, answers });
+  } finally {
+    await inputs.close();
+  }
 }
 
 /** Says what was done on the way, what has to be answered, and which sheets or columns stand in no result. */
@@ -37,7 +60,13 @@ function tellReading({ account }: Season, { language, tell }: Terminal): void {
   for (const part of account.leftOut)
     if (part.reason !== "otherColumn" && part.reason !== "otherHeads")
       tell(printable(leftOutSentence(part, language)));
-  for (const question of account.questions) tell(printable(questionSentence(question, language)));
+  for (const question of account.questions) {
+    tell(printable(questionSentence(question, language)));
+    const [answers] = question.proposals;
+    if (answers)
+      tell(printable(`  ${say(COMMAND_LINE.tellHeads, language, { answers: JSON.stringify(answers) })}`));
+    else if (question.facts.column === "block") tell(`  ${say(COMMAND_LINE.tellBlock, language)}`);
+  }
 }
 
 /**
@@ -56,18 +85,15 @@ export async function readFarms(
     const { file } = inputs.origin.get(sheet.sheet)!;
     files.set(file, [...(files.get(file) ?? []), sheet]);
   }
-  const reading = { unitSystem: unitsOf(options), mapping: inputs.mapping };
   const farms: Season[] = [];
-  try {
+  await readWith(options, inputs, async (reading) => {
     for (const sheets of files.values()) {
       const season = await readLargeSeason(sheets, reading);
       tellReading(season, terminal);
       if (season.allTables.length > 0) farms.push(season);
       terminal.progress((0.5 * farms.length) / files.size);
     }
-  } finally {
-    await inputs.close();
-  }
+  });
   return { inputs, farms };
 }
 

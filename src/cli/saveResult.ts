@@ -12,6 +12,9 @@ import { WorkbookProblem, type CellMark, type OwnSheet } from "../workbook/surve
 import { CommandProblem, type CommandOption, type OptionValues } from "./command";
 import type { Inputs } from "./readInputs";
 import { limitsOf } from "./sharedOptions";
+import { saysSomething } from "../survey/reading/readingAccount";
+import { keepAnswers } from "../workbook/actions/keepAnswers";
+import { answersOfOptions } from "./answersOfOptions";
 import { mendCells } from "../workbook/actions/mendCells";
 import type { CellMend } from "../survey/checks/mendOf";
 import type { Terminal } from "./terminal";
@@ -63,6 +66,8 @@ export async function saveResult(
   const now = new Date();
   try {
     const workbook = await withResult(basename(source), state.bytes, result, limits);
+    const answers = await answersOfOptions(options, inputs);
+    if (saysSomething(answers)) await keepAnswers(workbook, answers, terminal.language);
     if (options["in-place"]) {
       await keepFormer(workbook, state.bytes, now);
       return tellInPlace(source, state, await saveInPlace(state, workbook.bytes(), now), terminal);

@@ -8,6 +8,9 @@ import { CommandProblem, type CommandOption, type OptionValues } from "./command
 export const READING_OPTIONS: Readonly<Record<string, CommandOption>> = {
   expansion: { type: "string", value: "NUMBER", meaning: OPTION_TEXTS.expansion },
   "same-rows": { type: "boolean", meaning: OPTION_TEXTS.sameRows },
+  sheet: { type: "string", value: "NAMES", meaning: OPTION_TEXTS.sheetOption },
+  block: { type: "string", value: "NAME", meaning: OPTION_TEXTS.block },
+  heads: { type: "string", value: "FILE.json", meaning: OPTION_TEXTS.heads },
   units: { type: "string", value: "US|metric", words: ["US", "metric"], meaning: OPTION_TEXTS.units },
 };
 

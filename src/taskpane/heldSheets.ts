@@ -1,5 +1,5 @@
 import type { HeaderMapping } from "../survey/reading/findTable";
-import { isSettingsSheet } from "../survey/reading/isSettingsSheet";
+import { isReadSheet } from "../survey/reading/isReadSheet";
 import type { SheetArea } from "../survey/reading/sheetArea";
 import { readHeads } from "../workbook/actions/ownHeads";
 import { WorkbookProblem, type CellChange, type SurveyWorkbook } from "../workbook/surveyWorkbook";
@@ -130,7 +130,7 @@ export class HeldSheets {
     const areas: SheetArea[] = [];
     for (const area of this.values.areas) areas.push(await this.areaAfter(area, changes));
     const known = new Set(areas.map(({ sheet }) => sheet));
-    if (changes.some(({ sheet }) => isSettingsSheet(sheet) && !known.has(sheet)))
+    if (changes.some(({ sheet }) => isReadSheet(sheet) && !known.has(sheet)))
       return readAreas(this.workbook, options);
     return areas;
   }

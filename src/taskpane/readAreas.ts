@@ -1,4 +1,4 @@
-import { isSettingsSheet } from "../survey/reading/isSettingsSheet";
+import { isReadSheet } from "../survey/reading/isReadSheet";
 import type { SheetArea } from "../survey/reading/sheetArea";
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import { breathe } from "./inSlices";
@@ -8,7 +8,7 @@ export interface ReadingOptions {
   readonly signal?: AbortSignal;
 }
 
-/** The filled part of every sheet but those that the add-in made; of those, Settings is read too. */
+/** The filled part of every sheet but those that the add-in made; of those, Settings and answers are read too. */
 export async function readAreas(
   workbook: SurveyWorkbook,
   { onProgress, signal }: ReadingOptions,
@@ -17,7 +17,7 @@ export async function readAreas(
   const names = await workbook.sheetNames();
   for (const [index, sheet] of names.entries()) {
     signal?.throwIfAborted();
-    if (!isSettingsSheet(sheet) && (await workbook.isOwnSheet(sheet))) continue;
+    if (!isReadSheet(sheet) && (await workbook.isOwnSheet(sheet))) continue;
     onProgress?.(sheet, index / names.length);
     areas.push(
       await workbook.readSheet(sheet, {

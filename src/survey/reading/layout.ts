@@ -175,7 +175,7 @@ function headsAt(area: SheetArea, index: number, lines: number, options: LayoutO
       texts,
       from,
       to,
-      { ...above, ...constantsOf(options, area.sheet) },
+      { ...constantsOf(options, ""), ...above, ...constantsOf(options, area.sheet) },
       options,
       index + lines,
     );
@@ -256,10 +256,11 @@ function againFrom(plain: readonly (string | undefined)[], at: number, from: num
   return plain.slice(at).filter((words) => words !== undefined && before.has(words)).length >= 3;
 }
 
+/** What was answered for every row of a sheet; of "" what holds where a sheet itself tells nothing. */
 function constantsOf({ answers }: LayoutOptions, sheet: string): Record<string, string | number> {
   return Object.fromEntries(
     (answers.constants ?? [])
-      .filter((constant) => constant.sheet === sheet || constant.sheet === "")
+      .filter((constant) => constant.sheet === sheet)
       .map(({ column, value }) => [column, value]),
   );
 }
@@ -485,6 +486,7 @@ function laidTables(
       if (keys) captions.set(index, keys);
     }
   const answered = constantsOf(options, sheet);
+  const elsewhere = constantsOf(options, "");
   if (isKeyless) {
     const above = keysAbove(area, section.index);
     const told = options.mapping ? {} : keysOfSheetName(sheet);
@@ -505,7 +507,8 @@ function laidTables(
         continue;
       }
       const fromCaptions = [...captions].filter(([, keys]) => keys[id] !== undefined);
-      const constant = answered[id] ?? above[id] ?? (fromCaptions.length > 0 ? undefined : named[id]);
+      const constant =
+        answered[id] ?? above[id] ?? (fromCaptions.length > 0 ? undefined : (named[id] ?? elsewhere[id]));
       if (fromCaptions.length > 0 && answered[id] === undefined) {
         extras.push({
           column,

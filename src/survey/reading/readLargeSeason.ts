@@ -2,7 +2,9 @@ import type { CellValue } from "../sheets/cell";
 import { HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
 import { GrowingTable } from "./growingTable";
 import { layOut } from "./layout";
+import { allAnswers } from "./keptAnswers";
 import { OddCells } from "./oddCells";
+import type { OpenAccount, ReadingAccount } from "./readingAccount";
 import { readRows, readSeason, type ReadingOptions, type TableRows } from "./readSeason";
 import type { MergedArea, SheetArea } from "./sheetArea";
 import { partByWinter } from "./winters";
@@ -47,27 +49,47 @@ export async function readLargeSeason(
   const told = (count: number) => onRows((rows += count));
   const starts: SheetStart[] = [];
   for (const sheet of sheets) starts.push(await startOf(sheet, options, told));
-  const known = readSeason(
-    starts.map(({ area }) => area),
-    options,
-  );
+  const areas = starts.map(({ area }) => area);
+  const answers = allAnswers(areas, options.answers);
+  const known = readSeason(areas, { ...options, answers });
+  const odd = new OddCells(answers);
   const large = new Map<string, SurveyTable>();
   for (const { sheet, area, rest } of starts) {
     const table = known.allTables.find((candidate) => candidate.sheet === sheet);
     if (!table || !rest) continue;
     const headers = area.values[table.headerRow - area.firstRow];
-    const read = pieceReader(area, table, known, options);
+    const read = pieceReader(area, table, known, odd);
     large.set(sheet, await wholeTable(rest, table, headers, read, options.pieceRows ?? PIECE_ROWS, told));
   }
   if (large.size === 0) return known;
+  const account = ofWholeSheets(known.account, large);
+  odd.tell(account);
   const allTables = known.allTables.map((table) => large.get(table.sheet) ?? table);
   const settings = allTables.filter(({ shape }) => shape.id === "settings");
   const { past, tables } = partByWinter(
     allTables.filter(({ shape }) => shape.id !== "settings"),
-    options.answers,
+    answers,
+    account,
   );
-  return makeSeason({ ...known, allTables: [...settings, ...tables] }, past);
+  return makeSeason({ ...known, allTables: [...settings, ...tables], account }, past);
 }
+
+/** What was told of sheets, without what is told anew of all rows of the large ones. */
+function ofWholeSheets(
+  { notes, questions, leftOut }: ReadingAccount,
+  large: ReadonlyMap<string, unknown>,
+): OpenAccount {
+  const isToldAnew = ({ code, sheet }: { code: string; sheet: string }) =>
+    OF_WINTERS.has(code) || (OF_CELLS.has(code) && large.has(sheet));
+  return {
+    notes: notes.filter((note) => !isToldAnew(note)),
+    questions: questions.filter((question) => !isToldAnew(question)),
+    leftOut: leftOut.filter(({ reason }) => reason !== "pastWinter"),
+  };
+}
+
+const OF_WINTERS = new Set(["oneWinter", "plantingYear", "winter"]);
+const OF_CELLS = new Set(["oddCounts", "dateOrder", "strokes", "worded", "ownUnits", "textNumbers"]);
 
 const HEAD_ROWS = HEADER_SEARCH_ROWS + 30;
 
@@ -196,7 +218,7 @@ function pieceReader(
   head: SheetArea,
   table: SurveyTable,
   { unitSystem, words }: Season,
-  { answers = {} }: ReadingOptions,
+  odd: OddCells,
 ): PieceReader {
   const place: FoundTable = {
     shape: table.shape,
@@ -208,7 +230,6 @@ function pieceReader(
     units: new Map(table.columns.flatMap(({ column, unit }) => (unit ? [[column, unit] as const] : []))),
   };
   const area = { sheet: head.sheet, firstRow: 0, firstColumn: head.firstColumn, isText: head.isText };
-  const odd = new OddCells(answers);
   return (values, formulaAt) => readRows({ ...area, values, formulaAt }, place, unitSystem, words, odd);
 }
 

@@ -2,6 +2,7 @@ import type { UnitSystem } from "../../domain/units";
 import { isBlank, type CellValue } from "../sheets/cell";
 import { plainHeader, type Column } from "../sheets/column";
 import type { FoundTable, HeaderMapping } from "./findTable";
+import { allAnswers, holdsAnswers } from "./keptAnswers";
 import { headWords } from "./headWords";
 import { layOut } from "./layout";
 import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
@@ -37,11 +38,13 @@ export interface ReadingOptions {
  * a cell that cannot be used is told from a blank one in `states`, and the checks say so. What was done on the way, what
  * has to be asked and what was left out stands in `account`.
  *
- * @param areas the filled part of each sheet; sheets that the add-in wrote itself are left out by the caller
+ * @param sheets the filled part of each sheet; sheets that the add-in wrote itself are left out by the caller, but for
+ * Settings and the answers about the others
  */
-export function readSeason(areas: readonly SheetArea[], options: ReadingOptions = {}): Season {
+export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions = {}): Season {
   const words = new Words();
-  const answers = options.answers ?? {};
+  const answers = allAnswers(sheets, options.answers);
+  const areas = sheets.filter((area) => !holdsAnswers(area));
   const account: OpenAccount = { notes: [], questions: [], leftOut: [] };
   const odd = new OddCells(answers);
   const found: { area: SheetArea; place: FoundTable }[] = [];

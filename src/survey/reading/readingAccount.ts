@@ -104,18 +104,25 @@ export interface OpenAccount {
   readonly leftOut: LeftOut[];
 }
 
-/** Answers with others added to them. */
+/** Answers with newer ones added to them, which go before. */
 export function withAnswers(given: ReadingAnswers, more: ReadingAnswers): ReadingAnswers {
   return {
-    heads: [...(given.heads ?? []), ...(more.heads ?? [])],
-    constants: [...(given.constants ?? []), ...(more.constants ?? [])],
-    leaveOut: [...(given.leaveOut ?? []), ...(more.leaveOut ?? [])],
+    heads: [...(more.heads ?? []), ...(given.heads ?? [])],
+    constants: [...(more.constants ?? []), ...(given.constants ?? [])],
+    leaveOut: [...(more.leaveOut ?? []), ...(given.leaveOut ?? [])],
     dateOrder: more.dateOrder ?? given.dateOrder,
-    units: [...(given.units ?? []), ...(more.units ?? [])],
-    winters: [...(given.winters ?? []), ...(more.winters ?? [])],
-    oddCounts: [...(given.oddCounts ?? []), ...(more.oddCounts ?? [])],
-    recount: [...(given.recount ?? []), ...(more.recount ?? [])],
+    units: [...(more.units ?? []), ...(given.units ?? [])],
+    winters: [...(more.winters ?? []), ...(given.winters ?? [])],
+    oddCounts: [...(more.oddCounts ?? []), ...(given.oddCounts ?? [])],
+    recount: [...(more.recount ?? []), ...(given.recount ?? [])],
   };
+}
+
+/** True where anything at all was answered. */
+export function saysSomething(answers: ReadingAnswers): boolean {
+  return Object.values(answers).some((part: unknown) =>
+    Array.isArray(part) ? part.length > 0 : part !== undefined,
+  );
 }
 
 /** Notes of one kind as one, with all sheets that they are about. */

@@ -2074,6 +2074,16 @@ export const en = {
   },
   commandLine: {
     sentences: {
+      noRows: "There are heads but no rows in {files}: nothing was checked.",
+      headsMissing: "There is no file {file} for --heads.",
+      headsNotJson: "{file} is no JSON, which --heads needs.",
+      headsUnlike:
+        '{file} does not fit at {place}; --heads takes what check --format json proposes under reading.questions, such as {"heads": [{"sheet": "Pond", "shape": "cordons", "columns": {"Vn": "vine"}}]}.',
+      sheetUnknown: "There is no sheet “{sheet}”; near it or known: {sheets}.",
+      tellHeads: "To tell it: --heads FILE.json with {answers}",
+      tellBlock: "To tell it: --block NAME",
+      noTables:
+        'No count sheet was recognised in {files} (looked at: {sheets}). A table needs heads such as Block, Row, Vine, Side, Cordon; what your own heads mean can be told with --heads FILE.json, such as {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
       repairOne: "--repair takes one workbook (.xlsx or .xlsm) and writes a copy of it.",
       repairOut: "--repair writes a copy: name it with --out FILE.xlsx, or give --save.",
       repaired: "Changed in the copy: {cells} cells",
@@ -2122,8 +2132,6 @@ export const en = {
       csvRead: "{file}: read as {encoding}, columns apart by {delimiter}, decimal sign {decimal}",
       csvUndecided:
         "{file}: read as {encoding}, columns apart by {delimiter}; its commas may be decimals or thousands, so such cells stay text",
-      noTables:
-        "No count sheet was recognised in {files}: a table needs headers such as Block, Row, Vine, Side, Cordon (looked at: {sheets}).",
       unknownCommand: "There is no command “{command}”: known are {commands}.",
       wrongWords: "The command {command} takes {takes}; see {command} --help.",
       badOption: "The command {command} cannot do anything with “{given}”; its options are {options}.",
@@ -2134,6 +2142,9 @@ export const en = {
         "This is a mistake in Cordonbook, not in your file; nothing was changed. Please report what follows.",
     },
     option: {
+      sheetOption: "read only these sheets, apart by commas, and Settings",
+      block: "block of sheets that name none",
+      heads: "answers about the sheets: own heads, units, values for whole sheets",
       repair: "write a copy in which what is certain is mended, with a list of every change",
       alsoLikely: "with --repair: also make the changes that are only likely",
       format: "how the result is written",
@@ -2574,6 +2585,23 @@ export const en = {
     },
   },
   reading: {
+    answers: {
+      sheet: "Answers",
+      title: "What was answered about the sheets of this workbook. A line that is deleted is asked again.",
+      what: "What",
+      of: "Of",
+      answer: "Answer",
+      headOf: "head in {shape}",
+      value: "value for every row",
+      leaveOut: "sheet left out",
+      unit: "unit",
+      winter: "winter",
+      dateOrder: "order of dates",
+      dayFirst: "day first",
+      monthFirst: "month first",
+      oddCounts: "odd counts taken as proposed",
+      recount: "odd counts to be counted again",
+    },
     notes: {
       mergedFilled: "Merged cells count for all rows that they stand over ({areas} in {sheets}).",
       filledDown: "Keys written once a group count down to the next: {columns} in {sheets}.",

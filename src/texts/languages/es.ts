@@ -2108,6 +2108,16 @@ export const es: Texts = {
   },
   commandLine: {
     sentences: {
+      noRows: "Hay encabezados pero ninguna fila en {files}: no se revisó nada.",
+      headsMissing: "No hay un archivo {file} para --heads.",
+      headsNotJson: "{file} no es JSON, que --heads necesita.",
+      headsUnlike:
+        '{file} no encaja en {place}; --heads toma lo que check --format json propone en reading.questions, como {"heads": [{"sheet": "Pond", "shape": "cordons", "columns": {"Vn": "vine"}}]}.',
+      sheetUnknown: "No hay una hoja «{sheet}»; parecidas o conocidas: {sheets}.",
+      tellHeads: "Para decirlo: --heads ARCHIVO.json con {answers}",
+      tellBlock: "Para decirlo: --block NOMBRE",
+      noTables:
+        'No se reconoció ninguna hoja de conteo en {files} (se miró: {sheets}). Una tabla necesita encabezados como Cuartel, Hilera, Planta, Lado, Cordón; lo que significan los suyos se dice con --heads ARCHIVO.json, como {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
       repairOne: "--repair toma un solo libro (.xlsx o .xlsm) y escribe una copia.",
       repairOut: "--repair escribe una copia: nómbrela con --out ARCHIVO.xlsx, o ponga --save.",
       repaired: "Celdas cambiadas en la copia: {cells}",
@@ -2159,8 +2169,6 @@ export const es: Texts = {
       csvRead: "{file}: leído como {encoding}, columnas separadas por {delimiter}, signo decimal {decimal}",
       csvUndecided:
         "{file}: leído como {encoding}, columnas separadas por {delimiter}; sus comas pueden ser decimales o miles y esas celdas quedan como texto",
-      noTables:
-        "No se reconoció ninguna hoja de conteo en {files}: una tabla necesita encabezados como Cuartel, Hilera, Planta, Lado, Cordón (se miró: {sheets}).",
       unknownCommand: "No existe la orden «{command}»: se conocen {commands}.",
       wrongWords: "La orden {command} admite {takes}; vea {command} --help.",
       badOption: "La orden {command} no entiende «{given}»; sus opciones son {options}.",
@@ -2171,6 +2179,9 @@ export const es: Texts = {
         "Esto es un error de Cordonbook, no de su archivo; no se cambió nada. Informe de lo que sigue.",
     },
     option: {
+      sheetOption: "leer solo estas hojas, separadas por comas, y Ajustes",
+      block: "cuartel de las hojas que no nombran ninguno",
+      heads: "respuestas sobre las hojas: encabezados propios, unidades, valores para hojas enteras",
       repair: "escribir una copia con lo seguro corregido y una lista de cada cambio",
       alsoLikely: "con --repair: hacer también los cambios que solo son probables",
       format: "cómo se escribe el resultado",
@@ -2610,6 +2621,23 @@ export const es: Texts = {
     },
   },
   reading: {
+    answers: {
+      sheet: "Respuestas",
+      title: "Lo que se respondió sobre las hojas de este libro. Una línea borrada se vuelve a preguntar.",
+      what: "Qué",
+      of: "De",
+      answer: "Respuesta",
+      headOf: "encabezado en {shape}",
+      value: "valor para cada fila",
+      leaveOut: "hoja no leída",
+      unit: "unidad",
+      winter: "invierno",
+      dateOrder: "orden de las fechas",
+      dayFirst: "primero el día",
+      monthFirst: "primero el mes",
+      oddCounts: "conteos raros tomados como se propuso",
+      recount: "conteos raros por contar de nuevo",
+    },
     notes: {
       mergedFilled: "Las celdas combinadas valen para todas las filas que abarcan ({areas} en {sheets}).",
       filledDown: "Las claves escritas una vez por grupo valen hasta la siguiente: {columns} en {sheets}.",

@@ -2138,6 +2138,16 @@ export const fr: Texts = {
   },
   commandLine: {
     sentences: {
+      noRows: "Il y a des en-têtes mais aucune ligne dans {files} : rien n’a été vérifié.",
+      headsMissing: "Il n’y a pas de fichier {file} pour --heads.",
+      headsNotJson: "{file} n’est pas du JSON, qu’il faut à --heads.",
+      headsUnlike:
+        '{file} ne convient pas à {place} ; --heads prend ce que check --format json propose sous reading.questions, comme {"heads": [{"sheet": "Pond", "shape": "cordons", "columns": {"Vn": "vine"}}]}.',
+      sheetUnknown: "Il n’y a pas de feuille « {sheet} » ; proches ou connues : {sheets}.",
+      tellHeads: "Pour le dire : --heads FICHIER.json avec {answers}",
+      tellBlock: "Pour le dire : --block NOM",
+      noTables:
+        'Aucune feuille de comptage n’a été reconnue dans {files} (regardé : {sheets}). Un tableau a besoin d’en-têtes comme Parcelle, Rang, Cep, Côté, Cordon ; ce que signifient les vôtres se dit avec --heads FICHIER.json, comme {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
       repairOne: "--repair prend un seul classeur (.xlsx ou .xlsm) et en écrit une copie.",
       repairOut: "--repair écrit une copie : nommez-la avec --out FICHIER.xlsx, ou donnez --save.",
       repaired: "Cellules modifiées dans la copie : {cells}",
@@ -2189,8 +2199,6 @@ export const fr: Texts = {
       csvRead: "{file} : lu en {encoding}, colonnes séparées par {delimiter}, signe décimal {decimal}",
       csvUndecided:
         "{file} : lu en {encoding}, colonnes séparées par {delimiter} ; ses virgules peuvent être décimales ou de milliers, ces cellules restent du texte",
-      noTables:
-        "Aucune feuille de comptage n'a été reconnue dans {files} : un tableau veut des en-têtes comme Parcelle, Rang, Cep, Côté, Cordon (vu : {sheets}).",
       unknownCommand: "Il n'y a pas de commande « {command} » : sont connues {commands}.",
       wrongWords: "La commande {command} prend {takes} ; voir {command} --help.",
       badOption: "La commande {command} ne sait que faire de « {given} » ; ses options sont {options}.",
@@ -2201,6 +2209,9 @@ export const fr: Texts = {
         "C'est une erreur de Cordonbook et non de votre fichier ; rien n'a été changé. Merci de signaler ce qui suit.",
     },
     option: {
+      sheetOption: "ne lire que ces feuilles, séparées par des virgules, et Réglages",
+      block: "parcelle des feuilles qui n’en nomment aucune",
+      heads: "réponses sur les feuilles : en-têtes propres, unités, valeurs pour des feuilles entières",
       repair: "écrire une copie où ce qui est certain est corrigé, avec la liste de chaque modification",
       alsoLikely: "avec --repair : faire aussi les modifications seulement probables",
       format: "forme du résultat",
@@ -2648,6 +2659,23 @@ export const fr: Texts = {
     },
   },
   reading: {
+    answers: {
+      sheet: "Réponses",
+      title: "Ce qui a été répondu sur les feuilles de ce classeur. Une ligne effacée est redemandée.",
+      what: "Quoi",
+      of: "De",
+      answer: "Réponse",
+      headOf: "en-tête dans {shape}",
+      value: "valeur pour chaque ligne",
+      leaveOut: "feuille non lue",
+      unit: "unité",
+      winter: "hiver",
+      dateOrder: "ordre des dates",
+      dayFirst: "jour en premier",
+      monthFirst: "mois en premier",
+      oddCounts: "comptages étranges pris comme proposé",
+      recount: "comptages étranges à refaire",
+    },
     notes: {
       mergedFilled:
         "Les cellules fusionnées valent pour toutes les lignes qu'elles couvrent ({areas} dans {sheets}).",
