@@ -25,7 +25,8 @@ module.exports = {
     {
       ...shared,
       displayName: "browser",
-      globalSetup: "<rootDir>/.config/build-desk.cjs",
+      globalSetup: "<rootDir>/tests/browser/startShared.ts",
+      globalTeardown: "<rootDir>/tests/browser/stopShared.ts",
       testMatch: ["<rootDir>/tests/browser/**/*.test.ts"],
     },
   ],

@@ -3,7 +3,8 @@ import { existsSync, readFileSync } from "node:fs";
 import { mkdir, mkdtemp, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { promisify } from "node:util";
-import { chromium, type Browser, type LaunchOptions } from "playwright-core";
+import { chromium, type Browser, type BrowserServer, type LaunchOptions } from "playwright-core";
+import { BROWSER_ADDRESS } from "./shared";
 
 const run = promisify(execFile);
 /** npm runs every script of the project from its root. */
@@ -16,6 +17,7 @@ const INSTALLED = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/g
 /** Runs as root in a container, and asks nothing of the network by itself. */
 const FLAGS = [
   "--no-sandbox",
+  "--disable-gpu",
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-default-apps",
@@ -94,16 +96,31 @@ const WAYS: readonly [name: string, options: () => Promise<LaunchOptions>][] = [
 ];
 
 /**
- * Starts headless Chromium for a browser test: the packaged one, so that Node and npm are all a machine needs, else
- * an installed one. Close it when the test is over.
+ * Headless Chromium for a browser test: the one that was started for all of them, else one of its own. Close it when
+ * the test is over: of a shared one that closes the test's own pages only.
+ */
+export function startChromium(): Promise<Browser> {
+  const shared = process.env[BROWSER_ADDRESS];
+  return shared ? chromium.connect(shared) : started((options) => chromium.launch(options));
+}
+
+/** Starts the browser that all test files share, which they find by their environment. */
+export async function startBrowserServer(): Promise<BrowserServer> {
+  const server = await started((options) => chromium.launchServer(options));
+  process.env[BROWSER_ADDRESS] = server.wsEndpoint();
+  return server;
+}
+
+/**
+ * The packaged browser, so that Node and npm are all a machine needs, else an installed one.
  *
  * @throws one Error that names each way that was tried and why it failed
  */
-export async function startChromium(): Promise<Browser> {
+async function started<T>(start: (options: LaunchOptions) => Promise<T>): Promise<T> {
   const failures: string[] = [];
   for (const [name, options] of WAYS) {
     try {
-      return await chromium.launch({ ...(await options()), args: FLAGS, timeout: 60_000 });
+      return await start({ ...(await options()), args: FLAGS, timeout: 60_000 });
     } catch (problem) {
       failures.push(`${name}: ${String(problem).split("\n").slice(0, 6).join(" ")}`);
     }

@@ -1,26 +1,24 @@
-import { spawn, type ChildProcess } from "node:child_process";
 import { mkdirSync } from "node:fs";
 import path from "node:path";
-import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
+import { brokenRules } from "./brokenRules";
 import { startChromium } from "./chromium";
 import { problemsOf } from "./problemsOf";
+import { DESK_ADDRESS } from "./shared";
 
 jest.setTimeout(60_000);
 
 const PICTURES = path.resolve(".cache/screenshots");
 
-/** The desk page's own server, started as a person starts it, and a browser beside it. */
+/** The desk page's own server, which was started as a person starts it, and a browser beside it. */
 export class Desk {
   private constructor(
     readonly address: string,
     readonly browser: Browser,
-    private readonly server: ChildProcess,
   ) {}
 
   static async start(): Promise<Desk> {
-    const [browser, { server, address }] = await Promise.all([startChromium(), startServer()]);
-    return new Desk(address, browser, server);
+    return new Desk(process.env[DESK_ADDRESS]!, await startChromium());
   }
 
   /** A fresh page with a sample workbook on it, or with the one that opens by itself. */
@@ -53,9 +51,8 @@ export class Desk {
     return { pdf, tooWide };
   }
 
-  async stop(): Promise<void> {
-    await this.browser.close();
-    this.server.kill();
+  stop(): Promise<void> {
+    return this.browser.close();
   }
 }
 
@@ -247,13 +244,8 @@ export class DeskPage {
   }
 
   /** Rules of accessibility that the pane, and what stands above and below the grid, break. */
-  async brokenRules(): Promise<string[]> {
-    const { violations } = await new AxeBuilder({ page: this.page })
-      .include("#top")
-      .include("#pane")
-      .include("#status")
-      .analyze();
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  brokenRules(): Promise<string[]> {
+    return brokenRules(this.page, ["#top", "#pane", "#status"]);
   }
 
   async picture(name: string): Promise<void> {
@@ -264,23 +256,4 @@ export class DeskPage {
   async close(): Promise<void> {
     await this.context.close();
   }
-}
-
-function startServer(): Promise<{ server: ChildProcess; address: string }> {
-  const server = spawn(
-    process.execPath,
-    ["--import", "tsx", "src/desk/server/main.ts", "--port", "0", "--no-open"],
-    { env: { ...process.env, LC_ALL: "C", NODE_OPTIONS: "" }, stdio: ["ignore", "pipe", "pipe"] },
-  );
-  return new Promise((resolve, reject) => {
-    let said = "";
-    const listen = (chunk: Buffer) => {
-      said += chunk;
-      const address = /http:\/\/[\d.:]+\//.exec(said)?.[0];
-      if (address) resolve({ server, address });
-    };
-    server.stdout.on("data", listen);
-    server.stderr.on("data", listen);
-    server.on("exit", (code) => reject(new Error(`the server stopped with ${code}: ${said}`)));
-  });
 }

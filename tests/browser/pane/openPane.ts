@@ -1,16 +1,14 @@
-import path from "node:path";
-import { build } from "esbuild";
 import type { Browser } from "playwright-core";
 import type { PaneOptions } from "../../../src/taskpane/mountPane";
 import { startChromium } from "../chromium";
 import { problemsOf } from "../problemsOf";
+import { PANE_SCRIPT } from "../shared";
 import type { Sheets } from "./harness";
 import { PanePage } from "./panePage";
 
 export type Look = "light" | "dark" | "forced";
 
 let browser: Browser | undefined;
-let script: string;
 const opened: PanePage[] = [];
 
 /**
@@ -43,24 +41,16 @@ export async function openPane(
     '<!doctype html><html lang="en"><head><title>Pane</title><style>html,body,main{margin:0;block-size:100%}</style></head>' +
       '<body><main><h1 style="position:absolute;clip-path:inset(50%)">Cordonbook</h1><div id="pane" style="block-size:100%"></div></main></body></html>',
   );
-  await page.addScriptTag({ content: script });
+  await page.addScriptTag({ path: PANE_SCRIPT });
   await page.evaluate(
-    ([cells, rest]) => window.harness.mount(cells, { language: "en", today: 45350, walk: false, ...rest }),
-    [sheets, options] as const,
+    ([cells, rest]) =>
+      window.harness.mount(JSON.parse(cells), { language: "en", today: 45350, walk: false, ...rest }),
+    [JSON.stringify(sheets), options] as const,
   );
   return pane;
 }
 
 beforeAll(async () => {
-  const bundle = await build({
-    entryPoints: [path.join(__dirname, "harness.ts")],
-    bundle: true,
-    write: false,
-    format: "iife",
-    target: "es2022",
-    tsconfigRaw: { compilerOptions: { target: "ES2022" } },
-  });
-  script = bundle.outputFiles[0].text;
   browser = await startChromium();
 }, 120_000);
 

@@ -1,7 +1,7 @@
 import { mkdir } from "node:fs/promises";
 import path from "node:path";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
+import { brokenRules } from "../brokenRules";
 
 const root = path.resolve(__dirname, "../../..");
 
@@ -77,9 +77,8 @@ export class PanePage {
   }
 
   /** Rules that axe-core finds broken, each with the first place. */
-  async brokenRules(): Promise<string[]> {
-    const { violations } = await new AxeBuilder({ page: this.page }).analyze();
-    return violations.map((rule) => `${rule.id}: ${rule.nodes[0].target.join(" ")} ${rule.nodes[0].html}`);
+  brokenRules(): Promise<string[]> {
+    return brokenRules(this.page);
   }
 
   /** A picture for a person to look at. */
