@@ -112,8 +112,16 @@ const printSizes = {
 export function addinConfiguration(mode, address) {
   const base = addinAddress(address);
   const manifest = (text) => text.replaceAll(TRIAL_ADDRESS, base);
+  const shared = sharedConfiguration("addin", mode);
+  const texts = path.join(root, "src/texts/languages");
   return {
-    ...sharedConfiguration("addin", mode),
+    ...shared,
+    module: {
+      rules: [
+        { test: path.join(texts, "languages.ts"), use: path.join(root, ".config/languageParts.cjs") },
+        ...shared.module.rules.map((rule) => ({ ...rule, exclude: [/node_modules/, path.join(texts, "languages.ts")] })),
+      ],
+    },
     entry: { taskpane: path.join(root, "src/taskpane/excelPage.ts") },
     output: {
       path: path.join(root, "dist"),

@@ -1,6 +1,6 @@
 import { EXCEL_PAGE } from "../texts/excelPage";
 import { languageOf, say, type Text, type TextFacts } from "../texts/language";
-import { associateFunctions } from "../workbook/excel/associateFunctions";
+import { bringTexts } from "../texts/texts";
 import { missingFromFloor } from "../workbook/excel/excelFloor";
 
 /** How long the answer of Excel is waited for before the page says that it does not come. */
@@ -16,7 +16,7 @@ function tell(text: Text, language = languageOf(navigator.language), facts: Text
 }
 
 /**
- * Binds the functions before anything can refuse: what isSetSupported answers is not reliable, and a cell that asks for
+ * The functions stand in this very script, but nothing of theirs runs before their sentences are there. Binds them before anything can refuse: what isSetSupported answers is not reliable, and a cell that asks for
  * a function that is not bound stays at #BUSY!. Only the pane asks what this Excel supports; its own script is fetched
  * after that.
  */
@@ -28,17 +28,22 @@ async function start(): Promise<void> {
   if (host !== Office.HostType.Excel) return tell(EXCEL_PAGE.notInExcel);
   const language = languageOf(Office.context.displayLanguage);
   document.documentElement.lang = language;
+  await bringTexts("functions", language);
+  const { associateFunctions } = await import(
+    /* webpackMode: "eager" */ "../workbook/excel/associateFunctions"
+  );
   associateFunctions(CustomFunctions, () => language);
   const missing = missingFromFloor((set, version) =>
     Office.context.requirements.isSetSupported(set, version),
   );
   if (missing.length > 0) return tell(EXCEL_PAGE.tooOld, language, { missing });
-  const { excelExtras, ExcelWorkbook, mountPane } = await import(
-    /* webpackChunkName: "pane" */ "./excelPane"
-  );
+  const [{ openPane }] = await Promise.all([
+    import(/* webpackChunkName: "pane" */ "./openPane"),
+    bringTexts("pages", language),
+  ]);
   element.removeAttribute("role");
   element.removeAttribute("style");
-  mountPane(element, new ExcelWorkbook(), { language, excel: excelExtras() });
+  await openPane(element, language);
 }
 
 void start();

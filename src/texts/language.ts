@@ -40,9 +40,20 @@ function written(fact: TextFacts[string], language: Language): string {
 /** A sentence shows no more characters of a cell's text. */
 const MOST_OF_A_FACT = 1000;
 
-/** One thing for every language. */
+/** One thing for every language, each made when it is asked for first: a page has only the texts that it fetched. */
 export function byLanguage<T>(make: (language: Language) => T): Readonly<Record<Language, T>> {
-  return Object.fromEntries(LANGUAGES.map((language) => [language, make(language)])) as Record<Language, T>;
+  const made = {} as Record<Language, T>;
+  const keep = (language: Language, value: T) => {
+    Object.defineProperty(made, language, { value, enumerable: true });
+    return value;
+  };
+  for (const language of LANGUAGES)
+    Object.defineProperty(made, language, {
+      get: () => keep(language, make(language)),
+      enumerable: true,
+      configurable: true,
+    });
+  return made;
 }
 
 /**

@@ -1,20 +1,31 @@
-import { byLanguage, LANGUAGES, type Text } from "./language";
-import { LANGUAGE_FILES } from "./languages/languages";
+import { type Language, LANGUAGES, type Text } from "./language";
 import type { Texts } from "./languages/en";
+import { fetchTexts, LANGUAGE_FILES } from "./languages/languages";
 
 /** The shape of a language's file with a text of every language where the file has its own. */
 type EveryLanguage<Part> = Part extends string
   ? Text
   : { readonly [Key in keyof Part]: EveryLanguage<Part[Key]> };
 
-/** Every text a person sees, in every language, under the keys of src/texts/languages. */
-export const TEXTS = inEveryLanguage(LANGUAGE_FILES) as EveryLanguage<Texts>;
+type Tree = { [Key in string]?: string | Tree };
 
-function inEveryLanguage(parts: Readonly<Record<keyof typeof LANGUAGE_FILES, unknown>>): unknown {
-  const part = parts[LANGUAGES[0]];
-  if (typeof part === "string") return parts;
-  const below = (key: string) =>
-    inEveryLanguage(byLanguage((language) => (parts[language] as Readonly<Record<string, unknown>>)[key]));
-  if (Array.isArray(part)) return part.map((_, index) => below(String(index)));
-  return Object.fromEntries(Object.keys(part as object).map((key) => [key, below(key)]));
+const tree: Tree = {};
+for (const language of LANGUAGES) place(LANGUAGE_FILES[language], language, tree);
+
+/** Every text a person sees, in every language, under the keys of src/texts/languages. */
+export const TEXTS = tree as unknown as EveryLanguage<Texts>;
+
+/** Fetches the texts of a language, where a page does not have them yet; until then they cannot be said. */
+export async function bringTexts(part: "functions" | "pages", language: Language): Promise<void> {
+  place(await fetchTexts(part, language), language, tree);
+}
+
+/** Puts texts beside those of the other languages; an empty one only has its key made. */
+function place(texts: object, language: Language, into: Tree): void {
+  for (const [key, part] of Object.entries(texts) as [string, object | string | null][]) {
+    if (part === null) continue;
+    const there = (into[key] ??= Array.isArray(part) ? ([] as unknown as Tree) : {}) as Tree;
+    if (typeof part !== "string") place(part, language, there);
+    else if (part !== "") there[language] = part;
+  }
 }
