@@ -39,6 +39,6 @@ module.exports = function languageParts() {
     languages.map((language) => [language, textPart(LANGUAGE_FILES[language], "words")]),
   );
   return `export const LANGUAGE_FILES = ${module(words)};
-const parts = { functions: { ${parts("functions")} }, pages: { ${parts("pages")} } };
+const parts = { ${["functions", "firstPage", "pages"].map((part) => `${part}: { ${parts(part)} }`)} };
 export const fetchTexts = (part, language) => parts[part][language]().then((fetched) => fetched.default);`;
 };

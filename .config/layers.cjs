@@ -18,7 +18,7 @@ const withoutPackages = (name, allowed = []) => ({
 });
 
 /** The files of src/taskpane that know every page: the state it starts with, and what is drawn. */
-const PUT_TOGETHER = "^src/taskpane/(mountPane|paneView|excelPane|excelPage)\\.ts$";
+const PUT_TOGETHER = "^src/taskpane/(mountPane|pages|paneView|openPane|excelPage)\\.ts$";
 
 module.exports = {
   forbidden: [
@@ -33,8 +33,8 @@ module.exports = {
     layer("cli", ["domain", "survey", "functions", "workbook", "texts"]),
     withoutPackages("domain"),
     withoutPackages("texts"),
-    withoutPackages("survey", ["zod", "fastest-levenshtein"]),
-    withoutPackages("functions", ["zod", "fastest-levenshtein"]),
+    withoutPackages("survey", ["fastest-levenshtein"]),
+    withoutPackages("functions", ["fastest-levenshtein"]),
     {
       name: "pane-knows-no-page",
       comment:

@@ -39,11 +39,14 @@ async function start(): Promise<void> {
   if (missing.length > 0) return tell(EXCEL_PAGE.tooOld, language, { missing });
   const [{ openPane }] = await Promise.all([
     import(/* webpackChunkName: "pane" */ "./openPane"),
-    bringTexts("pages", language),
+    bringTexts("firstPage", language),
   ]);
   element.removeAttribute("role");
   element.removeAttribute("style");
   await openPane(element, language);
 }
 
-void start();
+void start().catch((failure: Error) => {
+  if (failure.name !== "ChunkLoadError") throw failure;
+  tell(EXCEL_PAGE.notFetched);
+});

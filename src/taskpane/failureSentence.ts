@@ -1,4 +1,5 @@
 import { Refusal } from "../domain/refusal";
+import { EXCEL_PAGE } from "../texts/excelPage";
 import { say, type Language, type Text, type TextFacts } from "../texts/language";
 import { PANE_TEXTS } from "../texts/pane";
 import { REFUSALS } from "../texts/refusals";
@@ -24,10 +25,16 @@ export function isUnforeseen(failure: unknown): boolean {
   return !isAbort(failure) && knownText(failure) === undefined;
 }
 
+/** True where a script of the add-in did not arrive; webpack names it so. */
+export function isNotFetched(failure: unknown): boolean {
+  return (failure as { name?: unknown } | null)?.name === "ChunkLoadError";
+}
+
 function knownText(failure: unknown): { text: Text; facts: TextFacts } | undefined {
   if (failure instanceof Refusal && failure.code in REFUSALS)
     return { text: REFUSALS[failure.code], facts: failure.facts };
   if (failure instanceof WorkbookProblem && failure.code in WORKBOOK_PROBLEMS)
     return { text: WORKBOOK_PROBLEMS[failure.code], facts: failure.facts };
+  if (isNotFetched(failure)) return { text: EXCEL_PAGE.notFetched, facts: {} };
   return undefined;
 }

@@ -14,14 +14,16 @@ import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
 import { HeldSeason } from "./heldSeason";
 import { HeldSheets } from "./heldSheets";
 import { followWorkbook } from "./pageAge";
-import { PAGES, paneView } from "./paneView";
+import { fetchPage, PAGES } from "./pages";
+import { paneView } from "./paneView";
 import { tellOfColleagues } from "./readDecisions";
-import { paneStyles } from "./paneStyles";
+import { PANE_STYLES } from "./paneStyles";
 import { followTheme, type PaneTheme } from "./paneTheme";
 import type { Pane, PaneState } from "./pane";
 import { firstWalkStep } from "./walk";
 import { languageOf, say, type Language } from "../texts/language";
 import { PANE_TEXTS } from "../texts/pane";
+import { bringLanguage, bringTexts } from "../texts/texts";
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 
 export interface PaneOptions {
@@ -56,7 +58,9 @@ export function mountPane(
   options: PaneOptions = {},
 ): MountedPane {
   const root = element.shadowRoot ?? element.attachShadow({ mode: "open" });
-  root.adoptedStyleSheets = [paneStyles.styleSheet as CSSStyleSheet];
+  const styles = new CSSStyleSheet();
+  styles.replaceSync(PANE_STYLES);
+  root.adoptedStyleSheets = [styles];
   const stopFollowing = followTheme(element, options.theme);
 
   let state: PaneState = {
@@ -103,9 +107,14 @@ export function mountPane(
       drawing ??= Promise.resolve().then(draw);
     },
     say: (text, facts) => say(text, state.language, facts),
+    async showLanguage(language) {
+      await bringLanguage(language);
+      pane.change((now) => ({ ...now, language }));
+    },
     async attempt(action) {
       pane.change(({ message: _message, ...rest }) => rest);
       try {
+        await bringRest();
         await action();
       } catch (failure) {
         const text = failureSentence(failure, state.language);
@@ -136,17 +145,31 @@ export function mountPane(
     announce: (sentence) => pane.change((now) => ({ ...now, announced: sentence })),
   };
 
+  let rest: Promise<unknown> | undefined;
+  /** What no first look at the pane needs, but every action: fetched once the pane stands, again if it did not arrive. */
+  function bringRest(): Promise<unknown> {
+    return (rest ??= Promise.all([
+      import(/* webpackChunkName: "fields" */ "./fluentFields"),
+      bringTexts("pages", state.language),
+    ]).catch((failure) => {
+      rest = undefined;
+      throw failure;
+    }));
+  }
+
   function draw() {
     drawing = undefined;
     if (!mounted) return;
     element.lang = state.language;
     render(paneView(pane), root);
+    void fetchPage(pane, state.page);
     followWorkbook(pane, PAGES);
   }
 
   draw();
+  void pane.attempt(() => undefined);
   return {
-    setLanguage: (language) => pane.change((now) => ({ ...now, language })),
+    setLanguage: (language) => void pane.attempt(() => pane.showLanguage(language)),
     unmount() {
       mounted = false;
       running?.abort();

@@ -42,6 +42,8 @@ export interface Pane {
   change(next: (state: PaneState) => PaneState): void;
   /** A text in the pane's language. */
   say(text: Text, facts?: TextFacts): string;
+  /** Shows everything in another language, once its texts are fetched. */
+  showLanguage(language: Language): Promise<void>;
   /** Runs an action; if it fails, the pane shows one sentence and nothing else happens. */
   attempt(action: () => Promise<void> | void): Promise<void>;
   /** As `attempt`, for an action that takes its time and that `stop` can end; a new one ends the one before. */

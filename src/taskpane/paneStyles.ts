@@ -1,7 +1,5 @@
-import { css } from "lit";
-
 /** Layout of the pane; colours and sizes come from Fluent's tokens. The top right corner stays free for Excel. */
-export const paneStyles = css`
+export const PANE_STYLES = `
   :host {
     display: block;
     box-sizing: border-box;

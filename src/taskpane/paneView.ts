@@ -1,43 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { ageNotice } from "./ageNotice";
-import type { WorkAnew } from "./pageAge";
-import { checkAnew } from "./check/runCheck";
-import { countGapsAnew } from "./gaps/countGaps";
-import { decideAnew } from "./decide/decide";
-import { makeCardsAnew } from "./crew/makeCards";
-import { workOutlookAnew } from "./outlook/workOutlook";
-import { readSettingsAnew } from "./settings/settingsActions";
-import { checkPage } from "./check/checkPage";
 import { choiceField } from "./fields";
-import { nodesPage } from "./nodes/nodesPage";
-import { workNodesAnew } from "./nodes/workNodes";
-import { gapsPage } from "./gaps/gapsPage";
-import { crewPage } from "./crew/crewPage";
-import { decidePage } from "./decide/decidePage";
-import { outlookPage } from "./outlook/outlookPage";
-import { carePage } from "./care/carePage";
-import { settingsPage } from "./settings/settingsPage";
-import { functionsPage } from "./functions/functionsPage";
+import { missingPage, PAGE_IDS, PAGES } from "./pages";
 import type { PageId, Pane } from "./pane";
 import { LANGUAGES, type Language } from "../texts/language";
 import { goToStep, walkCard } from "./walk";
 import { PAGE_NAMES, PANE_TEXTS, WALK_TEXTS } from "../texts/pane";
 import { TEXTS } from "../texts/texts";
-
-/** Every page, and how its results are worked out anew when the workbook has changed. */
-export const PAGES: Readonly<Record<PageId, { page(pane: Pane): TemplateResult; anew?: WorkAnew }>> = {
-  check: { page: checkPage, anew: checkAnew },
-  nodes: { page: nodesPage, anew: workNodesAnew },
-  gaps: { page: gapsPage, anew: countGapsAnew },
-  decide: { page: decidePage, anew: decideAnew },
-  crew: { page: crewPage, anew: makeCardsAnew },
-  outlook: { page: outlookPage, anew: workOutlookAnew },
-  settings: { page: settingsPage, anew: readSettingsAnew },
-  functions: { page: functionsPage },
-  care: { page: carePage },
-};
-
-const PAGE_IDS = Object.keys(PAGES) as PageId[];
 
 const LANGUAGE_NAMES: Readonly<Record<Language, string>> = TEXTS.language.name;
 
@@ -97,7 +66,7 @@ export function paneView(pane: Pane): TemplateResult {
           aria-labelledby=${`tab-${id}`}
           ?hidden=${id !== chosen}
         >
-          ${id === chosen ? html`${ageNotice(pane, id, PAGES[id].anew)}${PAGES[id].page(pane)}` : nothing}
+          ${id === chosen ? pageView(pane, id) : nothing}
         </div>`,
     )}
     <div class="foot">
@@ -106,11 +75,18 @@ export function paneView(pane: Pane): TemplateResult {
         label: pane.say(PANE_TEXTS.language),
         value: pane.state.language,
         options: LANGUAGES.map((language) => ({ value: language, label: LANGUAGE_NAMES[language] })),
-        onChoose: (language) => pane.change((state) => ({ ...state, language: language as Language })),
+        onChoose: (language) => void pane.attempt(() => pane.showLanguage(language as Language)),
       })}
       <fluent-button id="walk-again" size="small" @click=${() => goToStep(pane, 0)}
         >${pane.say(WALK_TEXTS.again)}</fluent-button
       >
     </div>
   </div>`;
+}
+
+function pageView(pane: Pane, id: PageId): TemplateResult {
+  const fetched = PAGES[id];
+  return fetched === undefined
+    ? missingPage(pane, id)
+    : html`${ageNotice(pane, id, fetched.anew)}${fetched.page(pane)}`;
 }

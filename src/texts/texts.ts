@@ -1,6 +1,6 @@
 import { type Language, LANGUAGES, type Text } from "./language";
 import type { Texts } from "./languages/en";
-import { fetchTexts, LANGUAGE_FILES } from "./languages/languages";
+import { type FetchedPart, fetchTexts, LANGUAGE_FILES } from "./languages/languages";
 
 /** The shape of a language's file with a text of every language where the file has its own. */
 type EveryLanguage<Part> = Part extends string
@@ -15,9 +15,17 @@ for (const language of LANGUAGES) place(LANGUAGE_FILES[language], language, tree
 /** Every text a person sees, in every language, under the keys of src/texts/languages. */
 export const TEXTS = tree as unknown as EveryLanguage<Texts>;
 
+const brought = new Set<FetchedPart>();
+
 /** Fetches the texts of a language, where a page does not have them yet; until then they cannot be said. */
-export async function bringTexts(part: "functions" | "pages", language: Language): Promise<void> {
+export async function bringTexts(part: FetchedPart, language: Language): Promise<void> {
+  brought.add(part);
   place(await fetchTexts(part, language), language, tree);
+}
+
+/** Fetches in another language what has been fetched so far. */
+export async function bringLanguage(language: Language): Promise<void> {
+  await Promise.all([...brought].map((part) => bringTexts(part, language)));
 }
 
 /** Puts texts beside those of the other languages; an empty one only has its key made. */

@@ -1,5 +1,4 @@
-import * as z from "zod/mini";
-import { keptEntries } from "../reading/keptEntries";
+import { keptEntries, listOf } from "../reading/keptEntries";
 import type { Finding } from "./finding";
 
 /** A finding that a person has looked at and lets stand, with the reason and the name; it stays with the workbook. */
@@ -115,7 +114,7 @@ export function writeSetAside(entries: readonly SetAside[]): string {
   return JSON.stringify(entries.map(({ identity, reason, by, on }) => [identity, reason, by, on]));
 }
 
-const ENTRY = z.tuple([z.string(), z.string(), z.string(), z.string()]);
+const ENTRY = listOf<[string, string, string, string]>("string", "string", "string", "string");
 
 /** Entries from the text of writeSetAside; anything that is not one is left out. */
 export function readSetAside(text: string | undefined): SetAside[] {

@@ -23,6 +23,8 @@ import { makeCards } from "./makeCards";
 import { printHtml } from "./printHtml";
 import { TEXTS } from "../../texts/texts";
 
+export { makeCardsAnew } from "./makeCards";
+
 const LANGUAGE_NAMES: Readonly<Record<Language, string>> = TEXTS.language.name;
 const FORECAST_YEARS = 5;
 

@@ -40,6 +40,8 @@ import { decide } from "./decide";
 import { fixChoice, takeBackChoice } from "./fixChoice";
 import { riskView, turnsView } from "./whatIfView";
 
+export { decideAnew } from "./decide";
+
 const SHOWN: readonly VinesShown[] = ["ask", "lay", "trunks", "all"];
 
 /** The page on which it is decided which cordon stays on each side. */

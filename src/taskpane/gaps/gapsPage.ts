@@ -18,6 +18,8 @@ import { UPKEEP_TEXTS } from "../../texts/upkeep";
 import { gapMapSheet, rowGapsSheet, shareOf } from "../../workbook/results/gapSheets";
 import { ROWS_LISTED, type GapsOf, type GapsState } from "./gapsState";
 
+export { countGapsAnew } from "./countGaps";
+
 /** The page that shows where spurs are missing. */
 export function gapsPage(pane: Pane): TemplateResult {
   const { gaps: page } = pane.state;

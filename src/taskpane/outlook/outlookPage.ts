@@ -34,6 +34,8 @@ import { scaleEnd } from "./scaleEnd";
 import { seasonsView } from "./seasonsView";
 import { workOutlook } from "./workOutlook";
 
+export { workOutlookAnew } from "./workOutlook";
+
 /** The page that shows what crop the pruning leaves. */
 export function outlookPage(pane: Pane): TemplateResult {
   const page = pane.state.outlook;

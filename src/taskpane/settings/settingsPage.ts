@@ -17,6 +17,8 @@ import { keepSetting, readSettingsOf, showMoved } from "./settingsActions";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
 import { olderTable, travelSection } from "./travelSection";
 
+export { readSettingsAnew } from "./settingsActions";
+
 const GROUPS = Object.entries(SETTINGS_BY_AREA) as [keyof typeof SETTINGS_BY_AREA, readonly Setting[]][];
 
 /** The page for the figures that change results. */

@@ -546,6 +546,7 @@ export const en = {
       "Cordonbook was not started, because no port of this machine could be opened from {port} on: {problem}",
   },
   excelPage: {
+    notFetched: "Part of Cordonbook could not be fetched. Check the network and try again.",
     noOffice:
       "Microsoft's Office script could not be loaded, so Cordonbook cannot reach the workbook. Check the network and open the pane again.",
     notInExcel: "This page works inside Excel only. Without Excel, use the page that npm start opens.",
@@ -2188,6 +2189,8 @@ export const en = {
         "The rows of this vine were changed since they were read ({cells}); nothing was written. Look at the vine as it is now and decide again.",
     },
     everyPage: {
+      fetching: "Fetching this page…",
+      fetchAgain: "Try again",
       pages: "Pages",
       language: "Language",
       close: "Close",

@@ -546,6 +546,7 @@ export const es: Texts = {
       "Cordonbook no se inició porque no se pudo abrir ningún puerto de este equipo desde el {port}: {problem}",
   },
   excelPage: {
+    notFetched: "No se pudo cargar una parte de Cordonbook. Revise la red e inténtelo de nuevo.",
     noOffice:
       "No se pudo cargar el script de Office de Microsoft y Cordonbook no llega al libro. Revise la red y abra el panel otra vez.",
     notInExcel: "Esta página solo funciona dentro de Excel. Sin Excel, use la página que abre npm start.",
@@ -2225,6 +2226,8 @@ export const es: Texts = {
         "Las filas de esta planta cambiaron desde que se leyeron ({cells}); no se escribió nada. Mire la planta como está ahora y decida otra vez.",
     },
     everyPage: {
+      fetching: "Se está cargando esta página…",
+      fetchAgain: "Intentar de nuevo",
       pages: "Páginas",
       language: "Idioma",
       close: "Cerrar",

@@ -554,6 +554,7 @@ export const fr: Texts = {
       "Cordonbook n'a pas démarré, car aucun port de cette machine n'a pu être ouvert à partir de {port} : {problem}",
   },
   excelPage: {
+    notFetched: "Une partie de Cordonbook n'a pas pu être chargée. Vérifiez le réseau et réessayez.",
     noOffice:
       "Le script Office de Microsoft n'a pas pu être chargé : Cordonbook n'a pas accès au classeur. Vérifiez le réseau et rouvrez le volet.",
     notInExcel: "Cette page ne fonctionne que dans Excel. Sans Excel, utilisez la page qu'ouvre npm start.",
@@ -2255,6 +2256,8 @@ export const fr: Texts = {
         "Les lignes de ce cep ont changé depuis leur lecture ({cells}) ; rien n'a été écrit. Regardez le cep tel qu'il est maintenant et décidez à nouveau.",
     },
     everyPage: {
+      fetching: "Chargement de cette page…",
+      fetchAgain: "Réessayer",
       pages: "Pages",
       language: "Langue",
       close: "Fermer",

@@ -1,5 +1,3 @@
-import * as z from "zod/mini";
-import type { SheetId } from "../../survey/sheets/column";
 import type { HeaderMapping } from "../../survey/reading/findTable";
 import { keptEntries } from "../../survey/reading/keptEntries";
 import { SHEETS } from "../../survey/sheets/sheets";
@@ -30,13 +28,22 @@ export async function forgetHeads(workbook: SurveyWorkbook, sheet: string): Prom
   await workbook.writeFlag(FLAG, others.length === 0 ? undefined : JSON.stringify(others));
 }
 
-const MAPPING = z.object({
-  sheet: z.string(),
-  shape: z.enum(Object.keys(SHEETS) as [SheetId, ...SheetId[]]),
-  headers: z.record(z.string(), z.string()),
-});
-
 /** Reads what `keepHeads` wrote; anything else counts as nothing kept. */
 export function parseHeads(kept: string | undefined): HeaderMapping[] {
-  return keptEntries(kept, MAPPING);
+  return keptEntries(kept, isMapping);
+}
+
+function isMapping(value: unknown): value is HeaderMapping {
+  if (typeof value !== "object" || value === null) return false;
+  const { sheet, shape, headers } = value as Readonly<Record<keyof HeaderMapping, unknown>>;
+  const isText = (part: unknown) => typeof part === "string";
+  return (
+    isText(sheet) &&
+    isText(shape) &&
+    Object.hasOwn(SHEETS, shape as string) &&
+    typeof headers === "object" &&
+    headers !== null &&
+    !Array.isArray(headers) &&
+    Object.values(headers).every(isText)
+  );
 }

@@ -1,5 +1,4 @@
-import * as z from "zod/mini";
-import { keptValue } from "../../survey/reading/keptEntries";
+import { keptValue, listOf } from "../../survey/reading/keptEntries";
 import { RUN_LOG } from "../../texts/runLog";
 import type { Language } from "../../texts/language";
 import type { OwnSheet, SurveyWorkbook } from "../surveyWorkbook";
@@ -64,7 +63,7 @@ async function readLines(workbook: SurveyWorkbook): Promise<{ key: string; line:
     });
 }
 
-const LINE = z.tuple([z.number(), z.string(), z.string(), z.string()]);
+const LINE = listOf<[number, string, string, string]>("number", "string", "string", "string");
 
 function lineOf(text: string): LogLine | undefined {
   const line = keptValue(text, LINE);

@@ -14,13 +14,11 @@ import {
   type SurveyWorkbook,
 } from "../surveyWorkbook";
 import { changeInExcel, inExcel, type ExcelRun } from "./excelRun";
-import { markExcelCells } from "./markExcelCells";
 import { mayAddSheets } from "./mayAddSheets";
 import { readExcelSheet } from "./readExcelSheet";
 import { WORKING_SHEET_NAME } from "./workingSheet";
-import { writeExcelPivot } from "./writeExcelPivot";
-import { writeExcelCells } from "./writeExcelCells";
-import { writeOwnExcelSheet } from "./writeOwnExcelSheet";
+
+const writing = () => import(/* webpackChunkName: "writing" */ "./excelWriting");
 
 /** What this copy of Excel can do: Office.context.requirements, or a stand-in. */
 export type SupportsSet = (set: string, version: string) => boolean;
@@ -52,7 +50,8 @@ export class ExcelWorkbook implements SurveyWorkbook {
     return inExcel(this.run, sheet, (context) => readExcelSheet(context, sheet, options));
   }
 
-  writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
+  async writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
+    const { writeOwnExcelSheet } = await writing();
     return changeInExcel(this.run, content.sheet, false, (context) => writeOwnExcelSheet(context, content));
   }
 
@@ -83,7 +82,8 @@ export class ExcelWorkbook implements SurveyWorkbook {
     });
   }
 
-  writeCells(sheet: string, cells: readonly CellWrite[]): Promise<void> {
+  async writeCells(sheet: string, cells: readonly CellWrite[]): Promise<void> {
+    const { writeExcelCells } = await writing();
     return changeInExcel(this.run, sheet, this.mergesUndo, (context) =>
       writeExcelCells(context, sheet, cells),
     );
@@ -112,7 +112,8 @@ export class ExcelWorkbook implements SurveyWorkbook {
     });
   }
 
-  markCells(marks: readonly CellMark[]): Promise<void> {
+  async markCells(marks: readonly CellMark[]): Promise<void> {
+    const { markExcelCells } = await writing();
     return changeInExcel(this.run, marks[0]?.sheet ?? "", this.mergesUndo, (context) =>
       markExcelCells(context, marks),
     );
@@ -154,7 +155,8 @@ export class ExcelWorkbook implements SurveyWorkbook {
     });
   }
 
-  writePivot(pivot: PivotWanted): Promise<"made" | "refreshed"> {
+  async writePivot(pivot: PivotWanted): Promise<"made" | "refreshed"> {
+    const { writeExcelPivot } = await writing();
     return changeInExcel(this.run, pivot.sheet, false, (context) => writeExcelPivot(context, pivot));
   }
 

@@ -1,7 +1,6 @@
-import * as z from "zod/mini";
-import { keptEntries, keptValue } from "../../../src/survey/reading/keptEntries";
+import { keptEntries, keptValue, listOf } from "../../../src/survey/reading/keptEntries";
 
-const ENTRY = z.tuple([z.string(), z.number()]);
+const ENTRY = listOf<[string, number]>("string", "number");
 
 describe("what a workbook keeps is never trusted", () => {
   test.each([

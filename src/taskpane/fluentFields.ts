@@ -1,0 +1,12 @@
+import "@fluentui/web-components/accordion.js";
+import "@fluentui/web-components/accordion-item.js";
+import "@fluentui/web-components/badge.js";
+import "@fluentui/web-components/checkbox.js";
+import "@fluentui/web-components/dialog.js";
+import "@fluentui/web-components/dialog-body.js";
+import "@fluentui/web-components/dropdown.js";
+import "@fluentui/web-components/link.js";
+import "@fluentui/web-components/listbox.js";
+import "@fluentui/web-components/option.js";
+import "@fluentui/web-components/progress-bar.js";
+import "@fluentui/web-components/text-input.js";

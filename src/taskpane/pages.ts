@@ -1,0 +1,83 @@
+import { html, type TemplateResult } from "lit";
+import { PANE_TEXTS } from "../texts/pane";
+import { checkPage } from "./check/checkPage";
+import { checkAnew } from "./check/runCheck";
+import type { WorkAnew } from "./pageAge";
+import type { PageId, Pane } from "./pane";
+
+/** A page, and how its results are worked out anew when the workbook has changed. */
+export interface Page {
+  page(pane: Pane): TemplateResult;
+  readonly anew?: WorkAnew;
+}
+
+/** Every page but the first is fetched when it is opened. */
+const FETCH: Readonly<Record<Exclude<PageId, "check">, () => Promise<Page>>> = {
+  gaps: async () => {
+    const { gapsPage, countGapsAnew } = await import(/* webpackChunkName: "gaps" */ "./gaps/gapsPage");
+    return { page: gapsPage, anew: countGapsAnew };
+  },
+  decide: async () => {
+    const { decidePage, decideAnew } = await import(/* webpackChunkName: "decide" */ "./decide/decidePage");
+    return { page: decidePage, anew: decideAnew };
+  },
+  crew: async () => {
+    const { crewPage, makeCardsAnew } = await import(/* webpackChunkName: "crew" */ "./crew/crewPage");
+    return { page: crewPage, anew: makeCardsAnew };
+  },
+  outlook: async () => {
+    const { outlookPage, workOutlookAnew } = await import(
+      /* webpackChunkName: "outlook" */ "./outlook/outlookPage"
+    );
+    return { page: outlookPage, anew: workOutlookAnew };
+  },
+  settings: async () => {
+    const { settingsPage, readSettingsAnew } = await import(
+      /* webpackChunkName: "settings" */ "./settings/settingsPage"
+    );
+    return { page: settingsPage, anew: readSettingsAnew };
+  },
+  functions: async () => {
+    const { functionsPage } = await import(
+      /* webpackChunkName: "functions-page" */ "./functions/functionsPage"
+    );
+    return { page: functionsPage };
+  },
+  care: async () => {
+    const { carePage } = await import(/* webpackChunkName: "care" */ "./care/carePage");
+    return { page: carePage };
+  },
+};
+
+export const PAGE_IDS: readonly PageId[] = ["check", ...(Object.keys(FETCH) as (keyof typeof FETCH)[])];
+
+/** The pages that are here, by name. */
+export const PAGES: Partial<Record<PageId, Page>> = { check: { page: checkPage, anew: checkAnew } };
+
+/** Pages on their way, and those that did not arrive, until they are asked for again. */
+const underway = new Map<PageId, "fetching" | "failed">();
+
+/** Fetches a page with its texts where it is not here yet, and draws the pane again. */
+export async function fetchPage(pane: Pane, id: PageId): Promise<void> {
+  if (id === "check" || PAGES[id] !== undefined || underway.has(id)) return;
+  underway.set(id, "fetching");
+  await pane.attempt(async () => {
+    PAGES[id] = await FETCH[id]();
+  });
+  if (PAGES[id] === undefined) underway.set(id, "failed");
+  pane.change((state) => ({ ...state }));
+}
+
+/** What stands in the place of a page that is not here. */
+export function missingPage(pane: Pane, id: PageId): TemplateResult {
+  if (underway.get(id) !== "failed") return html`<p class="quiet">${pane.say(PANE_TEXTS.fetching)}</p>`;
+  return html`<fluent-button
+    id="fetch-again"
+    size="small"
+    @click=${() => {
+      underway.delete(id);
+      return fetchPage(pane, id);
+    }}
+    >${pane.say(PANE_TEXTS.fetchAgain)}</fluent-button
+  >`;
+}

@@ -1,0 +1,5 @@
+/** What changes the workbook, fetched before the first change. */
+export { markExcelCells } from "./markExcelCells";
+export { writeExcelCells } from "./writeExcelCells";
+export { writeExcelPivot } from "./writeExcelPivot";
+export { writeOwnExcelSheet } from "./writeOwnExcelSheet";
