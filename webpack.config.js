@@ -123,7 +123,10 @@ export function addinConfiguration(mode, address) {
     module: {
       rules: [
         { test: path.join(texts, "languages.ts"), use: path.join(root, ".config/languageParts.cjs") },
-        ...shared.module.rules.map((rule) => ({ ...rule, exclude: [/node_modules/, path.join(texts, "languages.ts")] })),
+        ...shared.module.rules.map((rule) => ({
+          ...rule,
+          exclude: [/node_modules/, path.join(texts, "languages.ts")],
+        })),
       ],
     },
     entry: { taskpane: path.join(root, "src/taskpane/excelPage.ts") },

@@ -1,5 +1,4 @@
 import "@fluentui/web-components/button.js";
-import "@fluentui/web-components/message-bar.js";
 import "@fluentui/web-components/switch.js";
 import "@fluentui/web-components/tab.js";
 import "@fluentui/web-components/tablist.js";

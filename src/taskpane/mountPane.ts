@@ -1,7 +1,7 @@
 import { html, render } from "lit";
 import "./fluent";
 import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
-import { FIRST_CHECK_STATE } from "./check/checkState";
+import { FIRST_CHECK_STATE } from "./check/firstCheckState";
 import { FIRST_NODES_STATE } from "./nodes/nodesState";
 import { FIRST_GAPS_STATE } from "./gaps/gapsState";
 import { FIRST_CREW_STATE } from "./crew/crewState";
@@ -14,7 +14,7 @@ import { FIRST_FUNCTIONS_STATE } from "./functions/functionsState";
 import { HeldSeason } from "./heldSeason";
 import { HeldSheets } from "./heldSheets";
 import { followWorkbook } from "./pageAge";
-import { fetchPage, PAGES } from "./pages";
+import { fetchPage, fetchRest, PAGES } from "./pages";
 import { paneView } from "./paneView";
 import { tellOfColleagues } from "./readDecisions";
 import { PANE_STYLES } from "./paneStyles";
@@ -145,16 +145,15 @@ export function mountPane(
     announce: (sentence) => pane.change((now) => ({ ...now, announced: sentence })),
   };
 
-  let rest: Promise<unknown> | undefined;
-  /** What no first look at the pane needs, but every action: fetched once the pane stands, again if it did not arrive. */
-  function bringRest(): Promise<unknown> {
-    return (rest ??= Promise.all([
-      import(/* webpackChunkName: "fields" */ "./fluentFields"),
-      bringTexts("pages", state.language),
-    ]).catch((failure) => {
-      rest = undefined;
-      throw failure;
-    }));
+  let rest: Promise<void> | undefined;
+  /** Fetched once the pane stands, and again for the next action if it did not arrive. */
+  function bringRest(): Promise<void> {
+    return (rest ??= bringTexts("pages", state.language)
+      .then(fetchRest)
+      .catch((failure) => {
+        rest = undefined;
+        throw failure;
+      }));
   }
 
   function draw() {

@@ -1,7 +1,6 @@
 import { html, type TemplateResult } from "lit";
 import { PANE_TEXTS } from "../texts/pane";
-import { checkPage } from "./check/checkPage";
-import { checkAnew } from "./check/runCheck";
+import { checkPage, fetchCheckParts } from "./check/checkPage";
 import type { WorkAnew } from "./pageAge";
 import type { PageId, Pane } from "./pane";
 
@@ -13,6 +12,10 @@ export interface Page {
 
 /** Every page but the first is fetched when it is opened. */
 const FETCH: Readonly<Record<Exclude<PageId, "check">, () => Promise<Page>>> = {
+  nodes: async () => {
+    const { nodesPage, workNodesAnew } = await import(/* webpackChunkName: "nodes" */ "./nodes/nodesPage");
+    return { page: nodesPage, anew: workNodesAnew };
+  },
   gaps: async () => {
     const { gapsPage, countGapsAnew } = await import(/* webpackChunkName: "gaps" */ "./gaps/gapsPage");
     return { page: gapsPage, anew: countGapsAnew };
@@ -52,7 +55,16 @@ const FETCH: Readonly<Record<Exclude<PageId, "check">, () => Promise<Page>>> = {
 export const PAGE_IDS: readonly PageId[] = ["check", ...(Object.keys(FETCH) as (keyof typeof FETCH)[])];
 
 /** The pages that are here, by name. */
-export const PAGES: Partial<Record<PageId, Page>> = { check: { page: checkPage, anew: checkAnew } };
+export const PAGES: Partial<Record<PageId, Page>> = { check: { page: checkPage } };
+
+/** Fetches what no first look at the pane needs, but every action. */
+export async function fetchRest(): Promise<void> {
+  const [{ checkAnew }] = await Promise.all([
+    fetchCheckParts(),
+    import(/* webpackChunkName: "fields" */ "./fluentFields"),
+  ]);
+  PAGES.check = { page: checkPage, anew: checkAnew };
+}
 
 /** Pages on their way, and those that did not arrive, until they are asked for again. */
 const underway = new Map<PageId, "fetching" | "failed">();

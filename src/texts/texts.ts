@@ -20,7 +20,12 @@ const brought = new Set<FetchedPart>();
 /** Fetches the texts of a language, where a page does not have them yet; until then they cannot be said. */
 export async function bringTexts(part: FetchedPart, language: Language): Promise<void> {
   brought.add(part);
-  place(await fetchTexts(part, language), language, tree);
+  takeTexts(await fetchTexts(part, language), language);
+}
+
+/** Puts the texts of one language, or a part of them, beside those that are here. */
+export function takeTexts(texts: object, language: Language): void {
+  place(texts, language, tree);
 }
 
 /** Fetches in another language what has been fetched so far. */

@@ -1,5 +1,6 @@
 /** `npm run bench -- NAME`: runs one benchmark of this folder; without a name it lists them. */
 const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<void> }>>> = {
+  bound: () => import("./bound"),
   check: () => import("./check"),
   choice: () => import("./choice"),
   desk: () => import("./desk"),

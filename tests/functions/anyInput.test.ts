@@ -1,13 +1,18 @@
 import fc from "fast-check";
+import type * as Calling from "../../src/functions/callFunction";
 import { callFunction, isRefused } from "../../src/functions/callFunction";
 import { evaluateFormula } from "../../src/functions/evaluateFormula";
 import type { Parameter } from "../../src/functions/parameter";
 import type { RawArgument } from "../../src/functions/readArgument";
+import type * as Registry from "../../src/functions/registry";
 import { FUNCTIONS } from "../../src/functions/registry";
 import { acceptedHeaders } from "../../src/survey/sheets/column";
 import type { CellValue } from "../../src/survey/sheets/cell";
 import { SHEETS } from "../../src/survey/sheets/sheets";
-import { LANGUAGES } from "../../src/texts/language";
+import { byLanguage, LANGUAGES, type Language } from "../../src/texts/language";
+import { LANGUAGE_FILES } from "../../src/texts/languages/languages";
+import type * as Texts from "../../src/texts/texts";
+import { textPart } from "../../src/texts/languages/textParts";
 
 const cell: fc.Arbitrary<CellValue> = fc.oneof(
   fc.constantFrom<CellValue>(null, "", " ", 0, 1, -1, true, false, { error: "#N/A" }, { error: "#DIV/0!" }),
@@ -59,6 +64,31 @@ function argument({ kind, choices, least, most }: Parameter): fc.Arbitrary<RawAr
   );
 }
 
+/** Calls a function of a program that has what the add-in has when its functions are bound: one language's sentences. */
+const inOneLanguage = (language: Language, id: string, given: readonly RawArgument[]) => {
+  const { callFunction, functionNamed } = programs[language];
+  return callFunction(functionNamed(id)!, given, language);
+};
+
+type Program = typeof Calling & typeof Registry;
+
+const programs = byLanguage((language): Program => {
+  const words = byLanguage((each) => textPart(LANGUAGE_FILES[each], "words"));
+  let program: Program | undefined;
+  jest.isolateModules(() => {
+    jest.doMock("../../src/texts/languages/languages", () => ({ LANGUAGE_FILES: words }));
+    jest
+      .requireActual<typeof Texts>("../../src/texts/texts")
+      .takeTexts(textPart(LANGUAGE_FILES[language], "functions"), language);
+    program = {
+      ...jest.requireActual<typeof Calling>("../../src/functions/callFunction"),
+      ...jest.requireActual<typeof Registry>("../../src/functions/registry"),
+    };
+  });
+  expect(program!.functionNamed("NODEBUDGET")!.texts.description).toEqual({});
+  return program!;
+});
+
 describe.each(FUNCTIONS)("$id, whatever it is given", (called) => {
   const args = fc.tuple(...called.parameters.map(argument));
 
@@ -69,6 +99,7 @@ describe.each(FUNCTIONS)("$id, whatever it is given", (called) => {
         const errors = isRefused(outcome)
           ? [outcome]
           : outcome.values.flat().flatMap((each) => (typeof each === "object" ? [each] : []));
+        expect(inOneLanguage(language, called.id, given)).toEqual(outcome);
         for (const { sentence, error } of errors) {
           expect(["#VALUE!", "#N/A"]).toContain(error);
           expect(sentence.length).toBeGreaterThan(10);

@@ -2,7 +2,9 @@
 export type Fits<Entry> = (value: unknown) => value is Entry;
 
 /** A list whose parts are of these types, in this order. */
-export function listOf<Entry extends readonly unknown[]>(...types: readonly ("string" | "number")[]): Fits<Entry> {
+export function listOf<Entry extends readonly unknown[]>(
+  ...types: readonly ("string" | "number")[]
+): Fits<Entry> {
   return (value): value is Entry =>
     Array.isArray(value) &&
     value.length === types.length &&

@@ -1,57 +1,53 @@
-import { SEVERITY_TEXTS } from "../../texts/findings";
 import { html, nothing, type TemplateResult } from "lit";
-import type { Finding, Severity } from "../../survey/checks/finding";
-import { countsByCounter, countsByRow } from "../../survey/checks/counts";
-import { sortFindings } from "../../survey/checks/setAside";
-import { SHEETS } from "../../survey/sheets/sheets";
-import { CHECK_TEXTS, HEADS_TEXTS } from "../../texts/pane";
-import { choiceField, textField, tickField } from "../fields";
+import { CHECK_TEXTS, TYPING_TEXTS } from "../../texts/pane";
 import { changePage } from "../changePage";
-import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
-import { asideButton, asideDialog, asideItem } from "./asideView";
-import {
-  SEVERITIES,
-  compareRuns,
-  countSeverities,
-  counterOf,
-  filterFindings,
-  toggleSheet,
-  type CheckState,
-  type FindingFilter,
-  type FoundTable,
-} from "./checkState";
-import { countTable } from "./countTable";
-import { findingGroups, foldedList, followFolds } from "./findingList";
-import { sentenceOf } from "./findingTexts";
-import { headsStep, openHeads } from "./headsStep";
-import { lookForTables } from "./lookForTables";
-import { markFindings, takeMarksOff } from "./markFindings";
-import { printFindings } from "./printFindings";
-import { runCheck } from "./runCheck";
-import { typingView } from "./typingView";
-import { writeFindings } from "./writeFindings";
+import type * as Parts from "./checkParts";
+import type { CheckState } from "./checkState";
+
+/** What the page needs once somebody does something on it; every action waits until it is here. */
+let parts: typeof Parts;
+
+/** Fetches what the page needs beyond its first look. */
+export async function fetchCheckParts(): Promise<typeof parts> {
+  return (parts = await import(/* webpackChunkName: "check" */ "./checkParts"));
+}
 
 /** The page that checks the counts. */
 export function checkPage(pane: Pane): TemplateResult {
   const { check } = pane.state;
   if (check.heads !== undefined)
     return html`<h1>${pane.say(CHECK_TEXTS.title)}</h1>
-      ${headsStep(pane, check.heads, check)}`;
+      ${parts.headsStep(pane, check.heads, check)}`;
   return html`<h1>${pane.say(CHECK_TEXTS.title)}</h1>
     ${check.findings === undefined ? html`<p class="quiet">${pane.say(CHECK_TEXTS.intro)}</p>` : nothing}
-    ${check.progress === undefined ? html`${startButtons(pane, check)} ${typingView(pane)}` : progressOf(pane, check.progress)}
+    ${check.progress === undefined ? html`${startButtons(pane, check)} ${typing(pane)}` : progressOf(pane, check.progress)}
     ${
       check.progress !== undefined
         ? nothing
         : html`${
             check.tables === undefined || (check.findings !== undefined && !check.choosing)
               ? nothing
-              : foundSheets(pane, check, check.tables)
+              : parts.foundSheets(pane, check, check.tables)
           }
-          ${check.findings === undefined ? nothing : result(pane, check, check.findings)}`
+          ${check.findings === undefined ? nothing : parts.checkResult(pane, check, check.findings)}`
     }`;
+}
+
+/** The switch for the check while typing, and what it has found. */
+function typing(pane: Pane): TemplateResult {
+  const { typing } = pane.state.check;
+  return html`<div class="beside">
+      <fluent-switch
+        id="typing"
+        aria-label=${pane.say(TYPING_TEXTS.switch)}
+        .checked=${typing.on}
+        @change=${() => void pane.attempt(() => (typing.on ? parts.stopTyping(pane) : parts.startTyping(pane)))}
+      ></fluent-switch>
+      <label for="typing" class="wide">${pane.say(TYPING_TEXTS.switch)}</label>
+    </div>
+    ${typing.on ? parts.typedRows(pane, typing) : nothing}`;
 }
 
 function startButtons(pane: Pane, { findings }: CheckState): TemplateResult {
@@ -59,14 +55,14 @@ function startButtons(pane: Pane, { findings }: CheckState): TemplateResult {
     <fluent-button
       id="check"
       appearance="primary"
-      @click=${() => pane.start((signal) => runCheck(pane, signal))}
+      @click=${() => pane.start((signal) => parts.runCheck(pane, signal))}
       >${pane.say(findings === undefined ? CHECK_TEXTS.check : CHECK_TEXTS.checkAgain)}</fluent-button
     >
     <fluent-button
       id="choose-sheets"
       @click=${() => {
         changePage(pane, "check", { choosing: !pane.state.check.choosing });
-        if (pane.state.check.choosing) pane.start((signal) => lookForTables(pane, signal));
+        if (pane.state.check.choosing) pane.start((signal) => parts.lookForTables(pane, signal));
       }}
       >${pane.say(CHECK_TEXTS.chooseSheets)}</fluent-button
     >
@@ -76,185 +72,4 @@ function startButtons(pane: Pane, { findings }: CheckState): TemplateResult {
 function progressOf(pane: Pane, { step, sheet, done }: NonNullable<CheckState["progress"]>): TemplateResult {
   const text = step === "reading" ? pane.say(CHECK_TEXTS.reading, { sheet }) : pane.say(CHECK_TEXTS.checking);
   return progressBar(pane, pane.say(CHECK_TEXTS.progress), { text, done });
-}
-
-function foundSheets(pane: Pane, check: CheckState, tables: readonly FoundTable[]): TemplateResult {
-  const ownHeads = html`<div class="buttons">
-    <fluent-button id="own-heads" size="small" @click=${() => void pane.attempt(() => chooseHeads(pane))}
-      >${pane.say(HEADS_TEXTS.open)}</fluent-button
-    >
-  </div>`;
-  if (tables.length === 0)
-    return html`<fluent-message-bar intent="info" layout="singleline"
-        >${pane.say(CHECK_TEXTS.nothingFound)}</fluent-message-bar
-      >
-      ${ownHeads}`;
-  return html`<section class="stack" aria-labelledby="sheets-found">
-    <h2 id="sheets-found">${pane.say(CHECK_TEXTS.sheetsFound)}</h2>
-    ${tables.map(({ sheet, shape, rows }, index) =>
-      tickField({
-        id: `sheet-${index}`,
-        label: pane.say(CHECK_TEXTS.sheetRows, { sheet, shape: pane.say(SHEETS[shape].name), rows }),
-        ticked: !check.leftOut.has(sheet),
-        onTick: () => pane.change((state) => ({ ...state, check: toggleSheet(state.check, sheet) })),
-      }),
-    )}
-    ${ownHeads}
-  </section>`;
-}
-
-/** Opens the step for own heads at the sheet that most needs it: one in which no table was found. */
-async function chooseHeads(pane: Pane): Promise<void> {
-  await lookForTables(pane, new AbortController().signal);
-  const { headsOf = [], tables = [] } = pane.state.check;
-  const unknown = headsOf.find(({ sheet }) => !tables.some((table) => table.sheet === sheet));
-  const first = unknown ?? headsOf[0];
-  if (first === undefined)
-    pane.change((state) => ({ ...state, message: { intent: "info", text: pane.say(HEADS_TEXTS.noHeads) } }));
-  else openHeads(pane, first.sheet);
-}
-
-function result(pane: Pane, check: CheckState, findings: readonly Finding[]): TemplateResult {
-  const { language } = pane.state;
-  const { open, aside } = sortFindings(findings, check.entries);
-  const shown = filterFindings(open, check.filter, (finding) => sentenceOf(finding, language));
-  const rows = (check.tables ?? [])
-    .filter(({ sheet }) => !check.leftOut.has(sheet))
-    .reduce((sum, table) => sum + table.rows, 0);
-  return html`${summary(pane, check, open, aside.length, rows)}
-  ${
-    findings.length === 0
-      ? nothing
-      : html`${actions(pane, shown)}
-          <fluent-accordion @change=${followFolds(pane)}>${filterItem(pane, check, open)}</fluent-accordion>
-          <p class="small" role="status">
-            ${
-              shown.length === open.length
-                ? nothing
-                : pane.say(CHECK_TEXTS.shown, { shown: shown.length, all: open.length })
-            }
-          </p>
-          ${findingGroups(pane, shown, (finding) => asideButton(pane, finding))}
-          <fluent-accordion @change=${followFolds(pane)}>
-            ${asideItem(pane, aside)} ${countTable(pane, "perRow", CHECK_TEXTS.rowHead, rowCounts(shown))}
-            ${countTable(pane, "perCounter", CHECK_TEXTS.counter, counterCounts(shown, check))}
-          </fluent-accordion>`
-  }
-  ${check.settingAside === undefined ? nothing : asideDialog(pane, check.settingAside)}`;
-}
-
-function rowCounts(findings: readonly Finding[]) {
-  return countsByRow(findings).map(({ block, row, ...counts }) => ({ name: `${block}, ${row}`, ...counts }));
-}
-
-function counterCounts(findings: readonly Finding[], { season }: CheckState) {
-  if (season === undefined) return [];
-  return countsByCounter(findings, season).map(({ counter, ...counts }) => ({ name: counter, ...counts }));
-}
-
-function summary(
-  pane: Pane,
-  check: CheckState,
-  findings: readonly Finding[],
-  aside: number,
-  rows: number,
-): TemplateResult {
-  const counts = countSeverities(findings);
-  const change = check.before === undefined ? undefined : compareRuns(check.before, check.findings ?? []);
-  return html`<fluent-message-bar
-      id="check-result"
-      intent=${findings.length === 0 ? "success" : counts.wrong > 0 ? "error" : "warning"}
-      layout="singleline"
-      >${
-        findings.length === 0
-          ? pane.say(CHECK_TEXTS.clean, { rows })
-          : pane.say(CHECK_TEXTS.result, { ...counts, rows })
-      }
-      ${aside === 0 ? nothing : pane.say(CHECK_TEXTS.asideCount, { aside })}</fluent-message-bar
-    >
-    ${
-      change === undefined
-        ? nothing
-        : html`<p id="since">
-              ${pane.say(CHECK_TEXTS.since, {
-                gone: change.gone.length,
-                come: change.come.length,
-                stayed: change.stayed,
-              })}
-            </p>
-            ${
-              change.gone.length + change.come.length === 0
-                ? nothing
-                : html`<fluent-accordion @change=${followFolds(pane)}>
-                    ${changeItem(pane, "gone", CHECK_TEXTS.gone, change.gone)}
-                    ${changeItem(pane, "come", CHECK_TEXTS.come, change.come)}
-                  </fluent-accordion>`
-            }`
-    }`;
-}
-
-function changeItem(
-  pane: Pane,
-  key: "gone" | "come",
-  heading: (typeof CHECK_TEXTS)["gone" | "come"],
-  findings: readonly Finding[],
-) {
-  return findings.length === 0
-    ? nothing
-    : foldedList(pane, { key, heading: pane.say(heading), findings, buttons: () => nothing });
-}
-
-function actions(pane: Pane, shown: readonly Finding[]): TemplateResult {
-  const button = (id: string, text: string, action: () => Promise<void>) =>
-    html`<fluent-button id=${id} size="small" @click=${() => void action()}>${text}</fluent-button>`;
-  return html`<div class="buttons">
-    ${button("write-findings", pane.say(CHECK_TEXTS.writeSheet), () => currentOnly(pane, "check", () => writeFindings(pane, shown)))}
-    ${button("mark-cells", pane.say(CHECK_TEXTS.mark), () => currentOnly(pane, "check", () => markFindings(pane, shown)))}
-    ${button("unmark-cells", pane.say(CHECK_TEXTS.unmark), () => pane.attempt(() => takeMarksOff(pane)))}
-    ${button("print-findings", pane.say(CHECK_TEXTS.print), () => currentOnly(pane, "check", () => printFindings(pane, shown)))}
-  </div>`;
-}
-
-function filterItem(pane: Pane, check: CheckState, findings: readonly Finding[]): TemplateResult {
-  const { filter } = check;
-  const set = (part: Partial<FindingFilter>) =>
-    pane.change((state) => ({
-      ...state,
-      check: { ...state.check, filter: { ...state.check.filter, ...part } },
-    }));
-  const all = { value: "", label: pane.say(CHECK_TEXTS.all) };
-  const names = (values: Iterable<string>) =>
-    [...new Set(values)].filter((value) => value !== "").map((value) => ({ value, label: value }));
-  return html`<fluent-accordion-item block marker-position="end" headinglevel="2" data-key="filter">
-    <span slot="heading" class="heading">${pane.say(CHECK_TEXTS.filter)}</span>
-    <div class="stack">
-      ${textField({
-        id: "filter-words",
-        label: pane.say(CHECK_TEXTS.words),
-        value: filter.words,
-        onInput: (words) => set({ words }),
-      })}
-      ${choiceField({
-        id: "filter-severity",
-        label: pane.say(CHECK_TEXTS.severity),
-        value: filter.severity,
-        options: [all, ...SEVERITIES.map((value) => ({ value, label: pane.say(SEVERITY_TEXTS[value]) }))],
-        onChoose: (severity) => set({ severity: severity as Severity | "" }),
-      })}
-      ${choiceField({
-        id: "filter-sheet",
-        label: pane.say(CHECK_TEXTS.sheet),
-        value: filter.sheet,
-        options: [all, ...names(findings.map(({ sheet }) => sheet))],
-        onChoose: (sheet) => set({ sheet }),
-      })}
-      ${choiceField({
-        id: "filter-counter",
-        label: pane.say(CHECK_TEXTS.counter),
-        value: filter.counter,
-        options: [all, ...names(findings.map(counterOf))],
-        onChoose: (counter) => set({ counter }),
-      })}
-    </div>
-  </fluent-accordion-item>`;
 }

@@ -4,21 +4,14 @@ import type { Season } from "../../survey/season/season";
 import type { Finding, Severity } from "../../survey/checks/finding";
 import type { FindingAction } from "../../survey/checks/check";
 import type { SheetId } from "../../survey/sheets/column";
-import { TYPING_OFF, type TypingState } from "./typingState";
+import { EVERYTHING, type FindingFilter } from "./findingFilter";
+import type { TypingState } from "./typingState";
 
 /** A survey table that was found in the workbook. */
 export interface FoundTable {
   readonly sheet: string;
   readonly shape: SheetId;
   readonly rows: number;
-}
-
-/** What a person wants to see of the findings; an empty word means all. */
-export interface FindingFilter {
-  readonly severity: Severity | "";
-  readonly sheet: string;
-  readonly counter: string;
-  readonly words: string;
 }
 
 export interface CheckProgress {
@@ -89,17 +82,6 @@ export interface CheckState {
 
 /** How many findings a group lists at first, and how many more each time. */
 export const LISTED_AT_ONCE = 25;
-
-export const EVERYTHING: FindingFilter = { severity: "", sheet: "", counter: "", words: "" };
-
-export const FIRST_CHECK_STATE: CheckState = {
-  typing: TYPING_OFF,
-  entries: [],
-  choosing: false,
-  leftOut: new Set(),
-  filter: EVERYTHING,
-  open: new Map(),
-};
 
 export const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];
 

@@ -14,6 +14,8 @@ import { settingButton } from "../settingButton";
 import type { NodesResult, NodesState } from "./nodesState";
 import { workNodes } from "./workNodes";
 
+export { workNodesAnew } from "./workNodes";
+
 /** The page that shows what the winter did to the buds and what to leave for it. */
 export function nodesPage(pane: Pane): TemplateResult {
   const page = pane.state.nodes;

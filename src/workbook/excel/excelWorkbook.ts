@@ -15,7 +15,6 @@ import {
 } from "../surveyWorkbook";
 import { changeInExcel, inExcel, type ExcelRun } from "./excelRun";
 import { mayAddSheets } from "./mayAddSheets";
-import { readExcelSheet } from "./readExcelSheet";
 import { WORKING_SHEET_NAME } from "./workingSheet";
 
 const writing = () => import(/* webpackChunkName: "writing" */ "./excelWriting");
@@ -46,7 +45,8 @@ export class ExcelWorkbook implements SurveyWorkbook {
     });
   }
 
-  readSheet(sheet: string, options: ReadOptions = {}): Promise<SheetArea> {
+  async readSheet(sheet: string, options: ReadOptions = {}): Promise<SheetArea> {
+    const { readExcelSheet } = await import(/* webpackChunkName: "reading" */ "./readExcelSheet");
     return inExcel(this.run, sheet, (context) => readExcelSheet(context, sheet, options));
   }
 

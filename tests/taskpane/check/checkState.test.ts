@@ -1,7 +1,5 @@
 import type { Finding } from "../../../src/survey/checks/finding";
 import {
-  EVERYTHING,
-  FIRST_CHECK_STATE,
   LISTED_AT_ONCE,
   compareRuns,
   countSeverities,
@@ -12,6 +10,8 @@ import {
   showGroups,
   toggleSheet,
 } from "../../../src/taskpane/check/checkState";
+import { EVERYTHING } from "../../../src/taskpane/check/findingFilter";
+import { FIRST_CHECK_STATE } from "../../../src/taskpane/check/firstCheckState";
 
 const finding = (part: Partial<Finding> = {}): Finding => ({
   code: "spursAbovePositions",

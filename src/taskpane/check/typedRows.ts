@@ -6,22 +6,8 @@ import { findingItem } from "./findingList";
 import { TYPING_OFF, takeLargeChange, takeRow, type TypingState } from "./typingState";
 import { watchTyping, type TypedRow } from "./watchTyping";
 
-/** The switch for the check while typing, and what it has found. */
-export function typingView(pane: Pane): TemplateResult {
-  const { typing } = pane.state.check;
-  return html`<div class="beside">
-      <fluent-switch
-        id="typing"
-        aria-label=${pane.say(TYPING_TEXTS.switch)}
-        .checked=${typing.on}
-        @change=${() => void pane.attempt(() => (typing.on ? stopTyping(pane) : startTyping(pane)))}
-      ></fluent-switch>
-      <label for="typing" class="wide">${pane.say(TYPING_TEXTS.switch)}</label>
-    </div>
-    ${typing.on ? found(pane, typing) : nothing}`;
-}
-
-function found(pane: Pane, { rows, large }: TypingState): TemplateResult {
+/** What the check while typing has found. */
+export function typedRows(pane: Pane, { rows, large }: TypingState): TemplateResult {
   return html`<section class="stack" aria-labelledby="typed" role="status">
     <h2 id="typed">${pane.say(TYPING_TEXTS.title)}</h2>
     ${rows.length === 0 ? html`<p>${pane.say(TYPING_TEXTS.nothing)}</p>` : nothing}
@@ -38,7 +24,7 @@ function byWhom(pane: Pane, { by }: TypedRow) {
     : nothing;
 }
 
-async function startTyping(pane: Pane): Promise<void> {
+export async function startTyping(pane: Pane): Promise<void> {
   const take = (next: (typing: TypingState) => TypingState) =>
     pane.change((state) => ({ ...state, check: { ...state.check, typing: next(state.check.typing) } }));
   take(() => ({ ...TYPING_OFF, on: true }));
@@ -61,7 +47,7 @@ async function startTyping(pane: Pane): Promise<void> {
   }
 }
 
-async function stopTyping(pane: Pane): Promise<void> {
+export async function stopTyping(pane: Pane): Promise<void> {
   changePage(pane, "check", { typing: TYPING_OFF });
   await pane.endWatch("typing");
 }
