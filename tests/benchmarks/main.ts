@@ -4,6 +4,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<{ run(): void | Promise<
   check: () => import("./check"),
   choice: () => import("./choice"),
   desk: () => import("./desk"),
+  questions: () => import("./questions"),
   outlook: () => import("./outlook"),
   reading: () => import("./reading"),
   refusing: () => import("./refusing"),

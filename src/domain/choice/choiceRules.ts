@@ -27,6 +27,8 @@ export interface ChoiceRules {
   readonly diseasedTrunk: number;
   /** What a newly laid cane is worth: a cordon that is worth less is not kept. */
   readonly newCane: number;
+  /** A stretch without a spur over this share of the places or more makes a cordon worth no more than a new cane. */
+  readonly renewingShare: number;
   /** Shorter than this it is a remnant at the head, not a cordon. */
   readonly shortestCordon: Metres;
   /** Two plans that lie no further apart than this are a close call. */

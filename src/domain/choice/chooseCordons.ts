@@ -5,7 +5,14 @@ import type { ChoiceRules } from "./choiceRules";
 import { askReason, goesReason, plainReason, staysReason, type Place } from "./cordonReasons";
 import { mustBeCandidate } from "./mustBeCandidate";
 import { keepPlan, layPlans, type SidePlan } from "./sidePlans";
-import type { CordonDecision, Reason, SideDecision, Verdict, VineDecision } from "./vineDecision";
+import type {
+  CordonDecision,
+  QuestionSide,
+  Reason,
+  SideDecision,
+  Verdict,
+  VineDecision,
+} from "./vineDecision";
 import { vineNotes } from "./vineNotes";
 import { vineSides, type VineSide } from "./vineSides";
 import { weighedVine, type WeighedCandidate, type WeighedVine } from "./weighedVine";
@@ -49,6 +56,7 @@ export function chooseCordons(vine: VineToDecide, rules: ChoiceRules): VineDecis
   const sides = vineSides(weighed.cordons, rules.sidesWanted);
   if (sides === undefined) return undecided("sidesUnclear", weighed);
   if (sides.length === 0) return { cordons: [], sides: [], notes: [], worth: 0 };
+  if (isUncounted(sides, weighed)) return undecided("uncounted", weighed);
 
   const anyLivingWood = weighed.cordons.some((cordon) => !isDead(cordon));
   const lay = layPlans(weighed.trunks, vine.liveTrunks, anyLivingWood, rules);
@@ -58,7 +66,10 @@ export function chooseCordons(vine: VineToDecide, rules: ChoiceRules): VineDecis
   const sideDecisions = sides.map((side, index) =>
     decideSide(side, index, { weighed, choice, plans, answers }),
   );
-  const cordons = weighed.cordons.map((cordon) => answers.get(cordon)!);
+  const cordons = asOneQuestion(
+    weighed.cordons.map((cordon) => answers.get(cordon)!),
+    sideDecisions,
+  );
   return {
     cordons,
     sides: sideDecisions,
@@ -75,10 +86,10 @@ function plansOf(
   { rules, young }: WeighedVine,
 ): readonly SidePlan[] {
   const fixed = members.filter(({ candidate }) => candidate.fixedChoice === "stays");
-  if (fixed.length > 0) return fixed.map((cordon) => keepPlan(cordon, rules));
+  if (fixed.length > 0) return fixed.map((cordon) => keepPlan(cordon, rules, young));
   const contenders = members
     .filter(({ ruledOut }) => ruledOut === undefined)
-    .map((cordon) => keepPlan(cordon, rules));
+    .map((cordon) => keepPlan(cordon, rules, young));
   return young && contenders.length > 0 ? contenders : [...contenders, ...lay];
 }
 
@@ -127,11 +138,42 @@ function decideSide(
     else answer("goes", goesReason(cordon, at));
   }
   const kept = own.keeps?.candidate;
+  const cane = nearest(close.filter(({ plan }) => plan[place]!.keeps === undefined));
   return {
     side: kept?.side ?? side,
     ask,
     ...(kept ? { cordon: kept.cordon } : { layCaneFrom: own.layFrom! }),
+    ...(kept && ask && cane ? { orLayFrom: cane.plan[place]!.layFrom! } : {}),
   };
+}
+
+/** Several cordons contend for a side, and of none on the vine live spurs or gaps are known: only trunks would decide. */
+function isUncounted(sides: readonly VineSide<WeighedCandidate>[], { inUse }: WeighedVine): boolean {
+  if (inUse.includes("spurs") || inUse.includes("stretch")) return false;
+  return sides.some(
+    ({ members }) =>
+      members.every(({ candidate }) => candidate.fixedChoice !== "stays") &&
+      members.filter(({ ruledOut }) => ruledOut === undefined).length > 1,
+  );
+}
+
+/** Where both sides are asked about, every asked cordon of the vine carries the same question with both sides in it. */
+function asOneQuestion(
+  cordons: readonly CordonDecision[],
+  sides: readonly SideDecision[],
+): readonly CordonDecision[] {
+  const isClose = ({ verdict, reason: { code } }: CordonDecision) =>
+    verdict === "ask" && (code === "closeCall" || code === "closeToNewCane");
+  const question = sides.flatMap(({ side, cordon, ask }): QuestionSide[] => {
+    if (!ask) return [];
+    const close = cordons.filter((one) => one.side === side && isClose(one));
+    const asked = close.find((one) => one.cordon === cordon) ?? close[0];
+    if (!asked) return [];
+    const { rival, mine, theirs, facts } = asked.reason;
+    return [{ side, cordon: asked.cordon, ...(rival === undefined ? {} : { rival }), mine, theirs, facts }];
+  });
+  if (question.length < 2) return cordons;
+  return cordons.map((one) => (isClose(one) ? { ...one, reason: { ...one.reason, question } } : one));
 }
 
 function nearest(plans: readonly ClosePlan[]): ClosePlan | undefined {
@@ -145,7 +187,7 @@ function isDead({ candidate, trunkCondition }: WeighedCandidate): boolean {
 }
 
 function undecided(
-  code: "recount" | "vineMissing" | "sidesUnclear",
+  code: "recount" | "uncounted" | "vineMissing" | "sidesUnclear",
   weighed: WeighedVine,
   facts: Facts = {},
 ): VineDecision {

@@ -3,7 +3,7 @@ import { type ChoiceRules, type ScorePart } from "./choiceRules";
 import type { CordonScore } from "./cordonScore";
 import { liveSpursOf } from "./liveSpurs";
 import { isKnown } from "./partBounds";
-import { SPURS_POINTING, trainingSystem, type Direction, type Training } from "./trainingSystems";
+import { spursPointing, trainingSystem, type Training } from "./trainingSystems";
 import { trunkCost } from "./trunkWorth";
 import type { Argument, ArgumentCode } from "./vineDecision";
 import type { Facts } from "../refusal";
@@ -27,6 +27,8 @@ export interface Comparison {
  * two plans.
  *
  * @param gains what each of the two plans earns from hanging on two trunks
+ * @param around.sideLength wire of the side, in metres; a cordon that reaches a spur beyond it is named for that
+ * @param around.besideCane no cordon stands across: what is there is a new cane
  * @example
  * compareCordons(
  *   { candidate: { cordon: "A", longestGap: 0 }, score: { parts: { stretch: { low: 1, high: 1 } } } },
@@ -41,7 +43,9 @@ export function compareCordons(
   training: Training | undefined,
   inUse: readonly ScorePart[],
   rules: ChoiceRules,
+  around: { readonly sideLength?: number; readonly besideCane?: boolean } = {},
 ): Comparison {
+  const { sideLength, besideCane } = around;
   const comparison = { mine: [] as Argument[], theirs: [] as Argument[] };
   let total = 0;
   for (const part of inUse) total += rules.weights[part];
@@ -52,7 +56,10 @@ export function compareCordons(
     const difference = (rules.weights[part] * (own.low - other.low)) / (total || 1);
     if (isNothing(difference)) continue;
     const [better, worse] = difference > 0 ? [mine, theirs] : [theirs, mine];
-    add(comparison, part, difference, partFacts(part, better.candidate, worse.candidate, training));
+    add(comparison, part, difference, {
+      ...partFacts(part, better.candidate, worse.candidate, training),
+      ...(part === "spurs" && isBeyond(worse.candidate, sideLength, rules) ? { wire: sideLength! } : {}),
+    });
   }
   const cost = trunkCost(theirs.trunkCondition, rules) - trunkCost(mine.trunkCondition, rules);
   if (!isNothing(cost))
@@ -60,10 +67,19 @@ export function compareCordons(
   const gain = gains.mine - gains.theirs;
   if (!isNothing(gain)) {
     const [better, worse] = gain > 0 ? [mine, theirs] : [theirs, mine];
-    const facts = { trunk: better.candidate.trunk ?? "", shared: worse.candidate.trunk ?? "" };
+    const facts = {
+      trunk: better.candidate.trunk ?? "",
+      shared: worse.candidate.trunk ?? "",
+      ...(besideCane ? { besideCane: "cane" } : {}),
+    };
     add(comparison, "ownTrunk", gain, facts);
   }
   return comparison;
+}
+
+/** Longer than the wire of its side by a spur or more. */
+function isBeyond({ length }: CandidateCordon, sideLength: number | undefined, { spurSpacing }: ChoiceRules) {
+  return length !== undefined && sideLength !== undefined && length - sideLength >= spurSpacing - 1e-9;
 }
 
 function isNothing(difference: number): boolean {
@@ -126,8 +142,4 @@ function gapOf(cordon: CandidateCordon): number | string {
   if (liveSpursOf(cordon) === 0) return cordon.positions ?? cordon.longestGap ?? "";
   if (cordon.longestGap !== undefined) return cordon.longestGap;
   return Math.max(0, (cordon.positions ?? 0) - (liveSpursOf(cordon) ?? 0));
-}
-
-function spursPointing(cordon: CandidateCordon, ways: readonly Direction[]): number {
-  return ways.reduce((sum, way) => sum + (cordon[SPURS_POINTING[way]] ?? 0), 0);
 }

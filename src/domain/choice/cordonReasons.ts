@@ -47,7 +47,7 @@ export function staysReason(cordon: WeighedCordon, at: ChosenSide): Reason {
     mine: trunkGain(choice.best, twoTrunks),
     theirs: trunkGain(exchanged(choice.best, place, rival), twoTrunks),
   };
-  return comparedReason("better", cordon, rival.keeps, gains, weighed);
+  return comparedReason("better", cordon, rival.keeps, gains, weighed, acrossOf(choice.best, place));
 }
 
 /** Why another cordon goes: weighed against the one that stays, or against a new cane. */
@@ -55,9 +55,20 @@ export function goesReason(cordon: WeighedCordon, at: ChosenSide): Reason {
   const { choice, weighed, place } = at;
   const { rules } = weighed;
   const own = choice.best[place]!;
-  const mine = trunkGain(exchanged(choice.best, place, keepPlan(cordon, rules)), rules.twoTrunks);
+  const mine = trunkGain(
+    exchanged(choice.best, place, keepPlan(cordon, rules, weighed.young)),
+    rules.twoTrunks,
+  );
   const theirs = trunkGain(choice.best, rules.twoTrunks);
-  if (own.keeps) return comparedReason("worse", cordon, own.keeps, { mine, theirs }, weighed);
+  if (own.keeps)
+    return comparedReason(
+      "worse",
+      cordon,
+      own.keeps,
+      { mine, theirs },
+      weighed,
+      acrossOf(choice.best, place),
+    );
   return plainReason("notWorthKeeping", {
     ...weakestPoint(cordon, weighed.vine, weighed.inUse, rules),
     from: own.layFrom!,
@@ -83,13 +94,17 @@ export function askReason(
     });
   const code = missing.length > 0 ? "missingCounts" : "closeCall";
   const gains = { mine: trunkGain(own, rules.twoTrunks), theirs: trunkGain(against, rules.twoTrunks) };
-  return { ...comparedReason(code, cordon, rival, gains, weighed), facts };
+  return { ...comparedReason(code, cordon, rival, gains, weighed, acrossOf(own, place)), facts };
 }
 
 /** The best plan with one side exchanged. */
 function exchanged(best: VinePlan, place: Place, plan: SidePlan): VinePlan {
   if (place === "second") return { first: best.first, second: plan };
   return best.second ? { first: plan, second: best.second } : { first: plan };
+}
+
+function acrossOf(plan: VinePlan, place: Place): SidePlan | undefined {
+  return place === "first" ? plan.second : plan.first;
 }
 
 /** The cordons across the vine that the two plans go with, where those differ. */
@@ -125,8 +140,12 @@ function comparedReason(
   rival: WeighedCordon,
   gains: { readonly mine: number; readonly theirs: number },
   { vine, inUse, rules }: WeighedVine,
+  across: SidePlan | undefined,
 ): Reason {
-  const { mine, theirs } = compareCordons(cordon, rival, gains, vine.training, inUse, rules);
+  const { mine, theirs } = compareCordons(cordon, rival, gains, vine.training, inUse, rules, {
+    ...(vine.sideLength === undefined ? {} : { sideLength: vine.sideLength }),
+    besideCane: across !== undefined && across.keeps === undefined,
+  });
   return { code, rival: rival.candidate.cordon, mine, theirs, facts: {} };
 }
 

@@ -33,7 +33,7 @@ const NOTHING: readonly ScorePart[] = [];
  * cordonScore(
  *   { side: "left", cordon: "A", length: 1, liveSpurs: 8, longestGap: 2 }, "highWire",
  *   { weights: { spurs: 0.3, stretch: 0.3, placing: 0.15, soundness: 0.2, diameter: 0.05 }, spurSpacing: 0.1, longestStretch: 5 },
- * ).score // 0.7
+ * ).score // 0.775
  */
 export function cordonScore(
   cordon: CandidateCordon,
@@ -65,7 +65,7 @@ export function partsInUse(cordons: readonly CordonParts[]): ScorePart[] {
  * The score over the parts that are in use, so that cordons of one vine are measured alike.
  *
  * @example
- * scoreOver({ spurs: { low: 0.8, high: 0.8 }, stretch: { low: 0.4, high: 0.8 } }, ["spurs", "stretch"], { weights: { spurs: 0.5, stretch: 0.5 } }).score // 0.7
+ * scoreOver({ spurs: { low: 0.8, high: 0.8 }, stretch: { low: 0.4, high: 0.8 } }, ["spurs", "stretch"], { weights: { spurs: 0.5, stretch: 0.5 } }).score // 0.775
  */
 export function scoreOver(
   parts: CordonParts,

@@ -1,5 +1,6 @@
 import type { ChoiceRules } from "./choiceRules";
 import type { WeighedCordon } from "./compareCordons";
+import { worthWithDeadStretch } from "./worthWithDeadStretch";
 import { trunkCost } from "./trunkWorth";
 import type { Trunk } from "./trunksOf";
 import type { CaneOrigin } from "./vineDecision";
@@ -17,18 +18,20 @@ export interface SidePlan {
 }
 
 /**
- * Keeping a cordon: its score, less what a hurt trunk costs.
+ * Keeping a cordon: its score, as far as a dead stretch lets it be worth more than a new cane, less what a hurt trunk
+ * costs. The cordon of a young vine is still being built, so that no stretch of it is dead.
  *
  * @example
  * keepPlan({ candidate: { trunk: 1 }, score: { low: 0.9, high: 0.9 }, trunkCondition: "injured" }, { injuredTrunk: 0.1 }).low // 0.8
  */
-export function keepPlan(cordon: WeighedCordon, rules: ChoiceRules): SidePlan {
+export function keepPlan(cordon: WeighedCordon, rules: ChoiceRules, young = false): SidePlan {
   const cost = trunkCost(cordon.trunkCondition, rules);
+  const limit = young ? undefined : worthWithDeadStretch(cordon.candidate, rules);
   return {
     keeps: cordon,
     trunk: cordon.candidate.trunk,
-    low: cordon.score.low - cost,
-    high: cordon.score.high - cost,
+    low: Math.min(cordon.score.low, limit?.low ?? Infinity) - cost,
+    high: Math.min(cordon.score.high, limit?.high ?? Infinity) - cost,
   };
 }
 

@@ -47,5 +47,18 @@ export type Training = keyof typeof TRAINING_SYSTEMS;
 /** Ids of the training systems, in the order of the table. */
 export const TRAININGS = Object.keys(TRAINING_SYSTEMS) as readonly Training[];
 
+/**
+ * Spurs of a cordon that point any of these ways, as far as they were counted.
+ *
+ * @example
+ * spursPointing({ spursDown: 5, spursLevel: 2 }, ["down", "level"]) // 7
+ */
+export function spursPointing(
+  cordon: Readonly<Partial<Record<(typeof SPURS_POINTING)[Direction], number>>>,
+  ways: readonly Direction[],
+): number {
+  return ways.reduce((sum, way) => sum + (cordon[SPURS_POINTING[way]] ?? 0), 0);
+}
+
 /** The row of a training system. */
 export const trainingSystem = (training: Training): TrainingSystem => TRAINING_SYSTEMS[training];

@@ -35,6 +35,7 @@ export type ReasonCode =
   | "closeToNewCane"
   | "missingCounts"
   | "recount"
+  | "uncounted"
   | "sidesUnclear"
   | "vineMissing"
   | "namedTwice";
@@ -48,6 +49,14 @@ export interface Reason {
   readonly mine: readonly Argument[];
   readonly theirs: readonly Argument[];
   readonly facts: Facts;
+  /** Where both sides of a vine are asked about: the one question of the vine, the same for each of its cordons. */
+  readonly question?: readonly QuestionSide[];
+}
+
+/** One side in a question: the cordon that would stay, and the rival or, without one, a new cane. */
+export interface QuestionSide extends Pick<Reason, "rival" | "mine" | "theirs" | "facts"> {
+  readonly side: string;
+  readonly cordon: string;
 }
 
 /** The answer for one candidate. */
@@ -71,6 +80,8 @@ export interface SideDecision {
   readonly ask: boolean;
   /** A side with nothing worth keeping: where to lay a cane from. */
   readonly layCaneFrom?: CaneOrigin;
+  /** A side that is asked about: where a cane would come from, should the person who looks prefer one to the cordon. */
+  readonly orLayFrom?: CaneOrigin;
 }
 
 /** Something that holds for the vine as a whole. */
@@ -82,6 +93,7 @@ export type VineNoteCode =
   | "trainingMissing"
   | "leftOut"
   | "recount"
+  | "uncounted"
   | "fixedTwice"
   | "sidesUnclear"
   | "vineMissing"

@@ -1,8 +1,10 @@
 import type { VineToDecide } from "./candidateCordon";
 import type { ChoiceRules, ScorePart } from "./choiceRules";
 import type { WeighedCordon } from "./compareCordons";
+import { worthWithDeadStretch } from "./worthWithDeadStretch";
 import { liveSpursOf } from "./liveSpurs";
 import { spursToCarry } from "./spursToCarry";
+import { spursPointing, trainingSystem } from "./trainingSystems";
 import { trunkCost } from "./trunkWorth";
 import type { Facts } from "../refusal";
 
@@ -22,7 +24,7 @@ export function weakestPoint(
   rules: ChoiceRules,
 ): Facts {
   const total = inUse.reduce((sum, part) => sum + rules.weights[part], 0) || 1;
-  let weak: ScorePart | "trunkCondition" = "spurs";
+  let weak: ScorePart | "trunkCondition" | "deadStretch" = "spurs";
   let most = -1;
   for (const part of inUse) {
     const loss = (rules.weights[part] * (1 - (score.parts[part].low + score.parts[part].high) / 2)) / total;
@@ -32,11 +34,13 @@ export function weakestPoint(
     }
   }
   if (trunkCost(trunkCondition, rules) > most) weak = "trunkCondition";
+  if (worthWithDeadStretch(candidate, rules).low < score.low) weak = "deadStretch";
   const carry = spursToCarry(candidate, rules, vine.sideLength);
   return {
     weak,
     spurs: liveSpursOf(candidate) ?? "",
     carry: carry === undefined ? "" : Math.round(carry),
+    well: vine.training ? spursPointing(candidate, trainingSystem(vine.training).wellPlaced) : "",
     gap: candidate.longestGap ?? candidate.positions ?? "",
     condition: candidate.condition ?? "",
     trunk: candidate.trunk ?? "",

@@ -40,7 +40,7 @@ const FIGURE_STEPS = 20;
  *     spurSpacing: 0.1, longestStretch: 5, twoTrunks: 0.15, newCane: 0.5, injuredTrunk: 0.1, diseasedTrunk: 0.2,
  *     shortestCordon: 0.3, closeCall: 0.05, sidesWanted: 2,
  *   },
- * )[0] // {"kind": "count", "side": "left", "cordon": "A", "count": "longestGap", "from": 1, "to": 3}
+ * )[0] // {"kind": "count", "side": "left", "cordon": "A", "count": "longestGap", "from": 1, "to": 2}
  */
 export function whatWouldTurn(vine: VineToDecide, rules: ChoiceRules): Turn[] {
   const now = stayingKey(vine, rules);

@@ -13,6 +13,8 @@ export interface PlannedKeep {
   /** Cordons of the same side that the person weighs it against. */
   readonly against: readonly string[];
   readonly renewal: CordonRenewal;
+  /** Where a cane would come from, should the person who looks prefer one. */
+  readonly orCane?: Pick<PlannedCane, "from" | "source">;
 }
 
 /** The living cordon on which a cane is found near the head. */
@@ -63,7 +65,8 @@ const ORDER: Readonly<Record<CutBackTo, number>> = { head: 0, trunk: 0, spur: 1,
 /**
  * The plan of a vine, from wood that is there. A cane to lay is found on a living cordon of the trunk that it is taken
  * from, and that cordon is cut only as far as the cane; a cordon that goes is preferred to one that stays, and one of
- * the bare side to one across. Dead wood is never searched. Where a cordon that stays is to be renewed, a living cordon
+ * the bare side to one across. Where a person is asked whether a cordon stays or a cane is laid, the wood of that cane is
+ * kept all the same. Dead wood is never searched. Where a cordon that stays is to be renewed, a living cordon
  * that goes beside it, or else across it on the same trunk, is cut only as far as its first good cane. A trunk that is
  * neither dead nor diseased and loses all its cordons keeps a renewal spur at the head (Skinkis, Oregon State, How to
  * renew a grapevine cordon). A dead trunk comes out with the last of its cordons, unless a person has fixed one to stay.
@@ -90,21 +93,29 @@ export function vinePlan(
 ): VinePlan {
   const trunks = trunksOf(vine);
   const wood = vine.candidates.map((candidate, index) => woodOf(candidate, index, decision, trunks));
-  const keeps = wood.flatMap((one) => keepOf(one, wood, vine, triggers));
   const searched = new Map<Wood, string[]>();
-  const canes = decision.sides.flatMap(({ side, layCaneFrom, ask }): PlannedCane[] => {
-    if (layCaneFrom === undefined) return [];
-    const source = sourceOf(layCaneFrom, side, wood);
+  const caneFrom = (from: CaneOrigin, side: string): Pick<PlannedCane, "from" | "source"> => {
+    const source = sourceOf(from, side, wood);
     if (source) searched.set(source, []);
-    return [
-      {
-        side,
-        from: layCaneFrom,
-        ...(source ? { source: { side: source.candidate.side, cordon: source.candidate.cordon } } : {}),
-        ask,
-      },
-    ];
-  });
+    return {
+      from,
+      ...(source ? { source: { side: source.candidate.side, cordon: source.candidate.cordon } } : {}),
+    };
+  };
+  const canes = decision.sides.flatMap(({ side, layCaneFrom, ask }): PlannedCane[] =>
+    layCaneFrom === undefined ? [] : [{ side, ...caneFrom(layCaneFrom, side), ask }],
+  );
+  const orLay = new Map(
+    decision.sides.flatMap(({ side, cordon, orLayFrom }) =>
+      orLayFrom === undefined ? [] : [[`${side} ${cordon}`, caneFrom(orLayFrom, side)] as const],
+    ),
+  );
+  const keeps = wood
+    .flatMap((one) => keepOf(one, wood, vine, triggers))
+    .map((keep): PlannedKeep => {
+      const orCane = orLay.get(`${keep.side} ${keep.cordon}`);
+      return orCane ? { ...keep, orCane } : keep;
+    });
   for (const keep of keeps) {
     if (keep.renewal.action !== "replace" || keep.ask) continue;
     const renewing = woodThatRenews(keep, wood);

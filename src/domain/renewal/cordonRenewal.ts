@@ -1,5 +1,6 @@
 import type { CandidateCordon } from "../choice/candidateCordon";
 import { liveSpursOf } from "../choice/liveSpurs";
+import { placesOn } from "../choice/placesOn";
 import { SPURS_POINTING, trainingSystem, type Training } from "../choice/trainingSystems";
 import type { Metres } from "../units";
 
@@ -41,7 +42,7 @@ export function cordonRenewal(
   sideLength?: Metres,
 ): CordonRenewal {
   const live = liveSpursOf(cordon);
-  const places = cordon.positions ?? placesOn(cordon.length, triggers.spurSpacing);
+  const places = placesOn(cordon, triggers.spurSpacing);
   const emptyShare =
     live === undefined || places === undefined || places === 0 ? undefined : Math.max(0, 1 - live / places);
   const found: RenewalTrigger[] = [];
@@ -58,10 +59,6 @@ export function cordonRenewal(
     ...(emptyShare === undefined ? {} : { emptyShare }),
     ...(isShort ? { toExtend: bare as Metres } : {}),
   };
-}
-
-function placesOn(length: Metres | undefined, spacing: Metres): number | undefined {
-  return length === undefined ? undefined : Math.round(length / spacing);
 }
 
 function badlyPlacedShare(

@@ -54,11 +54,11 @@ const SPUR_WORTHS = Object.fromEntries(
 
 /** Settings for the cordon score, the choice and renewal. */
 export const CHOICE_SETTINGS = {
-  weightOfLiveSpurs: weight("live spurs", 0.3, MEANINGS.liveSpurs),
+  weightOfLiveSpurs: weight("live spurs", 0.2, MEANINGS.liveSpurs),
   weightOfLongestGap: weight("longest gap", 0.3, MEANINGS.longestGap),
   weightOfSpurPlacing: weight("spur placing", 0.15, MEANINGS.spurPlacing),
   weightOfSoundness: weight("soundness", 0.2, MEANINGS.soundness),
-  weightOfDiameter: weight("diameter", 0.05, MEANINGS.diameter),
+  weightOfDiameter: weight("diameter", 0.15, MEANINGS.diameter),
   spaceBetweenNeighbouringCordons: figure(
     "Space between neighbouring cordons",
     4,
@@ -90,7 +90,7 @@ export const CHOICE_SETTINGS = {
   ),
   weakCordonDiameter: figure(
     "Weak cordon diameter",
-    0.3125,
+    0.5,
     "in",
     "westover2016",
     [0, 4],
@@ -98,9 +98,9 @@ export const CHOICE_SETTINGS = {
   ),
   fullCordonDiameter: figure(
     "Full cordon diameter",
-    0.5,
+    1,
     "in",
-    "westover2016",
+    "ours",
     [0, 4],
     MEANINGS.fullCordonDiameter,
   ),
@@ -114,7 +114,7 @@ export const CHOICE_SETTINGS = {
   costOfADiseasedTrunk: share("Cost of a diseased trunk", 0.2, "ours", MEANINGS.costOfADiseasedTrunk),
   worthOfANewCane: share("Worth of a new cane", 0.5, "ours", MEANINGS.worthOfANewCane),
   shortestCordon: figure("Shortest cordon", 12, "in", "ours", [0, 120], MEANINGS.shortestCordon),
-  closeCall: share("Close call", 0.05, "ours", MEANINGS.closeCall),
+  closeCall: share("Close call", 0.02, "ours", MEANINGS.closeCall),
   cordonsOnAVine: figure("Cordons on a vine", 2, "", "common practice", [1, 2], MEANINGS.cordonsOnAVine),
   blankCondition: oneOf(
     "Blank condition",

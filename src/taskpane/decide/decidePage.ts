@@ -246,12 +246,15 @@ function cordonLine(pane: Pane, season: Season, vine: DecidedVine, place: number
   const sideIsAsked = vine.decision.cordons.some(
     ({ side, verdict }) => side === cordon.side && verdict === "ask",
   );
+  const isAskedAbove =
+    cordon.reason.question !== undefined &&
+    vine.decision.cordons.findIndex(({ reason }) => reason.question !== undefined) < place;
   return html`<li class="finding">
     <div class="beside">
       ${jumpButton(pane, { sheet: table.sheet, row, column })}
       <span>${pane.say(VERDICT_WORDS[cordon.verdict])}</span>
     </div>
-    <p>${reasonSentence(cordon, language, season.unitSystem)}</p>
+    ${isAskedAbove ? "" : html`<p>${reasonSentence(cordon, language, season.unitSystem)}</p>`}
     ${
       sideIsAsked && cordon.verdict === "ask"
         ? html`<div class="buttons">

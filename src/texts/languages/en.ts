@@ -76,10 +76,10 @@ export const en = {
       spaceBetweenNeighbouringCordons:
         "Wire left free between the ends of neighbouring cordons: one hand's width in the source; the inches for a hand are ours.",
       gapThatScoresNothing:
-        "A stretch of so many positions without a spur earns nothing for the longest gap.",
-      weakCordonDiameter: "Thin end of 5/16 to 1/2 in: up to here a cordon earns nothing for its thickness.",
-      fullCordonDiameter:
-        "Thick end of 5/16 to 1/2 in, where the source wants trunks and cordons: from here on full marks.",
+        "A stretch of so many positions without a spur earns nothing for the longest gap. One empty place by itself is a missing spur and no stretch.",
+      weakCordonDiameter:
+        "Up to here a cordon earns nothing for its thickness: it is no thicker than a cane, of which the thick end is 1/2 in.",
+      fullCordonDiameter: "From here on full marks: the thickness of a cordon that has stood for years.",
       twoCordonsOnTwoTrunks:
         "What two cordons from two trunks earn over two from one: the two permanent cordons should not hang on one trunk. The figure is ours.",
       costOfAnInjuredTrunk: "What a cordon loses because its trunk is injured.",
@@ -171,7 +171,7 @@ export const en = {
     renewal: {
       trunksWantedOnAVine: "Live trunks a vine should have: normally 2, up to 4 for very tender cultivars.",
       emptyShareThatRenewsACordon:
-        "From this share of places without a live spur on, a cordon is to be renewed. No source gives a share: Oregon State names yield decline, dead areas, poor spur locations and too few spurs.",
+        "From this share of places without a live spur on, a cordon is to be renewed. One dead stretch of that share makes a cordon worth no more than a new cane. No source gives a share: Oregon State names yield decline, dead areas, poor spur locations and too few spurs.",
       badlyPlacedShareThatRenewsACordon:
         "From this share of live spurs that point the wrong way on, a cordon is to be renewed. No source gives a share.",
       thickShareOfANewCane:
@@ -1975,6 +1975,8 @@ export const en = {
     arguments: {
       spurs: "{mine} live spurs against {theirs}",
       spursForLength: "{mine} live spurs on {mineLength} against {theirs} on {theirsLength}",
+      spursBeyondWire:
+        "{mine} live spurs against {theirs}, and {other} is longer than its wire ({theirsLength} for {wire})",
       noStretch: "no gap against one of {theirs}",
       stretch: "longest gap {mine} against {theirs}",
       placingDown: "{mine} of {mineOf} spurs point down or sideways against {theirs} of {theirsOf}",
@@ -1983,6 +1985,7 @@ export const en = {
       soundness: "it is {mine}, {other} is {theirs}",
       diameter: "it is thicker, {mine} against {theirs}",
       ownTrunk: "it comes from trunk {trunk}, so that both cordons do not hang on trunk {shared}",
+      ownTrunkBesideCane: "it comes from trunk {trunk} and the new cane across from another",
       trunkUnknown: "it may come from a trunk of its own, but a trunk is not written down",
       trunkCondition: "its trunk {trunk} is {mine}, trunk {otherTrunk} is {theirs}",
       sameTrunkHurt: "its trunk is {mine}, that of {other} is {theirs}",
@@ -1991,7 +1994,9 @@ export const en = {
     weakPoints: {
       spurs: "it carries {spurs} live spurs where its wire should carry {carry}",
       stretch: "it has a gap of {gap} positions",
-      placing: "its spurs point the wrong way",
+      deadStretch:
+        "one stretch of {gap} places is dead, and {spurs} live spurs are left where its wire should carry {carry}",
+      placing: "only {well} of its {spurs} spurs point the right way",
       soundness: "it is {condition}",
       diameter: "it is too thin",
       trunkCondition: "its trunk {trunk} is {trunkCondition}",
@@ -2006,6 +2011,10 @@ export const en = {
       better: "Keep {cordon} {at}: {mine}.",
       betterDespite: "Keep {cordon} {at}: {mine}. In favour of {rival}: {theirs}.",
       onlyOne: "Keep {cordon} {at}: it is the only one there and worth keeping.",
+      onlyOneCounted:
+        "Keep {cordon} {at}: it is the only one there and worth keeping, with {spurs} live spurs and a longest gap of {gap}.",
+      onlyOneSpurs:
+        "Keep {cordon} {at}: it is the only one there and worth keeping, with {spurs} live spurs.",
       building: "Keep {cordon} {at}: the vine is young and its cordon is still being built.",
       fixedStays: "Keep {cordon} {at}: a person has decided it.",
       fixedStaysDead:
@@ -2025,6 +2034,10 @@ export const en = {
       closeCallForMine: "Look at the vine: {cordon} and {rival} {at} are close. For {cordon}: {mine}.",
       closeCallForTheirs: "Look at the vine: {cordon} and {rival} {at} are close. For {rival}: {theirs}.",
       tie: "Look at the vine: {cordon} and {rival} {at} are equal in all that was written down.",
+      question: "Look at the vine: {pairs}.{together}{arguments}",
+      questionPair: "{cordon} or {rival} {at}",
+      questionCane: "{cordon} or a new cane {at}: {weak}",
+      questionFor: "For {cordon}: {mine}.",
       goTogether: "{cordon} goes with {mineWith}, {rival} with {theirsWith}.",
       closeToNewCane:
         "Look at the vine: {cordon} {at} may be worth keeping, or a new cane may be better; {weak}.",
@@ -2032,6 +2045,8 @@ export const en = {
         "Look again: {cordon} and {rival} {at} cannot be told apart before this is written down: {missing}.",
       missingCountsAlone:
         "Look again: {cordon} {at} cannot be judged before this is written down: {missing}.",
+      uncounted:
+        "Count this vine again: neither live spurs nor gaps are written down, and by its trunks alone nothing is decided.",
       recount: "Count this vine again; nothing is decided on it before these cells are right: {cells}.",
       sidesUnclear:
         "Write down the side of {cordon} again: the cordons of a vine lie left and right, or on two opposite compass sides.",
@@ -2065,6 +2080,7 @@ export const en = {
         "The block's training system is not written down, so where the spurs point was not weighed.",
       leftOut: "Not counted on this vine, so not weighed: {parts}.",
       fixedTwice: "{cordons} {at} are all fixed to stay.",
+      uncounted: "Count live spurs and gaps on this vine before anything is cut on it.",
       recount: "Recount this vine before anything is cut on it: {cells}.",
       sidesUnclear: "The sides of this vine do not fit together, so nothing is decided.",
       vineMissing: "The vine is listed as missing, so nothing is decided.",

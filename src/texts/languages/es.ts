@@ -80,10 +80,11 @@ export const es: Texts = {
       diameter: "Cuánto cuenta el grosor del cordón.",
       spaceBetweenNeighbouringCordons:
         "Alambre libre entre las puntas de cordones vecinos: el ancho de una mano según la fuente; las pulgadas son nuestras.",
-      gapThatScoresNothing: "Un tramo de tantas posiciones sin pitón no gana nada por el hueco más largo.",
-      weakCordonDiameter: "Extremo fino de 5/16 a 1/2 pulgada: hasta aquí el grosor no gana nada.",
-      fullCordonDiameter:
-        "Extremo grueso de 5/16 a 1/2 pulgada, donde la fuente quiere troncos y cordones: desde aquí, todo.",
+      gapThatScoresNothing:
+        "Un tramo de tantas posiciones sin pitón no gana nada por el hueco más largo. Un lugar vacío suelto es un pitón que falta, no un tramo.",
+      weakCordonDiameter:
+        "Hasta aquí el grosor no gana nada: no es más grueso que un sarmiento, cuyo extremo grueso es 1/2 pulgada.",
+      fullCordonDiameter: "Desde aquí, todo: el grosor de un cordón que lleva años en su sitio.",
       twoCordonsOnTwoTrunks:
         "Lo que ganan dos cordones de dos troncos frente a dos de uno: los dos cordones permanentes no deben colgar de un solo tronco. La cifra es nuestra.",
       costOfAnInjuredTrunk: "Lo que pierde un cordón porque su tronco está dañado.",
@@ -175,7 +176,7 @@ export const es: Texts = {
       trunksWantedOnAVine:
         "Troncos vivos que una planta debería tener: normalmente 2, hasta 4 en variedades muy sensibles.",
       emptyShareThatRenewsACordon:
-        "Desde esta parte de lugares sin pitón vivo, el cordón se renueva. Ninguna fuente da una cifra: Oregon State nombra menos cosecha, zonas muertas, pitones mal ubicados y pocos pitones.",
+        "Desde esta parte de lugares sin pitón vivo, el cordón se renueva. Un solo tramo muerto de esa parte hace que el cordón no valga más que un sarmiento nuevo. Ninguna fuente da una cifra: Oregon State nombra menos cosecha, zonas muertas, pitones mal ubicados y pocos pitones.",
       badlyPlacedShareThatRenewsACordon:
         "Desde esta parte de pitones vivos mal orientados, el cordón se renueva. Ninguna fuente da una cifra.",
       thickShareOfANewCane:
@@ -2007,6 +2008,8 @@ export const es: Texts = {
     arguments: {
       spurs: "{mine} pitones vivos frente a {theirs}",
       spursForLength: "{mine} pitones vivos en {mineLength} frente a {theirs} en {theirsLength}",
+      spursBeyondWire:
+        "{mine} pitones vivos frente a {theirs}, y {other} es más largo que su alambre ({theirsLength} para {wire})",
       noStretch: "ningún hueco frente a uno de {theirs}",
       stretch: "hueco más largo {mine} frente a {theirs}",
       placingDown: "{mine} de {mineOf} pitones apuntan abajo o de lado frente a {theirs} de {theirsOf}",
@@ -2015,6 +2018,7 @@ export const es: Texts = {
       soundness: "está {mine}, {other} está {theirs}",
       diameter: "es más grueso, {mine} frente a {theirs}",
       ownTrunk: "sale del tronco {trunk}, así los dos cordones no cuelgan del tronco {shared}",
+      ownTrunkBesideCane: "sale del tronco {trunk} y el sarmiento nuevo de enfrente de otro",
       trunkUnknown: "quizá sale de un tronco propio, pero falta anotar un tronco",
       trunkCondition: "su tronco {trunk} está {mine}, el tronco {otherTrunk} está {theirs}",
       sameTrunkHurt: "su tronco está {mine}, el de {other} está {theirs}",
@@ -2023,7 +2027,9 @@ export const es: Texts = {
     weakPoints: {
       spurs: "lleva {spurs} pitones vivos donde su alambre debería llevar {carry}",
       stretch: "tiene un hueco de {gap} posiciones",
-      placing: "sus pitones apuntan mal",
+      deadStretch:
+        "un tramo de {gap} lugares está muerto y quedan {spurs} pitones vivos donde su alambre debería llevar {carry}",
+      placing: "solo {well} de sus {spurs} pitones apuntan bien",
       soundness: "está {condition}",
       diameter: "es demasiado fino",
       trunkCondition: "su tronco {trunk} está {trunkCondition}",
@@ -2038,6 +2044,9 @@ export const es: Texts = {
       better: "Dejar {cordon} {at}: {mine}.",
       betterDespite: "Dejar {cordon} {at}: {mine}. A favor de {rival}: {theirs}.",
       onlyOne: "Dejar {cordon} {at}: es el único ahí y vale la pena.",
+      onlyOneCounted:
+        "Dejar {cordon} {at}: es el único ahí y vale la pena, con {spurs} pitones vivos y un hueco más largo de {gap}.",
+      onlyOneSpurs: "Dejar {cordon} {at}: es el único ahí y vale la pena, con {spurs} pitones vivos.",
       building: "Dejar {cordon} {at}: la planta es joven y su cordón aún se forma.",
       fixedStays: "Dejar {cordon} {at}: lo decidió una persona.",
       fixedStaysDead:
@@ -2059,11 +2068,17 @@ export const es: Texts = {
       closeCallForTheirs:
         "Mirar la planta: {cordon} y {rival} {at} están parejos. A favor de {rival}: {theirs}.",
       tie: "Mirar la planta: {cordon} y {rival} {at} son iguales en todo lo anotado.",
+      question: "Mirar la planta: {pairs}.{together}{arguments}",
+      questionPair: "{cordon} o {rival} {at}",
+      questionCane: "{cordon} o un sarmiento nuevo {at}: {weak}",
+      questionFor: "A favor de {cordon}: {mine}.",
       goTogether: "{cordon} va con {mineWith}, {rival} con {theirsWith}.",
       closeToNewCane:
         "Mirar la planta: {cordon} {at} quizá valga la pena, o quizá sea mejor un sarmiento nuevo; {weak}.",
       missingCounts: "Volver a mirar: {cordon} y {rival} {at} no se distinguen sin anotar esto: {missing}.",
       missingCountsAlone: "Volver a mirar: {cordon} {at} no se puede juzgar sin anotar esto: {missing}.",
+      uncounted:
+        "Volver a contar esta planta: no hay pitones vivos ni huecos anotados, y solo por sus troncos nada se decide.",
       recount:
         "Volver a contar esta planta; nada se decide en ella hasta que estas celdas estén bien: {cells}.",
       sidesUnclear:
@@ -2099,6 +2114,7 @@ export const es: Texts = {
         "Falta el sistema de conducción del cuartel, así que no se pesó hacia dónde apuntan los pitones.",
       leftOut: "No contado en esta planta, así que no pesa: {parts}.",
       fixedTwice: "{cordons} {at} están todos fijados para quedar.",
+      uncounted: "Contar pitones vivos y huecos de esta planta antes de cortar nada en ella.",
       recount: "Recontar esta planta antes de cortar nada en ella: {cells}.",
       sidesUnclear: "Los lados de esta planta no cuadran, así que no se decide nada.",
       vineMissing: "La planta consta como faltante, así que no se decide nada.",

@@ -81,10 +81,10 @@ export const fr: Texts = {
       spaceBetweenNeighbouringCordons:
         "Fil laissé libre entre les bouts de cordons voisins : une largeur de main selon la source ; les pouces sont de nous.",
       gapThatScoresNothing:
-        "Une suite d'autant d'emplacements sans courson ne rapporte rien pour le plus long vide.",
-      weakCordonDiameter: "Bout fin de 5/16 à 1/2 pouce : jusque-là la grosseur ne rapporte rien.",
-      fullCordonDiameter:
-        "Bout épais de 5/16 à 1/2 pouce, voulu par la source pour troncs et cordons : le maximum dès là.",
+        "Une suite d'autant d'emplacements sans courson ne rapporte rien pour le plus long vide. Une place vide isolée est un courson qui manque, pas une suite.",
+      weakCordonDiameter:
+        "Jusque-là la grosseur ne rapporte rien : il n'est pas plus gros qu'un sarment, dont le bout épais fait 1/2 pouce.",
+      fullCordonDiameter: "Le maximum dès là : la grosseur d'un cordon en place depuis des années.",
       twoCordonsOnTwoTrunks:
         "Ce que gagnent deux cordons de deux troncs sur deux d'un seul : les deux cordons permanents ne doivent pas tenir à un seul tronc. Le chiffre est de nous.",
       costOfAnInjuredTrunk: "Ce que perd un cordon dont le tronc est abîmé.",
@@ -178,7 +178,7 @@ export const fr: Texts = {
       trunksWantedOnAVine:
         "Troncs vivants qu'un cep devrait avoir : normalement 2, jusqu'à 4 pour les cépages très sensibles.",
       emptyShareThatRenewsACordon:
-        "Dès cette part de places sans courson vivant, le cordon est à renouveler. Aucune source ne donne de part : Oregon State cite baisse de récolte, zones mortes, coursons mal placés et trop peu de coursons.",
+        "Dès cette part de places sans courson vivant, le cordon est à renouveler. Une seule suite morte de cette part, et le cordon ne vaut pas plus qu'un nouveau sarment. Aucune source ne donne de part : Oregon State cite baisse de récolte, zones mortes, coursons mal placés et trop peu de coursons.",
       badlyPlacedShareThatRenewsACordon:
         "Dès cette part de coursons vivants mal orientés, le cordon est à renouveler. Aucune source ne donne de part.",
       thickShareOfANewCane:
@@ -2036,6 +2036,8 @@ export const fr: Texts = {
     arguments: {
       spurs: "{mine} coursons vivants contre {theirs}",
       spursForLength: "{mine} coursons vivants sur {mineLength} contre {theirs} sur {theirsLength}",
+      spursBeyondWire:
+        "{mine} coursons vivants contre {theirs}, et {other} est plus long que son fil ({theirsLength} pour {wire})",
       noStretch: "aucun vide contre un de {theirs}",
       stretch: "plus long vide {mine} contre {theirs}",
       placingDown:
@@ -2045,6 +2047,7 @@ export const fr: Texts = {
       soundness: "il est {mine}, {other} est {theirs}",
       diameter: "il est plus gros, {mine} contre {theirs}",
       ownTrunk: "il part du tronc {trunk}, ainsi les deux cordons ne tiennent pas au tronc {shared}",
+      ownTrunkBesideCane: "il part du tronc {trunk} et le nouveau sarment d'en face d'un autre",
       trunkUnknown: "il part peut-être d'un tronc à lui, mais un tronc n'est pas noté",
       trunkCondition: "son tronc {trunk} est {mine}, le tronc {otherTrunk} est {theirs}",
       sameTrunkHurt: "son tronc est {mine}, celui de {other} est {theirs}",
@@ -2053,7 +2056,9 @@ export const fr: Texts = {
     weakPoints: {
       spurs: "il porte {spurs} coursons vivants là où son fil devrait en porter {carry}",
       stretch: "il a un vide de {gap} emplacements",
-      placing: "ses coursons sont mal orientés",
+      deadStretch:
+        "une suite de {gap} emplacements est morte, et il reste {spurs} coursons vivants là où son fil devrait en porter {carry}",
+      placing: "{well} seulement de ses {spurs} coursons sont bien orientés",
       soundness: "il est {condition}",
       diameter: "il est trop mince",
       trunkCondition: "son tronc {trunk} est {trunkCondition}",
@@ -2068,6 +2073,10 @@ export const fr: Texts = {
       better: "Garder {cordon} {at} : {mine}.",
       betterDespite: "Garder {cordon} {at} : {mine}. Pour {rival} : {theirs}.",
       onlyOne: "Garder {cordon} {at} : c'est le seul et il vaut la peine.",
+      onlyOneCounted:
+        "Garder {cordon} {at} : c'est le seul et il vaut la peine, avec {spurs} coursons vivants et un plus long vide de {gap}.",
+      onlyOneSpurs:
+        "Garder {cordon} {at} : c'est le seul et il vaut la peine, avec {spurs} coursons vivants.",
       building: "Garder {cordon} {at} : le cep est jeune et son cordon se forme encore.",
       fixedStays: "Garder {cordon} {at} : quelqu'un l'a décidé.",
       fixedStaysDead:
@@ -2089,12 +2098,18 @@ export const fr: Texts = {
       closeCallForTheirs:
         "Regarder le cep : {cordon} et {rival} {at} se valent presque. Pour {rival} : {theirs}.",
       tie: "Regarder le cep : {cordon} et {rival} {at} sont égaux en tout ce qui est noté.",
+      question: "Regarder le cep : {pairs}.{together}{arguments}",
+      questionPair: "{cordon} ou {rival} {at}",
+      questionCane: "{cordon} ou un nouveau sarment {at} : {weak}",
+      questionFor: "Pour {cordon} : {mine}.",
       goTogether: "{cordon} va avec {mineWith}, {rival} avec {theirsWith}.",
       closeToNewCane:
         "Regarder le cep : {cordon} {at} vaut peut-être la peine, ou un nouveau sarment serait mieux ; {weak}.",
       missingCounts:
         "Y retourner : {cordon} et {rival} {at} ne se départagent pas avant d'avoir noté : {missing}.",
       missingCountsAlone: "Y retourner : {cordon} {at} ne se juge pas avant d'avoir noté : {missing}.",
+      uncounted:
+        "Recompter ce cep : ni coursons vivants ni vides ne sont notés, et ses troncs seuls ne décident rien.",
       recount: "Recompter ce cep ; rien n'y est décidé avant que ces cellules soient justes : {cells}.",
       sidesUnclear:
         "Noter de nouveau le côté de {cordon} : les cordons d'un cep vont à gauche et à droite, ou de deux côtés opposés.",
@@ -2129,6 +2144,7 @@ export const fr: Texts = {
         "Le mode de conduite de la parcelle n'est pas noté : l'orientation des coursons n'a pas compté.",
       leftOut: "Pas compté sur ce cep, donc sans poids : {parts}.",
       fixedTwice: "{cordons} {at} sont tous fixés pour rester.",
+      uncounted: "Compter coursons vivants et vides de ce cep avant d'y couper quoi que ce soit.",
       recount: "Recompter ce cep avant d'y couper quoi que ce soit : {cells}.",
       sidesUnclear: "Les côtés de ce cep ne vont pas ensemble : rien n'est décidé.",
       vineMissing: "Le cep est noté manquant : rien n'est décidé.",

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { CandidateCordon } from "../../../src/domain/choice/candidateCordon";
 import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
 import { reasonSentence } from "../../../src/survey/decide/choice/reasonSentence";
 import {
@@ -6,6 +7,7 @@ import {
   sideSentences,
   vineNoteSentence,
 } from "../../../src/survey/decide/choice/vineSentences";
+import { metres } from "../../../src/domain/units";
 import { LANGUAGES } from "../../../src/texts/language";
 import { anyCandidate, fullCandidate, vineOf } from "./counts";
 import { everyPlan } from "./everyPlan";
@@ -99,6 +101,22 @@ describe("against every plan, one after the other", () => {
   });
 });
 
+const spursOf = ({ liveSpurs, spursDown, spursLevel, spursUp }: CandidateCordon) =>
+  liveSpurs ??
+  (spursDown === undefined || spursLevel === undefined || spursUp === undefined
+    ? undefined
+    : spursDown + spursLevel + spursUp);
+
+/** Live spurs, and either length or positions to hold them against; or no spur at all. */
+const isSpurCounted = (one: CandidateCordon) =>
+  spursOf(one) === 0 || (spursOf(one) !== undefined && Boolean(one.length || one.positions));
+
+/** The longest gap, or what bounds it. */
+const isGapKnown = (one: CandidateCordon) =>
+  one.longestGap !== undefined ||
+  spursOf(one) === 0 ||
+  (spursOf(one) !== undefined && one.positions !== undefined);
+
 describe("whatever is written down", () => {
   test("every cordon gets one answer with a whole sentence, every side has one cordon or one cane", () => {
     fc.assert(
@@ -109,6 +127,15 @@ describe("whatever is written down", () => {
         );
         for (const cordon of decision.cordons)
           expect(reasonSentence(cordon, "fr", "metric")).not.toMatch(/[{}]|undefined|NaN/);
+        const { spurs, stretch } = {
+          spurs: vine.candidates.some(isSpurCounted),
+          stretch: vine.candidates.some(isGapKnown),
+        };
+        if (decision.sides.length === 0) {
+          expect([spurs, stretch]).toEqual([false, false]);
+          expect(decision.notes.map(({ code }) => code)).toEqual(["uncounted"]);
+          return;
+        }
         expect(decision.sides).toHaveLength(2);
         for (const side of decision.sides)
           expect([side.cordon, side.layCaneFrom].filter((one) => one !== undefined)).toHaveLength(1);
@@ -159,5 +186,64 @@ describe("whatever is written down", () => {
         expect(cuts.map(({ cordon }) => cordon).sort()).toEqual(going.sort());
       }),
     );
+  });
+});
+
+describe("only the trunk differs", () => {
+  test("the cordon from a trunk of its own stays, without a question, whatever the counts are", () => {
+    fc.assert(
+      fc.property(fullCandidate, fullCandidate, (one, across) => {
+        const sound = { condition: "sound", trunkCondition: "sound", fixedChoice: undefined } as const;
+        const left = { ...one, ...sound, side: "left", length: metres(1), positions: 30 };
+        const right = {
+          ...across,
+          ...sound,
+          side: "right",
+          cordon: "C",
+          trunk: 2,
+          length: metres(1),
+          positions: 30,
+        };
+        const candidates = [
+          { ...left, cordon: "A", trunk: 2, fixedChoice: undefined },
+          { ...left, cordon: "B", trunk: 1, fixedChoice: undefined },
+          { ...right, fixedChoice: "stays" as const },
+        ] as unknown as CandidateCordon[];
+        const decision = chooseCordons({ candidates, training: "highWire", status: "bearing" }, RULES);
+        const [a, b] = decision.cordons;
+        expect(a.verdict).not.toBe("stays");
+        if (decision.sides[0].layCaneFrom === undefined && !decision.sides[0].orLayFrom)
+          expect([a.verdict, b.verdict]).toEqual(["goes", "stays"]);
+      }),
+    );
+  });
+});
+
+describe("trunks alone", () => {
+  // nothing is known of A and B but that they come from two trunks
+  const bare = (side: string, letter: string, trunk: number): CandidateCordon => ({
+    side,
+    cordon: letter,
+    trunk,
+    condition: "sound",
+  });
+
+  test("two cordons of which neither spurs nor gaps were counted are to be counted, not decided", () => {
+    const decision = chooseCordons(
+      { candidates: [bare("left", "A", 1), bare("left", "B", 2), bare("right", "C", 2)] },
+      RULES,
+    );
+    expect(decision.sides).toEqual([]);
+    expect(decision.cordons.map((cordon) => reasonSentence(cordon, "en", "US"))[0]).toBe(
+      "Count this vine again: neither live spurs nor gaps are written down, and by its trunks alone nothing is decided.",
+    );
+    expect(decision.notes.map((note) => vineNoteSentence(note, "en"))).toEqual([
+      "Count live spurs and gaps on this vine before anything is cut on it.",
+    ]);
+  });
+
+  test("one cordon a side needs no counts to stay", () => {
+    const { sides } = chooseCordons({ candidates: [bare("left", "A", 1), bare("right", "C", 2)] }, RULES);
+    expect(sides.map(({ cordon }) => cordon)).toEqual(["A", "C"]);
   });
 });

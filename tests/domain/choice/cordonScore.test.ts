@@ -134,9 +134,14 @@ describe("parts worked by hand", () => {
     },
     { why: "no gap", cordon: { liveSpurs: 8, longestGap: 0 }, parts: { stretch: 1 } },
     {
-      why: "2 of the 5 positions that score nothing",
+      why: "2 empty places in a row, one of the four from a single one to 5 that score nothing: 3 of 4",
       cordon: { liveSpurs: 8, longestGap: 2 },
-      parts: { stretch: 0.6 },
+      parts: { stretch: 0.75 },
+    },
+    {
+      why: "one empty place is a missing spur, no stretch",
+      cordon: { liveSpurs: 8, longestGap: 1 },
+      parts: { stretch: 1 },
     },
     { why: "a gap beyond the setting", cordon: { liveSpurs: 3, longestGap: 7 }, parts: { stretch: 0 } },
     {
@@ -148,7 +153,7 @@ describe("parts worked by hand", () => {
     {
       why: "12 positions, 11 live: the one empty place is a gap of 1",
       cordon: { positions: 12, liveSpurs: 11 },
-      parts: { stretch: 0.8 },
+      parts: { stretch: 1 },
     },
     {
       why: "every place is filled, so there is no gap",
@@ -190,18 +195,18 @@ describe("parts worked by hand", () => {
     { why: "diseased", cordon: { condition: "diseased" }, parts: { soundness: 0.2 } },
     { why: "dead", cordon: { condition: "dead" }, parts: { soundness: 0 } },
     {
-      why: "Westover 2016: 5/16 in is the weak end",
-      cordon: { diameter: metresFromFeet(5 / 16 / 12) },
+      why: "Westover 2016: 1/2 in is the thick end of a cane, no cordon yet",
+      cordon: { diameter: metresFromFeet(0.5 / 12) },
       parts: { diameter: 0 },
     },
     {
-      why: "Westover 2016: 1/2 in is the thick end",
-      cordon: { diameter: metresFromFeet(0.5 / 12) },
+      why: "an inch earns all",
+      cordon: { diameter: metresFromFeet(1 / 12) },
       parts: { diameter: 1 },
     },
     {
-      why: "13/32 in lies halfway between",
-      cordon: { diameter: metresFromFeet(13 / 32 / 12) },
+      why: "3/4 in lies halfway between",
+      cordon: { diameter: metresFromFeet(0.75 / 12) },
       parts: { diameter: 0.5 },
     },
   ];
@@ -218,15 +223,15 @@ describe("parts worked by hand", () => {
 
   test("without the longest gap, 12 positions with 9 live leave it between 1 and 3", () => {
     const { parts, missing } = cordonScore({ ...forty, positions: 12, liveSpurs: 9 }, undefined, RULES);
-    expect(parts.stretch.low).toBeCloseTo(0.4, 10);
-    expect(parts.stretch.high).toBeCloseTo(0.8, 10);
+    expect(parts.stretch.low).toBeCloseTo(0.5, 10);
+    expect(parts.stretch.high).toBeCloseTo(1, 10);
     expect(missing).toEqual(["stretch"]);
   });
 
   test("parts that nothing speaks of are left out and named", () => {
     const scored = cordonScore({ ...forty, liveSpurs: 8, longestGap: 2 }, "highWire", RULES);
     expect(scored.leftOut).toEqual(["placing", "soundness", "diameter"]);
-    expect(scored.score).toBeCloseTo((0.3 * 0.8 + 0.3 * 0.6) / 0.6, 10);
+    expect(scored.score).toBeCloseTo((0.2 * 0.8 + 0.3 * 0.75) / 0.5, 10);
   });
 
   test("nothing counted is refused, never scored", () => {

@@ -53,6 +53,27 @@ export function everyPlan(vine: VineToDecide, rules: ChoiceRules, fill: () => nu
       own(one) === "dead" ||
       (!young && one.length !== undefined && one.length < rules.shortestCordon));
 
+  const limitOf = (one: CandidateCordon) => {
+    const places =
+      one.positions ?? (one.length === undefined ? 0 : Math.round(one.length / rules.spurSpacing));
+    if (young || places === 0) return Infinity;
+    const ways = [one.spursDown, one.spursLevel, one.spursUp];
+    const sum = ways.includes(undefined) ? undefined : ways.reduce((all: number, way) => all + way!, 0);
+    const spurs = one.liveSpurs ?? sum;
+    const empty = spurs === undefined ? undefined : Math.max(0, places - spurs);
+    const gap = one.longestGap ?? gapDrawn(one, empty, spurs);
+    if (gap / places < rules.renewingShare) return Infinity;
+    return rules.newCane - Math.max(0, (empty ?? gap) - gap) / places;
+  };
+  const drawn = new Map<CandidateCordon, number>();
+  const gapDrawn = (one: CandidateCordon, empty: number | undefined, spurs: number | undefined) => {
+    if (empty === undefined) return 0;
+    if (!drawn.has(one)) {
+      const least = Math.ceil(empty / (spurs! + 1));
+      drawn.set(one, least + Math.floor(fill() * (empty - least + 0.999)));
+    }
+    return drawn.get(one)!;
+  };
   interface Option {
     readonly cordon?: string;
     readonly trunk: number | string | undefined;
@@ -74,7 +95,7 @@ export function everyPlan(vine: VineToDecide, rules: ChoiceRules, fill: () => nu
     const keep = ({ one, index }: (typeof here)[number]): Option => ({
       cordon: one.cordon,
       trunk: one.trunk,
-      worth: scores[index] - costOf(own(one)),
+      worth: Math.min(scores[index], limitOf(one)) - costOf(own(one)),
     });
     const fixed = here.filter(({ one }) => one.fixedChoice === "stays");
     if (fixed.length) return fixed.map(keep);

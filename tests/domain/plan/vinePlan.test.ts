@@ -105,11 +105,29 @@ describe("plans worked by hand, common practice", () => {
   });
 });
 
+test("a person asked between a cordon and a cane finds the wood of that cane, though its cordon goes elsewhere", () => {
+  // C has a dead stretch of 4 of its 10 places and no other empty one: worth a cane, 0.50, so a person is asked. The only
+  // other wood of trunk 2 is B, which goes on the left.
+  const plan = planOf([
+    cordon("left A", 1, 10),
+    cordon("left B", 2, 9, { fixedChoice: "goes" }),
+    cordon("right C", 3, 6, { longestGap: 4 }),
+    cordon("right D", 2, 1, { condition: "dead" }),
+  ]);
+  expect(plan.keeps.find(({ cordon: letter }) => letter === "C")?.orCane).toEqual({
+    from: 2,
+    source: { side: "left", cordon: "B" },
+  });
+  expect(cutsOf(plan)).toEqual(["right D head", "left B cane"]);
+});
+
 describe("on 10,000 random vines", () => {
   test("every plan can be carried out", () => {
     let canes = 0;
     let spurs = 0;
     let renewed = 0;
+    let alternatives = 0;
+    let alternativesCut = 0;
     fc.assert(
       fc.property(fc.oneof(vineOf(fullCandidate, 3), vineOf(anyCandidate, 3)), (vine) => {
         const decision = chooseCordons(vine, RULES);
@@ -137,6 +155,24 @@ describe("on 10,000 random vines", () => {
           if (typeof from === "number") expect(wood.trunk).toBe(from);
           const cut = cutOf(source.side, source.cordon);
           if (cut) expect(cut.backTo).toBe("cane");
+        }
+        for (const { ask, orCane } of plan.keeps) {
+          if (!orCane) continue;
+          alternatives++;
+          expect(ask).toBe(true);
+          const bearing = vine.candidates.filter(
+            (one) =>
+              !isDead(one) &&
+              (typeof orCane.from === "number" ? one.trunk === orCane.from : one.trunk === undefined),
+          );
+          if (orCane.from !== "ground" && bearing.length > 0) expect(orCane.source).toBeDefined();
+          if (!orCane.source) continue;
+          expect(isDead(named(orCane.source.side, orCane.source.cordon))).toBe(false);
+          const cut = cutOf(orCane.source.side, orCane.source.cordon);
+          if (cut) {
+            alternativesCut++;
+            expect(cut.backTo).toBe("cane");
+          }
         }
         for (const cut of plan.cuts) {
           const wood = named(cut.side, cut.cordon);
@@ -174,5 +210,7 @@ describe("on 10,000 random vines", () => {
     expect(canes).toBeGreaterThan(1000);
     expect(spurs).toBeGreaterThan(100);
     expect(renewed).toBeGreaterThan(100);
+    expect(alternatives).toBeGreaterThan(100);
+    expect(alternativesCut).toBeGreaterThan(10);
   });
 });

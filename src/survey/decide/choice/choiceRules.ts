@@ -37,6 +37,7 @@ export function choiceRules(settings: SettingValues): ChoiceRules {
     injuredTrunk: settings.costOfAnInjuredTrunk,
     diseasedTrunk: settings.costOfADiseasedTrunk,
     newCane: settings.worthOfANewCane,
+    renewingShare: settings.emptyShareThatRenewsACordon,
     shortestCordon: settings.shortestCordon,
     closeCall: settings.closeCall,
     sidesWanted: settings.cordonsOnAVine >= 1.5 ? 2 : 1,

@@ -1,4 +1,4 @@
-import type { Argument, CaneOrigin, CordonDecision } from "../../../domain/choice/vineDecision";
+import type { Argument, CaneOrigin, CordonDecision, QuestionSide } from "../../../domain/choice/vineDecision";
 import type { Facts } from "../../../domain/refusal";
 import type { UnitSystem } from "../../../domain/units";
 import {
@@ -31,6 +31,7 @@ export function reasonSentence(
   unitSystem: UnitSystem,
 ): string {
   const { side, cordon, reason } = decision;
+  if (reason.question) return questionSentence(reason.question, language, unitSystem);
   const rival = reason.rival ?? "";
   const told = (list: readonly Argument[], own: string, other: string) =>
     argumentWords(list, own, other, language, unitSystem);
@@ -44,6 +45,8 @@ export function reasonSentence(
     length:
       typeof reason.facts.length === "number" ? lengthWords(reason.facts.length, language, unitSystem) : "",
     cells: String(reason.facts.cells ?? ""),
+    spurs: String(reason.facts.spurs ?? ""),
+    gap: String(reason.facts.gap ?? ""),
     missing: missingWords(reason.facts.missing, language),
     from: reason.facts.from === undefined ? "" : caneOriginWords(reason.facts.from as CaneOrigin, language),
     weak: reason.facts.weak === undefined ? "" : weakWords(reason.facts, language),
@@ -52,6 +55,52 @@ export function reasonSentence(
   return mineWith === undefined || theirsWith === undefined
     ? sentence
     : `${sentence} ${say(REASONS.goTogether, language, { cordon, rival, mineWith, theirsWith })}`;
+}
+
+/** The one question of a vine on which both sides are asked about, with the arguments of both sides. */
+function questionSentence(
+  sides: readonly QuestionSide[],
+  language: Language,
+  unitSystem: UnitSystem,
+): string {
+  const pair = ({ side, cordon, rival, facts }: QuestionSide) =>
+    say(REASONS[rival === undefined ? "questionCane" : "questionPair"], language, {
+      cordon,
+      rival: rival ?? "",
+      at: sideWords(side, language),
+      weak: facts.weak === undefined ? "" : weakWords(facts, language),
+    });
+  const speaksFor = (list: readonly Argument[], cordon: string, other: string) =>
+    list.length === 0
+      ? []
+      : [
+          say(REASONS.questionFor, language, {
+            cordon,
+            mine: argumentWords(list, cordon, other, language, unitSystem),
+          }),
+        ];
+  const sentences = sides.flatMap(({ cordon, rival = "", mine, theirs }) => [
+    ...speaksFor(mine, cordon, rival),
+    ...speaksFor(theirs, rival, cordon),
+  ]);
+  const { cordon, rival, facts } = sides[0];
+  const together =
+    facts.mineWith === undefined || facts.theirsWith === undefined
+      ? []
+      : [
+          say(REASONS.goTogether, language, {
+            cordon,
+            rival: rival ?? "",
+            mineWith: facts.mineWith,
+            theirsWith: facts.theirsWith,
+          }),
+        ];
+  const after = (list: readonly string[]) => list.map((sentence) => ` ${sentence}`).join("");
+  return say(REASONS.question, language, {
+    pairs: sides.map(pair).join(AND[language]),
+    together: after(together),
+    arguments: after(sentences),
+  });
 }
 
 /** "on the left", in the language. */
@@ -67,7 +116,9 @@ export function caneOriginWords(from: CaneOrigin, language: Language): string {
 }
 
 function textKey({ reason }: Pick<CordonDecision, "reason">): string {
-  const { code } = reason;
+  const { code, facts } = reason;
+  if (code === "onlyOne" && facts.spurs !== undefined)
+    return facts.gap === undefined ? "onlyOneSpurs" : "onlyOneCounted";
   if (code === "better" && reason.theirs.length > 0) return "betterDespite";
   if (code === "worse" && reason.mine.length > 0) return "worseDespite";
   if (code === "missingCounts" && reason.rival === undefined) return "missingCountsAlone";
@@ -117,6 +168,7 @@ function argumentSentence(
     ...(code === "diameter" ? { mine: length(facts.mine), theirs: length(facts.theirs) } : {}),
     mineLength: length(facts.mineLength),
     theirsLength: length(facts.theirsLength),
+    wire: length(facts.wire),
     own,
     other,
   });
@@ -127,8 +179,10 @@ function trunkKey(facts: Facts): string {
 }
 
 function argumentKey(code: Argument["code"], facts: Facts): string {
+  if (code === "spurs" && facts.wire !== undefined) return "spursBeyondWire";
   if (code === "spurs") return Number(facts.mine) > Number(facts.theirs) ? "spurs" : "spursForLength";
   if (code === "stretch") return facts.mine === 0 ? "noStretch" : "stretch";
+  if (code === "ownTrunk" && facts.besideCane && facts.trunk !== "") return "ownTrunkBesideCane";
   if (code === "ownTrunk") return facts.trunk === "" || facts.shared === "" ? "trunkUnknown" : "ownTrunk";
   if (code !== "placing") return code;
   if (!(Number(facts.mine) / Number(facts.mineOf) > Number(facts.theirs) / Number(facts.theirsOf)))
