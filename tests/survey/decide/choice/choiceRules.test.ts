@@ -26,11 +26,11 @@ describe("the figures of the cordon choice", () => {
     }
   });
 
-  test("Klodd 2022 puts a spur every 3 to 5 in; Westover 2016 wants wood of 5/16 to 1/2 in", () => {
+  test("Klodd 2022 puts a spur every 3 to 5 in; a cordon is thicker than the 1/2 in where Westover 2016 ends the wood of canes", () => {
     const rules = choiceRules(defaultSettings());
     expect(rules.spurSpacing).toBeCloseTo(0.1016, 12);
-    expect(rules.weakDiameter).toBeCloseTo(0.0079375, 12);
-    expect(rules.fullDiameter).toBeCloseTo(0.0127, 12);
+    expect(rules.weakDiameter).toBeCloseTo(0.0127, 12);
+    expect(rules.fullDiameter).toBeCloseTo(0.0254, 12);
   });
 
   test("the order of the spur worths is that of the trade: down, level, up on a high wire and the reverse upright", () => {
