@@ -96,14 +96,7 @@ export const CHOICE_SETTINGS = {
     [0, 4],
     MEANINGS.weakCordonDiameter,
   ),
-  fullCordonDiameter: figure(
-    "Full cordon diameter",
-    1,
-    "in",
-    "ours",
-    [0, 4],
-    MEANINGS.fullCordonDiameter,
-  ),
+  fullCordonDiameter: figure("Full cordon diameter", 1, "in", "ours", [0, 4], MEANINGS.fullCordonDiameter),
   twoCordonsOnTwoTrunks: share(
     "Two cordons on two trunks",
     0.15,
