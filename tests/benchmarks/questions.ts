@@ -41,7 +41,8 @@ export function questionsOf(season: Parameters<typeof vinesToDecide>[0]): Questi
       );
     });
     if (isAsked) asked++;
-    if (turns) isAsked ? askedTurnOnASpur++ : turnOnASpur++;
+    if (turns && isAsked) askedTurnOnASpur++;
+    if (turns && !isAsked) turnOnASpur++;
   }
   const { flipsDecided } = countingRisk(decided, rules, seededRandom(1), 20);
   return { vines: decided.length, asked, turnOnASpur, askedTurnOnASpur, everyCountOff: flipsDecided };
