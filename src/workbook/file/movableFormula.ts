@@ -25,28 +25,49 @@ export function movableFormula(formula: string): (rows: number, columns: number)
       }),
     ),
   ).split(PLACE);
-  return (rows, columns) =>
-    rows === 0 && columns === 0
-      ? formula
-      : fixed.reduce((moved, text, at) => moved + movedReference(references[at - 1], rows, columns) + text);
+  const pieces = fixed.flatMap((text, at) => (at === 0 ? text : [...piecesOf(references[at - 1]), text]));
+  const rowNumbers = pieces.flatMap((piece) =>
+    typeof piece === "object" && "row" in piece ? piece.row : [],
+  );
+  let movedRight = NaN;
+  let parts: (string | number)[] = [];
+  return (rows, columns) => {
+    if (rows === 0 && columns === 0) return formula;
+    if (columns !== movedRight) parts = textsBetweenRows(pieces, columns).flatMap((text) => [text, 0]);
+    movedRight = columns;
+    rowNumbers.forEach((number, at) => (parts[2 * at + 1] = wrapped(number + rows, ROWS)));
+    return parts.slice(0, -1).join("");
+  };
 }
 
 /** Stands for a reference; no formula of a workbook holds it. */
 const PLACE = "\0";
 
-function movedReference(match: RegExpMatchArray, rows: number, columns: number): string {
+/** A text that stays, or the number of a column or row that moves. */
+type Piece = string | { readonly column: number } | { readonly row: number };
+
+function piecesOf(match: RegExpMatchArray): Piece[] {
   const [whole, c1, l1, r1, n1, fromFixed, from, toFixed, to, topFixed, top, bottomFixed, bottom] = match;
   const column = (fixed: string, letters: string) =>
-    fixed + (fixed ? letters : columnLetters(wrapped(numberOf(letters) + columns, COLUMNS)));
-  const row = (fixed: string, number: string) =>
-    fixed + (fixed ? number : wrapped(Number(number) + rows, ROWS));
+    fixed ? fixed + letters : { column: numberOf(letters) };
+  const row = (fixed: string, number: string) => (fixed ? fixed + number : { row: Number(number) });
   if (l1 !== undefined)
-    return numberOf(l1) > COLUMNS || Number(n1) > ROWS ? whole : column(c1, l1) + row(r1, n1);
+    return numberOf(l1) > COLUMNS || Number(n1) > ROWS ? [whole] : [column(c1, l1), row(r1, n1)];
   if (from !== undefined)
     return numberOf(from) > COLUMNS || numberOf(to) > COLUMNS
-      ? whole
-      : `${column(fromFixed, from)}:${column(toFixed, to)}`;
-  return `${row(topFixed, top)}:${row(bottomFixed, bottom)}`;
+      ? [whole]
+      : [column(fromFixed, from), ":", column(toFixed, to)];
+  return [row(topFixed, top), ":", row(bottomFixed, bottom)];
+}
+
+/** What stands before, between and after the rows that move, with the columns moved already. */
+function textsBetweenRows(pieces: readonly Piece[], columns: number): string[] {
+  const texts = [""];
+  for (const piece of pieces)
+    if (typeof piece === "string") texts[texts.length - 1] += piece;
+    else if ("row" in piece) texts.push("");
+    else texts[texts.length - 1] += columnLetters(wrapped(piece.column + columns, COLUMNS));
+  return texts;
 }
 
 /** References to a table's columns stand in brackets and do not move. */

@@ -250,7 +250,7 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     code: "tooManyOf",
     bytes: () =>
       buildWorkbook({
-        parts: { "xl/sharedStrings.xml": repeated(`<sst xmlns="${MAIN}">`, "<si/>", 6_000_000, "</sst>") },
+        parts: { "xl/sharedStrings.xml": repeated(`<sst xmlns="${MAIN}">`, "<si/>", 3_100_000, "</sst>") },
         sheets: { Sheet1: '<row r="1"><c r="A1" t="s"><v>0</v></c></row>' },
       }),
   },
@@ -286,7 +286,7 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     code: "tooManyOf",
     bytes: () =>
       buildWorkbook({
-        names: Array.from({ length: 300_000 }, (_, i) => `<definedName name="n${i}">1</definedName>`).join(
+        names: Array.from({ length: 110_000 }, (_, i) => `<definedName name="n${i}">1</definedName>`).join(
           "",
         ),
       }),
@@ -301,7 +301,7 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
           "xl/styles.xml": repeated(
             `<styleSheet xmlns="${MAIN}"><cellXfs>`,
             "<xf/>",
-            5_000_000,
+            200_000,
             "</cellXfs></styleSheet>",
           ),
         },
