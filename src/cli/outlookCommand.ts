@@ -1,8 +1,8 @@
 import { blockOutlook } from "../survey/crop/blockOutlook";
+import { ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
 import { usedSentence } from "../survey/season/usedSentence";
-import { stayingCordons } from "../survey/decide/stayingCordons";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { OUTLOOK_LACKS, THINNING_GROUPS } from "../texts/outlook";
 import { outlookSheet } from "../workbook/results/outlookSheet";
@@ -30,7 +30,7 @@ export const OUTLOOK_COMMAND: Command = {
     const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const groups = THINNING_GROUPS.map((name) => name[language]);
-    const blocks = outlookInputs(season, { stays: stayingCordons(vines) }).map((inputs) =>
+    const blocks = outlookInputs(season, { decided: vines }).map((inputs) =>
       blockOutlook(inputs, season.settings, groups),
     );
     const sheet = outlookSheet(blocks, language, season.unitSystem, isoDay(terminal.today));
@@ -40,9 +40,15 @@ export const OUTLOOK_COMMAND: Command = {
     else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), blocks }));
     else {
       printTable(sheet, terminal);
-      for (const { inputs } of blocks)
-        for (const { code } of inputs.lacking)
-          terminal.print(printable(`${inputs.block}: ${OUTLOOK_LACKS[code][language]}`));
+      for (const { inputs } of blocks) {
+        const { block, harvests, lacking } = inputs;
+        if (harvests)
+          terminal.print(
+            printable(`${block}: ${ownHarvestsSentence(harvests, season.unitSystem, language)}`),
+          );
+        for (const { code } of lacking)
+          terminal.print(printable(`${block}: ${OUTLOOK_LACKS[code][language]}`));
+      }
       terminal.print(printable(usedSentence(season.used.account(), language)));
     }
     return 0;

@@ -1,11 +1,12 @@
-import { cropOutlook, type CropOutlook } from "../domain/outlook/cropOutlook";
+import type { CropOutlook } from "../domain/outlook/cropOutlook";
 import type { Range } from "../domain/outlook/productRange";
 import type { UnitSystem } from "../domain/units";
 import { decideSeason } from "../survey/decide/decideSeason";
 import { outlookInputs } from "../survey/crop/outlookInputs";
-import { stayingCordons } from "../survey/decide/stayingCordons";
+import { blockOutlook } from "../survey/crop/blockOutlook";
+import { disagreementSentence, ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { OUTLOOK_LINES } from "../texts/functions/outlook";
-import { say, type Language } from "../texts/language";
+import { say, type Language, type Text } from "../texts/language";
 import { OUTLOOK_LACKS, SPREAD_SOURCES, STAGE_NAMES } from "../texts/outlook";
 import { usedSentence } from "../survey/season/usedSentence";
 import type { ResultRow } from "./cordonFunction";
@@ -39,40 +40,44 @@ export function outlookOfTables(
   neededColumn("vines", season.tables("vines")[0], "block");
   neededColumn("blocks", season.tables("blocks")[0], "block");
   const units = season.unitSystem;
-  const confidence = season.settings.confidenceOfRanges;
-  const stays = given["cordons"] ? { stays: stayingCordons(decideSeason(season)) } : {};
+  const options = given["cordons"] ? { decided: [...decideSeason(season)] } : {};
   const rowsUsed = season.used.account();
-  const lines: ResultRow[] = outlookInputs(season, stays).flatMap(
-    ({ block, stages, planted, bearing, density, lacking }) => [
-      ...stages.flatMap((figures) =>
-        stageRows(
-          block,
-          cropOutlook(
-            figures,
-            { planted, bearing, ...(density === undefined ? {} : { density }) },
-            confidence,
-          ),
-          units,
-          language,
-        ),
-      ),
+  const lines: ResultRow[] = outlookInputs(season, options).flatMap((inputs) => {
+    const { block, harvests, lacking } = inputs;
+    const { stages, asCounted, againstHarvests } = blockOutlook(inputs, season.settings, []);
+    const against = (stage: CropOutlook) => {
+      const how = againstHarvests.find((one) => one.stage === stage.stage)?.disagreement;
+      return how && harvests && disagreementSentence(how, stage.block, harvests, units, language);
+    };
+    return [
+      ...stages.flatMap((stage) => [
+        ...stageRows(block, stage, STAGE_NAMES[stage.stage], against(stage), units, language),
+        ...(stage.stage === "winter" && asCounted
+          ? stageRows(block, asCounted, STAGE_NAMES.asCounted, undefined, units, language)
+          : []),
+      ]),
+      ...(harvests && stages.length > 0
+        ? [{ block, says: ownHarvestsSentence(harvests, units, language) }]
+        : []),
       ...lacking
         .filter(({ kind }) => kind === "assumed" || stages.length === 0)
         .map(({ code }) => ({ block, says: OUTLOOK_LACKS[code][language] })),
-    ],
-  );
+    ];
+  });
   return rowsUsed.leftOut.length === 0 ? lines : [...lines, { says: usedSentence(rowsUsed, language) }];
 }
 
 function stageRows(
   block: string,
-  { stage, clusters, perVine, perHectare, block: whole, spread }: CropOutlook,
+  { clusters, perVine, perHectare, block: whole, spread }: CropOutlook,
+  name: Text,
+  against: string | undefined,
   units: UnitSystem,
   language: Language,
 ): readonly ResultRow[] {
   const line = (figure: keyof typeof OUTLOOK_LINES.figures, range: Range, measure: Measure, says = "") => ({
     block,
-    stage: STAGE_NAMES[stage][language],
+    stage: name[language],
     figure: OUTLOOK_LINES.figures[figure][language],
     low: fromMetric(range.low, measure, units),
     likely: fromMetric(range.likely, measure, units),
@@ -92,6 +97,6 @@ function stageRows(
     line("clusters", clusters, "plain"),
     line("perVine", perVine, "mass"),
     ...(perHectare ? [line("perArea", perHectare, "cropPerArea")] : []),
-    line("block", whole, "mass", doubt),
+    line("block", whole, "mass", [doubt, against].filter(Boolean).join(" ")),
   ];
 }

@@ -31,5 +31,8 @@ export const HANDBOOK_SAMPLES: Readonly<Record<string, Text>> = TEXTS.outlook.ha
 /** A figure of the farm's own, proposed: {figure} {cultivar} {years} {now} {value} {percent}. */
 export const FARM_FIGURES: Readonly<Record<string, Text>> = TEXTS.outlook.farmFigures;
 
+/** A block's own harvests, and how a range stands to them: {years} {first} {last} {least} {mean} {most} {low} {high} {unit}. */
+export const OWN_HARVESTS = TEXTS.outlook.ownHarvests;
+
 /** How a proposed figure was made. */
 export const FARM_FIGURE_WEIGHT: Text = TEXTS.outlook.farmFigureWeight;

@@ -56,9 +56,7 @@ async function measure(rows: number, rounds: number): Promise<void> {
     await time("gaps", () => gapsOfSeason(season, stayingCordons(vines)));
     await time("cards", () => crewCards(season, vines));
     await time("crop", () =>
-      outlookInputs(season, { stays: stayingCordons(vines) }).map((block) =>
-        blockOutlook(block, season.settings, []),
-      ),
+      outlookInputs(season, { decided: vines }).map((block) => blockOutlook(block, season.settings, [])),
     );
     await time("winters", () => winterRows(season, stayingCordons(vines)));
   }

@@ -24,6 +24,14 @@ describe("the page that shows what crop the pruning leaves", () => {
     expect(await pane.page.locator("#outlook-crop").innerText()).toMatch(
       /^Likely [\d.]+ tons\/acre; [\d.]+ to [\d.]+ in 90/,
     );
+    // North Bench: 2,260, 2,560, 2,140 and 2,440 lb in the Harvest sheet, 1.175 tons on average
+    expect(await pane.page.locator("#own-harvests").innerText()).toMatch(
+      /^Your own harvests, 4 from 2022 to 2025: 1\.07 to 1\.28 tons, 1\.1[78] on average\.$/,
+    );
+    expect(await pane.page.locator("#as-counted").innerText()).toMatch(
+      /^With the nodes as counted: about [\d.]+ clusters a vine, [\d.]+ – [\d.]+ – [\d.]+ tons\/acre\.$/,
+    );
+    expect(await pane.page.locator(".against-harvests").first().innerText()).toContain("on record");
     const bars = await pane.page
       .locator("svg.range")
       .evaluateAll((all) => all.map((bar) => bar.getAttribute("aria-label")));

@@ -110,7 +110,7 @@ describe("results are the same to the bit as in the pane", () => {
 describe("crop", () => {
   test("is the pane's to the bit, and fits into the workbook", async () => {
     const counted = await seasonOfPane(CLEAN);
-    const expected = outlookInputs(counted, { stays: stayingCordons(decideSeason(counted)) }).map((inputs) =>
+    const expected = outlookInputs(counted, { decided: [...decideSeason(counted)] }).map((inputs) =>
       blockOutlook(
         inputs,
         counted.settings,

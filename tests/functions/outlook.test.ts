@@ -71,6 +71,28 @@ describe("CORDON.CROPOUTLOOK on the tables of a survey", () => {
     expect(likely(rows, "Winter: nodes left", "clusters a vine")).toBeCloseTo(17, 9);
   });
 
+  test("with a node rule the winter is the plan's, 24 nodes on 10 spurs, beside 20 as counted; harvests are a second figure", () => {
+    const blocks = [
+      [...BLOCKS[0], "Node rule"],
+      [...BLOCKS[1], "24"],
+    ];
+    const harvest = [
+      ["Block", "Year", "Picked (kg)"],
+      ["A", 2020, 4000],
+      ["A", 2021, 6000],
+    ];
+    const settings = [...EXACT_SETTINGS, ["Budbreak, year to year", 0, "share"]];
+    const rows = call([VINES, blocks, settings, CORDONS, null, harvest]);
+    // every node alive, 85 % break, 2 clusters
+    expect(likely(rows, "Winter: nodes left", "clusters a vine")).toBeCloseTo(40.8, 9);
+    expect(likely(rows, "Winter: nodes as counted", "clusters a vine")).toBeCloseTo(34, 9);
+    const says = rows.map((row) => String(row[7]));
+    expect(says).toContain("Your own harvests, 2 from 2020 to 2021: 4 to 6 t, 5 on average.");
+    expect(says.filter((one) => one.includes("Every harvest on record (4 to 6 t) lies above"))).toHaveLength(
+      3,
+    );
+  });
+
   test("a vine with a count that cannot be true is in no figure, and a last line says so", () => {
     const spurs = CORDONS[0].indexOf("Live spurs");
     const wrong = CORDONS.map((row, at) =>

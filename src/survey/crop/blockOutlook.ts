@@ -2,9 +2,11 @@ import {
   cropOutlook,
   type CropOutlook,
   type OutlookBlock,
+  type Stage,
   type StageFigures,
 } from "../../domain/outlook/cropOutlook";
 import { cropLoadAgainst, type CropLoadVerdict } from "../../domain/outlook/cropLoadRanges";
+import { disagreement, type Disagreement } from "../../domain/outlook/ownHarvests";
 import { nextSteps, type NextStep } from "../../domain/outlook/nextSteps";
 import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
 import type { BlockOutlookInputs } from "./outlookInputs";
@@ -27,6 +29,10 @@ export interface BlockOutlook {
   /** One a stage, in the order of the season; the last is the one in force. */
   readonly stages: readonly CropOutlook[];
   readonly latest: CropOutlook | undefined;
+  /** The winter's crop with the nodes as counted, beside that of the plan. */
+  readonly asCounted: CropOutlook | undefined;
+  /** How each stage's range stands to the block's own harvests; empty without any. */
+  readonly againstHarvests: readonly { readonly stage: Stage; readonly disagreement: Disagreement }[];
   readonly latestFigures: StageFigures | undefined;
   /** Best ways to spend the time named in the Settings sheet. */
   readonly steps: readonly NextStep[];
@@ -77,6 +83,10 @@ export function blockOutlook(
     inputs,
     stages,
     latest,
+    asCounted: inputs.asCounted && cropOutlook(inputs.asCounted, block, confidence),
+    againstHarvests: stages.flatMap(({ stage, block: range }) =>
+      inputs.harvests ? [{ stage, disagreement: disagreement(range, inputs.harvests) }] : [],
+    ),
     latestFigures,
     steps: latestFigures
       ? nextSteps(latestFigures, block, confidence, costs, settings.minutesForANextStep)

@@ -18,11 +18,15 @@ import {
   type VinesPerHectare,
 } from "../../domain/units";
 import { vineDensity } from "../../domain/vineDensity";
+import type { DecidedVine } from "../decide/decideSeason";
+import { plannedNodes } from "../decide/plan/plannedNodes";
+import { stayingCordons } from "../decide/stayingCordons";
 import { fixedCordons, type Stays } from "../season/fixedCordons";
 import { winterOf } from "../reading/serialDate";
 import type { Season, SurveyTable } from "../season/season";
+import { ownHarvests, type OwnHarvests } from "../../domain/outlook/ownHarvests";
 import type { VinePlaces } from "../season/vinePlaces";
-import { choiceId, NO_PLACE, placeOf } from "../season/vinePlaces";
+import { choiceId, NO_PLACE, placeKey, placeOf } from "../season/vinePlaces";
 
 /** What the sheets lack: "needed" leaves a stage out, "assumed" is made up for by what stands beside it in the texts. */
 export interface Lacking {
@@ -51,6 +55,10 @@ export interface BlockOutlookInputs {
   readonly density: VinesPerHectare | undefined;
   /** One for each stage that the sheets have figures for, in the order of the season. */
   readonly stages: readonly StageFigures[];
+  /** The winter's figures with the nodes that stand on the staying cordons as counted; undefined where no vine has a plan. */
+  readonly asCounted: StageFigures | undefined;
+  /** Of the years before this one. */
+  readonly harvests: OwnHarvests | undefined;
   /** Clusters of each counted bearing vine. */
   readonly clusterCounts: readonly number[];
   /** Mean prunings of a bearing vine and how many were weighed. */
@@ -66,13 +74,13 @@ export interface BlockOutlookInputs {
 export interface OutlookOptions {
   /** Year of the harvest; left out: the season of the latest count. */
   readonly year?: number;
-  /** Which cordons stay, so that the nodes left are known (stayingCordons); left out: those fixed in the sheet. */
-  readonly stays?: Stays;
+  /** The vines with their plans, from which the nodes left are taken; left out: as counted on the cordons fixed in the sheet. */
+  readonly decided?: readonly DecidedVine[];
 }
 
 /**
  * Makes the inputs of the outlook from the survey's sheets, a block each in the order of the Blocks sheet: bearing vines and
- * missing ones from the Vines sheet, counted shoots and clusters from it too, nodes left from the decided cordons, injury
+ * missing ones from the Vines sheet, counted shoots and clusters from it too, nodes left from the vines' plans, injury
  * from the Bud cuts sheet, weights and lag-phase figures of the season from the Harvest sheet, everything else from the
  * Blocks and Settings sheets. What the sheets lack is named, never guessed in silence.
  *
@@ -82,9 +90,14 @@ export function outlookInputs(season: Season, options: OutlookOptions = {}): Blo
   const places = season.places;
   const year = options.year ?? winterOfSeason(season);
   const tallies = tallyVines(season, season.settings.vinesWereDrawn === "by row");
-  const nodes = nodesLeft(season, places, options.stays ?? fixedCordons(season));
+  const { decided } = options;
+  const stays = decided ? stayingCordons(decided) : fixedCordons(season);
+  const counted = nodesLeft(season, places, stays);
+  const planned = decided && nodesPlanned(season, decided);
+  const left = planned?.size ? nodesLeft(season, places, stays, planned) : counted;
   const cuts = caneCuts(season);
   const seasons = winterRows(season, year);
+  const harvests = harvestsBefore(season, year);
   const inputs: BlockOutlookInputs[] = [];
   const codes = new Set([...places.blockRows().keys(), ...tallies.keys()]);
   for (const code of codes)
@@ -95,12 +108,24 @@ export function outlookInputs(season: Season, options: OutlookOptions = {}): Blo
         code,
         year,
         tallies.get(code),
-        nodes.get(code),
+        { left: left.get(code), counted: planned?.size ? counted.get(code) : undefined },
         cuts.get(code),
         seasons.get(code),
+        ownHarvests(harvests.get(code) ?? []),
       ),
     );
   return inputs;
+}
+
+interface VineNodes {
+  readonly nodes: number;
+  readonly spurs: number;
+}
+
+/** Nodes and spurs of each vine by row: those of the plan, and those on the staying cordons as counted. */
+interface NodesOfBlock {
+  readonly left: ReadonlyMap<number, VineNodes[]> | undefined;
+  readonly counted: ReadonlyMap<number, VineNodes[]> | undefined;
 }
 
 interface Counts {
@@ -133,9 +158,10 @@ function inputsOfBlock(
   code: number,
   year: number,
   tally: VineTally | undefined,
-  nodes: ReadonlyMap<number, number[]> | undefined,
+  nodes: NodesOfBlock,
   cuts: readonly CaneCut[] | undefined,
   figures: WinterFigures | undefined,
+  harvests: OwnHarvests | undefined,
 ): BlockOutlookInputs {
   const { settings } = season;
   const figure = (column: string) => usable(places.blockNumber(code, column));
@@ -172,7 +198,12 @@ function inputsOfBlock(
   const clusterCounts = tally?.clusters ?? [];
   const clusters = estimate(clusterCounts, (row) => tally!.rows.get(row)!.clusters);
   const shoots = estimate(tally?.shoots ?? [], (row) => tally!.rows.get(row)!.shoots);
-  const left = nodes && estimate([...nodes.values()].flat(), (row) => nodes.get(row) ?? []);
+  const nodesOf = (byRow: ReadonlyMap<number, VineNodes[]> | undefined) => {
+    const ofRow = (row: number) => (byRow?.get(row) ?? []).map((vine) => vine.nodes);
+    return byRow && estimate([...byRow.keys()].flatMap(ofRow), ofRow);
+  };
+  const left = nodesOf(nodes.left);
+  const counted = nodesOf(nodes.counted);
 
   const usualWeight = figure("clusterWeight");
   if (usualWeight === undefined) lack("clusterWeight", "needed");
@@ -187,10 +218,12 @@ function inputsOfBlock(
   );
 
   const stages: StageFigures[] = [];
+  let asCounted: StageFigures | undefined;
   if (left && clusterWeight) {
     if (!cuts) lack("budCuts", "assumed");
-    const nodesPerSpur = settings.nodesASpur;
-    stages.push({
+    const basalWorth = (byRow: NodesOfBlock["left"]) =>
+      settings.basalShootsASpur * settings.worthOfABasalShoot * spursANode(byRow, settings.nodesASpur);
+    const winter: StageFigures = {
       stage: "winter",
       nodes: left,
       buds: cuts ? fruitfulNodes(cuts, settings.worthOfASecondaryShoot) : exactly("buds", 1),
@@ -199,15 +232,17 @@ function inputsOfBlock(
         figure("budbreak") ?? settings.usualBudbreak,
         settings.budbreakYearToYear,
       ),
-      basalWorth: (settings.basalShootsASpur * settings.worthOfABasalShoot) / nodesPerSpur,
+      basalWorth: basalWorth(nodes.left),
       clustersPerShoot,
       clusterWeight,
-    });
+    };
+    stages.push(winter);
+    asCounted = counted && { ...winter, nodes: counted, basalWorth: basalWorth(nodes.counted) };
   }
   if (shoots && clusterWeight) {
     const worth = cuts?.some(({ primaries, secondariesOnly }) => primaries + secondariesOnly > 0)
       ? worthOfShoots(cuts, settings.worthOfASecondaryShoot, figure("budbreak") ?? settings.usualBudbreak, {
-          perNode: settings.basalShootsASpur / settings.nodesASpur,
+          perNode: settings.basalShootsASpur * spursANode(nodes.left, settings.nodesASpur),
           worth: settings.worthOfABasalShoot,
         })
       : undefined;
@@ -230,7 +265,7 @@ function inputsOfBlock(
         settings.lagPhaseMultiplierYearToYear,
       ),
     });
-  if (!left && !shoots && !clusters) lack(nodes ? "decidedVines" : "countedVines", "needed");
+  if (!left && !shoots && !clusters) lack(nodes.left ? "decidedVines" : "countedVines", "needed");
 
   const rowSpacing = figure("rowSpacing");
   const vineSpacing = figure("vineSpacing");
@@ -250,6 +285,8 @@ function inputsOfBlock(
         ? vineDensity(metres(rowSpacing!), metres(vineSpacing!))
         : undefined,
     stages: planted > 0 ? stages : [],
+    asCounted: planted > 0 ? asCounted : undefined,
+    harvests,
     clusterCounts,
     prunings:
       tally && tally.weighed > 0
@@ -322,9 +359,37 @@ function rowOf(tally: VineTally, number: number): RowTally {
   return row;
 }
 
-/** Nodes on the cordons that stay, a vine each, by block and row. A vine that is not decided is left out. */
-function nodesLeft(season: Season, places: VinePlaces, staying: Stays): Map<number, Map<number, number[]>> {
-  const vines = new Map<number, { nodes: number; decided: boolean }>();
+/** Spurs for each node left, by the vines of the block; without a vine as long as the usual spur. */
+function spursANode(byRow: NodesOfBlock["left"], usual: number): number {
+  const vines = [...(byRow?.values() ?? [])].flat();
+  const nodes = vines.reduce((sum, vine) => sum + vine.nodes, 0);
+  return nodes > 0 ? vines.reduce((sum, vine) => sum + vine.spurs, 0) / nodes : 1 / usual;
+}
+
+/** What the card of each vine leaves, by the key of its place. */
+function nodesPlanned(season: Season, decided: readonly DecidedVine[]): Map<number, VineNodes> {
+  const nodesOf = plannedNodes(season);
+  const planned = new Map<number, VineNodes>();
+  for (const vine of decided) {
+    const plan = nodesOf(vine);
+    if (!plan) continue;
+    const spurs = plan.spurs.reduce((sum, part) => sum + part.spurs, 0);
+    planned.set(placeKey(season.words.codeOf(vine.block), vine.row, vine.vine), { nodes: plan.nodes, spurs });
+  }
+  return planned;
+}
+
+/**
+ * Nodes left on each vine, by block and row: those planned, else those counted on the cordons that stay. A vine that is
+ * not decided is left out.
+ */
+function nodesLeft(
+  season: Season,
+  places: VinePlaces,
+  staying: Stays,
+  planned: ReadonlyMap<number, VineNodes> = new Map(),
+): Map<number, Map<number, VineNodes[]>> {
+  const vines = new Map<number, { nodes: number; spurs: number; decided: boolean }>();
   const usual = season.settings.nodesASpur;
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
@@ -332,24 +397,25 @@ function nodesLeft(season: Season, places: VinePlaces, staying: Stays): Map<numb
     const perSpur = table.column("nodesPerSpur")?.usable;
     for (let index = 0; index < keys.length; index++) {
       if (keys[index] === NO_PLACE) continue;
-      const vine = vines.get(keys[index]) ?? { nodes: 0, decided: true };
+      const vine = vines.get(keys[index]) ?? { nodes: 0, spurs: 0, decided: true };
       vines.set(keys[index], vine);
       const stays = staying(table, index);
       if (stays === undefined) vine.decided = false;
       if (!stays) continue;
-      const count = (spurs?.[index] ?? NaN) * (perSpur && perSpur[index] >= 0 ? perSpur[index] : usual);
-      if (count >= 0) vine.nodes += count;
-      else vine.decided = false;
+      const live = spurs?.[index] ?? NaN;
+      vine.nodes += live * (perSpur && perSpur[index] >= 0 ? perSpur[index] : usual);
+      vine.spurs += live;
+      if (!(live >= 0)) vine.decided = false;
     }
   }
-  const blocks = new Map<number, Map<number, number[]>>();
+  const blocks = new Map<number, Map<number, VineNodes[]>>();
   for (const [key, vine] of vines) {
     const { block, row } = placeOf(key);
-    const rows = blocks.get(block) ?? new Map<number, number[]>();
+    const rows = blocks.get(block) ?? new Map<number, VineNodes[]>();
     blocks.set(block, rows);
     const status = places.statusOf(key);
     if (!vine.decided || (status !== undefined && status !== "bearing")) continue;
-    rows.set(row, [...(rows.get(row) ?? []), vine.nodes]);
+    rows.set(row, [...(rows.get(row) ?? []), planned.get(key) ?? vine]);
   }
   return blocks;
 }
@@ -395,6 +461,25 @@ function winterRows(season: Season, year: number): Map<number, WinterFigures> {
         });
   }
   return rows;
+}
+
+/** What each block bore in every year before the one given: picked rows of a block and year are added up. */
+function harvestsBefore(season: Season, before: number): Map<number, { year: number; picked: number }[]> {
+  const sums = new Map<number, Map<number, number>>();
+  for (const table of season.tables("harvest")) {
+    const blocks = table.column("block")?.codes;
+    const years = table.column("year")?.usable;
+    const picked = table.column("picked")?.usable;
+    if (!blocks || !years || !picked) continue;
+    for (let index = 0; index < table.rowCount; index++) {
+      if (blocks[index] < 0 || !(years[index] > 0 && years[index] < before) || !(picked[index] > 0)) continue;
+      const ofBlock = sums.get(blocks[index]) ?? new Map<number, number>();
+      sums.set(blocks[index], ofBlock.set(years[index], (ofBlock.get(years[index]) ?? 0) + picked[index]));
+    }
+  }
+  return new Map(
+    [...sums].map(([block, years]) => [block, [...years].map(([year, sum]) => ({ year, picked: sum }))]),
+  );
 }
 
 /** The season of the latest count; without a date the year after the last harvest, or the first year with one begun. */

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { CropOutlook } from "../../domain/outlook/cropOutlook";
 import type { Range } from "../../domain/outlook/productRange";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
+import { disagreementSentence, ownHarvestsSentence } from "../../survey/crop/harvestSentences";
 import {
   areaCropIn,
   blockCropIn,
@@ -142,7 +143,7 @@ function cropWords(pane: Pane, { unitSystem }: OutlookState, outlook: CropOutloo
 function stageBars(
   pane: Pane,
   { unitSystem }: OutlookState,
-  { inputs }: BlockOutlook,
+  { inputs, asCounted, againstHarvests }: BlockOutlook,
   stages: readonly CropOutlook[],
 ): TemplateResult {
   const byArea = stages.every(({ perHectare }) => perHectare !== undefined);
@@ -150,7 +151,19 @@ function stageBars(
   const shown = (mass: number) => (byArea ? areaCropIn(mass, unitSystem) : blockCropIn(mass, unitSystem));
   const target = byArea ? inputs.targetCrop : undefined;
   const most = scaleEnd(stages.map(rangeOf), target);
+  const { harvests } = inputs;
+  const against = (stage: CropOutlook) => {
+    const how = againstHarvests.find((one) => one.stage === stage.stage)?.disagreement;
+    return (
+      how && harvests && disagreementSentence(how, stage.block, harvests, unitSystem, pane.state.language)
+    );
+  };
+  const aVineAsCounted = asCounted && {
+    clusters: threeDigits(asCounted.clusters.likely, pane.state.language),
+    ...rangeWords(pane, rangeOf(asCounted), shown),
+  };
   return html`<h2>${pane.say(OUTLOOK_TEXTS.stages)}</h2>
+    ${harvests === undefined ? nothing : html`<p class="small" id="own-harvests">${ownHarvestsSentence(harvests, unitSystem, pane.state.language)}</p>`}
     ${stages.map((stage) => {
       const words = pane.say(OUTLOOK_TEXTS.bar, {
         stage: pane.say(STAGE_NAMES[stage.stage]),
@@ -166,6 +179,14 @@ function stageBars(
             ...rangeWords(pane, stage.perVine, (mass) => vineCropIn(mass, unitSystem)),
           })}
         </p>
+        ${
+          stage.stage === "winter" && aVineAsCounted
+            ? html`<p class="small quiet" id="as-counted">
+                ${pane.say(OUTLOOK_TEXTS.asCounted, aVineAsCounted)}
+              </p>`
+            : nothing
+        }
+        ${against(stage) === undefined ? nothing : html`<p class="small against-harvests">${against(stage)}</p>`}
       </div>`;
     })}
     ${

@@ -3,7 +3,6 @@ import { decideSeason, type DecidedVine } from "../../survey/decide/decideSeason
 import { farmFigures, type FarmFigure } from "../../survey/crop/farmFigures";
 import { outlookInputs } from "../../survey/crop/outlookInputs";
 import { readSeason } from "../../survey/reading/readSeason";
-import { stayingCordons } from "../../survey/decide/stayingCordons";
 import type { Season } from "../../survey/season/season";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
 import { THINNING_GROUPS } from "../../texts/outlook";
@@ -120,7 +119,7 @@ async function outlooksOf(pane: Pane, season: Season, signal: AbortSignal): Prom
   const vines: DecidedVine[] = [];
   await inSlices(decideSeason(season), (vine) => vines.push(vine), signal);
   const groups = THINNING_GROUPS.map((name) => pane.say(name));
-  return outlookInputs(season, { stays: stayingCordons(vines) }).map((block) =>
+  return outlookInputs(season, { decided: vines }).map((block) =>
     blockOutlook(block, season.settings, groups),
   );
 }

@@ -43,7 +43,9 @@ async function work(pane: Pane, signal: AbortSignal, show: (progress: Progress) 
   const kept = await keptSeasons(pane.workbook, pane.state.language);
   const worked = pane.held.once("outlook", decided, pane.state.language, () => ({
     version,
-    blocks: outlookInputs(season, { stays }).map((block) => blockOutlook(block, season.settings, groups)),
+    blocks: outlookInputs(season, { decided: vines }).map((block) =>
+      blockOutlook(block, season.settings, groups),
+    ),
     figures: farmFigures(season),
     season,
     now: winterRows(season, stays),

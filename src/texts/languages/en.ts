@@ -1654,6 +1654,7 @@ export const en = {
       shoots: "Shoots counted",
       clusters: "Clusters counted",
       lagPhase: "Lag phase: clusters weighed",
+      asCounted: "Winter: nodes as counted",
       harvest: "Harvest",
     },
     spreadSources: {
@@ -1704,6 +1705,20 @@ export const en = {
       budbreak: "Budbreak",
       clusterWeight: "Cluster weight",
       lagMultiplier: "Lag phase multiplier",
+    },
+    ownHarvests: {
+      figure:
+        "Your own harvests, {years} from {first} to {last}: {least} to {most} {unit}, {mean} on average.",
+      allAbove:
+        "Every harvest on record ({least} to {most} {unit}) lies above this range of {low} to {high}: look at nodes left, clusters a shoot and cluster weight before you trust it.",
+      allBelow:
+        "Every harvest on record ({least} to {most} {unit}) lies below this range of {low} to {high}: look at nodes left, dead buds, clusters a shoot and cluster weight before you trust it.",
+      leftOut:
+        "No harvest on record ({least} to {most} {unit}) lies within this range of {low} to {high}; some lie above it, some below.",
+      meanAbove:
+        "The harvests on record average {mean} {unit}, above this range of {low} to {high}; this year would be a small one.",
+      meanBelow:
+        "The harvests on record average {mean} {unit}, below this range of {low} to {high}; this year would be a large one.",
     },
     farmFigureWeight: "{years} years of your own count {percent} %, the usual figure {usual} the rest.",
   },
@@ -2516,6 +2531,8 @@ export const en = {
       stages: "Stage by stage",
       bar: "{stage}: low {low}, likely {likely}, high {high} {unit}",
       ends: "{low} – {likely} – {high} {unit}",
+      asCounted:
+        "With the nodes as counted: about {clusters} clusters a vine, {low} – {likely} – {high} {unit}.",
       aVine: "A vine: about {clusters} clusters, {low} to {high} {unit}.",
       target: "The dashed line is the target, {value} {unit}.",
       spread: "Where the doubt comes from",
@@ -2552,6 +2569,8 @@ export const en = {
       cropLikely: "Block, likely ({unit})",
       cropHigh: "Block, high ({unit})",
       widest: "Most of the doubt",
+      harvests: "Own harvests, mean ({unit})",
+      againstHarvests: "Against own harvests",
       bar: "Bar of the chart",
       barName: "{block}: {stage}",
       toLikely: "Low to likely ({unit})",

@@ -1681,6 +1681,7 @@ export const es: Texts = {
       shoots: "Brotes contados",
       clusters: "Racimos contados",
       lagPhase: "Fase de pausa: racimos pesados",
+      asCounted: "Invierno: nudos tal como se contaron",
       harvest: "Cosecha",
     },
     spreadSources: {
@@ -1736,6 +1737,20 @@ export const es: Texts = {
       budbreak: "Brotación",
       clusterWeight: "Peso del racimo",
       lagMultiplier: "Multiplicador de la fase de pausa",
+    },
+    ownHarvests: {
+      figure:
+        "Sus propias cosechas, {years} de {first} a {last}: de {least} a {most} {unit}, {mean} en promedio.",
+      allAbove:
+        "Todas las cosechas registradas (de {least} a {most} {unit}) están por encima de este intervalo de {low} a {high}: revise los nudos dejados, los racimos por brote y el peso del racimo antes de fiarse.",
+      allBelow:
+        "Todas las cosechas registradas (de {least} a {most} {unit}) están por debajo de este intervalo de {low} a {high}: revise los nudos dejados, las yemas muertas, los racimos por brote y el peso del racimo antes de fiarse.",
+      leftOut:
+        "Ninguna cosecha registrada (de {least} a {most} {unit}) cae dentro de este intervalo de {low} a {high}; unas están por encima y otras por debajo.",
+      meanAbove:
+        "Las cosechas registradas promedian {mean} {unit}, por encima de este intervalo de {low} a {high}; este año sería pequeño.",
+      meanBelow:
+        "Las cosechas registradas promedian {mean} {unit}, por debajo de este intervalo de {low} a {high}; este año sería grande.",
     },
     farmFigureWeight: "{years} años propios cuentan {percent} %, la cifra usual {usual} el resto.",
   },
@@ -2552,6 +2567,8 @@ export const es: Texts = {
       stages: "Etapa por etapa",
       bar: "{stage}: bajo {low}, probable {likely}, alto {high} {unit}",
       ends: "{low} – {likely} – {high} {unit}",
+      asCounted:
+        "Con los nudos tal como se contaron: unos {clusters} racimos por planta, {low} – {likely} – {high} {unit}.",
       aVine: "Una planta: unos {clusters} racimos, de {low} a {high} {unit}.",
       target: "La línea discontinua es la meta, {value} {unit}.",
       spread: "De dónde viene la duda",
@@ -2589,6 +2606,8 @@ export const es: Texts = {
       cropLikely: "Cuartel, probable ({unit})",
       cropHigh: "Cuartel, alto ({unit})",
       widest: "La mayor duda",
+      harvests: "Cosechas propias, promedio ({unit})",
+      againstHarvests: "Frente a las cosechas propias",
       bar: "Barra del gráfico",
       barName: "{block}: {stage}",
       toLikely: "Bajo a probable ({unit})",

@@ -1702,6 +1702,7 @@ export const fr: Texts = {
       shoots: "Pousses comptées",
       clusters: "Grappes comptées",
       lagPhase: "Phase de pause : grappes pesées",
+      asCounted: "Hiver : nœuds tels que comptés",
       harvest: "Récolte",
     },
     spreadSources: {
@@ -1759,6 +1760,20 @@ export const fr: Texts = {
       budbreak: "Débourrement",
       clusterWeight: "Poids de grappe",
       lagMultiplier: "Multiplicateur de la phase de pause",
+    },
+    ownHarvests: {
+      figure:
+        "Vos propres récoltes, {years} de {first} à {last} : {least} à {most} {unit}, {mean} en moyenne.",
+      allAbove:
+        "Toutes les récoltes notées ({least} à {most} {unit}) dépassent cette fourchette de {low} à {high} : regardez les nœuds laissés, les grappes par rameau et le poids des grappes avant de vous y fier.",
+      allBelow:
+        "Toutes les récoltes notées ({least} à {most} {unit}) restent sous cette fourchette de {low} à {high} : regardez les nœuds laissés, les bourgeons morts, les grappes par rameau et le poids des grappes avant de vous y fier.",
+      leftOut:
+        "Aucune récolte notée ({least} à {most} {unit}) n'est dans cette fourchette de {low} à {high} ; certaines sont au-dessus, les autres au-dessous.",
+      meanAbove:
+        "Les récoltes notées font {mean} {unit} en moyenne, au-dessus de cette fourchette de {low} à {high} ; cette année serait petite.",
+      meanBelow:
+        "Les récoltes notées font {mean} {unit} en moyenne, au-dessous de cette fourchette de {low} à {high} ; cette année serait grande.",
     },
     farmFigureWeight: "{years} années à vous comptent {percent} %, le chiffre usuel {usual} le reste.",
   },
@@ -2588,6 +2603,8 @@ export const fr: Texts = {
       stages: "Étape par étape",
       bar: "{stage} : bas {low}, probable {likely}, haut {high} {unit}",
       ends: "{low} – {likely} – {high} {unit}",
+      asCounted:
+        "Avec les nœuds tels que comptés : environ {clusters} grappes par cep, {low} – {likely} – {high} {unit}.",
       aVine: "Un cep : environ {clusters} grappes, de {low} à {high} {unit}.",
       target: "La ligne en tirets est l'objectif, {value} {unit}.",
       spread: "D'où vient le doute",
@@ -2625,6 +2642,8 @@ export const fr: Texts = {
       cropLikely: "Parcelle, probable ({unit})",
       cropHigh: "Parcelle, haut ({unit})",
       widest: "L'essentiel du doute",
+      harvests: "Récoltes propres, moyenne ({unit})",
+      againstHarvests: "Face aux récoltes propres",
       bar: "Barre du graphique",
       barName: "{block} : {stage}",
       toLikely: "Bas à probable ({unit})",

@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../../domain/units";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
+import { disagreementSentence } from "../../survey/crop/harvestSentences";
 import { areaCropIn, blockCropIn, vineCropIn } from "../../survey/crop/cropWords";
 import { say, type Language } from "../../texts/language";
 import { SPREAD_SOURCES, STAGE_NAMES } from "../../texts/outlook";
@@ -46,6 +47,8 @@ export function outlookSheet(
         return [text(`${what}Low`, { unit }), text(`${what}Likely`, { unit }), text(`${what}High`, { unit })];
       }),
       text("widest"),
+      text("harvests", { unit: unitOf.block }),
+      text("againstHarvests"),
       chart.labels,
       ...chart.parts.slice(1),
     ],
@@ -56,32 +59,48 @@ export function outlookSheet(
       { width: 11, format: "0" },
       ...Array.from({ length: 9 }, () => ({ width: 12, format: "0.00", wrap: true })),
       { width: 30, wrap: true },
+      { width: 12, format: "0.00", wrap: true },
+      { width: 50, wrap: true },
       { width: 24, wrap: true },
       { width: 11, format: "0.00", wrap: true },
       { width: 11, format: "0.00", wrap: true },
     ],
     charts: [chart],
-    rows: blocks.flatMap(({ inputs, stages }) =>
-      stages.map((stage) => {
-        const crop = (end: "low" | "likely" | "high") => blockCropIn(stage.block[end], units).value;
-        return [
-          inputs.block,
-          STAGE_NAMES[stage.stage][language],
-          stage.confidence,
-          stage.clusters.likely,
-          ...(["low", "likely", "high"] as const).map((end) => vineCropIn(stage.perVine[end], units).value),
-          ...(["low", "likely", "high"] as const).map((end) =>
-            stage.perHectare === undefined ? null : areaCropIn(stage.perHectare[end], units).value,
-          ),
-          ...(["low", "likely", "high"] as const).map(crop),
-          stage.spread[0] !== undefined && stage.spread[0].share > 0
-            ? SPREAD_SOURCES[stage.spread[0].source][language]
-            : null,
-          text("barName", { block: inputs.block, stage: STAGE_NAMES[stage.stage][language] }),
-          crop("likely") - crop("low"),
-          crop("high") - crop("likely"),
-        ];
-      }),
+    rows: blocks.flatMap(({ inputs, stages, asCounted, againstHarvests }) =>
+      stages
+        .flatMap((stage) => [
+          { stage, name: STAGE_NAMES[stage.stage][language], isPlanned: true },
+          ...(stage.stage === "winter" && asCounted
+            ? [{ stage: asCounted, name: STAGE_NAMES.asCounted[language], isPlanned: false }]
+            : []),
+        ])
+        .map(({ stage, name, isPlanned }) => {
+          const { harvests } = inputs;
+          const against = isPlanned && againstHarvests.find((one) => one.stage === stage.stage);
+          const crop = (end: "low" | "likely" | "high") => blockCropIn(stage.block[end], units).value;
+          return [
+            inputs.block,
+            name,
+            stage.confidence,
+            stage.clusters.likely,
+            ...(["low", "likely", "high"] as const).map((end) => vineCropIn(stage.perVine[end], units).value),
+            ...(["low", "likely", "high"] as const).map((end) =>
+              stage.perHectare === undefined ? null : areaCropIn(stage.perHectare[end], units).value,
+            ),
+            ...(["low", "likely", "high"] as const).map(crop),
+            stage.spread[0] !== undefined && stage.spread[0].share > 0
+              ? SPREAD_SOURCES[stage.spread[0].source][language]
+              : null,
+            harvests ? blockCropIn(harvests.mean, units).value : null,
+            (against &&
+              harvests &&
+              disagreementSentence(against.disagreement, stage.block, harvests, units, language)) ||
+              null,
+            text("barName", { block: inputs.block, stage: name }),
+            crop("likely") - crop("low"),
+            crop("high") - crop("likely"),
+          ];
+        }),
     ),
   };
 }

@@ -1,9 +1,12 @@
 import { inventedFarm } from "../../../sample-workbooks/make/inventedFarm";
 import { randomSource } from "../../../sample-workbooks/make/randomSource";
+import { disagreement, ownHarvests } from "../../../src/domain/outlook/ownHarvests";
 import { STAGES } from "../../../src/domain/outlook/cropOutlook";
 import { blockOutlook } from "../../../src/survey/crop/blockOutlook";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import type { SheetId } from "../../../src/survey/sheets/column";
+import { disagreementSentence, ownHarvestsSentence } from "../../../src/survey/crop/harvestSentences";
+import { crewCards } from "../../../src/survey/decide/cards/crewCards";
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
 import { farmFigures } from "../../../src/survey/crop/farmFigures";
 import { outlookInputs, winterOfSeason } from "../../../src/survey/crop/outlookInputs";
@@ -28,6 +31,7 @@ import {
 } from "../../../src/texts/outlook";
 import { handbookSampleSizes } from "../../../src/domain/outlook/handbookSampleSizes";
 import { KILOGRAMS_PER_POUND } from "../../../src/domain/units";
+import { outlookSheet } from "../../../src/workbook/results/outlookSheet";
 import { areaOf } from "../area";
 
 const DAY_IN_WINTER_2026 = 46037;
@@ -253,7 +257,7 @@ describe("the invented farm's outlook", () => {
     ),
   );
   const decisions = [...decideSeason(season)];
-  const all = outlookInputs(season, { stays: stayingCordons(decisions) });
+  const all = outlookInputs(season, { decided: decisions });
 
   test("every block has a winter, shoots and clusters, in the order of the season", () => {
     expect(all.map(({ block }) => block)).toEqual(["North Bench", "Creek Side", "Schoolhouse"]);
@@ -277,6 +281,36 @@ describe("the invented farm's outlook", () => {
       expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(pounds, 6);
       expect(outlook.latest!.block.low).toBeLessThan(outlook.latest!.block.likely);
       expect(outlook.steps.length).toBeGreaterThan(0);
+    }
+  });
+
+  test("plan and crop agree to the node: the cards' nodes of bearing vines, as counted where a card has none", () => {
+    const cards = crewCards(season, decisions);
+    for (const inputs of all) {
+      const nodes: number[] = [];
+      const counted: number[] = [];
+      for (const { block, row, vines } of cards)
+        for (const vine of vines) {
+          if (block !== inputs.block || vine.status !== "bearing" || vine.keeps.length === 0) continue;
+          const rows = farm.cordons.filter(
+            (cordon) => cordon["block"] === block && cordon["row"] === row && cordon["vine"] === vine.vine,
+          );
+          const standing = vine.keeps
+            .map(({ side, cordon }) => rows.find((one) => one["side"] === side && one["cordon"] === cordon)!)
+            .reduce((sum, one) => sum + 2 * Number(one["liveSpurs"]), 0);
+          counted.push(standing);
+          nodes.push(vine.nodes?.nodes ?? standing);
+        }
+      const [winter] = inputs.stages;
+      const sum = (all: readonly number[]) => all.reduce((total, one) => total + one, 0);
+      expect(nodes.length).toBeGreaterThan(50);
+      expect(nodes).not.toEqual(counted);
+      const decidedOnNothing = (winter.stage === "winter" ? winter.nodes.sample!.n : 0) - nodes.length;
+      expect(decidedOnNothing).toBeGreaterThanOrEqual(0);
+      expect(winter).toMatchObject({ stage: "winter" });
+      if (winter.stage !== "winter" || inputs.asCounted?.stage !== "winter") throw new Error("no winter");
+      expect(winter.nodes.value * winter.nodes.sample!.n).toBeCloseTo(sum(nodes), 6);
+      expect(inputs.asCounted.nodes.value * winter.nodes.sample!.n).toBeCloseTo(sum(counted), 6);
     }
   });
 
@@ -335,6 +369,115 @@ describe("the invented farm's outlook", () => {
       expect(readWinterCells(titled)).toEqual(rows);
     }
     expect(winterOfSeason(season)).toBe(2026);
+  });
+});
+
+describe("the crop follows the plan", () => {
+  const head = [
+    "Block",
+    "Row",
+    "Vine",
+    "Side",
+    "Cordon",
+    "Trunk",
+    "Length (ft)",
+    "Positions",
+    "Live spurs",
+    "Nodes a spur",
+    "Fixed choice",
+    "Date",
+  ];
+  const season = seasonOfSheets({
+    blocks: [
+      ["Block", "Vines", "Cluster weight (lb)", "Node rule"],
+      ["A", 2, 0.25, "24"],
+    ],
+    cordons: [
+      head,
+      ["A", 1, 1, "left", "A", 1, 3, 9, 8, 2, "stays", DAY_IN_WINTER_2026],
+      ["A", 1, 1, "right", "B", 2, 3, 9, 8, 2, "stays", DAY_IN_WINTER_2026],
+      ["A", 1, 2, "left", "A", 1, 3, 9, 4, 2, "stays", DAY_IN_WINTER_2026],
+      ["A", 1, 2, "right", "B", 2, 3, 9, 3, 2, "stays", DAY_IN_WINTER_2026],
+    ],
+    harvest: [
+      ["Block", "Year", "Picked (lb)"],
+      ["A", 2024, 40],
+      ["A", 2025, 60],
+      ["A", 2026, 999],
+    ],
+    settings: [
+      ["Setting", "Value"],
+      ["Clusters a shoot, year to year", 0],
+      ["Cluster weight, year to year", 0],
+      ["Budbreak, year to year", 0],
+      ["Basal shoots a spur", 1],
+      ["Worth of a basal shoot", 0.5],
+    ],
+  });
+  const [inputs] = outlookInputs(season, { decided: [...decideSeason(season)] });
+  const outlook = blockOutlook(inputs, season.settings, GROUPS);
+
+  test("24 nodes on 16 spurs, 21 on 7 of at most 3; as counted 32 and 14, by hand", () => {
+    expect(inputs.stages[0]).toMatchObject({ nodes: { value: (24 + 21) / 2 } });
+    expect(inputs.asCounted).toMatchObject({ nodes: { value: (32 + 14) / 2 } });
+  });
+
+  test("basal shoots grow on the plan's spurs: 23 spurs on 45 nodes, 23 on 46 as counted", () => {
+    expect(inputs.stages[0]).toMatchObject({ basalWorth: (0.5 * 23) / 45 });
+    expect(inputs.asCounted).toMatchObject({ basalWorth: (0.5 * 23) / 46 });
+    // 22.5 nodes x (0.85 budbreak + 0.2556) x 2 clusters, and 23 x (0.85 + 0.25) x 2
+    expect(outlook.latest?.clusters.likely).toBeCloseTo(22.5 * (0.85 + 11.5 / 45) * 2, 9);
+    expect(outlook.asCounted?.clusters.likely).toBeCloseTo(23 * 1.1 * 2, 9);
+  });
+
+  test("the block's own harvests are those of the years before, 40 and 60 lb: 50 on average", () => {
+    expect(inputs.harvests?.years.map(({ year }) => year)).toEqual([2024, 2025]);
+    expect(inputs.harvests!.mean).toBeCloseTo(50 * KILOGRAMS_PER_POUND, 9);
+  });
+
+  test.each([
+    [[40, 60], 0, 30, "allAbove"],
+    [[40, 60], 70, 90, "allBelow"],
+    [[40, 60], 45, 55, "leftOut"],
+    [[40, 60, 90], 30, 60, "meanAbove"],
+    [[10, 60, 20], 50, 70, "meanBelow"],
+    [[40, 60], 45, 60, "none"],
+  ] as const)("harvests of %j against %d to %d: %s", (picked, low, high, expected) => {
+    const harvests = ownHarvests(picked.map((one, at) => ({ year: 2020 + at, picked: one })))!;
+    expect(disagreement({ low, likely: (low + high) / 2, high }, harvests)).toBe(expected);
+    for (const language of LANGUAGES) {
+      const words = disagreementSentence(expected, { low, likely: 0, high }, harvests, "metric", language);
+      if (expected === "none") expect(words).toBeUndefined();
+      else expect(words).not.toMatch(/[{}]/);
+    }
+  });
+
+  test("the sentence names range and harvests in the block's unit", () => {
+    const harvests = ownHarvests([
+      { year: 2024, picked: 4000 },
+      { year: 2025, picked: 6000 },
+    ])!;
+    expect(ownHarvestsSentence(harvests, "metric", "en")).toBe(
+      "Your own harvests, 2 from 2024 to 2025: 4 to 6 t, 5 on average.",
+    );
+    expect(
+      disagreementSentence("allAbove", { low: 1000, likely: 2000, high: 3000 }, harvests, "metric", "en"),
+    ).toBe(
+      "Every harvest on record (4 to 6 t) lies above this range of 1 to 3: look at nodes left, clusters a shoot and cluster weight before you trust it.",
+    );
+  });
+
+  test("the sheet has a line as counted beside the plan's, and says what disagrees", () => {
+    const { headers, rows } = outlookSheet([outlook], "en", "US", "day");
+    const at = (row: number, header: string) => rows[row][headers.indexOf(header)];
+    expect(rows.map((row) => row[1])).toEqual(["Winter: nodes left", "Winter: nodes as counted"]);
+    expect(at(0, "Clusters a vine")).toBeCloseTo(22.5 * (0.85 + 11.5 / 45) * 2, 9);
+    expect(at(1, "Clusters a vine")).toBeCloseTo(50.6, 9);
+    expect(at(0, "Own harvests, mean (tons)")).toBeCloseTo(50 / 2000, 12);
+    // 2 vines x 49.75 clusters x 0.25 lb = 24.9 lb, likely, from vines of 24 and 21 nodes: even the high end lies below 40 lb
+    expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(24.875, 9);
+    expect(at(0, "Against own harvests")).toContain("lies above this range");
+    expect(at(1, "Against own harvests")).toBeNull();
   });
 });
 

@@ -81,7 +81,7 @@ function vinesUsed(season: Season) {
       .filter(({ keeps, canes }) => keeps.length + canes.length > 0)
       .map(({ vine }) => name(block, { row, vine })),
   );
-  const [outlook] = outlookInputs(season, { stays });
+  const [outlook] = outlookInputs(season, { decided: decisions });
   const winter = outlook?.stages.find(({ stage }) => stage === "winter");
   return {
     rows: rowsOf((i) => season.used.isUsed(table, i)),
@@ -198,9 +198,10 @@ describe("a typo of 90 live spurs", () => {
     expect(used.choice).toEqual([2, 3, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
     expect(used.gaps).toEqual([2, 3, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
     const decisions = [...decideSeason(season)];
-    const nodes = outlookInputs(season, { stays: stayingCordons(decisions) })[0].stages[0];
-    // five vines alike: 8 + 8 spurs of two nodes
-    expect(nodes).toMatchObject({ stage: "winter", nodes: { value: 32 } });
+    const [{ stages, asCounted }] = outlookInputs(season, { decided: decisions });
+    // five vines alike: a budget of 40 nodes on 8 + 8 spurs, and two nodes a spur as counted
+    expect(stages[0]).toMatchObject({ stage: "winter", nodes: { value: 40, sample: { n: 5 } } });
+    expect(asCounted).toMatchObject({ nodes: { value: 32, sample: { n: 5 } } });
   });
 
   test("is said where the vine is decided", () => {

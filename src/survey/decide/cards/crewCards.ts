@@ -1,14 +1,13 @@
-import { liveSpursOf } from "../../../domain/choice/liveSpurs";
 import type { VineNote } from "../../../domain/choice/vineDecision";
 import type { PlannedCane, PlannedCut, PlannedKeep } from "../../../domain/plan/vinePlan";
-import { nodePlan, type NodePlan } from "../../../domain/plan/nodePlan";
+import type { NodePlan } from "../../../domain/plan/nodePlan";
 import { trunksOf } from "../../../domain/choice/trunksOf";
 import { trunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { DecidedVine } from "../decideSeason";
 import { renewalRules } from "../renewal/renewalRules";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
-import { vineBudgets } from "../plan/vineBudgets";
+import { plannedNodes } from "../plan/plannedNodes";
 
 /** One line of a card: a vine in walk order. */
 export interface CardVine {
@@ -43,12 +42,8 @@ export interface CrewCard {
  */
 export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewCard[] {
   const places = season.places;
-  const budgetOf = vineBudgets(season);
+  const nodesOf = plannedNodes(season);
   const rules = renewalRules(season.settings);
-  const limits = {
-    least: Math.round(season.settings.planLeastNodesASpur),
-    most: Math.round(season.settings.planMostNodesASpur),
-  };
   const rows = new Map<string, { block: string; row: number; vines: Map<number, CardVine> }>();
   const rowOf = (block: string, row: number) => {
     const key = `${row} ${block}`;
@@ -94,14 +89,11 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
             },
             rules.trunksWanted,
           );
-    const spurs = plan.keeps.length === 0 ? undefined : spursOn(vine);
-    const budget = budgetOf(block, row, number).nodes;
+    const nodes = nodesOf(vine);
     const line: CardVine = {
       ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),
       ...plan,
-      ...(budget === undefined || spurs === undefined
-        ? {}
-        : { nodes: nodePlan(budget, spurs, limits.least, Math.max(limits.least, limits.most)) }),
+      ...(nodes && { nodes }),
       trunksToBringUp: renewal?.bringUp ?? 0,
       deadTrunks: renewal?.takeOut ?? [],
       notes: decision.notes,
@@ -134,18 +126,6 @@ const EMPTY: Omit<CardVine, "vine"> = {
   notes: [],
   remarks: [],
 };
-
-/** Live spurs on the cordons that stay; undefined as soon as one of them was not counted. */
-export function spursOn({ toDecide, plan: { keeps } }: DecidedVine): number | undefined {
-  let sum = 0;
-  for (const { side, cordon } of keeps) {
-    const candidate = toDecide.candidates.find((one) => one.side === side && one.cordon === cordon)!;
-    const spurs = liveSpursOf(candidate);
-    if (spurs === undefined) return undefined;
-    sum += spurs;
-  }
-  return sum;
-}
 
 function remarksOf({ rows, toDecide }: DecidedVine): string[] {
   return rows.flatMap(({ table, index }, at) => {

@@ -9,9 +9,9 @@ import type { Season } from "../../season/season";
 import { placeOf } from "../../season/vinePlaces";
 import { NODE_RULES, nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
 import { NO_WORD, wordKey } from "../../sheets/words";
-import { spursOn } from "../cards/crewCards";
 import type { DecidedVine } from "../decideSeason";
 import { budsCut, pooled, type BudsCut } from "./deadShares";
+import { spursOn } from "./plannedNodes";
 import { blockRules, weighedVines, woodOf, type WeighedVine, type WeighedVines } from "./vineBudgets";
 
 /** Dead primary buds of a sample, with the range that holds their share at the confidence of Settings. */
