@@ -6,7 +6,6 @@ import { outlookInputs } from "../../../src/survey/crop/outlookInputs";
 import { gapsOfSeason } from "../../../src/survey/season/gapsOfSeason";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { Season } from "../../../src/survey/season/season";
-import { stayingCordons } from "../../../src/survey/decide/stayingCordons";
 import { usedSentence } from "../../../src/survey/season/usedSentence";
 import { allFindings } from "../../../src/survey/checks/checkSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
@@ -67,7 +66,6 @@ const name = (block: string, { row, vine }: { readonly row: number; readonly vin
 /** Vines that each result is worked out from. */
 function vinesUsed(season: Season) {
   const decisions = [...decideSeason(season)];
-  const stays = stayingCordons(decisions);
   const rowsOf = (used: (index: number) => boolean) => {
     const [table] = season.tables("cordons");
     const vines = new Set<number>();
