@@ -113,6 +113,8 @@ export interface SurveyWorkbook {
   watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>>;
   /** Calls back after a sheet was added, deleted or renamed, where the host can tell. */
   watchSheets?(onChange: () => void): Promise<() => Promise<void>>;
+  /** Calls back after a person, or `selectCell`, selected another cell, where the host can tell. */
+  watchSelection?(onSelect: () => void): Promise<() => Promise<void>>;
 }
 
 export type CellWrite =

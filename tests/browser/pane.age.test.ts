@@ -1,4 +1,5 @@
 import type { Sheets } from "./pane/harness";
+import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 
@@ -42,8 +43,6 @@ describe("results and the workbook that has changed since", () => {
     await type(2, 10, 7);
     await type(2, CONDITION, "dead");
   };
-  const openVine = () =>
-    pane.page.locator("fluent-accordion-item", { hasText: "vine 1" }).locator("button#control").click();
   const fixed = () =>
     pane.page.evaluate(
       async (column) =>
@@ -55,11 +54,10 @@ describe("results and the workbook that has changed since", () => {
 
   test("a cordon typed dead after the decision goes by itself, and is no longer offered", async () => {
     pane = await openPane(COUNTS, { height: 1000 });
-    await show("decide", "decide", "decide-result");
-    await openVine();
-    await pane.page.locator(".fix", { hasText: "A stays" }).waitFor();
+    await openDecide(pane);
+    await pane.page.locator(".outcome", { hasText: "A stays" }).waitFor();
     await typeDead();
-    await pane.page.locator(".fix").first().waitFor({ state: "detached" });
+    await pane.page.locator(".outcome", { hasText: "Lay a cane of A" }).waitFor({ state: "detached" });
     // vine 2 with 9 live spurs on 7 positions is asked about from the beginning
     expect(await pane.page.locator("#decide-result").innerText()).toContain("1 to ask about");
     expect(await pane.page.locator("#older").count()).toBe(0);
@@ -68,14 +66,13 @@ describe("results and the workbook that has changed since", () => {
 
   test("where deciding takes long, the older answer says so, is not written, and offers its button", async () => {
     pane = await openPane(COUNTS, { height: 1000 });
-    await show("decide", "decide", "decide-result");
-    await openVine();
+    await openDecide(pane);
     await slow();
     await typeDead();
     await pane.page.getByText("nothing of it is printed, written or accepted").waitFor();
     expect(await pane.brokenRules()).toEqual([]);
     await pane.picture("older-320");
-    await pane.page.locator(".fix", { hasText: "A stays" }).click();
+    await pane.page.locator(".outcome", { hasText: "A stays" }).click();
     await pane.page
       .getByText(/were changed since they were read \(Cordons [IJK]2\); nothing was written/)
       .waitFor();
@@ -95,9 +92,8 @@ describe("results and the workbook that has changed since", () => {
     await pane.page.locator("#print-cards").click();
     await pane.page.waitForFunction(() => window.printed !== undefined);
     const before = await pane.page.evaluate(() => window.printed!);
-    await show("decide", "decide", "decide-result");
-    await openVine();
-    await pane.page.locator(".fix", { hasText: "D stays" }).click();
+    await openDecide(pane);
+    await pane.page.locator(".outcome", { hasText: "D stays" }).click();
     await pane.page.getByText("D stays: written").waitFor();
     await pane.page.locator("#tab-crew").click();
     await pane.page.locator("#older").waitFor({ state: "detached" });

@@ -2,6 +2,7 @@ import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { CellValue } from "../../src/survey/sheets/cell";
 import { inventedSeason } from "../survey/decide/cards/season";
 import type { Sheets } from "./pane/harness";
+import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 
@@ -78,10 +79,7 @@ describe("the page that sends the crew out", () => {
 
   test("draws a vine to scale and tells it in words", async () => {
     pane = await openPane(sheets, { height: 900 });
-    await pane.page.locator("#tab-decide").click();
-    await pane.page.locator("#decide").click();
-    await pane.page.locator("#decide-result").waitFor({ timeout: 30_000 });
-    await pane.page.locator("fluent-accordion-item").first().locator("button#control").click();
+    await openDecide(pane);
     const picture = pane.page.locator("figure.vine-picture svg");
     await picture.waitFor();
     expect(await picture.getAttribute("aria-label")).toMatch(

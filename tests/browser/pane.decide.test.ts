@@ -1,4 +1,5 @@
 import type { Sheets } from "./pane/harness";
+import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 
@@ -36,41 +37,74 @@ const COUNTS: Sheets = {
 describe("the page on which cordons are decided", () => {
   let pane: PanePage;
 
-  const decide = async () => {
-    await pane.page.locator("#tab-decide").click();
-    await pane.page.locator("#decide").click();
-    await pane.page.locator("#decide-result").waitFor();
-  };
-  const openVine = (name: string) =>
-    pane.page.locator("fluent-accordion-item", { hasText: name }).locator("button#control").click();
+  const decide = () => openDecide(pane);
+  const outcome = (words: string) => pane.page.locator("fluent-button.outcome", { hasText: words });
+  const vine = () => pane.page.locator("#vine-shown").innerText();
+  const fixed = () =>
+    pane.page.evaluate(async () =>
+      (await window.harness.workbook.readSheet("Cordons")).values.slice(1).map((row) => row[11] ?? null),
+    );
 
   test.each(["light", "dark", "forced"] as const)(
     "shows what stays, why, and what is cut in %s",
     async (look) => {
-      pane = await openPane(COUNTS, { look, height: 1000 });
+      pane = await openPane(COUNTS, { look, height: 1400 });
       await decide();
-      await openVine("North Bench row 1 vine 1");
-      await pane.page.locator(".fix").first().waitFor();
+      expect(await vine()).toBe("North Bench row 1 vine 1");
       expect(await pane.brokenRules()).toEqual([]);
       await pane.picture(`decide-${look}`);
-      await pane.choose("decide-shown", "every vine");
-      await openVine("North Bench row 1 vine 2");
-      await pane.page.getByText("Cut B on the right").first().waitFor();
+      await pane.page.locator("#find-vine input").fill("north 1 2");
+      expect(await vine()).toBe("North Bench row 1 vine 2");
+      await pane.page.locator("ol.cuts").getByText("Cut B on the right").waitFor();
     },
   );
 
-  test("takes a person's decision by keyboard and writes it into the sheet", async () => {
+  test("walks from vine to vine, finds one, and follows the selected row", async () => {
+    pane = await openPane(COUNTS, { height: 1000 });
+    await decide();
+    await pane.choose("decide-shown", "every vine");
+    expect(await pane.page.locator("#vine-position").innerText()).toBe("1 of 3");
+    await pane.page.locator("#next-vine").click();
+    await pane.page.locator("#next-vine").click();
+    expect(await vine()).toBe("Creek Side row 4 vine 1");
+    await pane.page.locator("#previous-vine").click();
+    expect(await vine()).toBe("North Bench row 1 vine 2");
+    await pane.page.evaluate(() => window.harness.workbook.selectCell("Cordons", 8, 9));
+    await pane.page.locator("#vine-shown", { hasText: "Creek Side row 4 vine 1" }).waitFor();
+    await pane.page.locator("#find-vine input").fill("lake 3");
+    await pane.page.locator("#vine-not-found").waitFor();
+    expect(await vine()).toBe("Creek Side row 4 vine 1");
+  });
+
+  test("takes a person's decision by keyboard, keeps it in view, and takes it back", async () => {
     pane = await openPane(COUNTS);
     await decide();
-    await openVine("North Bench row 1 vine 1");
-    await pane.page.locator(".fix").last().focus();
+    await outcome("B stays").focus();
     await pane.page.keyboard.press("Enter");
     await pane.page.getByText("B stays: written into the sheet").waitFor();
-    const fixed = await pane.page.evaluate(async () =>
-      (await window.harness.workbook.readSheet("Cordons")).values.slice(1, 4).map((row) => row[11]),
-    );
-    expect(fixed).toEqual(["goes", "stays", null]);
+    expect((await fixed()).slice(0, 3)).toEqual(["goes", "stays", null]);
+    expect(await vine()).toBe("North Bench row 1 vine 1");
     expect(await pane.page.locator("#decide-result").innerText()).toContain("0 to ask about");
+    await pane.page.locator("#take-back", { hasText: "Take back: B stays" }).click();
+    await pane.page.getByText("Taken back").waitFor();
+    expect((await fixed()).slice(0, 3)).toEqual([null, null, null]);
+  });
+
+  test("every other outcome has its button: a cane of a cordon, none, count again", async () => {
+    pane = await openPane(COUNTS, { height: 1000 });
+    await decide();
+    await outcome("Lay a cane of B").click();
+    await pane.page.locator(".kept").getByText("A cane of B near the head, for the left side.").waitFor();
+    expect((await fixed()).slice(0, 3)).toEqual(["goes", "lay a cane", null]);
+    await outcome("None stays on the left").click();
+    await pane.page.getByText("None stays on the left: written").waitFor();
+    expect((await fixed()).slice(0, 3)).toEqual(["goes", "goes", null]);
+    await outcome("Count this vine again").click();
+    await pane.page.getByText("Count this vine again: written").waitFor();
+    expect((await fixed()).slice(0, 3)).toEqual(["goes", "goes", "count again"]);
+    await pane.page.locator(".vine .jump", { hasText: "Cordons L4" }).first().waitFor();
+    expect(await pane.brokenRules()).toEqual([]);
+    await pane.picture("decide-recount");
   });
 
   test("writes the Cordon choice sheet, and again over it", async () => {
@@ -85,7 +119,6 @@ describe("the page on which cordons are decided", () => {
   test("goes to a cordon's cell", async () => {
     pane = await openPane(COUNTS);
     await decide();
-    await openVine("North Bench row 1 vine 1");
     await pane.button("Cordons E3").click();
     await pane.settled();
     expect(await pane.page.evaluate(() => window.harness.workbook.selectedCell())).toEqual({
@@ -95,12 +128,8 @@ describe("the page on which cordons are decided", () => {
     });
   });
 
-  test("accepts the settled vines of a block after a yes with a name, and takes them back", async () => {
+  test("accepts the settled vines of a block after a yes, without a name, and takes them back", async () => {
     pane = await openPane(COUNTS, { height: 1000 });
-    const fixed = () =>
-      pane.page.evaluate(async () =>
-        (await window.harness.workbook.readSheet("Cordons")).values.slice(1).map((row) => row[11] ?? null),
-      );
     const before = await fixed();
     await decide();
     await pane.page.getByText("Choose a block to accept").waitFor();
@@ -114,14 +143,11 @@ describe("the page on which cordons are decided", () => {
     expect(await pane.page.locator("#accept-would").innerText()).toContain(
       "Would write in the column Fixed choice: cells 2, vines 1.",
     );
-    await pane.page.locator("#accept-yes").click();
-    await pane.page.getByText("Write your name or initials first; nothing was written.").waitFor();
-    expect(await fixed()).toEqual(before);
     expect(await pane.brokenRules()).toEqual([]);
     await pane.picture("decide-accept-ask");
-    await pane.page.locator("#accept-by input").fill("AB");
+    await pane.page.locator("#accept-by input").fill("");
     await pane.page.locator("#accept-yes").click();
-    await pane.page.getByText("accepted by AB: vines 1, cells written 2").waitFor();
+    await pane.page.getByText("North Bench accepted: vines 1, cells written 2").waitFor();
     expect(await fixed()).toEqual([null, null, null, "stays", "goes", null, null]);
     expect(await progress.innerText()).toContain("1 of 2 vines accepted");
     expect(await pane.brokenRules()).toEqual([]);
@@ -135,7 +161,8 @@ describe("the page on which cordons are decided", () => {
   test("says the next step where no cordon was counted", async () => {
     pane = await openPane({ Remarks: [["Snow"]] });
     await pane.page.locator("#tab-decide").click();
-    await pane.page.locator("#decide").click();
+    const button = pane.page.locator("#decide");
+    if ((await button.count()) > 0) await button.click();
     await pane.page.getByText("Next step: count them on the Cordons sheet").waitFor();
     expect(await pane.brokenRules()).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import type { Sheets } from "./pane/harness";
+import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 
@@ -37,17 +38,12 @@ describe("overruling an answer", () => {
   let pane: PanePage;
   beforeEach(async () => {
     pane = await openPane(COUNTS, { height: 1200 });
-    await pane.page.locator("#tab-decide").click();
-    await pane.page.locator("#decide").click();
-    await pane.page.locator("#decide-result").waitFor();
+    await openDecide(pane);
     await pane.choose("decide-shown", "every vine");
-    await pane.page
-      .locator("fluent-accordion-item", { hasText: "row 1 vine 1" })
-      .locator("button#control")
-      .click();
-    await pane.page.locator(".overrule").first().waitFor();
+    await outcome("B stays").waitFor();
   });
 
+  const outcome = (words: string) => pane.page.locator("fluent-button.outcome", { hasText: words });
   const cells = () =>
     pane.page.evaluate(async () =>
       (await window.harness.workbook.readSheet("Cordons")).values
@@ -57,11 +53,11 @@ describe("overruling an answer", () => {
 
   test("needs a reason, writes it beside the cordon, and can be taken back exactly", async () => {
     const before = await cells();
-    await pane.page.locator(".overrule").first().click();
+    await outcome("B stays").click();
     await pane.page.getByText("Write down why first").waitFor();
     expect(await cells()).toEqual(before);
-    await pane.page.locator('fluent-text-input[id^="reason-"] input').fill("A is split inside");
-    await pane.page.locator(".overrule").first().click();
+    await pane.page.locator("#reason input").fill("A is split inside");
+    await outcome("B stays").click();
     await pane.page.getByText("B stays: written into the sheet").waitFor();
     expect(await cells()).toEqual([
       ["goes", null],

@@ -4,8 +4,8 @@ import type { Training } from "./trainingSystems";
 /** What a crew writes down about live wood. */
 export type Condition = "sound" | "injured" | "diseased" | "dead";
 
-/** A person's own decision, which the choice is made around. */
-export type FixedChoice = "stays" | "goes";
+/** A person's own decision, which the choice is made around; "cane": it goes, but for a cane near the head that is laid. */
+export type FixedChoice = "stays" | "goes" | "cane";
 
 /** One cordon that could stay on a side of a vine. Whatever was not counted is left out, never set to zero. */
 export interface CandidateCordon {

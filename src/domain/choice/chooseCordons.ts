@@ -4,7 +4,7 @@ import { bestPlans, type ClosePlan, type PlanChoice } from "./bestPlans";
 import type { ChoiceRules } from "./choiceRules";
 import { askReason, goesReason, plainReason, staysReason, type Place } from "./cordonReasons";
 import { mustBeCandidate } from "./mustBeCandidate";
-import { keepPlan, layPlans, type SidePlan } from "./sidePlans";
+import { keepPlan, layPlan, layPlans, type SidePlan } from "./sidePlans";
 import type {
   CordonDecision,
   QuestionSide,
@@ -87,6 +87,8 @@ function plansOf(
 ): readonly SidePlan[] {
   const fixed = members.filter(({ candidate }) => candidate.fixedChoice === "stays");
   if (fixed.length > 0) return fixed.map((cordon) => keepPlan(cordon, rules, young));
+  const cane = members.find((member) => member.candidate.fixedChoice === "cane" && !isDead(member));
+  if (cane) return [layPlan(cane.candidate.trunk ?? "head", cane.trunkCondition, rules)];
   const contenders = members
     .filter(({ ruledOut }) => ruledOut === undefined)
     .map((cordon) => keepPlan(cordon, rules, young));

@@ -53,17 +53,20 @@ export function layPlans(
   const bareTrunk = liveTrunks !== undefined && liveTrunks > live.length;
   const least = bareTrunk ? 0 : Math.min(...live.map(({ condition }) => trunkCost(condition, rules)));
   const soundest = live.filter(({ condition }) => trunkCost(condition, rules) <= least);
-  const plans: SidePlan[] = soundest.map(({ number, condition }) => {
-    const worth = rules.newCane - trunkCost(condition, rules);
-    return { layFrom: number, trunk: number, low: worth, high: worth };
-  });
-  const lay = (layFrom: CaneOrigin, trunk: SidePlan["trunk"]): SidePlan => ({
-    layFrom,
-    trunk,
-    low: rules.newCane,
-    high: rules.newCane,
-  });
-  if (bareTrunk) plans.push(lay("otherTrunk", "otherTrunk"));
-  if (plans.length === 0) plans.push(anyLivingWood ? lay("head", "none") : lay("ground", "none"));
+  const plans = soundest.map(({ number, condition }) => layPlan(number, condition, rules));
+  if (bareTrunk) plans.push(layPlan("otherTrunk", undefined, rules));
+  if (plans.length === 0) plans.push(layPlan(anyLivingWood ? "head" : "ground", undefined, rules));
   return plans;
+}
+
+/**
+ * Laying a cane from a certain place: what a new cane is worth, less what a hurt trunk costs.
+ *
+ * @example
+ * layPlan(2, "injured", { newCane: 0.5, injuredTrunk: 0.1 }) // {"layFrom": 2, "trunk": 2, "low": 0.4, "high": 0.4}
+ */
+export function layPlan(layFrom: CaneOrigin, condition: Trunk["condition"], rules: ChoiceRules): SidePlan {
+  const worth = rules.newCane - trunkCost(condition, rules);
+  const trunk = layFrom === "head" || layFrom === "ground" ? "none" : layFrom;
+  return { layFrom, trunk, low: worth, high: worth };
 }

@@ -25,6 +25,7 @@ export type ReasonCode =
   /* goes */
   | "worse"
   | "fixedGoes"
+  | "fixedCane"
   | "besideFixed"
   | "dead"
   | "trunkDead"

@@ -70,6 +70,7 @@ function whyOut(
 ): ReasonCode | undefined {
   if (candidate.fixedChoice === "stays") return undefined;
   if (candidate.fixedChoice === "goes") return "fixedGoes";
+  if (candidate.fixedChoice === "cane") return "fixedCane";
   if (trunkCondition === "dead") return "trunkDead";
   if (candidate.condition === "dead") return "dead";
   if (!young && candidate.length !== undefined && candidate.length < rules.shortestCordon) return "remnant";

@@ -186,7 +186,9 @@ function sourceOf(from: CaneOrigin, side: string, wood: readonly Wood[]): Wood |
   const trunk = typeof from === "number" ? from : undefined;
   const bearing = wood.filter(({ living, candidate }) => living && candidate.trunk === trunk);
   const rank = ({ verdict, candidate }: Wood) =>
-    2 * ["goes", "ask", "stays"].indexOf(verdict) + Number(candidate.side !== side);
+    2 * ["goes", "ask", "stays"].indexOf(verdict) +
+    Number(candidate.side !== side) -
+    10 * Number(candidate.side === side && candidate.fixedChoice === "cane");
   return first(bearing, rank);
 }
 

@@ -147,7 +147,7 @@ export function candidateReader(
       ...(diameter === undefined ? {} : { diameter: metres(diameter) }),
       ...(condition ? { condition: condition as Condition } : {}),
       ...(trunkCondition ? { trunkCondition: trunkCondition as Condition } : {}),
-      ...(fixedChoice ? { fixedChoice: fixedChoice as FixedChoice } : {}),
+      ...(fixedChoice && fixedChoice !== "recount" ? { fixedChoice: fixedChoice as FixedChoice } : {}),
     };
   };
 }

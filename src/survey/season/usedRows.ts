@@ -14,8 +14,8 @@ export const FAULT_REASONS = {
   [CELL.moved]: "moved",
 } as const;
 
-/** "tooMany": more rows name the vine than a vine has cordons. */
-export type FaultReason = (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS] | "tooMany";
+/** "tooMany": more rows name the vine than a vine has cordons. "marked": a person wants it counted again. */
+export type FaultReason = (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS] | "tooMany" | "marked";
 
 /** A cell that keeps its row, and with it the whole vine, from being used. */
 export interface RowFault {
@@ -49,6 +49,7 @@ const DECIDING = [...NEEDED, "trunk", "condition", "trunkCondition", "fixedChoic
 const COUNTS: ReadonlySet<string> = new Set(["positions", "liveSpurs"]);
 
 const USED = 0;
+const MARKED = 253;
 const TOO_MANY = 254;
 const SAME_VINE = 255;
 
@@ -201,16 +202,29 @@ function rowCodes(table: SurveyTable): Uint8Array {
       codes[i] = at + 1;
     }
   });
+  if (fixed)
+    for (let i = 0; i < codes.length; i++)
+      if (codes[i] === USED && choiceId(fixed, i) === "recount") codes[i] = MARKED;
   return codes;
 }
 
+const COLUMN_OF: Readonly<Record<number, string>> = {
+  [TOO_MANY]: "vine",
+  [MARKED]: "fixedChoice",
+};
+
 function faultOf(table: SurveyTable, index: number, code: number): RowFault {
-  const column = table.column(code === TOO_MANY ? "vine" : DECIDING[code - 1])!;
+  const column = table.column(COLUMN_OF[code] ?? DECIDING[code - 1])!;
   return {
     sheet: table.sheet,
     sheetRow: table.sheetRow(index),
     column: column.column.id,
     sheetColumn: column.sheetColumn,
-    reason: code === TOO_MANY ? "tooMany" : FAULT_REASONS[column.states[index] as keyof typeof FAULT_REASONS],
+    reason: reasonOf(code, column.states[index]),
   };
+}
+
+function reasonOf(code: number, state: number): FaultReason {
+  if (code === TOO_MANY) return "tooMany";
+  return code === MARKED ? "marked" : FAULT_REASONS[state as keyof typeof FAULT_REASONS];
 }

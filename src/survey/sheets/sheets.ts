@@ -346,8 +346,18 @@ const cordons: SheetShape = {
       also: ["decided", "decision"],
       required: false,
       choices: [
-        { id: "stays", word: WORDS.cordons.fixedChoice.choices.stays, also: ["keep"] },
-        { id: "goes", word: WORDS.cordons.fixedChoice.choices.goes, also: ["cut", "remove"] },
+        {
+          id: "stays",
+          word: WORDS.cordons.fixedChoice.choices.stays,
+          also: ["keep"],
+        },
+        {
+          id: "goes",
+          word: WORDS.cordons.fixedChoice.choices.goes,
+          also: ["cut", "remove"],
+        },
+        { id: "cane", word: WORDS.cordons.fixedChoice.choices.cane },
+        { id: "recount", word: WORDS.cordons.fixedChoice.choices.recount },
       ],
       help: WORDS.cordons.fixedChoice.help,
       width: 12,

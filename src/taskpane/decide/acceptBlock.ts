@@ -17,7 +17,7 @@ import { wholeRow } from "./wholeRow";
  * are read again first, and where one of them is no longer as it was read, nothing is written. The vines are then
  * decided anew with their fixed choices.
  *
- * @param by who accepts; the name goes into the log of runs where that is switched on
+ * @param by who accepts, "" for nobody named; the name goes into the log of runs where that is switched on
  */
 export async function acceptBlock(pane: Pane, block: string, by: string): Promise<void> {
   const { result } = pane.state.decide;
@@ -52,14 +52,20 @@ export async function acceptBlock(pane: Pane, block: string, by: string): Promis
   );
   showVines(pane, accepted, {
     accepting: undefined,
-    last: undefined,
+    past: [],
     lastBlock: { block, changed, vines },
   });
   await keepCurrent(pane, "decide");
   remember("name", by.trim());
-  const facts = { block, vines: vines.length, cells: changed.length, by: by.trim() };
-  pane.tell("success", ACCEPT_TEXTS.done, facts);
-  await writeLog(pane, pane.say(ACCEPT_TEXTS.title, facts), pane.say(ACCEPT_TEXTS.done, facts));
+  const facts = {
+    block,
+    vines: vines.length,
+    cells: changed.length,
+    by: by.trim(),
+  };
+  const done = facts.by === "" ? ACCEPT_TEXTS.done : ACCEPT_TEXTS.doneBy;
+  pane.tell("success", done, facts);
+  await writeLog(pane, pane.say(ACCEPT_TEXTS.title, facts), pane.say(done, facts));
 }
 
 /**
@@ -75,7 +81,7 @@ export async function takeBackBlock(pane: Pane): Promise<void> {
   const freed = vines.filter(
     ({ rows }) => !rows.some(({ table, index }) => kept.has(`${table.sheetRow(index)} ${table.sheet}`)),
   );
-  showVines(pane, freed, { last: undefined, lastBlock: undefined });
+  showVines(pane, freed, { past: [], lastBlock: undefined });
   await keepCurrent(pane, "decide");
   const facts = { block, cells: back.length, left: left.length };
   if (left.length > 0) pane.tell("warning", ACCEPT_TEXTS.partlyBack, facts);

@@ -39,7 +39,7 @@ export function acceptPlan(vines: readonly DecidedVine[], block: string): Accept
     const open = vine.toDecide.candidates.flatMap(({ fixedChoice }, place) =>
       fixedChoice === undefined ? [place] : [],
     );
-    if (vine.recount.length > 0 && vine.recount.every(({ column }) => column === "fixedChoice")) unreadable++;
+    if (vine.recount.length > 0 && vine.recount.every(isUnreadableChoice)) unreadable++;
     else if (isAsked(vine)) ask++;
     else if (open.length === 0) accepted++;
     else {
@@ -68,6 +68,10 @@ export function acceptPlan(vines: readonly DecidedVine[], block: string): Accept
     wanted,
     ...(withoutColumn === undefined ? {} : { withoutColumn }),
   };
+}
+
+function isUnreadableChoice({ column, reason }: DecidedVine["recount"][number]): boolean {
+  return column === "fixedChoice" && reason !== "marked";
 }
 
 /** True where the cell for a fixed choice holds a word that is none, or a formula. */

@@ -58,8 +58,10 @@ function ofBlock(pane: Pane, block: string, vines: readonly DecidedVine[]): Temp
               size="small"
               @click=${() =>
                 withoutColumn === undefined
-                  ? ask(pane, { block, by: remembered("name"), lacking: false })
-                  : pane.tell("warning", DECIDE_TEXTS.noColumn, { sheet: withoutColumn })}
+                  ? ask(pane, { block, by: remembered("name") })
+                  : pane.tell("warning", DECIDE_TEXTS.noColumn, {
+                      sheet: withoutColumn,
+                    })}
               >${pane.say(ACCEPT_TEXTS.ask, { vines: facts.open - unreadable })}</fluent-button
             >
           </div>`
@@ -72,14 +74,14 @@ function ask(pane: Pane, accepting: AcceptQuestion | undefined): void {
 
 /** Says what would be written and asks for a yes with a name. */
 function acceptDialog(pane: Pane, question: AcceptQuestion, plan: AcceptPlan): TemplateResult {
-  const { block, by, lacking } = question;
-  const facts = { cells: plan.wanted.length, vines: plan.vines.length, ask: plan.ask };
+  const { block, by } = question;
+  const facts = {
+    cells: plan.wanted.length,
+    vines: plan.vines.length,
+    ask: plan.ask,
+  };
   const title = pane.say(ACCEPT_TEXTS.title, { block });
   const yes = async () => {
-    if (by.trim() === "") {
-      ask(pane, { ...question, lacking: true });
-      return;
-    }
     ask(pane, undefined);
     await currentOnly(pane, "decide", () => acceptBlock(pane, block, by));
   };
@@ -104,7 +106,6 @@ function acceptDialog(pane: Pane, question: AcceptQuestion, plan: AcceptPlan): T
           onInput: (name) => ask(pane, { ...question, by: name }),
         })}
         <p class="small">${pane.say(ACCEPT_TEXTS.byHelp)}</p>
-        <p role="alert">${lacking ? pane.say(ACCEPT_TEXTS.noName) : nothing}</p>
       </div>
       <fluent-button slot="action" id="accept-yes" appearance="primary" @click=${() => void pane.attempt(yes)}
         >${pane.say(ACCEPT_TEXTS.yes, facts)}</fluent-button

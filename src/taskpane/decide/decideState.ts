@@ -12,9 +12,8 @@ export type VinesShown = "ask" | "lay" | "trunks" | "all";
 /** The question before a block is accepted, as answered so far. */
 export interface AcceptQuestion {
   readonly block: string;
+  /** Name or initials, as far as typed; "" accepts without a name. */
   readonly by: string;
-  /** True once somebody said yes without a name. */
-  readonly lacking: boolean;
 }
 
 declare module "../pageStates" {
@@ -32,14 +31,14 @@ export interface DecideState {
   readonly shown: VinesShown;
   /** "" for every block. */
   readonly block: string;
-  /** Vines that are opened, by name. */
-  readonly open: ReadonlySet<string>;
-  /** How many vines are listed. */
-  readonly listed: number;
+  /** The vine that is shown, by name; the first to show where it is left out. */
+  readonly at?: string;
+  /** What is searched for: block, row and vine. */
+  readonly search: string;
   /** Why a person overrules an answer, as typed so far. */
   readonly reason: string;
-  /** The last decision written, while it can be taken back. */
-  readonly last?: FixedLast;
+  /** The decisions written that can be taken back, in their order. */
+  readonly past: readonly FixedLast[];
   /** The question whether the settled vines of a block are to be accepted, while it is open. */
   readonly accepting?: AcceptQuestion;
   /** The last block that was accepted, while that can be taken back. */
@@ -50,15 +49,12 @@ export interface DecideState {
   readonly turns: ReadonlyMap<string, readonly Turn[]>;
 }
 
-/** How many vines are listed at first, and how many more each time. */
-export const VINES_LISTED = 25;
-
 export const FIRST_DECIDE_STATE: DecideState = {
   shown: "ask",
   block: "",
-  open: new Set(),
-  listed: VINES_LISTED,
+  search: "",
   reason: "",
+  past: [],
   turns: new Map(),
 };
 
@@ -107,9 +103,11 @@ export function vineKey({ block, row, vine }: DecidedVine): string {
 }
 
 /** Vines that are decided without a question, or by a person, in each block. */
-export function progressByBlock(
-  vines: readonly DecidedVine[],
-): readonly { readonly block: string; readonly decided: number; readonly vines: number }[] {
+export function progressByBlock(vines: readonly DecidedVine[]): readonly {
+  readonly block: string;
+  readonly decided: number;
+  readonly vines: number;
+}[] {
   const blocks = new Map<string, { decided: number; vines: number }>();
   for (const vine of vines) {
     const count = blocks.get(vine.block) ?? { decided: 0, vines: 0 };

@@ -1,10 +1,11 @@
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
+import type { Outcome } from "./outcome";
 
-/** The last decision that was written, so that it can be taken back exactly. */
+/** A decision that was written, so that it can be taken back exactly. */
 export interface FixedLast {
   readonly changed: readonly ChangedCell[];
   /** The vine as it was before. */
   readonly vine: DecidedVine;
-  readonly cordon: string;
+  readonly outcome: Outcome;
 }

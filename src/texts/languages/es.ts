@@ -254,8 +254,13 @@ export const es: Texts = {
       },
       fixedChoice: {
         header: "Decisión fija",
-        choices: { stays: "queda", goes: "se corta" },
-        help: "Solo si alguien ya decidió: queda o se corta.",
+        choices: {
+          stays: "queda",
+          goes: "se corta",
+          cane: "tender un sarmiento",
+          recount: "contar de nuevo",
+        },
+        help: "Solo si alguien ya decidió: queda, se corta, tender un sarmiento (se corta salvo un sarmiento cerca de la cabeza, que se tiende) o contar de nuevo (toda la planta).",
       },
     },
     vines: {
@@ -348,11 +353,12 @@ export const es: Texts = {
       "Escribiría en la columna Decisión fija: celdas {cells}, plantas {vines}. Plantas con una pregunta pendiente: {ask}; no se tocan. Las celdas que ya tienen algo tampoco se tocan.",
     unreadable:
       "Se pasan por alto, porque la celda de la decisión fija tiene una fórmula u otra palabra: plantas {unreadable}.",
-    by: "Su nombre o iniciales",
+    by: "Su nombre o iniciales, si quiere",
     byHelp: "El nombre va al registro de acciones, si está activado.",
-    noName: "Escriba primero su nombre o iniciales; no se escribió nada.",
     yes: "Sí, escribir {cells} celdas",
-    done: "{block} aceptado por {by}: plantas {vines}, celdas escritas {cells} en la columna Decisión fija.",
+    done: "{block} aceptado: plantas {vines}, celdas escritas {cells} en la columna Decisión fija.",
+    doneBy:
+      "{block} aceptado por {by}: plantas {vines}, celdas escritas {cells} en la columna Decisión fija.",
     meanwhile:
       "La celda {cell} de la hoja {sheet} cambió entretanto; no se aceptó nada. Siguiente paso: decida otra vez.",
     takeBack: "Deshacer: {block} aceptado",
@@ -1766,14 +1772,13 @@ export const es: Texts = {
     page: {
       heading: "Decidir otra cosa",
       reason: "Motivo, para la nota",
-      overrule: "Queda {cordon} en su lugar",
       noReason: "Anote primero por qué: el motivo va a la nota junto al cordón.",
       noNote:
         "La hoja {sheet} no tiene la columna Nota, donde va el motivo. Siguiente paso: escriba ese encabezado junto a la tabla y decida otra vez.",
-      takeBack: "Deshacer: {cordon} queda",
+      takeBack: "Deshacer: {outcome}",
       partlyBack:
         "Celdas que vuelven a tener lo que tenían: {cells}; sin tocar, porque alguien las cambió después: {left}. Siguiente paso: decida otra vez.",
-      takenBack: "Deshecho: las celdas tienen lo que tenían antes de fijar {cordon}.",
+      takenBack: "Deshecho: las celdas tienen lo que tenían antes.",
       progress: "{block}: {decided} de {vines} plantas decididas",
       whatTurns: "¿Qué lo cambiaría?",
       nothingTurns: "Ningún conteo a cinco o menos y ningún peso por sí solo lo cambiaría.",
@@ -2069,6 +2074,8 @@ export const es: Texts = {
       worse: "Cortar {cordon} {at}; {rival} es mejor: {theirs}.",
       worseDespite: "Cortar {cordon} {at}; {rival} es mejor: {theirs}. A favor de {cordon}: {mine}.",
       fixedGoes: "Cortar {cordon} {at}: lo decidió una persona.",
+      fixedCane:
+        "Cortar {cordon} {at} hasta un buen sarmiento cerca de la cabeza y tenderlo: lo decidió una persona.",
       besideFixed: "Cortar {cordon} {at}: una persona decidió que ahí queda {rival}.",
       dead: "Cortar {cordon} {at}: está muerto.",
       trunkDead: "Cortar {cordon} {at}: su tronco {trunk} está muerto.",
@@ -2529,9 +2536,8 @@ export const es: Texts = {
     decide: {
       title: "Qué cordón queda",
       intro:
-        "Pesa los cordones candidatos de cada planta por sus conteos y los Ajustes. No se escribe nada hasta que diga que un cordón queda.",
+        "Una planta tras otra: lo que dicen sus conteos y los Ajustes, y lo que usted decide. No se escribe nada hasta que pulse una decisión.",
       decide: "Decidir las plantas",
-      again: "Decidir otra vez",
       deciding: "Decidiendo qué cordones quedan",
       progress: "Avance de la decisión",
       none: "No se encontró ninguna planta con cordones candidatos. Siguiente paso: cuéntelos en la hoja Cordones, uno por fila.",
@@ -2546,9 +2552,37 @@ export const es: Texts = {
       all: "todas las plantas ({count})",
       block: "Cuartel",
       vine: "{block} hilera {row} planta {vine}",
-      cuts: "Cortes, en orden",
-      fix: "{cordon} queda",
-      fixed: "{cordon} queda: escrito en la columna de decisiones fijas de la hoja.",
+      fixed: "{outcome}: escrito en la columna de decisiones fijas de la hoja.",
+      outcomes: {
+        stays: "{cordon} queda",
+        cane: "Tender un sarmiento de {cordon}",
+        none: "Ninguno queda {at}",
+        recount: "Contar de nuevo esta planta",
+        free: "Volver a preguntar",
+      },
+      find: "Buscar una planta: cuartel, hilera, planta",
+      notFound:
+        "No se encuentra ninguna planta con «{search}». Escriba el cuartel, la hilera y la planta, como en {example}.",
+      previous: "Planta anterior",
+      next: "Planta siguiente",
+      position: "{at} de {of}",
+      notListed: "no está entre las {of} de esta lista",
+      stays: "Queda",
+      kept: "Se guarda",
+      cut: "Se corta, en este orden",
+      keptSpur: "Un pitón de renovación de {cordon} en la cabeza del tronco {trunk}.",
+      keptCane: "Un sarmiento de {cordon} cerca de la cabeza, para el lado: {side}.",
+      keptWood: "Madera viva de {cordon}, que renueva {renews} en otro invierno.",
+      against: "Contra {cordon}, por {rival}: {argument}.",
+      nothingAgainst: "Ningún conteo habla en contra.",
+      recountCells: "Contar de nuevo, por estas celdas:",
+      decideVine: "Decidir",
+      sideChoices: "Lado: {side}",
+      wholeVine: "Toda la planta",
+      rowPicture:
+        "Hilera {row} de {block}, planta por planta: {decided} decididas, {ask} por preguntar, {recount} por contar de nuevo.",
+      rowKey:
+        "Lleno: decidida; rayado: por preguntar; con cruz: por contar de nuevo; con marco: esta planta.",
       noColumn:
         "La hoja {sheet} no tiene la columna Decisión fija. Siguiente paso: escriba ese encabezado junto a la tabla y decida otra vez.",
     },
@@ -2758,6 +2792,7 @@ export const es: Texts = {
       contradicted: "contradice otra celda de su fila",
       moved: "está en una línea con más celdas que encabezados",
       tooMany: "está en más filas que cordones tiene una planta",
+      marked: "pide contar de nuevo la planta",
     },
   },
   heads: {

@@ -259,8 +259,13 @@ export const fr: Texts = {
       },
       fixedChoice: {
         header: "Choix fixé",
-        choices: { stays: "reste", goes: "part" },
-        help: "Seulement si quelqu'un a déjà décidé : reste ou part.",
+        choices: {
+          stays: "reste",
+          goes: "part",
+          cane: "coucher un sarment",
+          recount: "recompter",
+        },
+        help: "Seulement si quelqu'un a décidé : reste, part, coucher un sarment (il part, sauf un sarment près de la tête, que l'on couche) ou recompter (tout le cep).",
       },
     },
     vines: {
@@ -350,11 +355,11 @@ export const fr: Texts = {
       "Écrirait dans la colonne Choix fixé : cellules {cells}, ceps {vines}. Ceps avec une question ouverte : {ask} ; on n'y touche pas. Les cellules déjà remplies restent aussi telles quelles.",
     unreadable:
       "Laissés de côté, car la cellule du choix fixé contient une formule ou un autre mot : ceps {unreadable}.",
-    by: "Votre nom ou vos initiales",
+    by: "Votre nom ou vos initiales, si vous voulez",
     byHelp: "Le nom va au journal des actions, s'il est activé.",
-    noName: "Écrivez d'abord votre nom ou vos initiales ; rien n'a été écrit.",
     yes: "Oui, écrire {cells} cellules",
-    done: "{block} accepté par {by} : ceps {vines}, cellules écrites {cells} dans la colonne Choix fixé.",
+    done: "{block} accepté : ceps {vines}, cellules écrites {cells} dans la colonne Choix fixé.",
+    doneBy: "{block} accepté par {by} : ceps {vines}, cellules écrites {cells} dans la colonne Choix fixé.",
     meanwhile:
       "La cellule {cell} de la feuille {sheet} a changé entre-temps ; rien n'a été accepté. Prochaine étape : décidez encore.",
     takeBack: "Annuler : {block} accepté",
@@ -1791,14 +1796,13 @@ export const fr: Texts = {
     page: {
       heading: "Décider autrement",
       reason: "Raison, pour la remarque",
-      overrule: "{cordon} reste à la place",
       noReason: "Notez d'abord pourquoi : la raison va dans la remarque à côté du cordon.",
       noNote:
         "La feuille {sheet} n'a pas de colonne Remarque, où va la raison. Prochaine étape : écrivez cet en-tête à côté du tableau, puis décidez encore.",
-      takeBack: "Annuler : {cordon} reste",
+      takeBack: "Annuler : {outcome}",
       partlyBack:
         "Cellules qui contiennent de nouveau ce qu'elles avaient : {cells} ; laissées, car quelqu'un les a changées depuis : {left}. Prochaine étape : décidez encore.",
-      takenBack: "Annulé : les cellules contiennent ce qu'elles avaient avant de fixer {cordon}.",
+      takenBack: "Annulé : les cellules contiennent ce qu'elles avaient avant.",
       progress: "{block} : {decided} ceps sur {vines} décidés",
       whatTurns: "Qu'est-ce qui le changerait ?",
       nothingTurns: "Aucun comptage à cinq près et aucun poids seul ne le changerait.",
@@ -2099,6 +2103,8 @@ export const fr: Texts = {
       worse: "Couper {cordon} {at} ; {rival} est meilleur : {theirs}.",
       worseDespite: "Couper {cordon} {at} ; {rival} est meilleur : {theirs}. Pour {cordon} : {mine}.",
       fixedGoes: "Couper {cordon} {at} : quelqu'un l'a décidé.",
+      fixedCane:
+        "Couper {cordon} {at} jusqu'à un bon sarment près de la tête et coucher celui-ci : quelqu'un l'a décidé.",
       besideFixed: "Couper {cordon} {at} : quelqu'un a décidé que {rival} y reste.",
       dead: "Couper {cordon} {at} : il est mort.",
       trunkDead: "Couper {cordon} {at} : son tronc {trunk} est mort.",
@@ -2565,9 +2571,8 @@ export const fr: Texts = {
     decide: {
       title: "Quel cordon reste",
       intro:
-        "Pèse les cordons candidats de chaque cep d'après les comptages et les Réglages. Rien n'est écrit tant que vous ne dites pas qu'un cordon reste.",
+        "Un cep après l'autre : ce que disent ses comptages et les Réglages, et ce que vous décidez. Rien n'est écrit tant que vous n'appuyez pas sur un choix.",
       decide: "Décider les ceps",
-      again: "Décider encore",
       deciding: "Choix des cordons qui restent",
       progress: "Avancement du choix",
       none: "Aucun cep avec des cordons candidats. Prochaine étape : comptez-les dans la feuille Cordons, un par ligne.",
@@ -2582,9 +2587,36 @@ export const fr: Texts = {
       all: "tous les ceps ({count})",
       block: "Parcelle",
       vine: "{block} rang {row} cep {vine}",
-      cuts: "Coupes, dans l'ordre",
-      fix: "{cordon} reste",
-      fixed: "{cordon} reste : écrit dans la colonne des choix fixés de la feuille.",
+      fixed: "{outcome} : écrit dans la colonne des choix fixés de la feuille.",
+      outcomes: {
+        stays: "{cordon} reste",
+        cane: "Coucher un sarment de {cordon}",
+        none: "Aucun ne reste {at}",
+        recount: "Recompter ce cep",
+        free: "Redemander",
+      },
+      find: "Chercher un cep : parcelle, rang, cep",
+      notFound:
+        "Aucun cep ne répond à « {search} ». Écrivez la parcelle, le rang et le cep, comme dans {example}.",
+      previous: "Cep précédent",
+      next: "Cep suivant",
+      position: "{at} sur {of}",
+      notListed: "pas parmi les {of} de cette liste",
+      stays: "Reste",
+      kept: "Gardé",
+      cut: "Coupé, dans cet ordre",
+      keptSpur: "Un courson de renouvellement de {cordon} à la tête du tronc {trunk}.",
+      keptCane: "Un sarment de {cordon} près de la tête, pour le côté : {side}.",
+      keptWood: "Du bois vivant de {cordon}, qui renouvelle {renews} un autre hiver.",
+      against: "Contre {cordon}, pour {rival} : {argument}.",
+      nothingAgainst: "Aucun comptage ne parle contre.",
+      recountCells: "À recompter, à cause de ces cellules :",
+      decideVine: "Choisir",
+      sideChoices: "Côté : {side}",
+      wholeVine: "Le cep entier",
+      rowPicture:
+        "Rang {row} de {block}, cep par cep : {decided} décidés, {ask} à voir, {recount} à recompter.",
+      rowKey: "Plein : décidé ; hachuré : à voir ; barré : à recompter ; encadré : ce cep.",
       noColumn:
         "La feuille {sheet} n'a pas de colonne Choix fixé. Prochaine étape : écrivez cet en-tête à côté du tableau, puis décidez encore.",
     },
@@ -2800,6 +2832,7 @@ export const fr: Texts = {
       contradicted: "contredit une autre cellule de sa ligne",
       moved: "est dans une ligne qui a plus de cellules que d'en-têtes",
       tooMany: "figure sur plus de lignes qu'un cep n'a de cordons",
+      marked: "demande de recompter le cep",
     },
   },
   heads: {

@@ -39,6 +39,12 @@ const SHEET_LIST_COMMANDS = new Set([
   "sheet.mutation.set-worksheet-name",
 ]);
 
+/** What the engine runs when another cell or sheet is selected. */
+const SELECTION_COMMANDS = new Set([
+  "sheet.operation.set-selections",
+  "sheet.operation.set-worksheet-active",
+]);
+
 /** Rows that are read between two breaths of the page. */
 const ROWS_AT_ONCE = 400;
 
@@ -229,6 +235,13 @@ export class DeskWorkbook implements SurveyWorkbook {
   async watchSheets(onChange: () => void): Promise<() => Promise<void>> {
     const listening = this.commands.onCommandExecuted(({ id }) => {
       if (SHEET_LIST_COMMANDS.has(id)) onChange();
+    });
+    return async () => listening.dispose();
+  }
+
+  async watchSelection(onSelect: () => void): Promise<() => Promise<void>> {
+    const listening = this.commands.onCommandExecuted(({ id }) => {
+      if (SELECTION_COMMANDS.has(id)) onSelect();
     });
     return async () => listening.dispose();
   }

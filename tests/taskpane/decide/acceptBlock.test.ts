@@ -77,7 +77,10 @@ test("a block is accepted in one step, and taken back exactly", async () => {
   written.splice(3, 2, "stays", "goes");
   expect(await fixed()).toEqual(written);
   expect(told).toEqual([
-    { text: ACCEPT_TEXTS.done, facts: { block: "North Bench", vines: 1, cells: 2, by: "AB" } },
+    {
+      text: ACCEPT_TEXTS.doneBy,
+      facts: { block: "North Bench", vines: 1, cells: 2, by: "AB" },
+    },
   ]);
   expect(verdicts()).toEqual(decidedBefore);
   expect(plan()).toMatchObject({ all: 3, accepted: 1, ask: 1, vines: [] });
@@ -139,7 +142,10 @@ test("taking back leaves a cell alone that somebody changed since, and says so",
 
 test("a vine whose question was answered on the page is accepted with the others", async () => {
   const { pane, fixed } = await decided();
-  await fixChoice(pane, pane.state.decide.result!.vines[0], 1);
+  await fixChoice(pane, pane.state.decide.result!.vines[0], {
+    kind: "stays",
+    place: 1,
+  });
   await acceptBlock(pane, "North Bench", "AB");
   expect((await fixed()).slice(0, 6)).toEqual(["goes", "stays", "stays", "stays", "goes", "stays"]);
 });
@@ -151,4 +157,15 @@ test("without a column for it nothing is written and the next step is told", asy
   await acceptBlock(pane, "North Bench", "AB");
   expect(told).toEqual([{ text: DECIDE_TEXTS.noColumn, facts: { sheet: "Cordons" } }]);
   expect(await all()).toEqual(before);
+});
+
+test("a block is accepted without a name, and the sentence names nobody", async () => {
+  const { pane, told } = await decided();
+  await acceptBlock(pane, "North Bench", " ");
+  expect(told).toEqual([
+    {
+      text: ACCEPT_TEXTS.done,
+      facts: { block: "North Bench", vines: 1, cells: 2, by: "" },
+    },
+  ]);
 });

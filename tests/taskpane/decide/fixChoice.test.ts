@@ -7,6 +7,8 @@ import {
   type DecideState,
 } from "../../../src/taskpane/decide/decideState";
 import { fixChoice, takeBackChoice } from "../../../src/taskpane/decide/fixChoice";
+import { vineOfRow } from "../../../src/taskpane/decide/followSelection";
+import { vineFound, vineWalk } from "../../../src/taskpane/decide/vineWalk";
 import type { Pane, PaneState } from "../../../src/taskpane/pane";
 import { OVERRULE_TEXTS } from "../../../src/texts/overrule";
 import { AGE_TEXTS, DECIDE_TEXTS } from "../../../src/texts/pane";
@@ -45,12 +47,22 @@ async function decided(fixed: string[]) {
     workbook,
     held,
     get state() {
-      return { decide } as PaneState;
+      return { decide, language: "en" } as PaneState;
     },
+    say: () => "",
     change: (next: (state: PaneState) => PaneState) => (decide = next({ decide } as PaneState).decide),
     tell: (_intent: string, text: unknown) => told.push(text),
   } as unknown as Pane;
-  return { workbook, vines, pane, told };
+  const decideAgain = async () => {
+    const read = await held.read();
+    decide = {
+      ...decide,
+      version: read.version,
+      result: { season: read.season, vines: [...decideSeason(read.season)] },
+    };
+    return decide.result!.vines;
+  };
+  return { workbook, vines, pane, told, decideAgain };
 }
 
 const column = async (workbook: MemoryWorkbook, index: number) =>
@@ -69,7 +81,7 @@ test.each([
   { header: "Decisión fija", words: ["queda", "se corta"] },
 ])("a person's decision is written under $header and decides the side", async ({ header, words }) => {
   const { workbook, vines, pane, told } = await decided([header]);
-  await fixChoice(pane, vines[0], 1);
+  await fixChoice(pane, vines[0], { kind: "stays", place: 1 });
   expect(told).toEqual([DECIDE_TEXTS.fixed]);
   expect(await column(workbook, 10)).toEqual([header, words[1], words[0], null, null, null]);
   const [now] = pane.state.decide.result!.vines;
@@ -78,7 +90,7 @@ test.each([
 
 test("without a column for it nothing is written and the next step is told", async () => {
   const { workbook, vines, pane, told } = await decided([]);
-  await fixChoice(pane, vines[0], 1);
+  await fixChoice(pane, vines[0], { kind: "stays", place: 1 });
   expect(told).toEqual([DECIDE_TEXTS.noColumn]);
   expect(await column(workbook, 10)).toEqual([null, null, null, null, null, null]);
 });
@@ -86,16 +98,125 @@ test("without a column for it nothing is written and the next step is told", asy
 test("rows that were sorted meanwhile are not written to", async () => {
   const { workbook, vines, pane, told } = await decided(["Fixed choice"]);
   workbook.type("Cordons", 2, 3, 9, "colleague");
-  await fixChoice(pane, vines[0], 1);
+  await fixChoice(pane, vines[0], { kind: "stays", place: 1 });
   expect(told).toEqual([AGE_TEXTS.vineChanged]);
   expect((await column(workbook, 10)).slice(1)).toEqual([null, null, null, null, null]);
 });
 
 test("taking back leaves a cell that somebody changed since, and says so", async () => {
   const { workbook, vines, pane, told } = await decided(["Fixed choice"]);
-  await fixChoice(pane, vines[0], 1);
+  await fixChoice(pane, vines[0], { kind: "stays", place: 1 });
   await workbook.writeCells("Cordons", [{ row: 2, column: 11, value: "stays" }]);
-  await takeBackChoice(pane);
+  await takeBackChoice(pane, pane.state.decide.past[0]);
   expect(told).toEqual([DECIDE_TEXTS.fixed, OVERRULE_TEXTS.partlyBack]);
   expect(await column(workbook, 10)).toEqual(["Fixed choice", "stays", null, null, null, null]);
+});
+
+const FIXED = 10;
+test.each([
+  {
+    outcome: { kind: "cane", place: 1 } as const,
+    cells: ["goes", "lay a cane", null],
+    left: "layCaneFrom",
+  },
+  {
+    outcome: { kind: "none", side: "left" } as const,
+    cells: ["goes", "goes", null],
+    left: "layCaneFrom",
+  },
+  {
+    outcome: { kind: "recount" } as const,
+    cells: ["count again", null, null],
+    left: "recount",
+  },
+])(
+  "$outcome.kind is written, decides the vine, is read again alike, and can be taken back",
+  async ({ outcome, cells, left }) => {
+    const { workbook, vines, pane, told } = await decided(["Fixed choice"]);
+    const before = await column(workbook, FIXED);
+    await fixChoice(pane, vines[0], outcome);
+    expect(await column(workbook, FIXED)).toEqual(["Fixed choice", ...cells, null, null]);
+    const [shown] = pane.state.decide.result!.vines;
+    const [readAgain] = [...decideSeason((await heldSeasonOf(workbook).read()).season)];
+    for (const vine of [shown, readAgain]) {
+      const [side] = vine.decision.sides;
+      if (left === "recount") {
+        expect(vine.decision.notes.map(({ code }) => code)).toEqual(["recount"]);
+        expect(vine.recount).toMatchObject([
+          { sheet: "Cordons", sheetRow: 2, sheetColumn: 11, reason: "marked" },
+        ]);
+      } else
+        expect(side).toMatchObject({
+          side: "left",
+          ask: false,
+          layCaneFrom: 1,
+        });
+    }
+    expect(readAgain.plan).toEqual(shown.plan);
+    await takeBackChoice(pane, pane.state.decide.past[0]);
+    expect(told).toEqual([DECIDE_TEXTS.fixed, OVERRULE_TEXTS.takenBack]);
+    expect(await column(workbook, FIXED)).toEqual(before);
+  },
+);
+
+test("the cane that a person lays comes from the cordon they chose, which is cut back to it", async () => {
+  const { vines, pane } = await decided(["Fixed choice"]);
+  await fixChoice(pane, vines[0], { kind: "cane", place: 1 });
+  const [{ plan }] = pane.state.decide.result!.vines;
+  expect(plan.canes).toEqual([
+    {
+      side: "left",
+      from: 1,
+      source: { side: "left", cordon: "B" },
+      ask: false,
+    },
+  ]);
+  expect(plan.cuts.map(({ cordon, backTo }) => `${cordon} ${backTo}`)).toEqual(["A head", "B cane"]);
+});
+
+test("a marked vine is decided by hand or freed, and a freed one is asked about again", async () => {
+  const { workbook, vines, pane, decideAgain } = await decided(["Fixed choice"]);
+  const fixed = async () => (await column(workbook, FIXED)).slice(1, 4);
+  await fixChoice(pane, vines[0], { kind: "recount" });
+  await fixChoice(pane, (await decideAgain())[0], { kind: "stays", place: 0 });
+  expect(await fixed()).toEqual(["stays", "goes", null]);
+  await fixChoice(pane, (await decideAgain())[0], { kind: "free" });
+  expect(await fixed()).toEqual([null, null, null]);
+  expect(isAsked((await decideAgain())[0])).toBe(true);
+});
+
+test("next and previous walk the list, and a decided vine keeps its place between those that are left", async () => {
+  const { vines, pane } = await decided(["Fixed choice"]);
+  const all = vineWalk(vines, { shown: "all", block: "", at: undefined })!;
+  expect([all.vine, all.previous, all.next, all.at, all.of]).toEqual([vines[0], undefined, vines[1], 1, 2]);
+  await fixChoice(pane, vines[0], { kind: "stays", place: 0 });
+  const now = pane.state.decide.result!.vines;
+  const asked = vineWalk(now, {
+    shown: "ask",
+    block: "",
+    at: "North Bench|1|1",
+  })!;
+  expect([asked.vine, asked.at, asked.of, asked.next]).toEqual([now[0], undefined, 0, undefined]);
+});
+
+test.each([
+  { search: "creek 1 1", found: "Creek Side" },
+  { search: "North Bench row 1 vine 1", found: "North Bench" },
+  { search: "creek side", found: "Creek Side" },
+  { search: "bench hilera 1", found: "North Bench" },
+  { search: "1 1", found: "North Bench" },
+  { search: "creek 1 2", found: undefined },
+  { search: "lake", found: undefined },
+  { search: " ", found: undefined },
+])("a search for “$search” finds $found", async ({ search, found }) => {
+  const { vines } = await decided([]);
+  expect(vineFound(vines, search)?.block).toBe(found);
+});
+
+test("a row of the sheet names its vine, a head or another sheet none", async () => {
+  const { pane } = await decided([]);
+  const result = pane.state.decide.result!;
+  expect(vineOfRow(result, "Cordons", 5)).toBe("Creek Side|1|1");
+  expect(vineOfRow(result, "Cordons", 1)).toBeUndefined();
+  expect(vineOfRow(result, "Blocks", 5)).toBeUndefined();
 });

@@ -36,6 +36,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
   private readonly flags = new Map<string, string>();
   private readonly watchers = new Set<(change: CellChange) => void>();
   private readonly sheetWatchers = new Set<() => void>();
+  private readonly selectionWatchers = new Set<() => void>();
   private selection: { sheet: string; row: number; column: number } | undefined;
 
   constructor(sheets: Readonly<Record<string, readonly (readonly MemoryCell[])[]>> = {}) {
@@ -103,10 +104,17 @@ export class MemoryWorkbook implements SurveyWorkbook {
 
   async selectCell(name: string, row: number, column: number): Promise<void> {
     this.selection = { sheet: this.sheet(name).name, row, column };
+    for (const watcher of [...this.selectionWatchers]) watcher();
   }
 
   async selectedCell(): Promise<{ sheet: string; row: number; column: number } | undefined> {
     return this.selection;
+  }
+
+  async watchSelection(onSelect: () => void): Promise<() => Promise<void>> {
+    const watcher = () => onSelect();
+    this.selectionWatchers.add(watcher);
+    return async () => void this.selectionWatchers.delete(watcher);
   }
 
   async markCells(marks: readonly CellMark[]): Promise<void> {

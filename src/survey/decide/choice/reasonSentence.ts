@@ -210,3 +210,20 @@ function missingWords(missing: Facts[string] | undefined, language: Language): s
     })
     .join(", ");
 }
+
+/**
+ * The strongest argument against a cordon: what speaks most for its rival, in the words of a sentence; undefined where no
+ * count speaks for one.
+ *
+ * @example
+ * strongestAgainst({ cordon: "A", reason: { code: "better", rival: "B", mine: [], theirs: [{ code: "spurs", weight: 0.1, facts: { mine: 9, theirs: 8 } }], facts: {} } }, "en", "US") // "9 live spurs against 8"
+ */
+export function strongestAgainst(
+  { cordon, reason }: Pick<CordonDecision, "cordon" | "reason">,
+  language: Language,
+  unitSystem: UnitSystem,
+): string | undefined {
+  const [strongest] = reason.theirs;
+  if (strongest === undefined || reason.rival === undefined) return undefined;
+  return argumentSentence(strongest.code, strongest.facts, reason.rival, cordon, language, unitSystem);
+}
