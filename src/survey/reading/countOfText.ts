@@ -1,5 +1,5 @@
 import type { CellValue } from "../sheets/cell";
-import { isoDay } from "./serialDate";
+import { isoDay, isPlausibleDay } from "./serialDate";
 
 /** Why a cell in a column of counts is no plain number, for one question a kind. */
 export type DoubtKind =
@@ -132,7 +132,7 @@ export function doubtOfNumber(
 ): { readonly doubt: DoubtKind; readonly proposal: number | undefined } | undefined {
   if (typeof value === "boolean") return { doubt: "yesNo", proposal: undefined };
   if (Number.isInteger(value)) {
-    if (value <= 29220 || value <= most) return undefined;
+    if (!isPlausibleDay(value) || value <= most) return undefined;
     const [, month, day] = isoDay(value).split("-").map(Number);
     return { doubt: "date", proposal: Math.min(month, day) };
   }
