@@ -37,11 +37,7 @@ export function readCells(
   if (column.kind === "text") {
     const cells = readWords(raw, words, column.forms);
     if (words.count > MOST_WORDS)
-      throw new Refusal("invalid", "tooManyWords", {
-        sheet: place.sheet,
-        column: column.id,
-        most: MOST_WORDS,
-      });
+      throw new Refusal("invalid", "tooManyWords", { sheet: place.sheet, most: MOST_WORDS });
     return { numbers: noNumbers, ...cells };
   }
   if (column.kind === "choice") return { numbers: noNumbers, ...readChoices(column, raw) };
