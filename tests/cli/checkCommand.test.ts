@@ -323,6 +323,14 @@ describe("what cannot be done is told in one sentence with exit code 2", () => {
       () => ["check", file("c.xlsx", buildWorkbook())],
       /No count sheet was recognised/,
     ],
+    [
+      "heads without rows",
+      () => [
+        "check",
+        file("heads.csv", "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs\n"),
+      ],
+      /^No row stands under the heads in .*heads\.csv/,
+    ],
     ["a file cut short", () => ["check", file("d.xlsx", readFileSync(CLEAN).subarray(0, 9000))], /damaged/],
     [
       "a folder without files",

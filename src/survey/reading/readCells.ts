@@ -73,7 +73,7 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
         const number = readText(column, value, place, numbers, states, i);
         if (number === undefined) continue;
         states[i] = CELL.numberAsText;
-        asText.push([i, number]);
+        if (!MAY_BE_THOUSANDS.test(value)) asText.push([i, number]);
       }
     }
   }
@@ -85,6 +85,9 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
     }
   return { numbers, states, codes: NO_CODES };
 }
+
+/** 1,234 and 1.234, which are a thousand to some and one to others. */
+const MAY_BE_THOUSANDS = /^\s*[1-9]\d{0,2}[.,]\d{3}\s*$/;
 
 /** Numbers stored as text from which a column is taken as kept that way, when most of its numbers are. */
 const LEAST_TEXTS = 10;

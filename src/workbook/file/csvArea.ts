@@ -96,6 +96,7 @@ export function csvCell(text: string, decimal: DecimalSign): CellValue {
   if (trimmed === "") return null;
   if (text.includes("\r")) return text;
   if (!(decimal === "," ? WITH_COMMA : WITH_POINT).test(trimmed)) return text;
+  if (decimal === "undecided" && /^-?\d{1,3}\.\d{3}$/.test(trimmed)) return text;
   if (trimmed.length > MOST_DIGITS && trimmed.replace(/\D/g, "").length > MOST_DIGITS) return text;
   return Number(trimmed.replace(",", ".")) + 0;
 }

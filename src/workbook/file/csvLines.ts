@@ -1,7 +1,8 @@
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { CsvSource } from "./csvSource";
+import { oneByteDecoder, type OneByteEncoding } from "./oneByteEncoding";
 
-export type CsvEncoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
+export type CsvEncoding = "utf-8" | "utf-16le" | "utf-16be" | OneByteEncoding;
 
 /** What must be known of a csv file before its records can be read. */
 export interface CsvLayout {
@@ -44,16 +45,22 @@ export class BytesDoNotFit extends Error {}
 
 /** The text of a file; throws BytesDoNotFit where it is not the UTF-8 that it is taken for. */
 export async function* decoded(source: CsvSource, encoding: CsvEncoding): AsyncGenerator<string, void, void> {
+  const decode = decoderOf(encoding, source.file);
+  for await (const chunk of source.chunks()) yield decode(chunk);
+  yield decode();
+}
+
+function decoderOf(encoding: CsvEncoding, file: string): (chunk?: Uint8Array) => string {
+  if (encoding !== "utf-8" && encoding !== "utf-16le" && encoding !== "utf-16be")
+    return oneByteDecoder(encoding);
   const decoder = new TextDecoder(encoding, { fatal: encoding === "utf-8" });
-  const decode = (chunk?: Uint8Array) => {
+  return (chunk) => {
     try {
       return decoder.decode(chunk, { stream: chunk !== undefined });
     } catch (error) {
-      throw new BytesDoNotFit(source.file, { cause: error });
+      throw new BytesDoNotFit(file, { cause: error });
     }
   };
-  for await (const chunk of source.chunks()) yield decode(chunk);
-  yield decode();
 }
 
 /** All line ends as \n; \r alone counts as one only in files that have no other. */

@@ -2,10 +2,11 @@ import Papa from "papaparse";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { BytesDoNotFit, decoded, oneLineEnd, type CsvEncoding, type CsvLayout } from "./csvLines";
 import { csvRecords } from "./csvRecords";
+import { oneByteEncoding } from "./oneByteEncoding";
 import type { CsvSource } from "./csvSource";
 import type { ReadLimits } from "./readLimits";
 
-/** How the numbers of a file are written. "undecided": commas that may be decimals or thousands; they stay text. */
+/** How the numbers of a file are written. "undecided": signs that may be of decimals or thousands; such cells stay text. */
 export type DecimalSign = "." | "," | "undecided";
 
 /** What was decided about a csv file as a whole, to be told to whoever reads the result. */
@@ -33,8 +34,10 @@ export async function decideCsv(
   source: CsvSource,
   limits: ReadLimits,
 ): Promise<{ readonly layout: CsvLayout; readonly reading: CsvReading }> {
-  const marked = await markedEncoding(source);
-  const look = (await lookThrough(source, marked ?? "utf-8")) ?? (await lookThrough(source, "windows-1252"));
+  const wide = await wideEncoding(source);
+  const look =
+    (await lookThrough(source, wide ?? "utf-8")) ??
+    (await lookThrough(source, await oneByteEncoding(source)));
   const { encoding, start, lastLineFeed, has } = look!;
   const announced = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i.exec(start);
   const hiddenCharacters = announced?.[0].length ?? 0;
@@ -44,9 +47,11 @@ export async function decideCsv(
   const hiddenLines = announced ? 1 : 0;
   const layout = { encoding, delimiter, hiddenCharacters, hasLineFeeds };
   const mayHaveDecimalCommas = delimiter === "," ? has.quotedCommas : has.commas;
-  const decimal = mayHaveDecimalCommas
-    ? await decimalSignOf(csvRecords(source, layout, limits), has.points)
-    : ".";
+  const mayHaveThousandPoints = delimiter !== "," && has.points;
+  const decimal =
+    mayHaveDecimalCommas || mayHaveThousandPoints
+      ? await decimalSignOf(csvRecords(source, layout, limits), has.points, mayHaveThousandPoints)
+      : ".";
   return { layout, reading: { encoding, delimiter, decimal, hiddenLines } };
 }
 
@@ -56,17 +61,28 @@ function wholeLines(start: string): string {
   return end < 0 ? start : start.slice(0, end);
 }
 
-/** The encoding that a byte-order mark names. */
-async function markedEncoding(source: CsvSource): Promise<CsvEncoding | undefined> {
+/** Bytes among which those of value zero tell that every letter has two. */
+const WIDE_BYTES = 1000;
+/** Share of the first letters that must be plain Latin ones. */
+const WIDE_SHARE = 0.7;
+
+/** The encoding of two bytes a letter that a byte-order mark names, or that the zeros of Latin letters give away. */
+async function wideEncoding(source: CsvSource): Promise<CsvEncoding | undefined> {
   const start: number[] = [];
   for await (const chunk of source.chunks()) {
-    start.push(...chunk.subarray(0, 2));
-    if (start.length >= 2) break;
+    start.push(...chunk.subarray(0, WIDE_BYTES - start.length));
+    if (start.length >= WIDE_BYTES) break;
   }
   if (start.length === 0) throw new WorkbookProblem("emptyFile", { file: source.file });
   const [first, second] = start;
   if (first === 0xff && second === 0xfe) return "utf-16le";
-  return first === 0xfe && second === 0xff ? "utf-16be" : undefined;
+  if (first === 0xfe && second === 0xff) return "utf-16be";
+  const letters = start.length >> 1;
+  if (letters < 4) return undefined;
+  const zeros = [0, 0];
+  for (let at = 0; at < 2 * letters; at++) if (start[at] === 0) zeros[at & 1]++;
+  if (zeros[0] === 0 && zeros[1] > WIDE_SHARE * letters) return "utf-16le";
+  return zeros[1] === 0 && zeros[0] > WIDE_SHARE * letters ? "utf-16be" : undefined;
 }
 
 interface Look {
@@ -117,7 +133,7 @@ function unfinishedNumber(text: string): string {
   return quote >= 0 && /^"[\s\d,-]*$/.test(text.slice(quote)) ? text.slice(quote) : "";
 }
 
-/** The delimiter that splits the first record and then the most records alike; among equals the one with more columns. */
+/** The delimiter that splits the most records alike into two cells or more; among equals the one with more columns. */
 export function likelyDelimiter(text: string): string {
   let best = { delimiter: ",", score: 0 };
   for (const delimiter of DELIMITERS) {
@@ -128,8 +144,8 @@ export function likelyDelimiter(text: string): string {
       skipEmptyLines: true,
     });
     if (data.length === 0) continue;
-    const columns = data[0].length;
-    const alike = data.filter((record) => record.length === columns).length / data.length;
+    const { columns, records } = usualWidth(data);
+    const alike = records / data.length;
     const score =
       columns < 2 ? (Math.max(...data.map((record) => record.length)) - 1) / 1000 : alike + columns / 1000;
     if (score > best.score) best = { delimiter, score };
@@ -137,17 +153,33 @@ export function likelyDelimiter(text: string): string {
   return best.delimiter;
 }
 
+/** How many cells most records have that have more than one, and how many those are. */
+function usualWidth(data: readonly (readonly string[])[]): { columns: number; records: number } {
+  const widths = new Map<number, number>();
+  for (const { length } of data) if (length > 1) widths.set(length, (widths.get(length) ?? 0) + 1);
+  return [...widths].reduce(
+    (best, [columns, records]) =>
+      records > best.records || (records === best.records && columns > best.columns)
+        ? { columns, records }
+        : best,
+    { columns: 0, records: 0 },
+  );
+}
+
 /**
  * The decimal sign of a whole file. A comma counts as decimal sign only where nothing speaks for the point, and where at
  * least one number cannot be read as thousands.
  *
  * @param mayHavePoints false where the file is known to have no point, so that it need not be read to its end
+ * @param thousandPoints true where points may part thousands, as they do where semicolons part the cells
  */
 export async function decimalSignOf(
   batches: AsyncIterable<Iterable<readonly string[]>> | Iterable<Iterable<readonly string[]>>,
   mayHavePoints = true,
+  thousandPoints = false,
 ): Promise<DecimalSign> {
   let points = false;
+  let thousands = false;
   let commas = false;
   let surelyDecimal = false;
   for await (const records of batches) {
@@ -155,7 +187,10 @@ export async function decimalSignOf(
       for (const cell of record) {
         if (!cell.includes(",") && !cell.includes(".")) continue;
         const trimmed = cell.trim();
-        if (/^-?\d+\.\d+$/.test(trimmed)) points = true;
+        if (thousandPoints && /^-?[1-9]\d{0,2}(?:\.\d{3})+$/.test(trimmed)) thousands = true;
+        else if (thousandPoints && /^-?[1-9]\d{0,2}(?:\.\d{3})+,\d+$/.test(trimmed))
+          commas = surelyDecimal = true;
+        else if (/^-?\d+\.\d+$/.test(trimmed)) points = true;
         else if (/^-?\d+,\d+$/.test(trimmed)) {
           commas = true;
           if (!/^-?[1-9]\d{0,2},\d{3}$/.test(trimmed)) surelyDecimal = true;
@@ -163,7 +198,7 @@ export async function decimalSignOf(
       }
     if (surelyDecimal && (points || !mayHavePoints)) break;
   }
-  if (!commas) return ".";
+  if (!commas) return thousands && !points ? "undecided" : ".";
   if (points) return surelyDecimal ? "undecided" : ".";
   return surelyDecimal ? "," : "undecided";
 }

@@ -102,6 +102,82 @@ test("takes words from any usual encoding", async () => {
   expect((await read(windows)).area.values[1]).toEqual(expected);
 });
 
+/** Bytes of texts in code pages that Node does not write, by the table of each (unicode.org, VENDORS/MICSFT and APPLE). */
+const CODE_PAGES = {
+  macintosh: { é: 0x8e, ñ: 0x96, ô: 0x99, á: 0x87, ú: 0x9c, í: 0x92, Ñ: 0x84, ç: 0x8d },
+  cp850: { é: 0x82, ñ: 0xa4, ô: 0x93, ú: 0xa3, í: 0xa1, Ñ: 0xa5, ç: 0x87, "½": 0xab },
+} as const;
+const inCodePage = (text: string, page: Readonly<Record<string, number>>) =>
+  Uint8Array.from([...text], (letter) => page[letter] ?? letter.charCodeAt(0));
+
+test.each([
+  ["macintosh", "Viñedo Peña"],
+  ["macintosh", "Côte Bénie"],
+  ["macintosh", "Málaga"],
+  ["macintosh", "García Núñez"],
+  ["macintosh", "VIÑEDO"],
+  ["macintosh", "Façade"],
+  ["cp850", "Viñedo Peña"],
+  ["cp850", "Côte Bénie"],
+  ["cp850", "García Núñez"],
+  ["cp850", "VIÑEDO"],
+  ["cp850", "Façade"],
+] as const)("a name that %s wrote is read as %s", async (encoding, name) => {
+  const { area, reading } = await read(inCodePage(`Block,Row\n${name},1\n`, CODE_PAGES[encoding]));
+  expect(reading).toMatchObject({ encoding });
+  expect(area.values[1]).toEqual([name, 1]);
+});
+
+test.each([
+  "Viñedo",
+  "Côte Bénie",
+  "Château l’Été",
+  "North\u00a0Bench",
+  "clôture à 2 m – dehors",
+  "5 ½ ft",
+  "cœur",
+])("%s from Windows stays as it is", async (name) => {
+  const high: Record<string, number> = { "’": 0x92, "–": 0x96, œ: 0x9c };
+  const { area, reading } = await read(inCodePage(`Block,Row\n${name},1\n`, high));
+  expect(reading).toMatchObject({ encoding: "windows-1252" });
+  expect(area.values[1]).toEqual([name, 1]);
+});
+
+test.each(["utf16le", "utf16be"] as const)(
+  "letters of two bytes are known without a mark: %s",
+  async (order) => {
+    const bytes = Buffer.from("Block;Row\nViñedo;1\n", "utf16le");
+    const { area } = await read(order === "utf16le" ? bytes : bytes.swap16());
+    expect(area.values).toEqual([
+      ["Block", "Row"],
+      ["Viñedo", 1],
+    ]);
+  },
+);
+
+test("lines of prose with commas above a file of semicolons part no cells", async () => {
+  const prose = "Counts, January 2026, by A, B and C\nwind, cold, 3 days, dry, quiet, late\n\n";
+  const { area, reading } = await read(`${prose}Block;Row;Length\nNorth;1;2,5\nNorth;2;2,6\nNorth;3;2,4\n`);
+  expect(reading).toMatchObject({ delimiter: ";", decimal: "," });
+  expect(area.values.slice(3)).toEqual([
+    ["Block", "Row", "Length"],
+    ["North", 1, 2.5],
+    ["North", 2, 2.6],
+    ["North", 3, 2.4],
+  ]);
+});
+
+test.each([
+  ["points that may part thousands", "1.250", "undecided", "1.250"],
+  ["points and commas in one number", "1.250,5", ",", "1.250,5"],
+  ["points that are decimals", "1.25", ".", 1.25],
+  ["no-break spaces that part thousands", "1\u00a0250", ".", "1\u00a0250"],
+])("among semicolons %s are asked about or certain", async (_what, written, decimal, value) => {
+  const { area, reading } = await read(`Block;Picked (kg)\nNorth;${written}\n`);
+  expect(reading).toMatchObject({ decimal });
+  expect(area.values[1]).toEqual(["North", value]);
+});
+
 test.each([
   ["only points", [["2.5"], ["3"]], "."],
   ["only commas that cannot be thousands", [["2,5"], ["1,234"]], ","],

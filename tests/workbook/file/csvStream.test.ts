@@ -4,6 +4,7 @@ import { csvArea, csvCell, csvRows } from "../../../src/workbook/file/csvArea";
 import { decideCsv, likelyDelimiter } from "../../../src/workbook/file/csvReading";
 import { csvRecords } from "../../../src/workbook/file/csvRecords";
 import { bytesSource, type CsvSource } from "../../../src/workbook/file/csvSource";
+import { oneByteDecoder, oneByteEncoding } from "../../../src/workbook/file/oneByteEncoding";
 import { openCsv } from "../../../src/workbook/file/openWorkbook";
 import { READ_LIMITS } from "../../../src/workbook/file/readLimits";
 import type { SheetRow } from "../../../src/workbook/file/sheetRows";
@@ -74,7 +75,7 @@ test("in chunks cut anywhere a file gives the records that Papa Parse reads from
 /** Pieces of csv that mean something together: signs, quotes in good and bad places, line ends of every kind. */
 const piece = fc.constantFrom(
   ...[",", ";", "\t", '"', '""', '",', '"\n', '\n"', "\r", "\n", "\r\n", " ", ",,,", "\n\n", "\ufeff"],
-  ...["1", "0", "-", "2,5", "1,234", "2.5", '"2,5"', '" 1,234 "', "007", "12345678901234567"],
+  ...["1", "0", "-", "2,5", "1,234", "1.234", "2.5", '"2,5"', '" 1,234 "', "007", "12345678901234567"],
   ...["é", "\u00a0", "a", "North", "sep=;\n", "€", "🍇"],
 );
 const top = fc.constantFrom("", "", "\ufeff", "sep=;\n", "sep=,\r\n", "SEP=|\r", "sep=1\n", "sep=;");
@@ -96,8 +97,18 @@ const csvBytes: fc.Arbitrary<Uint8Array> = fc
     return bytes.subarray(0, bytes.length - missing);
   });
 
+/** What encoding of two bytes a letter the zeros of a file without a mark give away. */
+function wideByZeros(bytes: Uint8Array): string | undefined {
+  const start = bytes.subarray(0, bytes.length & ~1);
+  const zeros = (odd: number) => start.filter((byte, at) => (at & 1) === odd && byte === 0).length;
+  const letters = start.length / 2;
+  if (letters < 4) return undefined;
+  if (zeros(0) === 0 && zeros(1) > 0.7 * letters) return "utf-16le";
+  return zeros(1) === 0 && zeros(0) > 0.7 * letters ? "utf-16be" : undefined;
+}
+
 /** Every decision and cell of a file by reading its text as a whole, with Papa Parse. */
-function readWhole(bytes: Uint8Array) {
+async function readWhole(bytes: Uint8Array) {
   const fits = (encoding: string) => {
     try {
       return new TextDecoder(encoding, { fatal: true }).decode(bytes).length >= 0;
@@ -110,11 +121,12 @@ function readWhole(bytes: Uint8Array) {
       ? "utf-16le"
       : bytes[0] === 0xfe && bytes[1] === 0xff
         ? "utf-16be"
-        : fits("utf-8")
-          ? "utf-8"
-          : "windows-1252";
-  const decoder = new TextDecoder(encoding);
-  const decoded = decoder.decode(bytes, { stream: true }) + decoder.decode();
+        : (wideByZeros(bytes) ??
+          (fits("utf-8") ? "utf-8" : await oneByteEncoding(bytesSource("counts.csv", bytes))));
+  const decoder = encoding === "cp850" ? undefined : new TextDecoder(encoding);
+  const decoded = decoder
+    ? decoder.decode(bytes, { stream: true }) + decoder.decode()
+    : oneByteDecoder("cp850")(bytes);
   const announced = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i.exec(decoded);
   const below = announced ? decoded.slice(announced[0].length) : decoded;
   const text = below.includes("\n") ? below.replace(/\r\n/g, "\n") : below.replace(/\r/g, "\n");
@@ -127,11 +139,22 @@ function readWhole(bytes: Uint8Array) {
     .slice(0, last + 1)
     .map((record) => [...record.slice(0, -1), record.at(-1)!.replace(/\r+$/, "")]);
   const numbers = records.flat().map((each) => each.trim());
-  const commas = numbers.filter((each) => /^-?\d+,\d+$/.test(each));
+  const thousands = delimiter === "," ? /^$/ : /^-?[1-9]\d{0,2}(?:\.\d{3})+$/;
+  const both = delimiter === "," ? /^$/ : /^-?[1-9]\d{0,2}(?:\.\d{3})+,\d+$/;
+  const commas = numbers.filter((each) => /^-?\d+,\d+$/.test(each) || (each !== "" && both.test(each)));
   const decimals = commas.some((each) => !/^-?[1-9]\d{0,2},\d{3}$/.test(each));
-  const points = numbers.some((each) => /^-?\d+\.\d+$/.test(each));
+  const points = numbers.some((each) => /^-?\d+\.\d+$/.test(each) && !thousands.test(each));
+  const mayBeThousands = !points && numbers.some((each) => each !== "" && thousands.test(each));
   const decimal =
-    commas.length === 0 || (points && !decimals) ? "." : decimals && !points ? "," : "undecided";
+    commas.length === 0
+      ? mayBeThousands
+        ? "undecided"
+        : "."
+      : points && !decimals
+        ? "."
+        : decimals && !points
+          ? ","
+          : "undecided";
   const width = Math.max(0, ...records.map((record) => record.length));
   const values = records.map((record) =>
     Array.from({ length: width }, (_, index) => csvCell(record[index] ?? "", decimal)),
@@ -156,7 +179,7 @@ test("any text in any encoding, cut anywhere, is decided on and read as in one p
             if (!(error instanceof WorkbookProblem)) throw error;
             return { code: error.code, facts: error.facts };
           });
-        expect(outcome).toEqual(readWhole(bytes));
+        expect(outcome).toEqual(await readWhole(bytes));
         if ("code" in outcome) refused++;
         else read++;
       },
