@@ -16,7 +16,7 @@ const ROWS_OF_A_SMALL_FARM = 20_000;
 
 /**
  * Reads a farm's files and the survey in them, each sheet by the own column heads that its workbook keeps. Refuses files
- * in which no sheet was recognised, or no row stands under the heads, because an empty result would be a lie.
+ * in which no sheet was recognised, because an empty result would be a lie.
  */
 export async function readSeasonInputs(
   paths: readonly string[],
@@ -36,8 +36,6 @@ export async function readSeasonInputs(
       sheets: season.otherSheets,
       first: inputs.origin.get(season.otherSheets[0])?.sheet ?? "Sheet1",
     });
-  if (season.allTables.every(({ rowCount }) => rowCount === 0))
-    throw new CommandProblem("noRows", { files: inputs.files });
   if (!options["same-rows"]) mustNotHaveCopies(season, inputs);
   return { inputs, season };
 }

@@ -2169,7 +2169,6 @@ export const en = {
       csvRead: "{file}: read as {encoding}, columns apart by {delimiter}, decimal sign {decimal}",
       csvUndecided:
         "{file}: read as {encoding}, columns apart by {delimiter}; its commas or points may be of decimals or of thousands, so such cells stay text",
-      noRows: "No row stands under the heads in {files}, so there is nothing to work on.",
       unknownCommand: "There is no command “{command}”: known are {commands}.",
       wrongWords: "The command {command} takes {takes}; see {command} --help.",
       badOption: "The command {command} cannot do anything with “{given}”; its options are {options}.",

@@ -2208,7 +2208,6 @@ export const es: Texts = {
       csvRead: "{file}: leído como {encoding}, columnas separadas por {delimiter}, signo decimal {decimal}",
       csvUndecided:
         "{file}: leído como {encoding}, columnas separadas por {delimiter}; sus comas o puntos pueden ser de decimales o de miles y esas celdas quedan como texto",
-      noRows: "No hay ninguna fila bajo los encabezados en {files}: no hay nada con que trabajar.",
       unknownCommand: "No existe la orden «{command}»: se conocen {commands}.",
       wrongWords: "La orden {command} admite {takes}; vea {command} --help.",
       badOption: "La orden {command} no entiende «{given}»; sus opciones son {options}.",

@@ -2237,7 +2237,6 @@ export const fr: Texts = {
       csvRead: "{file} : lu en {encoding}, colonnes séparées par {delimiter}, signe décimal {decimal}",
       csvUndecided:
         "{file} : lu en {encoding}, colonnes séparées par {delimiter} ; ses virgules ou points peuvent être de décimales ou de milliers, ces cellules restent du texte",
-      noRows: "Aucune ligne sous les en-têtes dans {files} : il n'y a rien à traiter.",
       unknownCommand: "Il n'y a pas de commande « {command} » : sont connues {commands}.",
       wrongWords: "La commande {command} prend {takes} ; voir {command} --help.",
       badOption: "La commande {command} ne sait que faire de « {given} » ; ses options sont {options}.",

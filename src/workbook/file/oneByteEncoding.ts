@@ -45,7 +45,7 @@ export async function oneByteEncoding(source: CsvSource): Promise<OneByteEncodin
 
 const LAST_WORD = /[^ \t\r\n,;|"\d]*$/;
 const LONGEST_WORD = 1000;
-const WORDS = /[^\s,;|"\d]*[^\x00-\x7f\s][^\s,;|"\d]*/g;
+const WORDS = /[^\s,;|"\d]*(?!\s)[\u0080-\uffff][^\s,;|"\d]*/g;
 const ELISION = /^(?:[cdjlmnst]|\p{L}{0,5}qu)\u2019\p{L}/iu;
 const VOWELS = /[aeiouy\u00e0-\u00ff]/i;
 
