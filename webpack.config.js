@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import CopyPlugin from "copy-webpack-plugin";
 import HtmlPlugin from "html-webpack-plugin";
+import run from "./.config/runModule.cjs";
 
 const root = path.dirname(fileURLToPath(import.meta.url));
 
@@ -112,6 +113,24 @@ const printSizes = {
   },
 };
 
+/** Writes the pages that explain the functions, one a language. */
+const writeHelp = {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("writeHelp", (compilation) => {
+      const { PROCESS_ASSETS_STAGE_ADDITIONAL: stage } = compiler.webpack.Compilation;
+      compilation.hooks.processAssets.tap({ name: "writeHelp", stage }, () => {
+        const { helpFile, helpPage, files } = run(path.join(root, "src/functions/helpPage.ts"));
+        compilation.fileDependencies.addAll(files.map((file) => path.join(root, file)));
+        for (const language of ["en", "es", "fr"])
+          compilation.emitAsset(
+            helpFile(language),
+            new compiler.webpack.sources.RawSource(helpPage(language)),
+          );
+      });
+    });
+  },
+};
+
 /** The add-in as files for any HTTPS host: dist/ with manifest, page, scripts, functions and icons. */
 export function addinConfiguration(mode, address) {
   const base = addinAddress(address);
@@ -138,6 +157,7 @@ export function addinConfiguration(mode, address) {
     },
     plugins: [
       printSizes,
+      writeHelp,
       new HtmlPlugin({
         template: path.join(root, "src/taskpane/index.html"),
         filename: "taskpane.html",
@@ -150,7 +170,11 @@ export function addinConfiguration(mode, address) {
           { from: "manifest.xml", transform: (bytes) => manifest(bytes.toString("utf8")) },
           { from: "src/taskpane/support.html" },
           { from: "src/taskpane/icons/*.png", to: "icons/[name][ext]" },
-          { from: "src/functions/functions*.json", to: "[name][ext]" },
+          {
+            from: "src/functions/functions*.json",
+            to: "[name][ext]",
+            transform: (bytes) => manifest(bytes.toString("utf8")),
+          },
         ],
       }),
     ],

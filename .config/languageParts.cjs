@@ -1,20 +1,5 @@
-const { buildSync } = require("esbuild");
 const path = require("node:path");
-
-/** Runs a file of src/texts/languages, with all that it imports. */
-function run(file) {
-  const { outputFiles, metafile } = buildSync({
-    entryPoints: [file],
-    bundle: true,
-    write: false,
-    format: "cjs",
-    metafile: true,
-    logLevel: "error",
-  });
-  const ran = { exports: {} };
-  new Function("module", "exports", outputFiles[0].text)(ran, ran.exports);
-  return { ...ran.exports, files: Object.keys(metafile.inputs) };
-}
+const run = require("./runModule.cjs");
 
 /**
  * Stands in for src/texts/languages/languages.ts when the add-in is built: the words that every language needs from the

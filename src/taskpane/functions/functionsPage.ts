@@ -5,7 +5,7 @@ import { textField } from "../fields";
 import { foldsOf } from "../folds";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { functionHelp, searchHelp, shownValues, type FunctionHelp } from "./functionHelp";
+import { functionHelp, searchHelp, shownValues, type FunctionHelp } from "../../functions/functionHelp";
 import { insertFormula } from "./insertFormula";
 
 /** The page that explains the functions and puts them into cells. */

@@ -3,7 +3,7 @@ import { cellName } from "../../survey/sheets/cellName";
 import { FUNCTIONS_TEXTS } from "../../texts/pane";
 import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
 import type { Pane } from "../pane";
-import type { FunctionHelp } from "./functionHelp";
+import type { FunctionHelp } from "../../functions/functionHelp";
 
 /** Puts a formula into the selected cell, if that is empty; a cell that holds something is never overwritten. */
 export async function insertFormula(pane: Pane, formula: string, help: FunctionHelp): Promise<void> {

@@ -2334,6 +2334,9 @@ export const en = {
       forgotten: "Forgotten: {sheet} is read by its heads as they stand.",
     },
     functions: {
+      refusedTitle: "What is refused",
+      refused:
+        "Anything but what stands above: one sentence names the argument, what was given and what was expected. An error cell is refused with its error.",
       title: "Functions for your cells",
       intro:
         "Each works in any cell of this workbook. Open one, change its figures, and put it into the selected cell.",

@@ -2373,6 +2373,9 @@ export const es: Texts = {
       forgotten: "Olvidado: {sheet} se lee por sus encabezados tal como están.",
     },
     functions: {
+      refusedTitle: "Qué se rechaza",
+      refused:
+        "Todo lo que no figure arriba: una frase nombra el argumento, lo recibido y lo esperado. Una celda con error se rechaza con su error.",
       title: "Funciones para sus celdas",
       intro:
         "Cada una sirve en cualquier celda de este libro. Abra una, cambie las cifras y póngala en la celda elegida.",

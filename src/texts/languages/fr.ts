@@ -2402,6 +2402,9 @@ export const fr: Texts = {
       forgotten: "Oublié : {sheet} est lue par ses en-têtes tels quels.",
     },
     functions: {
+      refusedTitle: "Ce qui est refusé",
+      refused:
+        "Tout ce qui n'est pas indiqué ci-dessus : une phrase nomme l'argument, ce qui a été donné et ce qui était attendu. Une cellule en erreur est refusée avec son erreur.",
       title: "Fonctions pour vos cellules",
       intro:
         "Chacune marche dans toute cellule de ce classeur. Ouvrez-en une, changez ses chiffres et mettez-la dans la cellule choisie.",

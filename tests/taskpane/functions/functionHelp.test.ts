@@ -1,5 +1,5 @@
 import { FUNCTIONS } from "../../../src/functions/registry";
-import { functionHelp, searchHelp, shownValues } from "../../../src/taskpane/functions/functionHelp";
+import { functionHelp, searchHelp, shownValues } from "../../../src/functions/functionHelp";
 import { insertFormula } from "../../../src/taskpane/functions/insertFormula";
 import type { Pane } from "../../../src/taskpane/pane";
 import { LANGUAGES } from "../../../src/texts/language";

@@ -1,9 +1,9 @@
-import type { CordonFunction, Example } from "../../functions/cordonFunction";
-import { fromMetric } from "../../functions/measure";
-import type { Parameter } from "../../functions/parameter";
-import { expectation } from "../../functions/refusalSentence";
-import { FUNCTIONS, NAMESPACE } from "../../functions/registry";
-import type { Language } from "../../texts/language";
+import type { CordonFunction, Example } from "./cordonFunction";
+import { fromMetric } from "./measure";
+import type { Parameter } from "./parameter";
+import { expectation } from "./refusalSentence";
+import { FUNCTIONS, NAMESPACE } from "./registry";
+import type { Language } from "../texts/language";
 
 /** What the pane tells about one function, in one language. */
 export interface FunctionHelp {
@@ -26,7 +26,12 @@ export interface ParameterHelp {
   readonly expected: string;
 }
 
-/** The help on every function, in the order of the registry. */
+/**
+ * The help on every function, in the order of the registry.
+ *
+ * @example
+ * functionHelp("en")[0].call // "CORDON.NODEBUDGET(prunings, formula, [unit], [least], [most], [below one pound])"
+ */
 export function functionHelp(language: Language): FunctionHelp[] {
   return FUNCTIONS.map((each) => helpOn(each, language));
 }
