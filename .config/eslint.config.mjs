@@ -54,11 +54,8 @@ export default tseslint.config(
   {
     files: ["src/workbook/excel/**", "src/taskpane/**"],
     plugins: { "office-addins": officeAddins },
-    rules: {
-      "office-addins/call-sync-before-read": "error",
-      "office-addins/load-object-before-read": "error",
-      "office-addins/no-context-sync-in-loop": "error",
-      "office-addins/no-empty-load": "error",
-    },
+    rules: Object.fromEntries(
+      Object.keys(officeAddins.rules).map((rule) => [`office-addins/${rule}`, "error"]),
+    ),
   },
 );
