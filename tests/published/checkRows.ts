@@ -29,3 +29,11 @@ export function checkRows(title: string, rows: readonly CheckRow[]): void {
 export const half = (decimals: number) => 0.5 * 10 ** -decimals;
 /** Where both figures are exact. */
 export const EXACT = 1e-9;
+
+export const KINDS = ["publication", "reference library", "by hand"] as const;
+
+/** Where the expected value of a row comes from, by the source that the row names. */
+export function kindOf({ source }: Pick<CheckRow, "source">): (typeof KINDS)[number] {
+  if (/@stdlib|jstat|simple-statistics|lib-r-math/i.test(source)) return "reference library";
+  return /derived|by hand|exact|recomputed/i.test(source) ? "by hand" : "publication";
+}
