@@ -64,6 +64,17 @@ export function fromYears(source: SpreadSource, value: number, spread: number, d
 }
 
 /**
+ * Spread to expect of one year on one farm where a usual figure stands for the farm's own: that between years and that
+ * between farms, independent of each other, held to `most`.
+ *
+ * @example
+ * spreadOfUsual(0.3, 0.4, 1) // 0.5
+ */
+export function spreadOfUsual(yearSpread: number, farmSpread: number, most: number): number {
+  return Math.min(most, Math.hypot(yearSpread, farmSpread));
+}
+
+/**
  * A share that differs from year to year, such as budbreak before it happened. The spread is that of the share itself;
  * the law keeps the share between 0 and 1.
  *

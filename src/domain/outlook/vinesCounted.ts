@@ -66,6 +66,28 @@ export function vinesByRow(strata: readonly Stratum[]): Estimate {
   return ofVines(mean, Math.sqrt(variance), degrees, n, vines);
 }
 
+/** With fewer counts the spread between vines is borrowed. */
+export const SMALLEST_PILOT = 5;
+
+/**
+ * Mean of a block from vines too few to show how far they differ (fewer than SMALLEST_PILOT): the spread between vines is
+ * taken as known, so that two vines counted alike are not taken for a block of vines alike.
+ *
+ * `cv`: standard deviation between vines over the mean, 0 to 3. `vines`: bearing vines of the block.
+ *
+ * Refuses (tooFewVines) fewer than two counts.
+ *
+ * @example
+ * fewVines([40, 40], 100, 0.43).standardError // 12.04
+ * fewVines([40, 50], 2, 0.43).law // "exact"
+ */
+export function fewVines(counts: readonly number[], vines: number, cv: number): Estimate {
+  mustLieBetween("cv", cv, 0, 3);
+  const { value } = vinesAtRandom(counts, vines);
+  const n = counts.length;
+  return ofVines(value, cv * value * Math.sqrt((1 - n / vines) / n), Infinity, n, vines);
+}
+
 /** Puts rows with fewer than two counts together with the next, the last ones with the one before. */
 function collapsed(strata: readonly Stratum[]): readonly Stratum[] {
   const groups: Stratum[] = [];

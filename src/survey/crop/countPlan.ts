@@ -1,3 +1,4 @@
+import { SMALLEST_PILOT } from "../../domain/outlook/vinesCounted";
 import { blockMean } from "../../domain/blockMean";
 import { handbookSampleSizes, type HandbookSample } from "../../domain/outlook/handbookSampleSizes";
 import { samplingPlan, type PlannedVine, type RowOfVines } from "../../domain/outlook/samplingPlan";
@@ -31,9 +32,6 @@ export interface CountPlan {
   /** The drawn vines in the order of a walk. */
   readonly walk: readonly PlannedVine[];
 }
-
-/** A pilot of so many vines replaces the spread of the Settings sheet. */
-export const SMALLEST_PILOT = 5;
 
 /**
  * Plans a count: fewest bearing vines of the block for the margin of the Settings sheet, by Student's t in the finite block, and

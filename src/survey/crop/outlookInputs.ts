@@ -5,10 +5,11 @@ import {
   fromYears,
   shareFromCount,
   shareFromYears,
+  spreadOfUsual,
   type Estimate,
 } from "../../domain/outlook/estimate";
 import { fruitfulNodes, type CaneCut } from "../../domain/outlook/fruitfulNodes";
-import { vinesAtRandom, vinesByRow } from "../../domain/outlook/vinesCounted";
+import { fewVines, SMALLEST_PILOT, vinesAtRandom, vinesByRow } from "../../domain/outlook/vinesCounted";
 import { worthOfShoots } from "../../domain/outlook/worthOfShoots";
 import {
   kilogramsPerHectareFromTonnes,
@@ -37,7 +38,9 @@ export interface Lacking {
     | "decidedVines"
     | "budCuts"
     | "register"
-    | "rowsOfVines";
+    | "rowsOfVines"
+    | "usualFigures"
+    | "fewVines";
   readonly kind: "needed" | "assumed";
 }
 
@@ -186,7 +189,12 @@ function inputsOfBlock(
   if (byRow && !complete) lack("rowsOfVines", "assumed");
   const estimate = (counts: readonly number[], ofRow: (row: number) => readonly number[]) => {
     if (counts.length < 2) return undefined;
-    if (!byRow || !complete || !tally) return vinesAtRandom(counts, Math.max(bearingVines, counts.length));
+    const vines = Math.max(bearingVines, counts.length);
+    if (counts.length < SMALLEST_PILOT && counts.length < vines) {
+      if (!lacking.some((what) => what.code === "fewVines")) lack("fewVines", "assumed");
+      return fewVines(counts, vines, settings.spreadBetweenVines);
+    }
+    if (!byRow || !complete || !tally) return vinesAtRandom(counts, vines);
     const rows = [...tally.rows].sort(([one], [other]) => one - other);
     return vinesByRow(
       rows.map(([number, { bearing }]) => {
@@ -211,11 +219,20 @@ function inputsOfBlock(
     usualWeight === undefined
       ? undefined
       : fromYears("clusterWeight", usualWeight, settings.clusterWeightYearToYear);
+  const ownClusters = figure("clustersPerShoot");
   const clustersPerShoot = fromYears(
     "clustersPerShoot",
-    figure("clustersPerShoot") ?? settings.usualClustersAShoot,
-    settings.clustersAShootYearToYear,
+    ownClusters ?? settings.usualClustersAShoot,
+    ownClusters === undefined
+      ? spreadOfUsual(settings.clustersAShootYearToYear, settings.spreadBetweenFarms, 1)
+      : settings.clustersAShootYearToYear,
   );
+  const ownBudbreak = figure("budbreak");
+  if (
+    clusterWeight &&
+    ((left && ownBudbreak === undefined) || ((left || shoots) && ownClusters === undefined))
+  )
+    lack("usualFigures", "assumed");
 
   const stages: StageFigures[] = [];
   let asCounted: StageFigures | undefined;
@@ -229,8 +246,10 @@ function inputsOfBlock(
       buds: cuts ? fruitfulNodes(cuts, settings.worthOfASecondaryShoot) : exactly("buds", 1),
       budbreak: shareFromYears(
         "budbreak",
-        figure("budbreak") ?? settings.usualBudbreak,
-        settings.budbreakYearToYear,
+        ownBudbreak ?? settings.usualBudbreak,
+        ownBudbreak === undefined
+          ? spreadOfUsual(settings.budbreakYearToYear, settings.budbreakBetweenFarms, 0.5)
+          : settings.budbreakYearToYear,
       ),
       basalWorth: basalWorth(nodes.left),
       clustersPerShoot,
@@ -241,7 +260,7 @@ function inputsOfBlock(
   }
   if (shoots && clusterWeight) {
     const worth = cuts?.some(({ primaries, secondariesOnly }) => primaries + secondariesOnly > 0)
-      ? worthOfShoots(cuts, settings.worthOfASecondaryShoot, figure("budbreak") ?? settings.usualBudbreak, {
+      ? worthOfShoots(cuts, settings.worthOfASecondaryShoot, ownBudbreak ?? settings.usualBudbreak, {
           perNode: settings.basalShootsASpur * spursANode(nodes.left, settings.nodesASpur),
           worth: settings.worthOfABasalShoot,
         })

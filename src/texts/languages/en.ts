@@ -1687,6 +1687,10 @@ export const en = {
       budCuts:
         "No buds were cut in this block: every node is taken as alive, so the winter's figure is too high after a hard one.",
       register: "The Vines sheet lists no vine of this block: no vine is taken as missing.",
+      usualFigures:
+        "Budbreak or clusters a shoot are not in the Blocks sheet: the usual figures of Settings stand for them, and the range holds the spread between farms too.",
+      fewVines:
+        "Fewer than five vines carry a count: how far vines differ is taken from Settings, because so few do not show it.",
       rowsOfVines:
         "Rows cannot be taken as strata, because the Vines sheet does not list every vine: the counted vines are taken as drawn at random.",
     },

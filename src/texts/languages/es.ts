@@ -1717,6 +1717,10 @@ export const es: Texts = {
       budCuts:
         "No se cortaron yemas en este cuartel: se toman todas por vivas; tras un invierno duro la cifra es demasiado alta.",
       register: "La hoja Plantas no tiene plantas de este cuartel: ninguna se toma por faltante.",
+      usualFigures:
+        "La brotación o los racimos por brote no están en la hoja Cuarteles: valen las cifras usuales de Ajustes, y el intervalo incluye también la diferencia entre fincas.",
+      fewVines:
+        "Menos de cinco plantas tienen un conteo: cuánto difieren las plantas se toma de Ajustes, porque tan pocas no lo muestran.",
       rowsOfVines:
         "No se pueden tomar hileras como estratos porque la hoja Plantas no las enumera todas: se toman como elegidas al azar.",
     },

@@ -1739,6 +1739,10 @@ export const fr: Texts = {
       budCuts:
         "Aucun bourgeon n'a été coupé ici : tous les yeux sont tenus pour vivants ; après un hiver dur le chiffre est trop haut.",
       register: "La feuille Ceps ne liste aucun cep de cette parcelle : aucun n'est tenu pour manquant.",
+      usualFigures:
+        "Le débourrement ou les grappes par rameau manquent dans la feuille Parcelles : les chiffres usuels des Réglages en tiennent lieu, et la fourchette comprend aussi l'écart entre domaines.",
+      fewVines:
+        "Moins de cinq ceps portent un comptage : l'écart entre ceps est pris dans les Réglages, car si peu de ceps ne le montrent pas.",
       rowsOfVines:
         "Les rangs ne peuvent servir de strates car la feuille Ceps ne liste pas tous les ceps : ils sont tenus pour tirés au hasard.",
     },

@@ -5,6 +5,7 @@ import {
   fromYears,
   shareFromCount,
   shareFromYears,
+  spreadOfUsual,
   type Estimate,
 } from "../../../src/domain/outlook/estimate";
 import { fruitfulNodes } from "../../../src/domain/outlook/fruitfulNodes";
@@ -36,6 +37,8 @@ export interface Scenario {
   /** Spread between rows and between vines of a row, relative. */
   readonly rowSpread: number;
   readonly vineSpread: number;
+  /** Spread between farms of clusters a shoot, where the usual figure stands for the farm's own; 0 with an own one. */
+  readonly farmSpread: number;
 }
 
 const BASE: Scenario = {
@@ -53,6 +56,7 @@ const BASE: Scenario = {
   missing: 0.08,
   rowSpread: 0.15,
   vineSpread: 0.28,
+  farmSpread: 0,
 };
 
 /** The scenarios of the coverage table. */
@@ -61,6 +65,7 @@ export const SCENARIOS: readonly Scenario[] = [
   { ...BASE, name: "winter, 8 vines, 10 canes", stage: "winter", counted: 8 },
   { ...BASE, name: "winter, hard: 35 % alive, 12 canes", stage: "winter", alive: 0.35, canes: 12 },
   { ...BASE, name: "winter, mild: 95 % alive, 8 canes", stage: "winter", alive: 0.95, canes: 8 },
+  { ...BASE, name: "winter, usual clusters a shoot", stage: "winter", farmSpread: 0.25 },
   { ...BASE, name: "shoots, 24 vines", stage: "shoots" },
   { ...BASE, name: "shoots, 24 vines by row", stage: "shoots", drawn: "rows" },
   { ...BASE, name: "clusters, 8 vines", counted: 8 },
@@ -105,7 +110,7 @@ function look(scenario: Scenario, random: Random, confidence: number): Look {
   const logit = Math.log(BUDBREAK.middle / (1 - BUDBREAK.middle));
   const budbreak =
     1 / (1 + exp(-(logit + (BUDBREAK.spread / (BUDBREAK.middle * (1 - BUDBREAK.middle))) * normal())));
-  const clustersAShoot = lognormal(CLUSTERS_A_SHOOT);
+  const clustersAShoot = lognormal(CLUSTERS_A_SHOOT) * exp(scenario.farmSpread * normal());
   const multiplier = lognormal(MULTIPLIER);
   const clusterWeight = scenario.stage === "lagPhase" ? 0.05 * multiplier : lognormal(CLUSTER_WEIGHT);
   const secondary = 0.4 * (1 - scenario.alive);
@@ -176,7 +181,11 @@ function figuresOf(
   clusterWeight: number,
   multiplier: number,
 ): StageFigures {
-  const clustersPerShoot = fromYears("clustersPerShoot", CLUSTERS_A_SHOOT.middle, CLUSTERS_A_SHOOT.spread);
+  const clustersPerShoot = fromYears(
+    "clustersPerShoot",
+    CLUSTERS_A_SHOOT.middle,
+    spreadOfUsual(CLUSTERS_A_SHOOT.spread, scenario.farmSpread, 1),
+  );
   const usualWeight = fromYears("clusterWeight", CLUSTER_WEIGHT.middle, CLUSTER_WEIGHT.spread);
   switch (scenario.stage) {
     case "winter":

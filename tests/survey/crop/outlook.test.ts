@@ -141,7 +141,8 @@ describe("inputs of the outlook from the sheets", () => {
     expect(inputs.targetCrop).toBeCloseTo(4 * 2241.702, 0);
     expect(inputs.prunings?.mean).toBeCloseTo(2.5 * KILOGRAMS_PER_POUND, 9);
     expect(inputs.prunings?.weighed).toBe(2);
-    expect(inputs.lacking).toEqual([]);
+    // two vines with shoots, two with nodes
+    expect(inputs.lacking).toEqual([{ code: "fewVines", kind: "assumed" }]);
   });
 
   test("a lag-phase weight of the season adds the stage, and the harvest is set against every stage", () => {
@@ -478,6 +479,51 @@ describe("the crop follows the plan", () => {
     expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(24.875, 9);
     expect(at(0, "Against own harvests")).toContain("lies above this range");
     expect(at(1, "Against own harvests")).toBeNull();
+  });
+});
+
+describe("what a range holds", () => {
+  const block = (head: readonly CellValue[], figures: readonly CellValue[]) => [
+    ["Block", "Vines", "Cluster weight (lb)", ...head],
+    ["A", 100, 0.25, ...figures],
+  ];
+  const shootsOf = (...counts: readonly number[]) => [
+    ["Block", "Row", "Vine", "Status", "Shoots"],
+    ...counts.map((count, at) => ["A", 1, at + 1, "bearing", count]),
+  ];
+  const shootStage = (blocks: Rows, vines: Rows) => {
+    const [{ stages, lacking }] = outlookInputs(seasonOfSheets({ blocks, vines }));
+    const [shoots] = stages;
+    if (shoots.stage !== "shoots") throw new Error("no shoots");
+    return { ...shoots, lacks: lacking.map(({ code }) => code) };
+  };
+
+  test("a usual figure brings the spread between farms: sqrt(0.25^2 + 0.25^2) x 2 = 0.7071; an own one 0.25 x 2", () => {
+    const usual = shootStage(block([], []), shootsOf(30, 32, 34, 36, 38));
+    expect(usual.clustersPerShoot.standardError).toBeCloseTo(0.70711, 5);
+    expect(usual.lacks).toContain("usualFigures");
+    const own = shootStage(block(["Clusters a shoot"], [2]), shootsOf(30, 32, 34, 36, 38));
+    expect(own.clustersPerShoot.standardError).toBeCloseTo(0.5, 12);
+    expect(own.lacks).not.toContain("usualFigures");
+  });
+
+  test("two vines alike borrow the spread of Settings: 0.43 x 40 x sqrt((1 - 2/100) / 2) = 12.04; five show their own", () => {
+    const two = shootStage(block([], []), shootsOf(40, 40));
+    expect(two.shoots).toMatchObject({ value: 40, law: "t" });
+    expect(two.shoots.standardError).toBeCloseTo(12.04, 9);
+    expect(two.lacks).toContain("fewVines");
+    // five: sd sqrt(10), over sqrt(5), times sqrt(0.95)
+    const five = shootStage(block([], []), shootsOf(36, 38, 40, 42, 44));
+    expect(five.shoots.standardError).toBeCloseTo(Math.sqrt((10 * 0.95) / 5), 9);
+    expect(five.lacks).not.toContain("fewVines");
+  });
+
+  test("with every vine counted nothing is borrowed", () => {
+    const blocks = [
+      ["Block", "Vines", "Cluster weight (lb)"],
+      ["A", 2, 0.25],
+    ];
+    expect(shootStage(blocks, shootsOf(40, 44)).shoots).toMatchObject({ value: 42, law: "exact" });
   });
 });
 
