@@ -9,9 +9,12 @@ const COLOURS: Readonly<Record<Severity, string>> = {
   note: "informative",
 };
 
-/** How sure a finding is: a word, with a colour beside it. */
+const SHAPES: Readonly<Record<Severity, string>> = { wrong: "■", ask: "▲", note: "●" };
+
+/** How sure a finding is: a word with a shape and a colour. */
 export function severityBadge(pane: Pane, severity: Severity): TemplateResult {
   return html`<fluent-badge size="medium" appearance="tint" color=${COLOURS[severity]}
+    ><span aria-hidden="true">${SHAPES[severity]}&nbsp;</span
     >${pane.say(SEVERITY_TEXTS[severity])}</fluent-badge
   >`;
 }

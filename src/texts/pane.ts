@@ -18,6 +18,8 @@ export const CHECK_TEXTS = TEXTS.pane.check;
 export const TYPING_TEXTS = TEXTS.pane.typing;
 
 /** Texts of setting a finding aside. */
+export const QUESTION_TEXTS = TEXTS.pane.questions;
+export const MEND_TEXTS = TEXTS.pane.mend;
 export const ASIDE_TEXTS = TEXTS.pane.aside;
 
 /** Texts of the sheet that lists the findings. */

@@ -196,7 +196,7 @@ export class DeskPage {
     return groups.evaluateAll((items) =>
       items.flatMap((item) =>
         [...item.querySelectorAll(".jump")].map((jump) => ({
-          code: (item as HTMLElement).dataset.key ?? "",
+          code: (item as HTMLElement).dataset.key?.split("|")[0] ?? "",
           place: jump.textContent?.trim() ?? "",
         })),
       ),

@@ -94,7 +94,7 @@ export function asideItem(
   const entries = new Map(aside.map(({ finding, entry }) => [finding, entry]));
   return foldedList(pane, {
     key: "aside",
-    heading: pane.say(ASIDE_TEXTS.list),
+    heading: `${pane.say(ASIDE_TEXTS.list)} (${aside.length})`,
     findings: [...entries.keys()],
     buttons: (finding) =>
       html`<fluent-button

@@ -22,6 +22,8 @@ export function checkPage(pane: Pane): TemplateResult {
       ${parts.headsStep(pane, check.heads, check)}`;
   return html`<h1>${pane.say(CHECK_TEXTS.title)}</h1>
     ${check.findings === undefined ? html`<p class="quiet">${pane.say(CHECK_TEXTS.intro)}</p>` : nothing}
+    ${check.progress !== undefined || check.findings === undefined ? nothing : parts.checkVerdict(pane, check, check.findings)}
+    ${check.progress !== undefined || check.season === undefined ? nothing : parts.questionsView(pane, check)}
     ${check.progress === undefined ? html`${startButtons(pane, check)} ${typing(pane)}` : progressOf(pane, check.progress)}
     ${
       check.progress !== undefined

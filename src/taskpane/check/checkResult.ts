@@ -2,14 +2,16 @@ import { html, nothing, type TemplateResult } from "lit";
 import { countsByCounter, countsByRow } from "../../survey/checks/counts";
 import type { Finding, Severity } from "../../survey/checks/finding";
 import { sortFindings } from "../../survey/checks/setAside";
+import { leavesOpen } from "../../survey/reading/readingAccount";
 import { SHEETS } from "../../survey/sheets/sheets";
 import { SEVERITY_TEXTS } from "../../texts/findings";
-import { CHECK_TEXTS, HEADS_TEXTS } from "../../texts/pane";
+import { CHECK_TEXTS, HEADS_TEXTS, MEND_TEXTS } from "../../texts/pane";
 import { choiceField, textField, tickField } from "../fields";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { asideButton, asideDialog, asideItem } from "./asideView";
 import {
+  FEW_FINDINGS,
   SEVERITIES,
   compareRuns,
   countSeverities,
@@ -21,10 +23,12 @@ import {
 } from "./checkState";
 import type { FindingFilter } from "./findingFilter";
 import { countTable } from "./countTable";
-import { findingGroups, foldedList, followFolds } from "./findingList";
+import { findingsView, foldedList, followFolds } from "./findingList";
 import { sentenceOf } from "./findingTexts";
 import { openHeads } from "./headsStep";
 import { lookForTables } from "./lookForTables";
+import { takeMendsBack } from "./mendFindings";
+import { readingItem } from "./questionsView";
 import { markFindings, takeMarksOff } from "./markFindings";
 import { printFindings } from "./printFindings";
 import { writeFindings } from "./writeFindings";
@@ -66,20 +70,42 @@ async function chooseHeads(pane: Pane): Promise<void> {
   else openHeads(pane, first.sheet);
 }
 
-/** What the check found. */
-export function checkResult(pane: Pane, check: CheckState, findings: readonly Finding[]): TemplateResult {
-  const { language } = pane.state;
+/** What the check came to, before anything that can be done about it. */
+export function checkVerdict(pane: Pane, check: CheckState, findings: readonly Finding[]): TemplateResult {
   const { open, aside } = sortFindings(findings, check.entries);
-  const shown = filterFindings(open, check.filter, (finding) => sentenceOf(finding, language));
   const rows = (check.tables ?? [])
     .filter(({ sheet }) => !check.leftOut.has(sheet))
     .reduce((sum, table) => sum + table.rows, 0);
-  return html`${summary(pane, check, open, aside.length, rows)}
-  ${
-    findings.length === 0
+  return summary(pane, check, open, aside.length, rows);
+}
+
+/** What the check found, and what can be done about it. */
+export function checkResult(pane: Pane, check: CheckState, findings: readonly Finding[]): TemplateResult {
+  const { language } = pane.state;
+  const { season, mended = [] } = check;
+  const { open, aside } = sortFindings(findings, check.entries);
+  const shown = filterFindings(open, check.filter, (finding) => sentenceOf(finding, language));
+  const filter = filterItem(pane, check, open);
+  return html`${
+    mended.length === 0
       ? nothing
-      : html`${actions(pane, shown)}
-          <fluent-accordion @change=${followFolds(pane)}>${filterItem(pane, check, open)}</fluent-accordion>
+      : html`<div class="buttons">
+          <fluent-button
+            id="take-mends-back"
+            size="small"
+            @click=${() => void pane.attempt(() => takeMendsBack(pane))}
+            >${pane.say(MEND_TEXTS.takeBack, { cells: mended.length })}</fluent-button
+          >
+        </div>`
+  }
+  ${
+    findings.length === 0 || season === undefined
+      ? nothing
+      : html`<fluent-accordion @change=${followFolds(pane)}
+            >${open.length > FEW_FINDINGS ? filter : nothing}</fluent-accordion
+          >
+          ${findingsView(pane, shown, season, (finding) => asideButton(pane, finding))}
+          ${actions(pane, shown)}
           <p class="small" role="status">
             ${
               shown.length === open.length
@@ -87,12 +113,13 @@ export function checkResult(pane: Pane, check: CheckState, findings: readonly Fi
                 : pane.say(CHECK_TEXTS.shown, { shown: shown.length, all: open.length })
             }
           </p>
-          ${findingGroups(pane, shown, (finding) => asideButton(pane, finding))}
-          <fluent-accordion @change=${followFolds(pane)}>
-            ${asideItem(pane, aside)} ${countTable(pane, "perRow", CHECK_TEXTS.rowHead, rowCounts(shown))}
+          <fluent-accordion @change=${followFolds(pane)}
+            >${open.length > FEW_FINDINGS ? nothing : filter} ${asideItem(pane, aside)}
+            ${countTable(pane, "perRow", CHECK_TEXTS.rowHead, rowCounts(shown))}
             ${countTable(pane, "perCounter", CHECK_TEXTS.counter, counterCounts(shown, check))}
           </fluent-accordion>`
   }
+  ${season === undefined ? nothing : html`<fluent-accordion>${readingItem(pane, season.account)}</fluent-accordion>`}
   ${check.settingAside === undefined ? nothing : asideDialog(pane, check.settingAside)}`;
 }
 
@@ -113,16 +140,13 @@ function summary(
   rows: number,
 ): TemplateResult {
   const counts = countSeverities(findings);
+  const isClean = findings.length === 0 && rows > 0 && !(check.season && leavesOpen(check.season.account));
   const change = check.before === undefined ? undefined : compareRuns(check.before, check.findings ?? []);
   return html`<fluent-message-bar
       id="check-result"
-      intent=${findings.length === 0 ? "success" : counts.wrong > 0 ? "error" : "warning"}
+      intent=${isClean ? "success" : counts.wrong > 0 ? "error" : "warning"}
       layout="singleline"
-      >${
-        findings.length === 0
-          ? pane.say(CHECK_TEXTS.clean, { rows })
-          : pane.say(CHECK_TEXTS.result, { ...counts, rows })
-      }
+      >${isClean ? pane.say(CHECK_TEXTS.clean, { rows }) : pane.say(CHECK_TEXTS.result, { ...counts, rows })}
       ${aside === 0 ? nothing : pane.say(CHECK_TEXTS.asideCount, { aside })}</fluent-message-bar
     >
     ${
@@ -154,7 +178,12 @@ function changeItem(
 ) {
   return findings.length === 0
     ? nothing
-    : foldedList(pane, { key, heading: pane.say(heading), findings, buttons: () => nothing });
+    : foldedList(pane, {
+        key,
+        heading: `${pane.say(heading)} (${findings.length})`,
+        findings,
+        buttons: () => nothing,
+      });
 }
 
 function actions(pane: Pane, shown: readonly Finding[]): TemplateResult {

@@ -2,6 +2,9 @@ import type { HeaderMapping } from "../../survey/reading/findTable";
 import { findingIdentity, type SetAside } from "../../survey/checks/setAside";
 import type { Season } from "../../survey/season/season";
 import type { Finding, Severity } from "../../survey/checks/finding";
+import type { FindingGroup } from "../../survey/checks/findingGroups";
+import type { ReadingAnswers } from "../../survey/reading/readingAccount";
+import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { FindingAction } from "../../survey/checks/check";
 import type { SheetId } from "../../survey/sheets/column";
 import { EVERYTHING, type FindingFilter } from "./findingFilter";
@@ -71,6 +74,10 @@ export interface CheckState {
   readonly entries: readonly SetAside[];
   /** The question why a finding may stand, while it is open. */
   readonly settingAside?: AsideQuestion;
+  /** Cells that were mended last, to take that back. */
+  readonly mended?: readonly ChangedCell[];
+  /** What was answered before the last answer, to take that one back. */
+  readonly answered?: ReadingAnswers;
   /** Findings of the last run that a person asked for. */
   readonly asked?: readonly Finding[];
   /** Findings of the run before that. */
@@ -84,13 +91,6 @@ export interface CheckState {
 export const LISTED_AT_ONCE = 25;
 
 export const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];
-
-/** Findings of one kind. */
-export interface FindingGroup {
-  readonly code: string;
-  readonly severity: Severity;
-  readonly findings: readonly Finding[];
-}
 
 /** Groups of findings that call for the same thing to be done. */
 export interface ActionGroup {
@@ -108,33 +108,17 @@ export const ACTIONS: readonly FindingAction[] = [
   "lookAtVine",
 ];
 
-/**
- * Groups findings by what is to be done about them, and within that by kind: first what is wrong, then what someone
- * must look at, then notes; the largest kind first. The order within a kind is that of the sheet.
- *
- * @param actionOf what is done about findings of a code
- */
-export function groupFindings(
-  findings: readonly Finding[],
+/** So few findings are listed as they are; more are folded away by what caused them. */
+export const FEW_FINDINGS = 7;
+
+/** Groups by what is to be done about them, each action's groups in the order in which they came. */
+export function byAction(
+  groups: readonly FindingGroup[],
   actionOf: (code: string) => FindingAction,
 ): ActionGroup[] {
-  const kinds = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    const kind = kinds.get(finding.code);
-    if (kind === undefined) kinds.set(finding.code, [finding]);
-    else kind.push(finding);
-  }
   return ACTIONS.flatMap((action) => {
-    const groups = [...kinds.values()]
-      .filter((kind) => actionOf(kind[0].code) === action)
-      .map((kind) => ({ code: kind[0].code, severity: kind[0].severity, findings: kind }))
-      .sort(
-        (one, other) =>
-          SEVERITIES.indexOf(one.severity) - SEVERITIES.indexOf(other.severity) ||
-          other.findings.length - one.findings.length ||
-          one.code.localeCompare(other.code),
-      );
-    return groups.length === 0 ? [] : [{ action, groups }];
+    const own = groups.filter(({ code }) => actionOf(code) === action);
+    return own.length === 0 ? [] : [{ action, groups: own }];
   });
 }
 

@@ -2,36 +2,60 @@ import { ACTION_TEXTS } from "../../texts/findings";
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { Finding } from "../../survey/checks/finding";
-import { CHECK_TEXTS } from "../../texts/pane";
+import { findingGroups, type FindingGroup } from "../../survey/checks/findingGroups";
+import { groupHeading, mendSentence } from "../../survey/checks/groupSentence";
+import type { CellMend } from "../../survey/checks/mendOf";
+import type { Season } from "../../survey/season/season";
+import { CHECK_TEXTS, MEND_TEXTS } from "../../texts/pane";
 import { foldsOf } from "../folds";
 import { jumpButton } from "../jumpButton";
+import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { severityBadge } from "../severityBadge";
-import {
-  counterOf,
-  findingKey,
-  groupFindings,
-  showGroups,
-  type ActionGroup,
-  type FindingGroup,
-} from "./checkState";
+import { counterOf, findingKey, byAction, FEW_FINDINGS, showGroups, type ActionGroup } from "./checkState";
 import { moreOf } from "./countTable";
+import { mendFindings } from "./mendFindings";
 import { actionOf, remedyOf, sentenceOf, titleOf, whyOf } from "./findingTexts";
 
 /** What may stand beside a finding in a list: buttons. */
 export type FindingButtons = (finding: Finding) => TemplateResult | typeof nothing;
 
-/** The findings, grouped by what is to be done about them. */
-export function findingGroups(
+/** The findings by what is to be done about them and what caused them; few of them as a plain list. */
+export function findingsView(
   pane: Pane,
   findings: readonly Finding[],
+  season: Season,
   buttons: FindingButtons,
 ): TemplateResult {
+  const groups = groupsOf(findings, season);
+  const actions = byAction(groups, actionOf);
+  if (findings.length <= FEW_FINDINGS)
+    return html`<ul class="plain" id="few-findings" @keydown=${walkList}>
+      ${actions
+        .flatMap((action) => action.groups)
+        .flatMap((group) =>
+          group.findings.map((finding) =>
+            findingItem(pane, finding, withMend(pane, group, buttons), (own) => inFull(pane, group, own)),
+          ),
+        )}
+    </ul>`;
   return html`${repeat(
-    groupFindings(findings, actionOf),
+    actions,
     ({ action }) => action,
     (group) => actionGroup(pane, group, buttons),
   )}`;
+}
+
+let made: { findings: readonly Finding[]; season: Season; groups: readonly FindingGroup[] } | undefined;
+
+/** The groups of the findings that are shown, made once for them. */
+function groupsOf(findings: readonly Finding[], season: Season): readonly FindingGroup[] {
+  const isSame =
+    made?.season === season &&
+    made.findings.length === findings.length &&
+    findings.every((finding, index) => finding === made!.findings[index]);
+  if (!isSame) made = { findings, season, groups: findingGroups(findings, season) };
+  return made!.groups;
 }
 
 function actionGroup(pane: Pane, { action, groups }: ActionGroup, buttons: FindingButtons): TemplateResult {
@@ -40,28 +64,79 @@ function actionGroup(pane: Pane, { action, groups }: ActionGroup, buttons: Findi
     <fluent-accordion @change=${followFolds(pane)}>
       ${repeat(
         groups,
-        ({ code }) => code,
-        (group) => kindItem(pane, group, buttons),
+        ({ key }) => key,
+        (group) => causeItem(pane, group, buttons),
       )}
     </fluent-accordion>
   </section>`;
 }
 
-function kindItem(
-  pane: Pane,
-  { code, severity, findings }: FindingGroup,
-  buttons: FindingButtons,
-): TemplateResult {
+function causeItem(pane: Pane, group: FindingGroup, buttons: FindingButtons): TemplateResult {
   const { language } = pane.state;
+  const { key, code, severity, findings, mends } = group;
   return foldedList(pane, {
-    key: code,
-    heading: titleOf(code, language),
+    key,
+    heading: groupHeading(group, language),
     badge: severityBadge(pane, severity),
     findings,
     intro: html`<p>${whyOf(code, language)}</p>
-      <p>${pane.say(CHECK_TEXTS.whatToDo, { remedy: remedyOf(code, language) })}</p>`,
-    buttons,
+      <p>${pane.say(CHECK_TEXTS.whatToDo, { remedy: remedyOf(code, language) })}</p>
+      ${
+        mends.length < 2
+          ? nothing
+          : html`<p>${mendSentence(mends, language)}</p>
+              <div class="buttons">
+                <fluent-button
+                  class="mend-all"
+                  size="small"
+                  appearance="primary"
+                  @click=${() => void currentOnly(pane, "check", () => mendFindings(pane, group, mends))}
+                  >${pane.say(MEND_TEXTS.all, { cells: mends.length })}</fluent-button
+                >
+              </div>`
+      }`,
+    buttons: withMend(pane, group, buttons),
+    below: (finding) => mendWords(pane, group, finding),
   });
+}
+
+function mendsOf({ mends }: FindingGroup, { sheet, row, columnNumber }: Finding): readonly CellMend[] {
+  return mends.filter((mend) => mend.sheet === sheet && mend.row === row && mend.column === columnNumber);
+}
+
+/** The button that mends a finding's cell, before the others. */
+function withMend(pane: Pane, group: FindingGroup, buttons: FindingButtons): FindingButtons {
+  return (finding) => {
+    const mends = mendsOf(group, finding);
+    return html`${
+      mends.length === 0
+        ? nothing
+        : html`<fluent-button
+            class="mend"
+            size="small"
+            @click=${() => void currentOnly(pane, "check", () => mendFindings(pane, group, mends))}
+            >${pane.say(MEND_TEXTS.one)}</fluent-button
+          >`
+    }
+    ${buttons(finding)}`;
+  };
+}
+
+function mendWords(pane: Pane, group: FindingGroup, finding: Finding): TemplateResult | typeof nothing {
+  const mends = mendsOf(group, finding);
+  return mends.length === 0
+    ? nothing
+    : html`<p class="small">${mendSentence(mends, pane.state.language)}</p>`;
+}
+
+/** What a folded group says over its list, below a finding that stands alone. */
+function inFull(pane: Pane, group: FindingGroup, finding: Finding): TemplateResult {
+  const { language } = pane.state;
+  return html`${mendWords(pane, group, finding)}
+    <p class="small quiet">
+      ${severityBadge(pane, group.severity)} ${titleOf(group.code, language)}.
+      ${pane.say(CHECK_TEXTS.whatToDo, { remedy: remedyOf(group.code, language) })}
+    </p>`;
 }
 
 export interface FoldedList {
@@ -93,9 +168,7 @@ export function foldedList(pane: Pane, list: FoldedList): TemplateResult {
     data-key=${list.key}
     .expanded=${listed !== undefined}
   >
-    <span slot="heading" class="heading"
-      >${list.badge ?? nothing} ${list.heading} (${list.findings.length})</span
-    >
+    <span slot="heading" class="heading">${list.badge ?? nothing} ${list.heading}</span>
     ${listed === undefined ? nothing : html`${list.intro ?? nothing} ${findingItems(pane, list, listed)}`}
   </fluent-accordion-item>`;
 }

@@ -24,11 +24,13 @@ const READING = 0.6;
 export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
     const result = await check(pane, signal, (progress) => changePage(pane, "check", { progress }));
-    const { tables, findings, version } = result;
+    const { tables, findings, version, season } = result;
     pane.change((state) => ({
       ...state,
       check:
-        tables.length === 0 ? { ...stopRun(state.check), tables, version } : finishRun(state.check, result),
+        tables.length === 0
+          ? { ...stopRun(state.check), tables, version, season }
+          : finishRun(state.check, result),
     }));
     if (tables.length > 0) await noteRun(pane, findings, tables);
   } finally {

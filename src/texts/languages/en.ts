@@ -2207,6 +2207,27 @@ export const en = {
     },
   },
   pane: {
+    questions: {
+      title: "Questions about the sheets",
+      reading: "What was read, and what not",
+      takeBack: "Take the last answer back",
+      ownHeads: "Tell column by column",
+      leaveOut: "Leave the sheet out",
+      asProposed: "Take as proposed",
+      countAgain: "Will be counted again",
+      yes: "Yes",
+      kept: "Your answer is kept on the sheet Answers of this workbook.",
+      takenBack: "The last answer is taken back.",
+    },
+    mend: {
+      all: "Change all: {cells}",
+      one: "Change",
+      done: "Cells changed: {cells}.",
+      partly: "Cells changed: {cells}. Left alone because they hold something else by now: {left}.",
+      takeBack: "Take back the last change: {cells}",
+      back: "Cells brought back: {cells}.",
+      partlyBack: "Cells brought back: {cells}. Left alone because they were changed since: {left}.",
+    },
     pageNames: {
       check: "Check",
       nodes: "Nodes",

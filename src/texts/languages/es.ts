@@ -2246,6 +2246,27 @@ export const es: Texts = {
     },
   },
   pane: {
+    questions: {
+      title: "Preguntas sobre las hojas",
+      reading: "Lo que se leyó y lo que no",
+      takeBack: "Retirar la última respuesta",
+      ownHeads: "Decirlo columna por columna",
+      leaveOut: "No leer la hoja",
+      asProposed: "Tomar como se propone",
+      countAgain: "Se contará de nuevo",
+      yes: "Sí",
+      kept: "Su respuesta queda en la hoja Respuestas de este libro.",
+      takenBack: "Se retiró la última respuesta.",
+    },
+    mend: {
+      all: "Cambiar todas: {cells}",
+      one: "Cambiar",
+      done: "Celdas cambiadas: {cells}.",
+      partly: "Celdas cambiadas: {cells}. Sin tocar porque ya contienen otra cosa: {left}.",
+      takeBack: "Deshacer el último cambio: {cells}",
+      back: "Celdas devueltas: {cells}.",
+      partlyBack: "Celdas devueltas: {cells}. Sin tocar porque cambiaron después: {left}.",
+    },
     pageNames: {
       check: "Revisar",
       nodes: "Yemas",

@@ -2275,6 +2275,27 @@ export const fr: Texts = {
     },
   },
   pane: {
+    questions: {
+      title: "Questions sur les feuilles",
+      reading: "Ce qui a été lu, et ce qui ne l’a pas été",
+      takeBack: "Retirer la dernière réponse",
+      ownHeads: "Le dire colonne par colonne",
+      leaveOut: "Ne pas lire la feuille",
+      asProposed: "Prendre comme proposé",
+      countAgain: "Sera recompté",
+      yes: "Oui",
+      kept: "Votre réponse est gardée sur la feuille Réponses de ce classeur.",
+      takenBack: "La dernière réponse est retirée.",
+    },
+    mend: {
+      all: "Tout changer : {cells}",
+      one: "Changer",
+      done: "Cellules modifiées : {cells}.",
+      partly: "Cellules modifiées : {cells}. Laissées car elles contiennent déjà autre chose : {left}.",
+      takeBack: "Annuler la dernière modification : {cells}",
+      back: "Cellules rétablies : {cells}.",
+      partlyBack: "Cellules rétablies : {cells}. Laissées car modifiées depuis : {left}.",
+    },
     pageNames: {
       check: "Vérifier",
       nodes: "Yeux",

@@ -1,11 +1,13 @@
 import type { Finding } from "../../../src/survey/checks/finding";
+import { findingGroups } from "../../../src/survey/checks/findingGroups";
+import { readSeason } from "../../../src/survey/reading/readSeason";
 import {
   LISTED_AT_ONCE,
+  byAction,
   compareRuns,
   countSeverities,
   filterFindings,
   finishRun,
-  groupFindings,
   listMore,
   showGroups,
   toggleSheet,
@@ -25,6 +27,7 @@ const finding = (part: Partial<Finding> = {}): Finding => ({
 });
 
 describe("grouping findings", () => {
+  const noSeason = readSeason([]);
   test("puts what is done at the desk before what someone walks out for, and wrong before ask", () => {
     const findings = [
       finding({ code: "vine", severity: "ask" }),
@@ -33,7 +36,9 @@ describe("grouping findings", () => {
       finding({ code: "large", severity: "ask", row: 3 }),
       finding({ code: "bad", severity: "wrong" }),
     ];
-    const groups = groupFindings(findings, (code) => (code === "vine" ? "lookAtVine" : "correct"));
+    const groups = byAction(findingGroups(findings, noSeason), (code) =>
+      code === "vine" ? "lookAtVine" : "correct",
+    );
     expect(groups.map(({ action, groups: kinds }) => [action, kinds.map(({ code }) => code)])).toEqual([
       ["correct", ["bad", "large", "small"]],
       ["lookAtVine", ["vine"]],
@@ -42,7 +47,7 @@ describe("grouping findings", () => {
 
   test("loses no finding", () => {
     const findings = ["a", "b", "c", "a"].map((code, row) => finding({ code, row }));
-    const grouped = groupFindings(findings, () => "fillIn").flatMap(({ groups }) =>
+    const grouped = byAction(findingGroups(findings, noSeason), () => "fillIn").flatMap(({ groups }) =>
       groups.flatMap((group) => group.findings),
     );
     expect(new Set(grouped)).toEqual(new Set(findings));

@@ -1,0 +1,126 @@
+import { html, nothing, type TemplateResult } from "lit";
+import type { ReadingAccount, ReadingAnswers, ReadingQuestion } from "../../survey/reading/readingAccount";
+import { leftOutSentence, noteSentence, questionSentence } from "../../survey/reading/readingSentence";
+import type { Text } from "../../texts/language";
+import { CARE_TEXTS, QUESTION_TEXTS } from "../../texts/pane";
+import { TEXTS } from "../../texts/texts";
+import { keepAnswers, putAnswersBack } from "../../workbook/actions/keepAnswers";
+import { changePage } from "../changePage";
+import type { Pane } from "../pane";
+import { writeLog } from "../writeLog";
+import type { CheckState } from "./checkState";
+import { openHeads } from "./headsStep";
+import { lookForTables } from "./lookForTables";
+
+/** Answers offered beside a question; of units the likely ones come first. */
+const OFFERED = 5;
+
+/** What only a person can say about the sheets, with a button for each likely answer, and what was read without asking. */
+export function questionsView(pane: Pane, check: CheckState): TemplateResult | typeof nothing {
+  const { season, answered } = check;
+  if (season === undefined) return nothing;
+  const { questions } = season.account;
+  const { language } = pane.state;
+  return html`${
+    questions.length === 0
+      ? nothing
+      : html`<section class="stack" aria-labelledby="questions-title">
+          <h2 id="questions-title">${pane.say(QUESTION_TEXTS.title)}</h2>
+          <ul class="plain" id="questions">
+            ${questions.map(
+              (question) =>
+                html`<li class="finding">
+                  <p>${questionSentence(question, language)}</p>
+                  <div class="buttons">${answerButtons(pane, question)}</div>
+                </li>`,
+            )}
+          </ul>
+        </section>`
+  }
+  ${
+    answered === undefined
+      ? nothing
+      : html`<div class="buttons">
+          <fluent-button
+            id="take-answer-back"
+            size="small"
+            @click=${() => void pane.attempt(() => takeBack(pane, answered))}
+            >${pane.say(QUESTION_TEXTS.takeBack)}</fluent-button
+          >
+        </div>`
+  }`;
+}
+
+/** What was read and what was not, folded away. */
+export function readingItem(pane: Pane, { notes, leftOut }: ReadingAccount): TemplateResult | typeof nothing {
+  if (notes.length + leftOut.length === 0) return nothing;
+  const { language } = pane.state;
+  return html`<fluent-accordion-item block marker-position="end" headinglevel="2" data-key="reading">
+    <span slot="heading" class="heading"
+      >${pane.say(QUESTION_TEXTS.reading)} (${notes.length + leftOut.length})</span
+    >
+    <ul id="reading">
+      ${notes.map((note) => html`<li>${noteSentence(note, language)}</li>`)}
+      ${leftOut.map((part) => html`<li>${leftOutSentence(part, language)}</li>`)}
+    </ul>
+  </fluent-accordion-item>`;
+}
+
+function answerButtons(pane: Pane, question: ReadingQuestion): TemplateResult {
+  const { code, sheet, proposals } = question;
+  const button = (label: string, onClick: () => Promise<void>) =>
+    html`<fluent-button class="answer" size="small" @click=${() => void pane.attempt(onClick)}
+      >${label}</fluent-button
+    >`;
+  return html`${proposals
+    .slice(0, OFFERED)
+    .map((answers) => button(answerWords(pane, answers), () => answer(pane, question, answers)))}
+  ${
+    code === "heads" || code === "keys"
+      ? button(pane.say(QUESTION_TEXTS.ownHeads), async () => {
+          await lookForTables(pane, new AbortController().signal);
+          openHeads(pane, sheet);
+        })
+      : nothing
+  }
+  ${
+    code === "heads" || code === "winter"
+      ? button(pane.say(QUESTION_TEXTS.leaveOut), () =>
+          answer(pane, question, { leaveOut: sheetsOf(question) }),
+        )
+      : nothing
+  }`;
+}
+
+function sheetsOf({ sheet, facts }: ReadingQuestion): readonly string[] {
+  return Array.isArray(facts.sheets) ? (facts.sheets as readonly string[]) : [sheet];
+}
+
+/** An answer as its button says it. */
+function answerWords(pane: Pane, answers: ReadingAnswers): string {
+  const { answers: words } = TEXTS.reading;
+  const said = (text: Text) => pane.say(text);
+  if (answers.units) return answers.units[0].unit;
+  if (answers.dateOrder) return said(words[answers.dateOrder]);
+  if (answers.constants) return String(answers.constants[0].value);
+  if (answers.oddCounts) return said(QUESTION_TEXTS.asProposed);
+  if (answers.recount) return said(QUESTION_TEXTS.countAgain);
+  return said(QUESTION_TEXTS.yes);
+}
+
+async function answer(pane: Pane, question: ReadingQuestion, answers: ReadingAnswers): Promise<void> {
+  const { language } = pane.state;
+  const answered = await keepAnswers(pane.workbook, answers, language);
+  changePage(pane, "check", { answered });
+  await pane.held.look();
+  pane.tell("success", QUESTION_TEXTS.kept);
+  await writeLog(pane, questionSentence(question, language), answerWords(pane, answers));
+}
+
+async function takeBack(pane: Pane, before: ReadingAnswers): Promise<void> {
+  await putAnswersBack(pane.workbook, before, pane.state.language);
+  changePage(pane, "check", { answered: undefined });
+  await pane.held.look();
+  pane.tell("success", QUESTION_TEXTS.takenBack);
+  await writeLog(pane, pane.say(QUESTION_TEXTS.takeBack), pane.say(CARE_TEXTS.undo));
+}
