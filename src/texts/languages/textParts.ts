@@ -21,6 +21,8 @@ const PARTS: Readonly<Record<Exclude<TextPart, "pages">, Areas>> = {
       "settings.choice.directions",
       "gapPivot.countsSheet",
       "gapPivot.pivotSheet",
+      "reading.answers",
+      "reading.kinds",
       "runLog",
       "season",
       "countPlan.sheet",
