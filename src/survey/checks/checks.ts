@@ -5,6 +5,7 @@ import { COLUMNS_SWAPPED } from "./columnsSwapped";
 import { CONTRADICTIONS } from "./contradictions";
 import { COPIED_DOWN } from "./copiedDown";
 import { CORDONS_OF_VINE } from "./cordonsOfVine";
+import { COUNT_LEFT_OUT } from "./countLeftOut";
 import { COUNTER_UNLIKE_OTHERS } from "./counterUnlikeOthers";
 import { DATE_ORDER } from "./dateOrder";
 import { DATES } from "./dates";
@@ -12,6 +13,7 @@ import { DIGIT_PREFERENCE } from "./digitPreference";
 import { DIRECTIONS } from "./directions";
 import { EXTRA_CELLS } from "./extraCells";
 import { FIXED_CHOICE } from "./fixedChoice";
+import { HARVEST_UNUSUAL } from "./harvestUnusual";
 import { LAST_YEAR } from "./lastYear";
 import { LIMITS } from "./limits";
 import { MISSING_VINE_COUNTS } from "./missingVineCounts";
@@ -21,6 +23,7 @@ import { POSITIONS_FOR_LENGTH } from "./positionsForLength";
 import { REGISTER } from "./register";
 import { SAME_TWICE } from "./sameTwice";
 import { SETTING_VALUES } from "./settingValues";
+import { SIDE_WITHOUT_CORDON } from "./sideWithoutCordon";
 import { SPUR_COUNTS } from "./spurCounts";
 import { SPURS_TOO_CLOSE } from "./spursTooClose";
 import { TOTALS } from "./totals";
@@ -49,6 +52,7 @@ export const CHECKS: readonly Check[] = [
   DATES,
   REGISTER,
   CORDONS_OF_VINE,
+  SIDE_WITHOUT_CORDON,
   SAME_TWICE,
   NEVER_COUNTED,
   TOTALS,
@@ -57,6 +61,8 @@ export const CHECKS: readonly Check[] = [
   VINE_SPACE,
   UNIT_SLIP,
   UNLIKE_ITS_BLOCK,
+  COUNT_LEFT_OUT,
+  HARVEST_UNUSUAL,
   POSITIONS_FOR_LENGTH,
   COLUMNS_SWAPPED,
   COPIED_DOWN,

@@ -4,10 +4,10 @@ import { choiceId } from "../season/vinePlaces";
 const missingAsZero: FindingKind = { code: "missingAsZero", severity: "ask", action: "correct" };
 const missingVineCounted: FindingKind = { code: "missingVineCounted", severity: "wrong", action: "correct" };
 
-const COUNTS = ["clusters", "shoots"] as const;
+const COUNTS = ["clusters", "shoots", "prunings"] as const;
 
 /**
- * A count on a vine that the same row calls missing. A 0 there is a vine without crop that the block loses twice: once in the
+ * A count or a weight of prunings on a vine that the same row calls missing. A 0 there is a vine without crop that the block loses twice: once in the
  * mean and once as a missing vine (Oger, Laurent, Vismara and Tisseyre, OENO One 2023). Anything more cannot be true.
  */
 export const MISSING_VINE_COUNTS: Check = {
@@ -24,7 +24,8 @@ export const MISSING_VINE_COUNTS: Check = {
         if (choiceId(status, i) !== "missing") continue;
         for (const column of counts) {
           if (column.numbers[i] === 0) report(missingAsZero, i, column);
-          else if (column.numbers[i] > 0) report(missingVineCounted, i, column, { value: column.numbers[i] });
+          else if (column.numbers[i] > 0)
+            report(missingVineCounted, i, column, { value: column.raw.at(i) as number });
         }
       }
     };

@@ -18,7 +18,7 @@ export interface Measure {
 
 export const MEASURES: readonly Measure[] = [
   { id: "length", leastShare: 0.15, least: 0, byRatio: false, mostTimes: Infinity },
-  { id: "diameter", leastShare: 0.15, least: 0, byRatio: true, mostTimes: Infinity },
+  { id: "diameter", leastShare: 0.22, least: 0, byRatio: true, mostTimes: Infinity },
   { id: "prunings", leastShare: 0.35, least: 0, byRatio: true, mostTimes: 5 },
   { id: "clusters", leastShare: 0.25, least: 0, byRatio: true, mostTimes: 5 },
   { id: "shoots", leastShare: 0.2, least: 0, byRatio: true, mostTimes: 5 },

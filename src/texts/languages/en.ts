@@ -866,6 +866,26 @@ export const en = {
         why: "The share of dead buds decides how many nodes the whole block keeps.",
         remedy: "Ask whoever cut the cane, or leave the cane out.",
       },
+      sideWithoutCordon: {
+        title: "Nothing on one side",
+        sentence:
+          "{rows} cordons stand on the {choice} side and none on the other, though nearly all vines of the block have both.",
+        why: "A cordon on the wrong side is weighed against the wrong ones, and one side is cut that should stay.",
+        remedy: "Look at the vine and correct the side of the cordon.",
+      },
+      harvestUnusual: {
+        title: "Harvest far above the others",
+        sentence:
+          "Vine by vine, {value}{unit} is {times} times the middle of the {values} other harvests that it is held against.",
+        why: "The crop outlook and the vine's own figures rest on it; mostly it is a digit too many.",
+        remedy: "Look it up in the delivery notes and correct the weight.",
+      },
+      countLeftOut: {
+        title: "One count left out",
+        sentence: "{column} is blank here and filled in the other {values} rows.",
+        why: "A count that was forgotten is missing in every mean.",
+        remedy: "Count it again, or set the finding aside.",
+      },
       cordonsAboveMost: {
         title: "More rows than a vine has cordons",
         sentence: "{rows} rows name this vine; a vine has {most} cordons at most.",

@@ -877,6 +877,26 @@ export const es: Texts = {
         why: "La parte de yemas muertas decide cuántas yemas conserva todo el cuartel.",
         remedy: "Pregunte a quien cortó el sarmiento, o déjelo fuera.",
       },
+      sideWithoutCordon: {
+        title: "Nada en un lado",
+        sentence:
+          "{rows} cordones están en el lado {choice} y ninguno en el otro, aunque casi todas las plantas del cuartel tienen ambos.",
+        why: "Un cordón en el lado equivocado se compara con los que no son, y se corta un lado que debía quedar.",
+        remedy: "Mire la planta y corrija el lado del cordón.",
+      },
+      harvestUnusual: {
+        title: "Cosecha muy por encima de las otras",
+        sentence:
+          "Planta por planta, {value}{unit} son {times} veces el valor central de las otras {values} cosechas con que se compara.",
+        why: "De ella dependen la previsión y las cifras propias; casi siempre sobra un dígito.",
+        remedy: "Búsquelo en las notas de entrega y corrija el peso.",
+      },
+      countLeftOut: {
+        title: "Un conteo olvidado",
+        sentence: "{column} está vacía aquí y llena en las otras {values} filas.",
+        why: "Un conteo olvidado falta en cada promedio.",
+        remedy: "Cuéntelo de nuevo, o aparte la observación.",
+      },
       cordonsAboveMost: {
         title: "Más filas que cordones de una planta",
         sentence: "{rows} filas nombran esta planta; una planta tiene {most} cordones como máximo.",

@@ -895,6 +895,26 @@ export const fr: Texts = {
         why: "La part de bourgeons morts décide du nombre d'yeux gardés dans toute la parcelle.",
         remedy: "Demander à la personne qui a coupé le sarment, ou l'écarter.",
       },
+      sideWithoutCordon: {
+        title: "Rien d'un côté",
+        sentence:
+          "{rows} cordons sont du côté {choice} et aucun de l'autre, bien que presque tous les ceps de la parcelle aient les deux.",
+        why: "Un cordon du mauvais côté est comparé à d'autres que les siens, et un côté qui devait rester est coupé.",
+        remedy: "Regarder le cep et corriger le côté du cordon.",
+      },
+      harvestUnusual: {
+        title: "Récolte très au-dessus des autres",
+        sentence:
+          "Cep par cep, {value}{unit} font {times} fois le milieu des {values} autres récoltes auxquelles on compare.",
+        why: "La prévision et les chiffres propres en dépendent ; c'est le plus souvent un chiffre de trop.",
+        remedy: "Vérifier les bons de livraison et corriger le poids.",
+      },
+      countLeftOut: {
+        title: "Un comptage oublié",
+        sentence: "{column} est vide ici et remplie dans les {values} autres lignes.",
+        why: "Un comptage oublié manque dans chaque moyenne.",
+        remedy: "Compter à nouveau, ou mettre le constat de côté.",
+      },
       cordonsAboveMost: {
         title: "Plus de lignes qu'un cep n'a de cordons",
         sentence: "{rows} lignes nomment ce cep ; un cep a {most} cordons au plus.",

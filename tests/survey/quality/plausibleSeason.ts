@@ -43,6 +43,8 @@ interface Block {
   readonly missing: number;
   readonly diameter: number;
   readonly prunings: number;
+  /** Pounds a vine bears in a usual year. */
+  readonly crop: number;
 }
 
 interface Counter {
@@ -213,7 +215,7 @@ export function plausibleSeason(random: RandomSource): Season {
       ...[2024, 2025].map((year) => ({
         block: block.name,
         year,
-        picked: random.whole(3000, 9000),
+        picked: Math.round(block.rows * block.vinesPerRow * block.crop * random.number(0.6, 1.4, 2)),
         vinesPicked: block.rows * block.vinesPerRow - random.whole(0, 10),
       })),
     );
@@ -234,6 +236,7 @@ function plausibleBlocks(random: RandomSource): Block[] {
     missing: random.number(0.01, 0.07, 2),
     diameter: random.number(0.7, 1.2, 2),
     prunings: random.number(1, 2.5, 1),
+    crop: random.number(8, 20, 1),
   }));
 }
 

@@ -200,7 +200,7 @@ const CELL_MISTAKES: readonly SeasonMistake[] = [
     row.countedOn = random.oneOf(["3/4/26", "Feb", "Tuesday", "02/03/2026", "31.2.2026"]);
   }),
   inCordon("unknownWord", (row, { random }) => {
-    if (random.chance(0.5)) row.side = random.oneOf(["lft", "up", "x", "both"]);
+    if (random.chance(0.5)) row.side = random.oneOf(["lfet", "up", "x", "mid"]);
     else row.condition = random.oneOf(["so-so", "weak", "??"]);
   }),
   inCordon("errorCell", (row, { random }) => {
@@ -310,6 +310,13 @@ const CELL_MISTAKES: readonly SeasonMistake[] = [
     ),
     also: "unitSlip",
   },
+  inSheet(
+    "missingVineCounted",
+    "vines",
+    (row) => (row.prunings = 1.4),
+    (row) => row.status === "missing",
+  ),
+  inSheet("harvestUnusual", "harvest", (row) => (row.picked = num(row, "picked") * 10)),
   inSheet("aliveAboveCut", "budCuts", (row, { random }) => {
     row.primariesAlive = num(row, "nodesCut") + random.whole(1, 3);
     row.secondariesAlive = row.primariesAlive;
@@ -429,6 +436,20 @@ const VINE_MISTAKES: readonly SeasonMistake[] = [
       const last = rows.indexOf(rowsOfVine(season, behind).at(-1)!);
       rows.splice(last + 1, 0, ...moved);
       return { sheet: season.cordons, rows: moved };
+    },
+  },
+  {
+    code: "sideWithoutCordon",
+    group: "vine",
+    plant(season, field) {
+      const row = field.row(season.cordons, (own) => {
+        const sides = new Set(rowsOfVine(season, own).map(({ side }) => side));
+        return sides.has("left") && sides.has("right");
+      });
+      if (!row) return undefined;
+      const rows = rowsOfVine(season, row);
+      for (const own of rows) own.side = "left";
+      return { sheet: season.cordons, rows };
     },
   },
   {
@@ -704,6 +725,17 @@ const SHEET_MISTAKES: readonly SeasonMistake[] = [
       const rows = season.cordons.rows.filter((row) => row.block === block.block);
       for (const row of rows) row.length = rounded(num(row, "length") * 0.3048, 2);
       return { sheet: season.cordons, rows: rows.slice(0, 1) };
+    },
+  },
+  {
+    code: "countLeftOut",
+    group: "sheet",
+    plant(season, field) {
+      const vines = season.vines.rows.filter((row) => row.status === "bearing");
+      for (const row of vines) row.clusters ??= field.random.whole(40, 60);
+      const row = field.random.oneOf(vines);
+      row.clusters = null;
+      return { sheet: season.vines, rows: [row] };
     },
   },
   {
