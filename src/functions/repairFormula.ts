@@ -81,7 +81,21 @@ export interface UnknownCall {
 export interface RepairPlan {
   readonly repairs: readonly FormulaRepair[];
   readonly unknown: readonly UnknownCall[];
+  /** Formulas of ours that are well written and show an error that entering them again does not mend. */
+  readonly failing: readonly FailingFormula[];
 }
+
+/** A formula that shows an error, as #SPILL! or #VALUE!. */
+export interface FailingFormula {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly formula: string;
+  readonly shows: string;
+}
+
+/** An error as a cell shows it; #N/A and #BUSY! are answers: "cannot say" and "not yet". */
+const ERROR = /^#(?!N\/A|BUSY!|GETTING_DATA)[A-Z0-9_/]+[!?]?$/;
 
 /**
  * Excel puts an @ before a name that it does not know, and with it the function would fill one cell where it should fill
@@ -101,6 +115,7 @@ const withoutAddedAt = (formula: string) => formula.replace(/^=@(?=CORDON\.)/, "
 export function planRepairs(cells: Iterable<FormulaCell>): RepairPlan {
   const repairs: FormulaRepair[] = [];
   const unknown: UnknownCall[] = [];
+  const failing: FailingFormula[] = [];
   for (const { sheet, row, column, formula, shows } of cells) {
     const repaired = repairFormula(formula);
     for (const name of repaired.unknown) unknown.push({ sheet, row, column, name });
@@ -109,6 +124,8 @@ export function planRepairs(cells: Iterable<FormulaCell>): RepairPlan {
     const why = after === formula ? "enterAgain" : "form";
     if (why === "form" || shows === "#NAME?")
       repairs.push({ sheet, row, column, why, before: formula, after });
+    else if (typeof shows === "string" && ERROR.test(shows))
+      failing.push({ sheet, row, column, formula, shows });
   }
-  return { repairs, unknown };
+  return { repairs, unknown, failing };
 }

@@ -40,7 +40,7 @@ describe("the page that shows where spurs are missing", () => {
   const count = async () => {
     await pane.page.locator("#tab-gaps").click();
     await pane.button("Count gaps").click();
-    await pane.page.locator("#gaps-result").waitFor();
+    await pane.page.locator("#gaps-result", { hasText: "On the cordons that stay: " }).waitFor();
   };
 
   test.each(["light", "dark", "forced"] as const)("shows rows, change and map in %s", async (look) => {

@@ -48,9 +48,9 @@ describe("the page that shows what crop the pruning leaves", () => {
         ["A", 2, 0.25],
       ],
       Vines: [
-        ["Block", "Row", "Vine", "Status", "Clusters"],
-        ["A", 1, 1, "bearing", 48],
-        ["A", 1, 2, "bearing", 52],
+        ["Block", "Row", "Vine", "Status", "Clusters", "Prunings (lb)"],
+        ["A", 1, 1, "bearing", 48, 5],
+        ["A", 1, 2, "bearing", 52, 5],
       ],
       Harvest: [
         ["Block", "Year", "Picked (lb)"],
@@ -62,6 +62,8 @@ describe("the page that shows what crop the pruning leaves", () => {
     expect(await pane.page.locator(".against-harvests").innerText()).toMatch(
       /^Every harvest on record \(2 to 3 tons\) lies above this range of 0\.0\d+ to 0\.0\d+: look at/,
     );
+    // 50 clusters x 0.25 lb = 12.5 lb of crop over 5 lb of prunings: 2.5, against the range in Settings
+    await pane.page.getByText("Crop load 2.5 lies below 4 to 10 (single canopy)").waitFor();
   });
 
   test("writes the Crop outlook sheet, and again over it", async () => {

@@ -79,6 +79,15 @@ describe("winter against winter", () => {
   const kept = async () =>
     pane.page.evaluate(async () => (await window.harness.workbook.readSheet("Winters")).values);
 
+  test("keeps no winter 0 where nothing is dated, and says what is lacking", async () => {
+    const { Blocks, Vines, Cordons } = winter(BEFORE, FIRST_WINTER, 2);
+    const undated = (rows: Sheets[string]) => rows.map((row) => row.slice(0, -1));
+    pane = await openPane({ Blocks, Vines: undated(Vines), Cordons: undated(Cordons) });
+    await work();
+    expect(await pane.page.locator("#undated").innerText()).toMatch(/^Nothing says which winter was counted/);
+    expect(await pane.page.locator("#keep-season").count()).toBe(0);
+  });
+
   test("keeps each winter, then says the loss a year by the reference and which blocks lie below the floor", async () => {
     pane = await openPane(winter(BEFORE, FIRST_WINTER, 2), { height: 1900 });
     await work();

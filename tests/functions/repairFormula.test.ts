@@ -137,7 +137,7 @@ describe("the plan of repairs of a workbook", () => {
   test.each(["#VALUE!", "#N/A", 48, "", null])(
     "a well written formula that shows %p is left alone",
     (shows) => {
-      expect(planRepairs([{ ...at, formula: "=CORDON.CLUSTERS(A2,2)", shows }])).toEqual({
+      expect(planRepairs([{ ...at, formula: "=CORDON.CLUSTERS(A2,2)", shows }])).toMatchObject({
         repairs: [],
         unknown: [],
       });
@@ -148,6 +148,7 @@ describe("the plan of repairs of a workbook", () => {
     expect(planRepairs([{ ...at, formula: "=OTHER(A2)", shows: "#NAME?" }])).toEqual({
       repairs: [],
       unknown: [],
+      failing: [],
     });
   });
 
@@ -168,7 +169,7 @@ describe("the plan of repairs of a workbook", () => {
 
   test("an unknown function of ours is named with its cell", () => {
     const plan = planRepairs([{ ...at, formula: "=CORDON.PRUNEALL(A2)", shows: "#NAME?" }]);
-    expect(plan).toEqual({ repairs: [], unknown: [{ ...at, name: "PRUNEALL" }] });
+    expect(plan).toEqual({ repairs: [], unknown: [{ ...at, name: "PRUNEALL" }], failing: [] });
   });
 });
 
@@ -188,4 +189,19 @@ test.each([
 test("a well written @ before a call that shows a value is left alone", () => {
   const formula = "=@CORDON.CLUSTERS(A2,2)";
   expect(planRepairs([{ sheet: "Plan", row: 2, column: 3, formula, shows: 48 }]).repairs).toEqual([]);
+});
+
+test.each([
+  { shows: "#SPILL!", failing: true },
+  { shows: "#VALUE!", failing: true },
+  { shows: "#DIV/0!", failing: true },
+  { shows: "#N/A", failing: false },
+  { shows: "#BUSY!", failing: false },
+  { shows: "#1 row", failing: false },
+  { shows: 48, failing: false },
+])("a well written formula that shows $shows is called failing: $failing", ({ shows, failing }) => {
+  const cell = { sheet: "Plan", row: 2, column: 3, formula: "=CORDON.CLUSTERS(A2,2)", shows };
+  const plan = planRepairs([cell]);
+  expect(plan.repairs).toEqual([]);
+  expect(plan.failing).toEqual(failing ? [cell] : []);
 });

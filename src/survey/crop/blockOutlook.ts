@@ -37,7 +37,12 @@ export interface BlockOutlook {
   /** Best ways to spend the time named in the Settings sheet. */
   readonly steps: readonly NextStep[];
   /** Crop load against the range named in the Settings sheet, where prunings were weighed. */
-  readonly cropLoad: (CropLoadVerdict & { readonly range: string }) | undefined;
+  readonly cropLoad:
+    | (CropLoadVerdict & {
+        readonly range: string;
+        readonly limits: { readonly low: number; readonly high: number };
+      })
+    | undefined;
   /** Undefined without a target, a cluster weight, a density or counted clusters. */
   readonly thinning: Thinning | undefined;
   /** Picked over likely, for each stage, once the harvest is in. */
@@ -93,7 +98,7 @@ export function blockOutlook(
       : [],
     cropLoad:
       latest && inputs.prunings && limits.low <= limits.high
-        ? { ...cropLoadAgainst(latest.perVine, inputs.prunings.mean, limits), range }
+        ? { ...cropLoadAgainst(latest.perVine, inputs.prunings.mean, limits), range, limits }
         : undefined,
     thinning: thinningOf(inputs, latestFigures, settings.minutesAVineThinning, groupNames),
     pickedOverLikely:

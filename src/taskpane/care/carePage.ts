@@ -80,10 +80,23 @@ async function look(pane: Pane, signal: AbortSignal): Promise<void> {
 }
 
 function planView(pane: Pane, plan: RepairPlan): TemplateResult {
-  const { repairs, unknown } = plan;
+  const { repairs, unknown, failing } = plan;
   return html`<p role="status">
-      ${repairs.length === 0 ? pane.say(CARE_TEXTS.noRepairs) : pane.say(CARE_TEXTS.found, { cells: repairs.length })}
+      ${
+        repairs.length > 0
+          ? pane.say(CARE_TEXTS.found, { cells: repairs.length })
+          : failing.length + unknown.length === 0
+            ? pane.say(CARE_TEXTS.noRepairs)
+            : pane.say(CARE_TEXTS.failing, { cells: failing.length + unknown.length })
+      }
     </p>
+    ${failing.slice(0, LISTED).map(
+      ({ sheet, row, column, shows }) =>
+        html`<div class="finding failing">
+          ${jumpButton(pane, { sheet, row, column })}
+          <p>${pane.say(shows === "#SPILL!" ? CARE_TEXTS.spill : CARE_TEXTS.error, { shows })}</p>
+        </div>`,
+    )}
     ${
       repairs.length === 0
         ? nothing

@@ -78,7 +78,12 @@ function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
       >${
         positions === 0
           ? nothing
-          : pane.say(GAPS_TEXTS.sum, { missing, positions, share: percent(pane, missing / positions) })
+          : pane.say(GAPS_TEXTS.sum, {
+              of: pane.say(page.of === "all" ? GAPS_TEXTS.all : GAPS_TEXTS.staying),
+              missing,
+              positions,
+              share: percent(pane, missing / positions),
+            })
       }
       ${without === 0 ? nothing : pane.say(GAPS_TEXTS.without, { without })}
     </fluent-message-bar>

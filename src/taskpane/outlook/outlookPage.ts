@@ -240,8 +240,8 @@ function loadView(pane: Pane, { cropLoad }: BlockOutlook) {
     new Intl.NumberFormat(pane.state.language, { maximumFractionDigits: 1 }).format(value);
   const facts = {
     load: one(cropLoad.load.likely),
-    low: one(cropLoad.load.low),
-    high: one(cropLoad.load.high),
+    low: one(cropLoad.limits.low),
+    high: one(cropLoad.limits.high),
     range: cropLoad.range,
   };
   return html`<h2>${pane.say(OUTLOOK_TEXTS.load)}</h2>

@@ -36,6 +36,7 @@ export function seasonsView(
 function keepView(pane: Pane, { kept, now }: SeasonsFound): TemplateResult | typeof nothing {
   if (now.length === 0) return nothing;
   const [{ year }] = now;
+  if (year === 0) return html`<p id="undated" class="small">${pane.say(SEASONS_TEXTS.undated)}</p>`;
   if (isKept(kept, now)) return html`<p class="small">${pane.say(SEASONS_TEXTS.kept, { year })}</p>`;
   return html`<p class="small">${pane.say(SEASONS_TEXTS.notKept, { year })}</p>
     <div class="buttons">

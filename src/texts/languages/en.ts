@@ -1890,6 +1890,8 @@ export const en = {
     title: "Winter against winter",
     intro:
       "Live spurs, gaps and trunks of the cordons that stay, over the winters kept on the sheet {sheet}.",
+    undated:
+      "Nothing says which winter was counted, so it cannot be kept yet. Next step: write the day of the count into the column Date of the Cordons sheet.",
     write: "Keep winter {year} on the Winters sheet",
     notKept:
       "Winter {year} as counted now differs from the sheet or is not on it yet. Earlier winters stay as they are when it is kept.",
@@ -2430,7 +2432,7 @@ export const en = {
       progress: "Progress of the count",
       deciding: "Deciding which cordons stay",
       none: "No cordon with positions and live spurs was found. Next step: count these two columns on the Cordons sheet.",
-      sum: "{missing} of {positions} positions are empty: {share}.",
+      sum: "On {of}: {missing} of {positions} positions are empty: {share}.",
       without: "On {without} vines no candidate stays; they are in no sum.",
       writeRows: "Write Row gaps sheet",
       writeMap: "Write Gap map sheet",
@@ -2665,6 +2667,11 @@ export const en = {
       look: "Look for them",
       looking: "Looking through the sheets",
       noRepairs: "Every formula of ours is well written and calculates.",
+      failing: "Formulas of ours that show an error and cannot be repaired from here: {cells}.",
+      spill:
+        "Shows {shows}: something stands in the cells that the result needs. Clear the cells to the right and below.",
+      error:
+        "Shows {shows}: what it is given does not fit. Open the cell and read what each argument expects.",
       found: "{cells} cells can be repaired.",
       enterAgain: "Is entered again as it stands:",
       before: "Stands there",

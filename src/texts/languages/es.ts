@@ -1927,6 +1927,8 @@ export const es: Texts = {
     title: "Invierno contra invierno",
     intro:
       "Pitones vivos, huecos y troncos de los cordones que quedan, en los inviernos guardados en la hoja {sheet}.",
+    undated:
+      "Nada dice qué invierno se contó, así que aún no se puede guardar. Siguiente paso: escriba el día del conteo en la columna Fecha de la hoja Cordones.",
     write: "Guardar el invierno {year} en la hoja Inviernos",
     notKept:
       "El invierno {year} como está contado difiere de la hoja o aún no está en ella. Al guardarlo, los inviernos anteriores quedan como están.",
@@ -2467,7 +2469,7 @@ export const es: Texts = {
       progress: "Avance del conteo",
       deciding: "Decidiendo qué cordones quedan",
       none: "No se encontró ningún cordón con posiciones y pitones vivos. Siguiente paso: cuente esas dos columnas en la hoja Cordones.",
-      sum: "{missing} de {positions} posiciones están vacías: {share}.",
+      sum: "En {of}: {missing} de {positions} posiciones están vacías: {share}.",
       without: "En {without} plantas no queda ningún candidato; no entran en las sumas.",
       writeRows: "Escribir hoja de huecos",
       writeMap: "Escribir mapa de huecos",
@@ -2706,6 +2708,10 @@ export const es: Texts = {
       look: "Buscarlas",
       looking: "Revisando las hojas",
       noRepairs: "Todas nuestras fórmulas están bien escritas y calculan.",
+      failing: "Fórmulas nuestras que muestran un error y no se reparan desde aquí: {cells}.",
+      spill:
+        "Muestra {shows}: hay algo en las celdas que el resultado necesita. Vacíe las celdas a la derecha y debajo.",
+      error: "Muestra {shows}: lo que recibe no encaja. Abra la celda y lea qué espera cada argumento.",
       found: "{cells} celdas se pueden reparar.",
       enterAgain: "Se introduce otra vez tal cual:",
       before: "Está así",

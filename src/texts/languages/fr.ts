@@ -1951,6 +1951,8 @@ export const fr: Texts = {
     title: "Hiver contre hiver",
     intro:
       "Coursons vivants, vides et troncs des cordons qui restent, sur les hivers gardés dans la feuille {sheet}.",
+    undated:
+      "Rien ne dit quel hiver a été compté : il ne peut pas encore être gardé. Prochaine étape : écrivez le jour du comptage dans la colonne Date de la feuille Cordons.",
     write: "Garder l'hiver {year} dans la feuille Hivers",
     notKept:
       "L'hiver {year} tel que compté diffère de la feuille ou n'y est pas encore. Le garder laisse les hivers d'avant tels quels.",
@@ -2498,7 +2500,7 @@ export const fr: Texts = {
       progress: "Avancement du comptage",
       deciding: "Choix des cordons qui restent",
       none: "Aucun cordon avec positions et coursons vivants. Prochaine étape : comptez ces deux colonnes dans la feuille Cordons.",
-      sum: "{missing} positions sur {positions} sont vides : {share}.",
+      sum: "Sur {of} : {missing} positions sur {positions} sont vides : {share}.",
       without: "Sur {without} ceps aucun candidat ne reste ; ils ne sont dans aucune somme.",
       writeRows: "Écrire la feuille des vides",
       writeMap: "Écrire la carte des vides",
@@ -2740,6 +2742,11 @@ export const fr: Texts = {
       look: "Les chercher",
       looking: "Examen des feuilles",
       noRepairs: "Toutes nos formules sont bien écrites et calculent.",
+      failing: "Nos formules qui affichent une erreur et ne se réparent pas d'ici : {cells}.",
+      spill:
+        "Affiche {shows} : quelque chose occupe les cellules dont le résultat a besoin. Videz les cellules à droite et en dessous.",
+      error:
+        "Affiche {shows} : ce qui lui est donné ne convient pas. Ouvrez la cellule et lisez ce que chaque argument attend.",
       found: "{cells} cellules peuvent être réparées.",
       enterAgain: "Est saisie à nouveau telle quelle :",
       before: "Telle quelle",
