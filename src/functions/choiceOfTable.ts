@@ -48,7 +48,8 @@ export function decisionsOfTable(
 
 /**
  * The score of every cordon of a Cordons table and its parts, a row for each row of the range. The placing of spurs
- * counts where the training system is known: from the Blocks table, else `training`.
+ * counts where the training system is known: from the Blocks table, else `training`. A row whose cells contradict each
+ * other, as 10 live spurs on 9 positions, has no score.
  *
  * @param given the tables `cordons` and, where they are given, `settings` and `blocks`
  * @example
@@ -65,6 +66,8 @@ export function scoresOfTable(
   const around = aroundRows(season);
   const read = candidateReader(table, season.settings);
   return besideTheRows(table, (index) => {
+    const bad = table.columns.find(({ states }) => states[index] === CELL.contradicted)?.column.id;
+    if (bad !== undefined) return noScore(cellRefusal("cordons", table, bad, index));
     const candidate = read(index);
     const place = around.get(index);
     return orRefusal(() =>
@@ -115,6 +118,10 @@ function orRefusal(score: () => ResultRow): ResultRow {
     return score();
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;
-    return Object.fromEntries(SCORE_COLUMNS.map((id) => [id, problem]));
+    return noScore(problem);
   }
+}
+
+function noScore(problem: Refusal): ResultRow {
+  return Object.fromEntries(SCORE_COLUMNS.map((id) => [id, problem]));
 }

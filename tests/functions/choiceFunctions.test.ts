@@ -131,6 +131,18 @@ describe("CORDONSCORE", () => {
     expect(rows[1][5]).toBe(1);
   });
 
+  test("10 live spurs on 9 positions are refused, the row below stands", () => {
+    const outcome = values("CORDONSCORE", [
+      [
+        ["Length (in)", "Positions", "Live spurs", "Longest gap"],
+        [40, 9, 10, 0],
+        [40, 10, 10, 0],
+      ],
+    ]);
+    expect(outcome[1][0]).toMatchObject({ code: "wrongCell" });
+    expect(outcome[2][0]).toBe(1);
+  });
+
   test("a missing count leaves the score open between low and high", () => {
     const rows = values("CORDONSCORE", [
       [FULL, [40, 10, null, null, null, null], [40, 10, 5, null, null, null]],

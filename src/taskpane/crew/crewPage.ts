@@ -154,7 +154,7 @@ async function writeCards(pane: Pane): Promise<void> {
 function work(pane: Pane, { work: plan }: CrewResult): TemplateResult {
   const { language } = pane.state;
   const number = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
-  const day = new Intl.DateTimeFormat(language, { month: "short", day: "numeric", timeZone: "UTC" });
+  const day = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeZone: "UTC" });
   const written = (serial: number) => day.format(Date.UTC(1899, 11, 30) + serial * 86_400_000);
   return html`<section class="stack" aria-labelledby="work-order">
     <h2 id="work-order">${pane.say(CREW_TEXTS.work)}</h2>

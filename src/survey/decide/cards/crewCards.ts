@@ -1,10 +1,8 @@
 import type { VineNote } from "../../../domain/choice/vineDecision";
 import type { PlannedCane, PlannedCut, PlannedKeep } from "../../../domain/plan/vinePlan";
 import type { NodePlan } from "../../../domain/plan/nodePlan";
-import { trunksOf } from "../../../domain/choice/trunksOf";
-import { trunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { DecidedVine } from "../decideSeason";
-import { renewalRules } from "../renewal/renewalRules";
+import { trunksToRenew } from "../renewal/trunksToRenew";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { plannedNodes } from "../plan/plannedNodes";
@@ -43,7 +41,13 @@ export interface CrewCard {
 export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewCard[] {
   const places = season.places;
   const nodesOf = plannedNodes(season);
-  const rules = renewalRules(season.settings);
+  const vines = [...decided];
+  const renewals = new Map(
+    trunksToRenew(season, vines).vines.map(({ block, row, vine, renewal }) => [
+      `${row} ${vine} ${block}`,
+      { trunksToBringUp: renewal.bringUp, deadTrunks: renewal.takeOut },
+    ]),
+  );
   const rows = new Map<string, { block: string; row: number; vines: Map<number, CardVine> }>();
   const rowOf = (block: string, row: number) => {
     const key = `${row} ${block}`;
@@ -51,7 +55,7 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
     if (!known) rows.set(key, (known = { block, row, vines: new Map() }));
     return known;
   };
-  const register = new Map<string, { prunedOn: number; liveTrunks: number; note: string }>();
+  const register = new Map<string, { prunedOn: number; note: string }>();
   for (const [key, { table, index }] of places.register()) {
     if (key === NO_PLACE) continue;
     const { block, row, vine } = placeOf(key);
@@ -59,7 +63,6 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
     const note = table.column("note")?.raw.at(index);
     const entry = {
       prunedOn: table.column("prunedOn")?.usable[index] ?? NaN,
-      liveTrunks: table.column("liveTrunks")?.usable[index] ?? NaN,
       note: typeof note === "string" ? note.trim() : "",
     };
     register.set(`${row} ${vine} ${name}`, entry);
@@ -69,33 +72,18 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
       status: places.statusOf(key) as CardVine["status"],
       remarks: entry.note === "" ? [] : [entry.note],
       ...(entry.prunedOn > 0 ? { prunedOn: entry.prunedOn } : {}),
+      ...renewals.get(`${row} ${vine} ${name}`),
     });
   }
 
-  for (const vine of decided) {
-    const { block, row, vine: number, decision, plan, toDecide } = vine;
+  for (const vine of vines) {
+    const { block, row, vine: number, decision, plan } = vine;
     const known = register.get(`${row} ${number} ${block}`);
-    const trunks = trunksOf(toDecide);
-    const live = known && Number.isInteger(known.liveTrunks) ? known.liveTrunks : undefined;
-    const renewal =
-      live === undefined || live < 0 || live > 99
-        ? undefined
-        : trunkRenewal(
-            {
-              liveTrunks: live,
-              noted: trunks.flatMap(({ number: trunk, condition }) =>
-                condition ? [{ number: trunk, condition }] : [],
-              ),
-            },
-            rules.trunksWanted,
-          );
     const nodes = nodesOf(vine);
     const line: CardVine = {
       ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),
       ...plan,
       ...(nodes && { nodes }),
-      trunksToBringUp: renewal?.bringUp ?? 0,
-      deadTrunks: renewal?.takeOut ?? [],
       notes: decision.notes,
       remarks: [...new Set([known?.note ?? "", ...remarksOf(vine)])].filter((note) => note !== ""),
     };

@@ -26,7 +26,10 @@ export interface WorkPlan {
  * stands in. A vine counts as done when its day of pruning is written down.
  */
 export function workPlan(season: Season): WorkPlan {
-  const passes = plannedWork(orderOfWork(blocksOfWork(season)), crewCalendar(season.settings));
+  const passes = plannedWork(
+    orderOfWork(blocksOfWork(season)),
+    crewCalendar(season.settings, lastCountedOn(season)),
+  );
   const pruned = passes.filter(({ pass }) => pass !== "second");
   const vines = pruned.reduce((sum, pass) => sum + pass.vines, 0);
   const done = pruned.reduce((sum, pass) => sum + pass.vinesDone, 0);
@@ -39,15 +42,17 @@ export function workPlan(season: Season): WorkPlan {
 }
 
 /**
- * The crew calendar as the Settings sheet has it. Days off that are no date are passed over.
+ * The crew calendar as the Settings sheet has it. A start that lies more than half a year before the last count is the
+ * day of another winter: its day and month stand for this one. Days off that are no date are passed over.
  *
+ * @param countedOn last day on which something was counted, as a spreadsheet serial number; -Infinity without one
  * @example
  * crewCalendar(defaultSettings()).daysAWeek // 5
  */
-export function crewCalendar(settings: SettingValues): CrewCalendar {
+export function crewCalendar(settings: SettingValues, countedOn = -Infinity): CrewCalendar {
   return {
-    startsOn: settings.pruningStarts,
-    secondPassOn: settings.secondPassStarts,
+    startsOn: inTheWinterOf(countedOn, settings.pruningStarts),
+    secondPassOn: inTheWinterOf(countedOn, settings.secondPassStarts),
     crew: settings.crew,
     hoursADay: settings.hoursADay,
     daysAWeek: Math.round(settings.daysAWeek),
@@ -58,6 +63,30 @@ export function crewCalendar(settings: SettingValues): CrewCalendar {
     minutesAVine: settings.minutesAVinePruning,
     secondPassShare: settings.doublePruningTimeOfTheSecondPass,
   };
+}
+
+const HALF_A_YEAR = 183;
+
+function inTheWinterOf(countedOn: number, day: number): number {
+  if (countedOn - day <= HALF_A_YEAR) return day;
+  const date = new Date((day - UNIX_EPOCH) * 86_400_000);
+  let later = day;
+  while (countedOn - later > HALF_A_YEAR) {
+    date.setUTCFullYear(date.getUTCFullYear() + 1);
+    later = date.getTime() / 86_400_000 + UNIX_EPOCH;
+  }
+  return later;
+}
+
+/** 1 January 1970 in the calendar of spreadsheets. */
+const UNIX_EPOCH = 25569;
+
+function lastCountedOn(season: Season): number {
+  let last = -Infinity;
+  for (const id of ["cordons", "vines", "budCuts"] as const)
+    for (const table of season.tables(id))
+      for (const day of table.column("countedOn")?.usable ?? []) if (day > last) last = day;
+  return last;
 }
 
 function listOf(written: string): string[] {

@@ -4,7 +4,7 @@ import { trunksOf } from "../../../domain/choice/trunksOf";
 import { trunkRenewal, URGENCIES, type TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
-import { vinesToDecide } from "../vinesToDecide";
+import { vinesToDecide, type SurveyVine } from "../vinesToDecide";
 
 /** A vine with what is to be done about its trunks. */
 export interface VineToRenew {
@@ -28,11 +28,16 @@ export interface TrunksToRenew {
 /**
  * The trunks to renew this winter over the whole survey: live trunks from the Vines sheets, their condition from the
  * Cordons sheets. Vines that are missing are passed over.
+ *
+ * @param counted the vines that have cordons, where they were read already
  */
-export function trunksToRenew(season: Season): TrunksToRenew {
+export function trunksToRenew(
+  season: Season,
+  counted: readonly SurveyVine[] = vinesToDecide(season),
+): TrunksToRenew {
   const wanted = renewalRules(season.settings).trunksWanted;
   const places = season.places;
-  const noted = notedTrunks(season);
+  const noted = notedTrunks(counted);
   const vines: VineToRenew[] = [];
   const byLiveTrunks: number[] = [];
   let notCounted = 0;
@@ -59,9 +64,9 @@ function placeName(block: string, row: number, vine: number): string {
   return `${row} ${vine} ${block}`;
 }
 
-function notedTrunks(season: Season): Map<string, { number: number; condition: Condition }[]> {
+function notedTrunks(vines: readonly SurveyVine[]): Map<string, { number: number; condition: Condition }[]> {
   return new Map(
-    vinesToDecide(season).map(({ block, row, vine, toDecide }) => [
+    vines.map(({ block, row, vine, toDecide }) => [
       placeName(block, row, vine),
       trunksOf(toDecide).flatMap(({ number, condition }) => (condition ? [{ number, condition }] : [])),
     ]),

@@ -2,6 +2,7 @@ import { crewCards } from "../../../../src/survey/decide/cards/crewCards";
 import { cardLine } from "../../../../src/survey/decide/cards/cardWords";
 import { cutSentence, keepSentence } from "../../../../src/survey/decide/choice/vineSentences";
 import { decideSeason } from "../../../../src/survey/decide/decideSeason";
+import { trunksToRenew } from "../../../../src/survey/decide/renewal/trunksToRenew";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
 import { LANGUAGES } from "../../../../src/texts/language";
@@ -80,6 +81,31 @@ describe("a crew card", () => {
     ]);
     expect(line.notes).toEqual(["new trunks: 1", "frost crack"]);
     expect(line.nodes).toEqual([]);
+  });
+
+  test("brings up the trunks that the list of trunks to renew names, on every vine of the register", () => {
+    const invented = seasonOfSheets(inventedSeason());
+    const named = (lines: readonly (readonly [string, number, number, number])[]) =>
+      lines
+        .filter(([, , , trunks]) => trunks > 0)
+        .map((line) => line.join(" "))
+        .sort();
+    const onCards = crewCards(invented, [...decideSeason(invented)]).flatMap(({ block, row, vines }) =>
+      vines.map(({ vine, trunksToBringUp }) => [block, row, vine, trunksToBringUp] as const),
+    );
+    const listed = trunksToRenew(invented).vines.map(
+      ({ block, row, vine, renewal }) => [block, row, vine, renewal.bringUp] as const,
+    );
+    expect(named(onCards)).toEqual(named(listed));
+    expect(named(onCards).length).toBeGreaterThan(20);
+    const bare = readSeason([
+      areaOf("Vines", [
+        ["Block", "Row", "Vine", "Status", "Live trunks"],
+        ["North Bench", 1, 1, "bearing", 1],
+        ["North Bench", 1, 2, "bearing", 120],
+      ]),
+    ]);
+    expect(crewCards(bare, [])[0].vines.map(({ trunksToBringUp }) => trunksToBringUp)).toEqual([1, 0]);
   });
 
   test("is whole in every language, on paper and on the sheet", () => {

@@ -142,6 +142,17 @@ describe("the work of the winter", () => {
     ]);
   });
 
+  test("a start of another winter stands for the same day of this one, with its year", () => {
+    // 46054 is 1 February 2026, 46127 is 15 April 2026; 46419 is 1 February 2027, 46492 is 15 April 2027
+    const winter = (countedOn: number) => {
+      const { startsOn, secondPassOn } = crewCalendar(defaultSettings(), countedOn);
+      return [startsOn, secondPassOn];
+    };
+    expect(winter(46084)).toEqual([46054, 46127]); // counted until 3 March 2026
+    expect(winter(46371)).toEqual([46419, 46492]); // counted until 15 December 2026
+    expect(winter(-Infinity)).toEqual([46054, 46127]);
+  });
+
   test("days off are read as dates, and what is none is passed over", () => {
     const settings = { ...defaultSettings(), daysOff: "2026-02-16, soon; 2026-02-17" };
     // 46069 is Monday 16 February 2026
