@@ -14,7 +14,8 @@ import { jsonText } from "../workbook/withoutControls";
 import type { Command, OptionValues } from "./command";
 import { printCsv, printTable } from "./printTable";
 import type { Inputs } from "./readInputs";
-import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
+import type { SheetId } from "../survey/sheets/column";
+import { mustHaveRows, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, mustEnd, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
 import { printable, type ExitCode, type Terminal } from "./terminal";
@@ -137,14 +138,19 @@ async function writePage(
   return 0;
 }
 
-/** Reads the files and decides every vine. */
+/**
+ * Reads the files and decides every vine.
+ *
+ * @param sheets of which one must hold a row; without any the files are refused
+ */
 export async function decided(
   words: readonly string[],
   options: OptionValues,
   terminal: Terminal,
+  sheets: readonly SheetId[] = ["cordons"],
 ): Promise<{ inputs: Inputs; season: Season; vines: DecidedVine[] }> {
   const { inputs, season } = await readSeasonInputs(words, options, terminal);
-  mustHaveCordons(season, inputs);
+  mustHaveRows(season, inputs, sheets);
   const rows = season.tables("cordons").reduce((sum, table) => sum + table.rowCount, 0);
   const vines: DecidedVine[] = [];
   let done = 0;

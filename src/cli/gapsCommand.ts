@@ -9,7 +9,7 @@ import { decided } from "./chooseCommand";
 import { jsonText } from "../workbook/withoutControls";
 import type { Command } from "./command";
 import { printCsv, printTable } from "./printTable";
-import { mustHaveCordons, readSeasonInputs } from "./readSurveyInputs";
+import { mustHaveRows, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
 
@@ -38,7 +38,7 @@ export const GAPS_COMMAND: Command = {
             gaps: gapsOfSeason(season, stayingCordons(vines)),
           }))
         : await readSeasonInputs(words, options, terminal).then(({ inputs: read, season }) => {
-            mustHaveCordons(season, read);
+            mustHaveRows(season, read);
             return { inputs: read, gaps: gapsOfSeason(season) };
           });
     terminal.progress(1);

@@ -27,7 +27,7 @@ export const OUTLOOK_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { inputs, season, vines } = await decided(words, options, terminal);
+    const { inputs, season, vines } = await decided(words, options, terminal, ["cordons", "vines"]);
     const { language } = terminal;
     const groups = THINNING_GROUPS.map((name) => name[language]);
     const blocks = outlookInputs(season, { decided: vines }).map((inputs) =>

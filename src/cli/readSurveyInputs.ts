@@ -2,6 +2,7 @@ import type { ReadingOptions } from "../survey/reading/readSeason";
 import { readLargeSeason } from "../survey/reading/readLargeSeason";
 import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import type { Season, SurveyTable } from "../survey/season/season";
+import type { SheetId } from "../survey/sheets/column";
 import { isCellError, type CellValue } from "../survey/sheets/cell";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { say } from "../texts/language";
@@ -125,9 +126,13 @@ function isSameCell(one: CellValue | undefined, other: CellValue | undefined): b
   return one === other || (isCellError(one ?? null) && isCellError(other ?? null));
 }
 
-/** Refuses files without a Cordons sheet where there is nothing else to work on. */
-export function mustHaveCordons(season: Season | readonly Season[], inputs: Inputs): void {
-  const tables = [season].flat().flatMap((farm) => farm.tables("cordons"));
+/** Refuses files in which none of the sheets that there is something to work on holds a row. */
+export function mustHaveRows(
+  season: Season | readonly Season[],
+  inputs: Inputs,
+  sheets: readonly SheetId[] = ["cordons"],
+): void {
+  const tables = [season].flat().flatMap((farm) => sheets.flatMap((id) => farm.tables(id)));
   if (tables.every(({ rowCount }) => rowCount === 0))
     throw new CommandProblem("noCordons", { files: inputs.files });
 }

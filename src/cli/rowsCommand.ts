@@ -6,7 +6,7 @@ import { CELL, type Season, type SurveyColumn, type SurveyTable } from "../surve
 import { SHEETS } from "../survey/sheets/sheets";
 import type { Words } from "../survey/sheets/words";
 import type { Command } from "./command";
-import { mustHaveCordons, readFarms } from "./readSurveyInputs";
+import { mustHaveRows, readFarms } from "./readSurveyInputs";
 import { READING_OPTIONS } from "./sharedOptions";
 
 const LINES_BETWEEN_WAITS = 1000;
@@ -25,7 +25,7 @@ export const ROWS_COMMAND: Command = {
   most: Infinity,
   async run(words, options, terminal) {
     const { inputs, farms } = await readFarms(words, options, terminal);
-    mustHaveCordons(farms, inputs);
+    mustHaveRows(farms, inputs);
     terminal.print(
       csvLine(["file", "sheet", "sheet_row", ...CORDONS.map(({ id }) => columnName(id)), "left_out"]),
     );

@@ -1,6 +1,7 @@
 import type { CordonFunction } from "./cordonFunction";
 import { BUDINJURY } from "./definitions/budInjury";
 import { NODESAFTERINJURY } from "./definitions/nodesAfterInjury";
+import { CROPAFTERFROST } from "./definitions/cropAfterFrost";
 import { VINESTOCOUNT } from "./definitions/vinesToCount";
 import { BLOCKMEAN } from "./definitions/blockMean";
 import { VERSION } from "./definitions/version";
@@ -47,6 +48,7 @@ export const FUNCTIONS: readonly CordonFunction[] = [
   NODESBYLENGTH,
   BUDINJURY,
   NODESAFTERINJURY,
+  CROPAFTERFROST,
   SPURFIT,
   SHOOTS,
   CLUSTERS,

@@ -166,6 +166,22 @@ describe("choose, gaps and cards", () => {
     expect((await run(["cards", path, "--html", page])).told).toMatch(/already/);
   });
 
+  test("the crop is said of vines and a block without cordons", async () => {
+    const [blocks, vines] = [join(folder, "blocks.csv"), join(folder, "clusters.csv")];
+    writeFileSync(
+      blocks,
+      "Block,Rows,Vines,Row spacing (ft),Vine spacing (ft),Training system,Cluster weight (lb)\nNorth,1,3,9,6,high wire,0.2\n",
+    );
+    writeFileSync(
+      vines,
+      "Block,Row,Vine,Status,Clusters\nNorth,1,1,bearing,55\nNorth,1,2,bearing,62\nNorth,1,3,bearing,51\n",
+    );
+    const { exitCode, out, told } = await run(["crop", blocks, vines, "--format", "json"]);
+    expect([exitCode, told]).toEqual([0, expect.not.stringMatching(/no cordons/)]);
+    const { blocks: found } = JSON.parse(out) as { blocks: readonly { inputs: { block: string } }[] };
+    expect(found.map(({ inputs }) => inputs.block)).toEqual(["North"]);
+  });
+
   test("a farm without cordons is refused", async () => {
     const path = join(folder, "vines.csv");
     writeFileSync(path, "Block,Row,Vine,Status\nNorth,1,1,bearing\n");

@@ -22,19 +22,23 @@ export const CHOOSECORDONS = cordonFunction({
         ["Decision", "Score", "Reason"],
         [
           "stays",
-          0.925,
+          0.942857142857,
           "Keep A on the left: no gap against one of 3; it comes from trunk 1, so that both cordons do not hang on trunk 2. In favour of B: 9 live spurs against 8.",
         ],
         [
           "goes",
-          0.7375,
+          0.757142857143,
           "Cut B on the left; A is better: no gap against one of 3; it comes from trunk 1, so that both cordons do not hang on trunk 2. In favour of B: 9 live spurs against 8.",
         ],
-        ["stays", 0.8875, "Keep C on the right: it is the only one there and worth keeping."],
+        [
+          "stays",
+          0.971428571429,
+          "Keep C on the right: it is the only one there and worth keeping, with 9 live spurs and a longest gap of 1.",
+        ],
       ],
       within: 1e-9,
       source: {
-        work: "Common practice: a gap counts for a cordon's whole life, and both cordons should not hang on one trunk; scores by hand, such as (0.3 x 0.8 + 0.3 x 1 + 0.2 x 1) / 0.8",
+        work: "Common practice: a gap counts for a cordon's whole life, and both cordons should not hang on one trunk; scores by hand, such as (0.2 x 0.8 + 0.3 x 1 + 0.2 x 1) / 0.7 and, with a gap of 3, (0.2 x 0.9 + 0.3 x 0.5 + 0.2) / 0.7",
         mark: "derived",
       },
     },

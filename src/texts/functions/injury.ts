@@ -12,3 +12,5 @@ export const BUDINJURY_TEXT: FunctionText = {
 };
 
 export const NODESAFTERINJURY_TEXT: FunctionText = TEXTS.functions.injury.nodesafterinjury;
+
+export const CROPAFTERFROST_TEXT: FunctionText = TEXTS.functions.injury.cropafterfrost;

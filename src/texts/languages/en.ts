@@ -1460,6 +1460,25 @@ export const en = {
         },
         results: { share: "dead share" },
       },
+      cropafterfrost: {
+        description:
+          "Share of a full crop left after a spring frost, from a count of nodes by what still lives on each: a primary bears 1, a secondary its worth, a tertiary and a shootless node 0 (Howell, Michigan State).",
+        parameters: {
+          primaries: { label: "primaries alive", description: "Nodes whose primary shoot lives." },
+          secondaries: {
+            label: "secondaries alive",
+            description: "Nodes whose primary is dead and whose secondary lives.",
+          },
+          tertiaries: { label: "tertiaries alive", description: "Nodes on which only the tertiary lives." },
+          shootless: { label: "shootless", description: "Nodes without a living shoot." },
+          secondary_worth: {
+            label: "worth of a secondary",
+            description:
+              "Crop of a secondary over that of a primary, 0 to 1; 0.35 if left out, which the source has for Concord and Niagara alone. Norton about 0.",
+          },
+        },
+        results: { share: "share of a crop" },
+      },
       nodesafterinjury: {
         description:
           "Nodes to leave so that winter injury is made up for, by one named rule. The rules disagree; where a rule's source says nothing, the answer is #N/A with a sentence.",

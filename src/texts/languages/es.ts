@@ -1488,6 +1488,25 @@ export const es: Texts = {
         },
         results: { share: "proporción muerta" },
       },
+      cropafterfrost: {
+        description:
+          "Parte de una cosecha completa que queda tras una helada de primavera, contando yemas según lo que aún vive en cada una: una primaria rinde 1, una secundaria lo que vale, una terciaria y una sin brote 0 (Howell, Michigan State).",
+        parameters: {
+          primaries: { label: "primarias vivas", description: "Yemas con el brote primario vivo." },
+          secondaries: {
+            label: "secundarias vivas",
+            description: "Yemas con la primaria muerta y la secundaria viva.",
+          },
+          tertiaries: { label: "terciarias vivas", description: "Yemas en las que solo vive la terciaria." },
+          shootless: { label: "sin brote", description: "Yemas sin brote vivo." },
+          secondary_worth: {
+            label: "valor de una secundaria",
+            description:
+              "Cosecha de una secundaria sobre la de una primaria, de 0 a 1; 0,35 si se omite, que la fuente da solo para Concord y Niagara. Norton, cerca de 0.",
+          },
+        },
+        results: { share: "parte de la cosecha" },
+      },
       nodesafterinjury: {
         description:
           "Yemas que dejar para compensar el daño de invierno, según una regla con nombre. Las reglas discrepan; donde la fuente calla, la respuesta es #N/A con una frase.",

@@ -1511,6 +1511,25 @@ export const fr: Texts = {
         },
         results: { share: "part morte" },
       },
+      cropafterfrost: {
+        description:
+          "Part d'une récolte pleine qui reste après un gel de printemps, d'après les yeux comptés selon ce qui y vit encore : un primaire porte 1, un secondaire sa valeur, un tertiaire et un œil sans rameau 0 (Howell, Michigan State).",
+        parameters: {
+          primaries: { label: "primaires vivants", description: "Yeux au rameau primaire vivant." },
+          secondaries: {
+            label: "secondaires vivants",
+            description: "Yeux au primaire mort et au secondaire vivant.",
+          },
+          tertiaries: { label: "tertiaires vivants", description: "Yeux où seul le tertiaire vit." },
+          shootless: { label: "sans rameau", description: "Yeux sans rameau vivant." },
+          secondary_worth: {
+            label: "valeur d'un secondaire",
+            description:
+              "Récolte d'un secondaire sur celle d'un primaire, de 0 à 1 ; 0,35 si omis, que la source ne donne que pour Concord et Niagara. Norton, environ 0.",
+          },
+        },
+        results: { share: "part de récolte" },
+      },
       nodesafterinjury: {
         description:
           "Yeux à laisser pour compenser les dégâts d'hiver, selon une règle nommée. Les règles divergent ; où la source se tait, la réponse est #N/A avec une phrase.",

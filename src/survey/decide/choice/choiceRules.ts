@@ -8,7 +8,7 @@ import type { SettingValues } from "../../settings/settings";
  *
  * @param settings the values in force
  * @example
- * choiceRules(defaultSettings()).closeCall // 0.05
+ * choiceRules(defaultSettings()).closeCall // 0.02
  */
 export function choiceRules(settings: SettingValues): ChoiceRules {
   const worth = (training: Training): SpurWorth => ({
