@@ -1,4 +1,4 @@
-import { PROPERTIES } from "./properties";
+import { OUTCOMES, PROPERTIES } from "./properties";
 
 const CASES = Number(process.env.CASES ?? 100_000);
 const SEED = Number(process.env.SEED ?? Date.now() % 2 ** 31);
@@ -9,9 +9,12 @@ async function fuzz(): Promise<void> {
   for (const { name, share, check } of PROPERTIES) {
     const numRuns = Math.ceil(CASES * share);
     const start = performance.now();
+    OUTCOMES.read = OUTCOMES.refused = 0;
     await check({ numRuns, seed: SEED });
+    const { read, refused } = OUTCOMES;
+    const counts = read + refused === 0 ? "" : ` (${refused} refused well, ${read} read, 0 failed)`;
     console.log(
-      `${String(numRuns).padStart(7)}  ${((performance.now() - start) / 1000).toFixed(1).padStart(6)} s  ${name}`,
+      `${String(numRuns).padStart(7)}  ${((performance.now() - start) / 1000).toFixed(1).padStart(6)} s  ${name}${counts}`,
     );
   }
 }

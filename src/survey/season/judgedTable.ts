@@ -47,12 +47,20 @@ class JudgedColumn {
     const { least = -Infinity, most = Infinity, kind } = column;
     if (kind === "text" || kind === "choice" || kind === "date") return;
     const whole = isWhole(column);
-    const [low, high] = [least - ROUNDING, most + ROUNDING];
     for (let i = 0; i < numbers.length; i++) {
       const value = numbers[i];
-      if (value < low || value > high || (whole && value - Math.trunc(value) !== 0 && value === value))
-        this.fail(i, limitState(value, column));
+      if (value < least || value > most || (whole && value - Math.trunc(value) !== 0 && value === value)) {
+        const state = limitState(value, column);
+        if (state === CELL.usable) this.take(i, Math.min(most, Math.max(least, value)));
+        else this.fail(i, state);
+      }
     }
+  }
+
+  /** The limit itself for a value that only rounding parts from it. */
+  private take(index: number, limit: number): void {
+    if (this.usable === this.column.numbers) this.usable = this.column.numbers.slice();
+    this.usable[index] = limit;
   }
 
   word(index: number): string | undefined {
@@ -70,7 +78,7 @@ class JudgedColumn {
   }
 
   whole(): SurveyColumn {
-    return this.states === this.column.states
+    return this.usable === this.column.numbers
       ? this.column
       : { ...this.column, states: this.states, usable: this.usable };
   }

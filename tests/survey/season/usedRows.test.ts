@@ -218,6 +218,13 @@ describe("a typo of 90 live spurs", () => {
   });
 });
 
+test("a length that only rounding parts from its limit is the limit", () => {
+  // the least of a length is 0 m; a number this small stands for nothing
+  const season = seasonOf(SOUND.map((cells, at) => (at === 0 ? changed(cells, 6, -1e-12) : cells)));
+  expect(season.tables("cordons")[0].column("length")!.usable[0]).toBe(0);
+  expect([...decideSeason(season)]).toHaveLength(6);
+});
+
 test("95 positions change no gap of the block and order no spurs", () => {
   const sound = gapsOfSeason(seasonOf(SOUND.slice(3)));
   const season = seasonOf(SOUND.map((cells, at) => (at === 0 ? changed(cells, 7, 95) : cells)));
