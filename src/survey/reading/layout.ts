@@ -155,15 +155,22 @@ function bestHeads(area: SheetArea, options: LayoutOptions): Heads | undefined {
     for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
       const heads = headsAt(area, index, lines, options);
       const least = best ? best.score - (best.index === index ? TIE : 0) : 0;
-      if (heads && heads.score > least) best = heads;
+      const isAgain = best !== undefined && best.index !== index && hasSameTexts(best, heads);
+      if (heads && heads.score > least && !isAgain) best = heads;
     }
   return best;
+}
+
+/** True for the same heads further down, however much stands above them: the rows between belong to the first. */
+function hasSameTexts(first: Heads, again: Heads | undefined): boolean {
+  return again !== undefined && JSON.stringify(first.texts) === JSON.stringify(again.texts);
 }
 
 /** The heads that begin in a line, where they name enough of one of our sheets. */
 function headsAt(area: SheetArea, index: number, lines: number, options: LayoutOptions): Heads | undefined {
   if (index + lines > area.values.length) return undefined;
-  for (let line = index; line < index + lines; line++) if (!isHeadLine(area.values[line])) return undefined;
+  for (let line = index; line < index + lines; line++)
+    if (!isHeadLine(area.values[line]) || (line > index && isCaption(area.values[line]))) return undefined;
   const texts = headTexts(area, index, lines);
   const above = keysAbove(area, index);
   const segments: Segment[] = [];
@@ -185,6 +192,13 @@ function headsAt(area: SheetArea, index: number, lines: number, options: LayoutO
     wide ||= found.segment.groups.length > 0;
   }
   return segments.length === 0 ? undefined : { index, lines, texts, segments, wide, score };
+}
+
+/** True for a line that holds nothing but a caption of block and row, which stands below heads and is none. */
+function isCaption(cells: readonly CellValue[]): boolean {
+  const filled = cells.filter((cell) => !isBlank(cell));
+  const keys = filled.length === 1 ? keysOfLine(filled) : {};
+  return keys.row !== undefined || keys.block !== undefined;
 }
 
 function isHeadLine(cells: readonly CellValue[]): boolean {
