@@ -10,6 +10,9 @@ interface Seen {
   proposals: number;
 }
 
+/** Kinds that a spreadsheet made of something else: what was counted can only be guessed, so a recount goes first. */
+const GUESSED: ReadonlySet<DoubtKind> = new Set(["date", "time"]);
+
 /** Odd cells of a season by their kind, so that each kind is one question or one note. */
 export class OddCells {
   private readonly doubts = new Map<DoubtKind, Seen>();
@@ -51,7 +54,11 @@ export class OddCells {
         code: "oddCounts",
         sheet,
         facts: { kind, cells, examples, columns: [...columns] },
-        proposals: [...(proposals > 0 ? [{ oddCounts: [kind] }] : []), { recount: [kind] }],
+        proposals: [
+          ...(proposals > 0 && !GUESSED.has(kind) ? [{ oddCounts: [kind] }] : []),
+          { recount: [kind] },
+          ...(proposals > 0 && GUESSED.has(kind) ? [{ oddCounts: [kind] }] : []),
+        ],
       });
     }
     if (this.unclear.length === 0) return;
