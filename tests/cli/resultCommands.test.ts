@@ -279,7 +279,9 @@ describe("new", () => {
       );
       await book.close();
       expect(packageFaults(readFileSync(path))).toEqual([]);
-      expect((await run(["check", path])).exitCode).toBe(0);
+      const checked = await run(["check", path]);
+      expect(checked.exitCode).toBe(2);
+      expect(checked.told).toContain(`There are heads but no rows in ${path}: nothing was checked.`);
       expect((await run(["new", path])).told).toMatch(/already/);
       expect((await run(["new", join(folder, "2027.csv")])).told).toMatch(/must end in \.xlsx/);
     },
