@@ -1,6 +1,8 @@
 import { writeFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { cleanSeason, emptySeason, seasonWithMistakes } from "./sampleWorkbooks";
+import { emptySeasonFile } from "../../src/texts/emptySeasonFile";
+import { LANGUAGES } from "../../src/texts/language";
 import { writeXlsx } from "./writeXlsx";
 
 const FOLDER = new URL("../", import.meta.url);
@@ -8,8 +10,11 @@ const FOLDER = new URL("../", import.meta.url);
 for (const [name, workbook] of [
   ["larkmoor-clean.xlsx", cleanSeason()],
   ["larkmoor-mistakes.xlsx", seasonWithMistakes().workbook],
-  ["empty-season.xlsx", emptySeason()],
-  ["empty-season-metric.xlsx", emptySeason("metric")],
+  ...LANGUAGES.flatMap((language) =>
+    (["US", "metric"] as const).map(
+      (units) => [emptySeasonFile(units, language), emptySeason(units, language)] as const,
+    ),
+  ),
 ] as const) {
   const bytes = await writeXlsx(workbook);
   const path = fileURLToPath(new URL(name, FOLDER));

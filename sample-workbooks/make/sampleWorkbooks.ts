@@ -1,5 +1,6 @@
 import type { WriteOptions } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
+import type { Language } from "../../src/texts/language";
 import { OWN_SHEET_NAME } from "../../src/workbook/ownSheet";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { Farm } from "./farm";
@@ -37,25 +38,50 @@ export function seasonWithMistakes(): { workbook: WriteOptions; mistakes: Plante
   return { workbook: season(farm, lines, mistakes), mistakes };
 }
 
+/** What the first sheet of an empty season says. */
+const START: Readonly<Record<Language, { name: string; lines: readonly string[] }>> = {
+  en: {
+    name: "Start here",
+    lines: [
+      "A season to fill in",
+      "Lay out the blocks on the pane's page Season, print the count sheets for the crew, then type the counts in.",
+      "Headers may stand in any order; units stand in the headers. Settings holds every figure that changes a result.",
+    ],
+  },
+  es: {
+    name: "Empezar aquí",
+    lines: [
+      "Una temporada por llenar",
+      "Prepare los cuarteles en la página Temporada del panel, imprima las hojas de conteo para la cuadrilla y escriba después los conteos.",
+      "Los encabezados pueden ir en cualquier orden; las unidades están en ellos. Ajustes guarda cada cifra que cambia un resultado.",
+    ],
+  },
+  fr: {
+    name: "Commencer ici",
+    lines: [
+      "Une saison à remplir",
+      "Préparez les parcelles à la page Saison du volet, imprimez les feuilles de comptage pour l'équipe, puis saisissez les comptages.",
+      "Les en-têtes peuvent être dans n'importe quel ordre ; les unités y figurent. Réglages contient chaque chiffre qui change un résultat.",
+    ],
+  },
+};
+
 /** Sheets to start a season from: headers, accepted words, Settings, and ruled lines to print. */
-export function emptySeason(units: UnitSystem = "US"): WriteOptions {
-  const options = { farm: "", blankLines: 32, units };
+export function emptySeason(units: UnitSystem = "US", language: Language = "en"): WriteOptions {
+  const options = { farm: "", blankLines: 32, units, language };
+  const { name, lines } = START[language];
   return {
     sheets: [
-      noticeSheet("Start here", [
-        "A season to fill in",
-        "Fill in Blocks and Vines once, print Cordons and Bud cuts for the crew, then type the counts in.",
-        "Headers may stand in any order; units stand in the headers. Settings holds every figure that changes a result.",
-      ]),
+      noticeSheet(name, lines),
       surveySheet(SHEETS.blocks, [], { ...options, blankLines: 12 }),
       surveySheet(SHEETS.cordons, [], { ...options, blankLines: 96 }),
       surveySheet(SHEETS.vines, [], { ...options, blankLines: 64 }),
       surveySheet(SHEETS.budCuts, [], options),
       surveySheet(SHEETS.harvest, [], { ...options, blankLines: 12 }),
-      settingsSheet(settingRows(), { farm: "" }),
+      settingsSheet(settingRows(language), { farm: "", language }),
     ],
-    namedRanges: [...settingNames(settingRows()), ...ownSheets("Start here")],
-    properties: properties("A season to fill in"),
+    namedRanges: [...settingNames(settingRows(language), language), ...ownSheets(name)],
+    properties: properties(lines[0]),
     activeSheet: 0,
   };
 }

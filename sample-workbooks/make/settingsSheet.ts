@@ -1,18 +1,19 @@
 import type { DataValidation, NamedRange, WriteSheet } from "hucre";
 import { SETTINGS, settingNamed, type Setting } from "../../src/survey/settings/settings";
 import { sourceName } from "../../src/survey/settings/settingsTable";
+import type { Language } from "../../src/texts/language";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { FarmRow } from "./farm";
 import { surveySheet, type SurveySheetOptions } from "./surveySheet";
 
 /** The rows of the Settings sheet: every figure that changes a result, with its unit, source and meaning beside it. */
-export function settingRows(): FarmRow[] {
+export function settingRows(language: Language = "en"): FarmRow[] {
   return SETTINGS.map((setting) => ({
     setting: setting.name,
     value: setting.value,
     unit: setting.unit,
     source: sourceName(setting),
-    meaning: setting.meaning.en,
+    meaning: setting.meaning[language],
   }));
 }
 
@@ -20,7 +21,9 @@ export function settingRows(): FarmRow[] {
 export function settingsSheet(rows: readonly FarmRow[], options: SurveySheetOptions): WriteSheet {
   return {
     ...surveySheet(SHEETS.settings, rows, options),
-    dataValidations: rows.flatMap((row, index) => valueValidation(settingOf(row), index)),
+    dataValidations: rows.flatMap((row, index) =>
+      valueValidation(settingOf(row), index, options.language ?? "en"),
+    ),
   };
 }
 
@@ -30,25 +33,30 @@ export function settingName(name: string): string {
 }
 
 /** One name per setting, pointing at its value in the first row that gives one. */
-export function settingNames(rows: readonly FarmRow[]): NamedRange[] {
+export function settingNames(rows: readonly FarmRow[], language: Language = "en"): NamedRange[] {
   return SETTINGS.map((setting) => ({
     name: settingName(setting.name),
-    range: `${SHEETS.settings.name.en}!$B$${rows.findIndex((row) => row.setting === setting.name) + 2}`,
+    range: `${inReference(SHEETS.settings.name[language])}!$B$${rows.findIndex((row) => row.setting === setting.name) + 2}`,
   }));
+}
+
+/** A sheet's name as it stands in a reference: quoted where it has letters beyond the plain ones. */
+function inReference(sheet: string): string {
+  return /^[A-Za-z_][\w.]*$/.test(sheet) ? sheet : `'${sheet}'`;
 }
 
 function settingOf(row: FarmRow): Setting | undefined {
   return settingNamed(String(row.setting));
 }
 
-function valueValidation(setting: Setting | undefined, index: number): DataValidation[] {
+function valueValidation(setting: Setting | undefined, index: number, language: Language): DataValidation[] {
   if (!setting) return [];
   const shared = {
     range: `B${index + 2}`,
     showErrorMessage: true,
     errorStyle: "warning" as const,
-    errorTitle: "Settings",
-    errorMessage: setting.meaning.en.slice(0, 225),
+    errorTitle: SHEETS.settings.name[language],
+    errorMessage: setting.meaning[language].slice(0, 225),
   };
   if (setting.kind === "oneOf") return [{ ...shared, type: "list", values: [...setting.choices] }];
   if (setting.kind === "words") return [];

@@ -1,5 +1,6 @@
 import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
+import type { Language } from "../../src/texts/language";
 import { isCellError } from "../../src/survey/sheets/cell";
 import { columnLetters } from "../../src/survey/sheets/cellName";
 import type { Column, SheetShape } from "../../src/survey/sheets/column";
@@ -36,6 +37,10 @@ const HEADER_STYLE: CellStyle = {
 const HEADER_HEIGHT = 32;
 const WRITING_HEIGHT = 20;
 const LINE_HEIGHT = 15;
+/** Columns that stay in sight while a cordon's counts are typed: block, row, vine, side, cordon. */
+const PLACE_OF_A_CORDON = 5;
+/** The format takes no longer title of a warning. */
+const LONGEST_TITLE = 32;
 const ROWS_PER_VALIDATION = 1048576;
 
 export interface SurveySheetOptions {
@@ -45,17 +50,19 @@ export interface SurveySheetOptions {
   readonly farm: string;
   /** US where left out. */
   readonly units?: UnitSystem;
+  /** Language of the sheet's name, headers, accepted words and help; English where left out. */
+  readonly language?: Language;
 }
 
 /** A header as it stands in the sheet: "Length (ft)". */
-export function headerWithUnit(column: Column, units: UnitSystem = "US"): string {
+export function headerWithUnit(column: Column, units: UnitSystem = "US", language: Language = "en"): string {
   const unit = column.id === "targetCrop" ? TARGET_CROP_UNIT[units] : HEADER_UNIT[units][column.kind];
-  return unit ? `${column.header.en} (${unit})` : column.header.en;
+  return unit ? `${column.header[language]} (${unit})` : column.header[language];
 }
 
 /** The name of a sheet's table: no spaces, so that a formula can use it. */
-export function tableName(shape: SheetShape): string {
-  return shape.name.en.replace(/\s+/g, "");
+export function tableName(shape: SheetShape, language: Language = "en"): string {
+  return shape.name[language].replace(/\s+/g, "");
 }
 
 /** Points that a row needs for texts that wrap in it, of fifteen a line; undefined where one line is enough. */
@@ -71,11 +78,13 @@ export function surveySheet(
   options: SurveySheetOptions,
 ): WriteSheet {
   const blank = options.blankLines ?? 0;
+  const language = options.language ?? "en";
+  const headerOf = (column: Column) => headerWithUnit(column, options.units, language);
   const rowCount = Math.max(1, rows.length + blank);
   const last = columnLetters(shape.columns.length);
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
   shape.columns.forEach((column, index) => {
-    cells.set(`0,${index}`, { value: headerWithUnit(column, options.units), style: HEADER_STYLE });
+    cells.set(`0,${index}`, { value: headerOf(column), style: HEADER_STYLE });
     const style = bodyStyle(column, blank > 0, shape.columns.some(wraps));
     for (let i = 0; i < rowCount; i++) {
       const value = rows[i]?.[column.id] ?? null;
@@ -84,7 +93,7 @@ export function surveySheet(
     }
   });
   return {
-    name: shape.name.en,
+    name: shape.name[language],
     rows: Array.from({ length: rowCount + 1 }, () => []),
     cells,
     columns: shape.columns.map((column) => ({ width: column.width + 2 })),
@@ -98,13 +107,13 @@ export function surveySheet(
       }),
       ...Array.from({ length: blank }, (_, i) => [i + 1, { height: WRITING_HEIGHT }] as const),
     ]),
-    freezePane: { rows: 1 },
-    dataValidations: shape.columns.flatMap(validation),
+    freezePane: { rows: 1, columns: shape.id === "cordons" ? PLACE_OF_A_CORDON : 0 },
+    dataValidations: shape.columns.flatMap((column, index) => validation(column, index, language)),
     tables: [
       {
-        name: tableName(shape),
+        name: tableName(shape, language),
         range: `A1:${last}${rowCount + 1}`,
-        columns: shape.columns.map((column) => ({ name: headerWithUnit(column, options.units) })),
+        columns: shape.columns.map((column) => ({ name: headerOf(column) })),
         style: "TableStyleLight1",
         showRowStripes: blank === 0,
       },
@@ -145,18 +154,18 @@ function bodyStyle(column: Column, ruled: boolean, top: boolean): CellStyle {
 }
 
 /** The list or limits that the sheet itself holds a cell against; it warns and never blocks, so counts are not lost. */
-function validation(column: Column, index: number): DataValidation[] {
+function validation(column: Column, index: number, language: Language): DataValidation[] {
   const letters = columnLetters(index + 1);
   const shared = {
     range: `${letters}2:${letters}${ROWS_PER_VALIDATION}`,
     allowBlank: true,
     showErrorMessage: true,
     errorStyle: "warning" as const,
-    errorTitle: column.header.en,
-    errorMessage: column.help.en,
+    errorTitle: column.header[language].slice(0, LONGEST_TITLE),
+    errorMessage: column.help[language],
   };
   if (column.choices)
-    return [{ ...shared, type: "list", values: column.choices.map((choice) => choice.word.en) }];
+    return [{ ...shared, type: "list", values: column.choices.map((choice) => choice.word[language]) }];
   if (column.kind === "count" || column.kind === "year")
     return [
       {

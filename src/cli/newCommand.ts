@@ -1,5 +1,6 @@
 import { basename } from "node:path";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
+import { emptySeasonFile } from "../texts/emptySeasonFile";
 import { say } from "../texts/language";
 import { FileWorkbook } from "../workbook/file/fileWorkbook";
 import { saveNew } from "../workbook/file/saveFile";
@@ -22,7 +23,7 @@ export const NEW_COMMAND: Command = {
   async run([path], options, terminal) {
     const file = basename(path);
     if (!/\.xlsx$/i.test(file)) throw new CommandProblem("notAWorkbookName", { file });
-    const supplied = options.units === "metric" ? "empty-season-metric.xlsx" : "empty-season.xlsx";
+    const supplied = emptySeasonFile(options.units === "metric" ? "metric" : "US", terminal.language);
     const workbook = await FileWorkbook.open(file, await terminal.supplied(supplied));
     if (options.farm !== undefined && String(options.farm).trim() !== "") {
       const [first] = await workbook.sheetNames();

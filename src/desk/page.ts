@@ -1,12 +1,15 @@
 import { render } from "lit";
 import { FUNCTIONS } from "../functions/registry";
 import { mountPane, type MountedPane } from "../taskpane/mountPane";
+import type { UnitSystem } from "../domain/units";
 import { DESK_TEXTS, SAMPLE_NAMES } from "../texts/desk";
-import { LANGUAGES, languageOf, say, type Language, type Text } from "../texts/language";
+import { emptySeasonFile } from "../texts/emptySeasonFile";
+import { LANGUAGES, languageOf, sameText, say, withTexts, type Language, type Text } from "../texts/language";
+import { TEXTS } from "../texts/texts";
 import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
 import { startEngine, type EngineWords } from "../workbook/desk/startEngine";
 import { fileProblemSentence } from "./fileProblemSentence";
-import { headerView, statusView, type HeaderState } from "./pageView";
+import { headerView, pickFile, statusView, type HeaderState } from "./pageView";
 
 /** A workbook that comes with the project. */
 export interface Sample {
@@ -15,11 +18,27 @@ export interface Sample {
   readonly name: Text;
 }
 
+const LANGUAGE_NAMES: Readonly<Record<Language, string>> = TEXTS.language.name;
+const UNIT_SYSTEMS = ["US", "metric"] as const;
+
+/** An empty season to fill in, by the units and the language of its sheets. */
+function emptySample(units: UnitSystem, of: Language): Sample {
+  const file = emptySeasonFile(units, of);
+  return {
+    id: file.replace("-season", "").replace(".xlsx", ""),
+    file,
+    name: withTexts(SAMPLE_NAMES.empty, {
+      units: SAMPLE_NAMES[units],
+      language: sameText(LANGUAGE_NAMES[of]),
+    }),
+  };
+}
+
 /** The first one is opened when the page starts. */
 const SAMPLES: readonly Sample[] = [
   { id: "clean", file: "larkmoor-clean.xlsx", name: SAMPLE_NAMES.clean },
   { id: "mistakes", file: "larkmoor-mistakes.xlsx", name: SAMPLE_NAMES.mistakes },
-  { id: "empty", file: "empty-season.xlsx", name: SAMPLE_NAMES.empty },
+  ...LANGUAGES.flatMap((of) => UNIT_SYSTEMS.map((units) => emptySample(units, of))),
 ];
 
 const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -129,6 +148,11 @@ async function open(file: string, bytes: Uint8Array, sampleId: string | undefine
   pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, {
     language,
     onLanguage: (chosen) => void chooseLanguage(chosen),
+    ways: {
+      sample: () => chooseSample("clean"),
+      begin: (units, of) => chooseSample(emptySample(units, of).id),
+      file: () => pickFile((file) => void chooseFile(file)),
+    },
   });
   openedFile = file;
   hasUnsavedWork = false;

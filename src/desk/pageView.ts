@@ -47,7 +47,9 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
         )}
       </select>
     </label>
-    <button type="button" @click=${() => pickFile(actions)}>${say(DESK_TEXTS.openFile, language)}</button>
+    <button type="button" @click=${() => pickFile(actions.chooseFile)}>
+      ${say(DESK_TEXTS.openFile, language)}
+    </button>
     <button id="save-copy" type="button" @click=${actions.saveCopy}>
       ${say(DESK_TEXTS.saveCopy, language)}
     </button>
@@ -73,7 +75,8 @@ export function statusView(selected: SelectedCell | undefined, language: Languag
   </p>`;
 }
 
-function pickFile({ chooseFile }: HeaderActions): void {
+/** Lets a person choose a file of their own. */
+export function pickFile(chooseFile: (file: File) => void): void {
   const input = document.createElement("input");
   input.type = "file";
   input.accept = ".xlsx,.xlsm,.csv,.tsv,.txt";

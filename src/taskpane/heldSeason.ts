@@ -13,7 +13,7 @@ export interface SeasonReading extends HeldValues {
 }
 
 /** What is measured, so that it can be told how long it would take again. */
-export type Measured = "season" | "findings" | "decisions" | "gaps" | "nodes" | "crew" | "outlook";
+export type Measured = "season" | "findings" | "decisions" | "gaps" | "nodes" | "crew" | "outlook" | "stands";
 
 /** The one Season of the pane, with what was worked out from it; anew for every version of the workbook. */
 export class HeldSeason {
@@ -102,15 +102,29 @@ export class HeldSeason {
     return result;
   }
 
-  private timed<Made>(what: Measured, work: () => Made): Made {
+  /** Measures how long a piece of work takes. */
+  timed<Made>(what: Measured, work: () => Made): Made {
     const start = performance.now();
     const made = work();
     this.times.set(what, performance.now() - start);
     return made;
   }
 
-  /** Milliseconds that these took when they were last worked out. */
+  /** True once the workbook was read. */
+  get hasRead(): boolean {
+    return this.reading !== undefined;
+  }
+
+  /** Milliseconds that these took when they were last worked out; none for what stands ready for this version. */
   took(what: readonly Measured[]): number {
-    return what.reduce((sum, one) => sum + (this.times.get(one) ?? 0), 0);
+    const ready: Partial<Record<Measured, { readonly version: number } | undefined>> = {
+      season: this.reading,
+      findings: this.found,
+      decisions: this.decided,
+    };
+    return what.reduce(
+      (sum, one) => sum + (ready[one]?.version === this.version ? 0 : (this.times.get(one) ?? 0)),
+      0,
+    );
   }
 }

@@ -3,6 +3,7 @@ import "./fluent";
 import { failureSentence, isAbort, isUnforeseen } from "./failureSentence";
 import { FIRST_CHECK_STATE } from "./check/firstCheckState";
 import { FIRST_NODES_STATE } from "./nodes/nodesState";
+import { FIRST_SEASON_STATE } from "./season/seasonState";
 import { FIRST_GAPS_STATE } from "./gaps/gapsState";
 import { FIRST_CREW_STATE } from "./crew/crewState";
 import { FIRST_DECIDE_STATE } from "./decide/decideState";
@@ -19,8 +20,7 @@ import { paneView } from "./paneView";
 import { tellOfColleagues } from "./readDecisions";
 import { PANE_STYLES } from "./paneStyles";
 import { followTheme, type PaneTheme } from "./paneTheme";
-import type { Pane, PaneState } from "./pane";
-import { firstWalkStep } from "./walk";
+import type { PageId, Pane, PaneState, WaysOn } from "./pane";
 import { languageOf, say, type Language } from "../texts/language";
 import { PANE_TEXTS } from "../texts/pane";
 import { bringLanguage, bringTexts } from "../texts/texts";
@@ -33,12 +33,14 @@ export interface PaneOptions {
   readonly today?: number;
   /** Light or dark; the system's where it is left out. */
   readonly theme?: PaneTheme;
+  /** The page to open on; Season where it is left out. */
+  readonly page?: PageId;
+  /** Ways from an empty workbook to a filled one, where the host has them. */
+  readonly ways?: WaysOn;
   /** Told when a person chooses another language in the pane. */
   readonly onLanguage?: (language: Language) => void;
   /** What only Excel has. */
   readonly excel?: ExcelExtras;
-  /** False keeps the walk for newcomers from opening by itself. */
-  readonly walk?: boolean;
 }
 
 export interface MountedPane {
@@ -64,11 +66,12 @@ export function mountPane(
   const stopFollowing = followTheme(element, options.theme);
 
   let state: PaneState = {
-    page: "check",
+    page: options.page ?? "season",
     version: 0,
     language: options.language ?? languageOf(navigator.language),
-    walk: options.walk === false ? undefined : firstWalkStep(),
+    width: element.clientWidth,
     announced: "",
+    season: FIRST_SEASON_STATE,
     check: FIRST_CHECK_STATE,
     nodes: FIRST_NODES_STATE,
     gaps: FIRST_GAPS_STATE,
@@ -95,6 +98,7 @@ export function mountPane(
     workbook,
     held,
     excel: options.excel,
+    ways: options.ways,
     root,
     today: options.today ?? spreadsheetDate(new Date()),
     get state() {
@@ -167,6 +171,11 @@ export function mountPane(
 
   draw();
   void pane.attempt(() => undefined);
+  const watchWidth = new ResizeObserver(() => {
+    const width = element.clientWidth;
+    if (mounted && width !== state.width) pane.change((now) => ({ ...now, width }));
+  });
+  watchWidth.observe(element);
   return {
     setLanguage: (language) => void pane.attempt(() => pane.showLanguage(language)),
     unmount() {
@@ -175,6 +184,7 @@ export function mountPane(
       void pane.attempt(() => held.stop());
       for (const name of [...watches.keys()]) void pane.attempt(() => pane.endWatch(name));
       stopFollowing();
+      watchWidth.disconnect();
       render(html``, root);
     },
   };

@@ -10,6 +10,7 @@ export type WorkAnew = (pane: Pane, signal: AbortSignal) => Promise<void>;
 
 /** What is worked out for each page. */
 const WORK: Readonly<Record<ResultPage, readonly Measured[]>> = {
+  season: ["season", "findings", "decisions", "stands"],
   check: ["season", "findings"],
   nodes: ["season", "decisions", "nodes"],
   gaps: ["season", "decisions", "gaps"],
@@ -64,15 +65,19 @@ export async function keepCurrent(pane: Pane, page: ResultPage): Promise<void> {
   pane.change((state) => ({ ...state, version, [page]: { ...state[page], version } }));
 }
 
-/** Works the page in sight out anew where it is older than the workbook and that is short. */
+/**
+ * Works out the page in sight where it has no results or older ones than the workbook, and that is short; then the
+ * season's picture, from which every page tells what is still wrong.
+ */
 export function followWorkbook(
   pane: Pane,
   pages: Partial<Readonly<Record<PageId, { readonly anew?: WorkAnew }>>>,
 ): void {
-  const { page, version, anew: tried } = pane.state;
-  const anew = pages[page]?.anew;
-  if (!isResultPage(page) || anew === undefined || !isOlder(pane.state, page)) return;
-  if (pane.state[page].progress !== undefined || tried?.version === version || !isShort(pane, page)) return;
+  const { version, anew: tried } = pane.state;
+  const page = waiting(pane);
+  const anew = page && pages[page]?.anew;
+  if (page === undefined || anew === undefined) return;
+  if (tried !== undefined && (!tried.failed || tried.version === version)) return;
   pane.change((state) => ({ ...state, anew: { version, failed: false } }));
   void anew(pane, new AbortController().signal).then(
     () => pane.change((state) => ({ ...state, anew: undefined })),
@@ -83,4 +88,16 @@ export function followWorkbook(
       });
     },
   );
+}
+
+function waiting(pane: Pane): ResultPage | undefined {
+  const { page: shown, season } = pane.state;
+  const { hasRead } = pane.held;
+  const waits = (page: ResultPage) => {
+    const { version, progress } = pane.state[page];
+    if (progress !== undefined || (version !== undefined && !isOlder(pane.state, page))) return false;
+    return hasRead ? isShort(pane, page) : page === "season";
+  };
+  if (isResultPage(shown) && waits(shown)) return shown;
+  return season.picture !== undefined && waits("season") ? "season" : undefined;
 }

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from "lit";
+import { html, type nothing, type TemplateResult } from "lit";
 import { PANE_TEXTS } from "../texts/pane";
 import { checkPage, fetchCheckParts } from "./check/checkPage";
 import type { WorkAnew } from "./pageAge";
@@ -8,10 +8,18 @@ import type { PageId, Pane } from "./pane";
 export interface Page {
   page(pane: Pane): TemplateResult;
   readonly anew?: WorkAnew;
+  /** What a page has to say at the head of another. */
+  readonly notice?: (pane: Pane, on: PageId) => TemplateResult | typeof nothing;
 }
 
-/** Every page but the first is fetched when it is opened. */
+/** Every page but Check is fetched when it is opened. */
 const FETCH: Readonly<Record<Exclude<PageId, "check">, () => Promise<Page>>> = {
+  season: async () => {
+    const { pictureSeason, seasonPage, wrongNotice } = await import(
+      /* webpackChunkName: "season" */ "./season/seasonPage"
+    );
+    return { page: seasonPage, anew: pictureSeason, notice: wrongNotice };
+  },
   nodes: async () => {
     const { nodesPage, workNodesAnew } = await import(/* webpackChunkName: "nodes" */ "./nodes/nodesPage");
     return { page: nodesPage, anew: workNodesAnew };
@@ -52,7 +60,18 @@ const FETCH: Readonly<Record<Exclude<PageId, "check">, () => Promise<Page>>> = {
   },
 };
 
-export const PAGE_IDS: readonly PageId[] = ["check", ...(Object.keys(FETCH) as (keyof typeof FETCH)[])];
+export const PAGE_IDS: readonly PageId[] = [
+  "season",
+  "check",
+  "nodes",
+  "decide",
+  "gaps",
+  "crew",
+  "outlook",
+  "settings",
+  "functions",
+  "care",
+];
 
 /** The pages that are here, by name. */
 export const PAGES: Partial<Record<PageId, Page>> = { check: { page: checkPage } };

@@ -1,3 +1,4 @@
+import type { UnitSystem } from "../domain/units";
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
 import type { Language, Text, TextFacts } from "../texts/language";
 import type { ExcelExtras } from "../workbook/excel/excelExtras";
@@ -14,6 +15,8 @@ export interface PaneState extends PageStates {
   /** The version for which results are, or last were, worked out anew without being asked for. */
   readonly anew?: { readonly version: number; readonly failed: boolean };
   readonly language: Language;
+  /** Width of the pane in CSS pixels, for the tabs that fit. */
+  readonly width: number;
   /** The sentence at the top, until the next action or until it is closed. */
   readonly message?: PaneMessage;
   /** Step of the walk that shows somebody around, while they are on it. */
@@ -27,6 +30,16 @@ export interface PaneMessage {
   readonly text: string;
 }
 
+/** Ways from an empty workbook to a filled one. */
+export interface WaysOn {
+  /** Opens a filled season to look at. */
+  sample(): Promise<void>;
+  /** Opens an empty season in the units and language of its sheets. */
+  begin(units: UnitSystem, language: Language): Promise<void>;
+  /** Lets a person choose a file of their own. */
+  file(): void;
+}
+
 /** What a page gets: the workbook, the state, and the ways to change it. */
 export interface Pane {
   readonly workbook: SurveyWorkbook;
@@ -34,6 +47,7 @@ export interface Pane {
   readonly held: HeldSeason;
   /** What only Excel has; undefined on the page without it. */
   readonly excel?: ExcelExtras;
+  readonly ways?: WaysOn;
   readonly state: PaneState;
   /** Today as a spreadsheet date, so that checks of dates can be repeated. */
   readonly today: number;

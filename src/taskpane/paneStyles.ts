@@ -20,25 +20,55 @@ export const PANE_STYLES = `
     min-block-size: 100%;
   }
   .top {
-    display: flow-root;
-    padding-inline: 4px 0;
-    min-block-size: 36px;
+    display: flex;
+    align-items: center;
+    position: sticky;
+    inset-block-start: 0;
+    z-index: 2;
+    padding-inline: 0 38px;
+    block-size: 36px;
+    background: var(--colorNeutralBackground1);
     border-block-end: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
   }
-  .corner {
-    float: inline-end;
-    inline-size: 38px;
-    block-size: 32px;
-  }
   fluent-tablist {
-    display: block;
-    font-size: 0;
+    display: flex;
+    flex-wrap: nowrap;
   }
   fluent-tab {
-    display: inline-flex;
     min-inline-size: 0;
-    padding-inline: 5px;
+    padding-inline: 3px;
     font-size: var(--fontSizeBase200);
+    white-space: nowrap;
+  }
+  #more {
+    position: relative;
+    font-size: var(--fontSizeBase200);
+  }
+  #more > summary {
+    list-style: none;
+    padding: 6px 5px;
+    cursor: pointer;
+    white-space: nowrap;
+    color: var(--colorNeutralForeground2);
+  }
+  #more > summary::-webkit-details-marker {
+    display: none;
+  }
+  #more > summary:focus-visible {
+    outline: 2px solid var(--colorStrokeFocus2);
+  }
+  .behind {
+    position: absolute;
+    inset-inline-end: 0;
+    inset-block-start: 100%;
+    z-index: 3;
+    display: flex;
+    flex-direction: column;
+    min-inline-size: 120px;
+    padding: 4px;
+    border: var(--strokeWidthThin) solid var(--colorNeutralStroke1);
+    border-radius: var(--borderRadiusMedium);
+    background: var(--colorNeutralBackground1);
   }
   .page {
     display: flex;
@@ -56,6 +86,59 @@ export const PANE_STYLES = `
     border: var(--strokeWidthThin) solid var(--colorNeutralStroke1);
     border-radius: var(--borderRadiusMedium);
     background: var(--colorNeutralBackground2);
+  }
+  .page > .card {
+    margin: 0;
+  }
+  .next {
+    border-inline-start: 4px solid var(--colorBrandStroke1);
+  }
+  .pair {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(120px, 1fr));
+    align-items: end;
+    gap: 8px;
+  }
+  .stands {
+    table-layout: fixed;
+  }
+  .stands thead th {
+    font-size: 10.5px;
+    font-weight: var(--fontWeightRegular);
+    overflow-wrap: normal;
+  }
+  .stands th,
+  .stands td {
+    border: 0;
+    padding: 2px 3px 2px 0;
+  }
+  .stands tbody tr:first-child > * {
+    padding-block-start: 8px;
+    border-block-start: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
+  }
+  .stands .said {
+    color: var(--colorPaletteRedForeground1);
+  }
+  .bar {
+    block-size: 12px;
+    border: var(--strokeWidthThin) solid var(--colorNeutralStroke1);
+    background: var(--colorNeutralBackground3);
+  }
+  .bar > i {
+    display: block;
+    block-size: 100%;
+    background: var(--colorPaletteGreenForeground1);
+  }
+  .bar.stop {
+    border: 2px solid var(--colorPaletteRedForeground1);
+  }
+  .wrong-here {
+    padding: 8px 10px;
+    border: var(--strokeWidthThin) solid var(--colorPaletteRedBorder2);
+    border-radius: var(--borderRadiusMedium);
+  }
+  .wrong-here > ul {
+    padding-block-start: 8px;
   }
   .foot {
     display: flex;
@@ -282,6 +365,13 @@ export const PANE_STYLES = `
     overflow-wrap: anywhere;
   }
   @media (forced-colors: active) {
+    .bar > i {
+      background: Highlight;
+      forced-color-adjust: none;
+    }
+    .bar.stop {
+      border: 3px double CanvasText;
+    }
     .scale {
       fill: GrayText;
     }

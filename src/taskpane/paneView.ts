@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { ageNotice } from "./ageNotice";
+import { tabsView } from "./tabsView";
 import { choiceField } from "./fields";
 import { missingPage, PAGE_IDS, PAGES } from "./pages";
 import type { PageId, Pane } from "./pane";
@@ -16,26 +17,7 @@ export function paneView(pane: Pane): TemplateResult {
   return html`<div class="pane" lang=${pane.state.language}>
     <div class="top">
       <div class="corner"></div>
-      <fluent-tablist
-        aria-label=${pane.say(PANE_TEXTS.pages)}
-        size="small"
-        activeid=${`tab-${chosen}`}
-        @change=${(event: Event) => {
-          const page = (event.currentTarget as HTMLElement & { activeid: string }).activeid.slice(
-            4,
-          ) as PageId;
-          if (page === pane.state.page) return;
-          pane.change((state) => ({ ...state, page }));
-          void pane.attempt(() => pane.held.look());
-        }}
-      >
-        ${PAGE_IDS.map(
-          (id) =>
-            html`<fluent-tab id=${`tab-${id}`} aria-controls=${`page-${id}`}
-              >${pane.say(PAGE_NAMES[id])}</fluent-tab
-            >`,
-        )}
-      </fluent-tablist>
+      ${tabsView(pane, PAGE_IDS)}
     </div>
     <div role="status" aria-live="polite">
       ${
@@ -63,7 +45,7 @@ export function paneView(pane: Pane): TemplateResult {
           class="page"
           id=${`page-${id}`}
           role="tabpanel"
-          aria-labelledby=${`tab-${id}`}
+          aria-label=${pane.say(PAGE_NAMES[id])}
           ?hidden=${id !== chosen}
         >
           ${id === chosen ? pageView(pane, id) : nothing}
@@ -88,5 +70,5 @@ function pageView(pane: Pane, id: PageId): TemplateResult {
   const fetched = PAGES[id];
   return fetched === undefined
     ? missingPage(pane, id)
-    : html`${ageNotice(pane, id, fetched.anew)}${fetched.page(pane)}`;
+    : html`${ageNotice(pane, id, fetched.anew)}${PAGES.season?.notice?.(pane, id)}${fetched.page(pane)}`;
 }

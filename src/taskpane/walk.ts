@@ -1,23 +1,17 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { WALK_STEPS, WALK_TEXTS } from "../texts/pane";
-import { remember, remembered } from "./ownView";
 import type { PageId, Pane } from "./pane";
 
 /** The page that each step of the walk shows. */
 const PAGES_OF_STEPS: readonly PageId[] = [
+  "season",
   "check",
   "check",
-  "check",
-  "gaps",
   "decide",
+  "gaps",
   "outlook",
   "functions",
 ];
-
-/** Where the walk through the pane begins: at its first step for somebody who has never seen it. */
-export function firstWalkStep(): number | undefined {
-  return remembered("walk") === "seen" ? undefined : 0;
-}
 
 /** The card that shows somebody around, a step at a time. */
 export function walkCard(pane: Pane): TemplateResult | typeof nothing {
@@ -59,6 +53,5 @@ export function goToStep(pane: Pane, walk: number): void {
 }
 
 function endWalk(pane: Pane): void {
-  remember("walk", "seen");
-  pane.change((state) => ({ ...state, walk: undefined, page: "check" }));
+  pane.change((state) => ({ ...state, walk: undefined, page: "season" }));
 }

@@ -16,15 +16,23 @@ export type TextFacts = Readonly<
 /**
  * Fills the placeholders of a text: `{vine}` becomes facts.vine, numbers in the language's own notation with at most
  * three decimals, lists joined by commas. A placeholder without a fact stays as it is, so that a test can find it.
+ * `{cards:card|cards}` becomes the word for one or for more, as the language counts.
  *
  * @example
  * say({ en: "row {row}", es: "hilera {row}", fr: "rang {row}" }, "es", { row: 7 }) // "hilera 7"
+ * @example
+ * say({ en: "{n} {n:card|cards}", es: "{n} {n:tarjeta|tarjetas}", fr: "{n} {n:fiche|fiches}" }, "fr", { n: 1 }) // "1 fiche"
  */
 export function say(text: Text, language: Language, facts: TextFacts = {}): string {
-  return text[language].replace(/\{(\w+)\}/g, (whole, name: string) =>
-    name in facts ? written(facts[name], language) : whole,
-  );
+  return text[language].replace(PLACEHOLDER, (whole, name: string, one?: string, more?: string) => {
+    if (!(name in facts)) return whole;
+    if (one === undefined || more === undefined) return written(facts[name], language);
+    return PLURALS[language].select(Number(facts[name])) === "one" ? one : more;
+  });
 }
+
+const PLACEHOLDER = /\{(\w+)(?::([^{}|]*)\|([^{}|]*))?\}/g;
+const PLURALS = byLanguage((language) => new Intl.PluralRules(language));
 
 const NUMBERS = byLanguage(
   (language) => new Intl.NumberFormat(language, { maximumFractionDigits: 3, useGrouping: false }),

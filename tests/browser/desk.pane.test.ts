@@ -16,7 +16,6 @@ describe("the pane's pages over the season on the desk page", () => {
 
   beforeEach(async () => {
     page = await openDesk("clean");
-    await page.skipWalk();
   });
 
   test("gaps are counted, and their map and rows written into sheets", async () => {
@@ -76,7 +75,6 @@ describe("the pane's pages over the season on the desk page", () => {
     await page.goToSheet("Figures");
     const before = await page.shows("P2", /\d/);
     await page.goToPage("settings");
-    await page.pane.locator("#read-settings").click();
     await page.pane.locator("#setting-search input").fill("Crew");
     const figure = page.pane.locator("fluent-button[aria-label='Change: Crew']");
     for (const group of await page.pane.locator("fluent-accordion-item").all()) {
@@ -147,7 +145,6 @@ describe("caring for formulas from the pane on the desk page", () => {
 describe("the self-test on the desk page", () => {
   test("finds that everything works and leaves the cell selected that was", async () => {
     const page = await openDesk("clean");
-    await page.skipWalk();
     await page.goToSheet("Vines");
     await page.goTo("C5");
     const before = await page.status.innerText();

@@ -158,14 +158,14 @@ export class DeskPage {
     throw new Error("nothing was printed");
   }
 
-  /** Closes the card that shows newcomers around. */
-  async skipWalk(): Promise<void> {
-    await this.pane.locator("#walk-skip").click();
-  }
-
   /** Goes to a page of the pane. */
   async goToPage(id: string): Promise<void> {
-    await this.pane.locator(`fluent-tab#tab-${id}`).click();
+    const tab = this.pane.locator(`fluent-tab#tab-${id}`);
+    if ((await tab.count()) > 0) await tab.click();
+    else {
+      await this.pane.locator("#tab-more").click();
+      await this.pane.locator(`#more-${id}`).click();
+    }
     await this.pane.locator(`#page-${id}:not([hidden])`).waitFor();
   }
 
@@ -180,7 +180,10 @@ export class DeskPage {
 
   /** Presses Check and waits for the result. */
   async check(): Promise<void> {
+    await this.goToPage("check");
+    await this.pane.locator("#check-result").waitFor({ timeout: 60_000 });
     await this.pane.locator("fluent-button#check").click();
+    await this.page.waitForTimeout(200);
     await this.pane.locator("#check-result").waitFor({ timeout: 120_000 });
     await this.page.waitForTimeout(200);
   }

@@ -27,7 +27,7 @@ describe("results and the workbook that has changed since", () => {
   let pane: PanePage;
 
   const show = async (page: string, button: string, result: string) => {
-    await pane.page.locator(`#tab-${page}`).click();
+    await pane.goTo(page);
     await pane.page.locator(`#${button}`).click();
     await pane.page.locator(`#${result}`).waitFor();
   };
@@ -95,7 +95,7 @@ describe("results and the workbook that has changed since", () => {
     await openDecide(pane);
     await pane.page.locator(".outcome", { hasText: "D stays" }).click();
     await pane.page.getByText("D stays: written").waitFor();
-    await pane.page.locator("#tab-crew").click();
+    await pane.goTo("crew");
     await pane.page.locator("#older").waitFor({ state: "detached" });
     await pane.page.evaluate(() => (window.printed = undefined));
     await pane.page.locator("#print-cards").click();

@@ -27,7 +27,7 @@ describe("the page for the care of the workbook", () => {
     "shows repairs before they are made in %s",
     async (look) => {
       pane = await openPane(BROKEN, { look, height: 1100 });
-      await pane.page.locator("#tab-care").click();
+      await pane.goTo("care");
       const before = await formulas();
       await pane.page.locator("#look-repairs").click();
       await pane.page.locator("#repair").waitFor();
@@ -40,7 +40,7 @@ describe("the page for the care of the workbook", () => {
 
   test("repairs, and takes the repair back exactly", async () => {
     pane = await openPane(BROKEN);
-    await pane.page.locator("#tab-care").click();
+    await pane.goTo("care");
     const before = await formulas();
     await pane.page.locator("#look-repairs").click();
     await pane.page.locator("#repair").click();
@@ -57,7 +57,7 @@ describe("the page for the care of the workbook", () => {
 
   test("tests itself and leaves no trace", async () => {
     pane = await openPane({ Plan: [["x"]] });
-    await pane.page.locator("#tab-care").click();
+    await pane.goTo("care");
     await pane.page.locator("#self-test").click();
     await pane.page.getByText("Taking the sheet away again").waitFor({ timeout: 20_000 });
     expect(await pane.brokenRules()).toEqual([]);
@@ -69,14 +69,14 @@ describe("the page for the care of the workbook", () => {
     pane = await openPane({ Cordons: [["Block", "Row", "Vine", "Side", "Cordon", "Live spurs"]] });
     const names = () => pane.page.evaluate(() => window.harness.workbook.sheetNames());
     const check = async () => {
-      await pane.page.locator("#tab-check").click();
+      await pane.goTo("check");
       await pane.page.locator("#check").click();
       await pane.page.locator("#check-result").waitFor();
       await pane.settled();
     };
     await check();
     expect(await names()).toEqual(["Cordons"]);
-    await pane.page.locator("#tab-care").click();
+    await pane.goTo("care");
     await pane.page.locator("#ask-log").click();
     await pane.page.locator("#log").click();
     await pane.settled();

@@ -38,7 +38,7 @@ describe("a plan for counting on the pane", () => {
   let pane: PanePage;
 
   const plan = async () => {
-    await pane.page.locator("#tab-outlook").click();
+    await pane.goTo("outlook");
     await pane.page.locator("#work-outlook").click();
     await pane.page.locator("#plan-count").click({ timeout: 30_000 });
   };

@@ -33,7 +33,7 @@ describe("the page that sends the crew out", () => {
 
   const open = async (options: Parameters<typeof openPane>[1] = {}) => {
     pane = await openPane(sheets, { height: 900, ...options });
-    await pane.page.locator("#tab-crew").click();
+    await pane.goTo("crew");
     await pane.page.locator("#make-cards").click();
     await pane.page.locator("#cards-result").waitFor({ timeout: 30_000 });
   };

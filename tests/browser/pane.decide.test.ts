@@ -160,7 +160,7 @@ describe("the page on which cordons are decided", () => {
 
   test("says the next step where no cordon was counted", async () => {
     pane = await openPane({ Remarks: [["Snow"]] });
-    await pane.page.locator("#tab-decide").click();
+    await pane.goTo("decide");
     const button = pane.page.locator("#decide");
     if ((await button.count()) > 0) await button.click();
     await pane.page.getByText("Next step: count them on the Cordons sheet").waitFor();

@@ -38,7 +38,7 @@ describe("the page that shows where spurs are missing", () => {
   let pane: PanePage;
 
   const count = async () => {
-    await pane.page.locator("#tab-gaps").click();
+    await pane.goTo("gaps");
     await pane.button("Count gaps").click();
     await pane.page.locator("#gaps-result", { hasText: "On the cordons that stay: " }).waitFor();
   };
@@ -86,7 +86,7 @@ describe("the page that shows where spurs are missing", () => {
 
   test("writes a plain table where the host has no PivotTables, and says so", async () => {
     pane = await openPane(SEASONS);
-    await pane.page.locator("#tab-gaps").click();
+    await pane.goTo("gaps");
     await pane.page.locator("#pivot-of-gaps").click();
     await pane.page.getByText("There are no PivotTables here").waitFor();
     expect(await pane.page.evaluate(() => window.harness.workbook.sheetNames())).toContain("Gaps pivot");
@@ -94,7 +94,7 @@ describe("the page that shows where spurs are missing", () => {
 
   test("says the next step where nothing was counted", async () => {
     pane = await openPane({ Cordons: [HEAD, ["North Bench", 1, 1, "left", "A", 1, 3.5, null, null]] });
-    await pane.page.locator("#tab-gaps").click();
+    await pane.goTo("gaps");
     await pane.button("Count gaps").click();
     await pane.page.getByText("Next step: count these two columns").waitFor();
     expect(await pane.brokenRules()).toEqual([]);

@@ -56,7 +56,7 @@ describe("what the harvests say, taken into the workbook", () => {
   let pane: PanePage;
 
   const work = async () => {
-    await pane.page.locator("#tab-outlook").click();
+    await pane.goTo("outlook");
     await pane.page.locator("#work-outlook").click();
     await pane.page.locator("#outlook-crop").waitFor({ timeout: 30_000 });
   };

@@ -37,7 +37,7 @@ describe("the page for node budgets", () => {
   let pane: PanePage;
 
   async function show(): Promise<void> {
-    await pane.page.locator("#tab-nodes").click();
+    await pane.goTo("nodes");
     await pane.page.locator("#work-nodes, #leave").first().waitFor();
     if ((await pane.page.locator("#leave").count()) === 0) await pane.page.locator("#work-nodes").click();
     await pane.page.locator("#leave").waitFor();
@@ -78,7 +78,7 @@ describe("the page for node budgets", () => {
     await pane.page.getByText("D4 on Vines is selected.").waitFor({ state: "attached" });
     await pane.button("Settings: Below one pound").click();
     await pane.page.locator("#page-settings").waitFor();
-    expect(await pane.page.locator("#tab-settings").getAttribute("aria-selected")).toBe("true");
+    await pane.page.locator('#tab-settings[aria-selected="true"]').waitFor();
   });
 
   test.each(["es", "fr"] as const)("speaks %s", async (language) => {

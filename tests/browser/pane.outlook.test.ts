@@ -13,7 +13,7 @@ describe("the page that shows what crop the pruning leaves", () => {
   }, 120_000);
 
   const work = async () => {
-    await pane.page.locator("#tab-outlook").click();
+    await pane.goTo("outlook");
     await pane.page.locator("#work-outlook").click();
     await pane.page.locator("#outlook-crop").waitFor({ timeout: 30_000 });
   };
@@ -84,7 +84,7 @@ describe("the page that shows what crop the pruning leaves", () => {
         ["North Bench", 120, 9, 7],
       ],
     });
-    await pane.page.locator("#tab-outlook").click();
+    await pane.goTo("outlook");
     await pane.page.locator("#work-outlook").click();
     await pane.page.getByText("Nothing can be said of this block yet").waitFor();
     await pane.page.getByText("No cluster weight: fill in the Blocks sheet").waitFor();
@@ -93,7 +93,7 @@ describe("the page that shows what crop the pruning leaves", () => {
 
   test("says the next step where there is no block", async () => {
     pane = await openPane({ Remarks: [["Snow"]] });
-    await pane.page.locator("#tab-outlook").click();
+    await pane.goTo("outlook");
     await pane.page.locator("#work-outlook").click();
     await pane.page.getByText("Next step: list your blocks").waitFor();
   });

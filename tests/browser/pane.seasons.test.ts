@@ -59,7 +59,7 @@ describe("winter against winter", () => {
   let pane: PanePage;
 
   const work = async () => {
-    await pane.page.locator("#tab-outlook").click();
+    await pane.goTo("outlook");
     await pane.page.locator("#work-outlook").click();
     await pane.page.locator("#season-years").waitFor({ timeout: 30_000 });
   };
@@ -147,7 +147,7 @@ describe("winter against winter", () => {
   });
 
   test("leaves a sheet alone that it would spoil", async () => {
-    pane = await openPane({ ...winter(BEFORE, FIRST_WINTER, 2), Season: [["Wine list"], ["Rosé"]] });
+    pane = await openPane({ ...winter(BEFORE, FIRST_WINTER, 2), Winters: [["Wine list"], ["Rosé"]] });
     await work();
     await pane.page.locator("#keep-season").click();
     await pane.page.getByText("The sheet Winters has no table of winters").waitFor();

@@ -36,7 +36,7 @@ describe("the page for the figures that change results", () => {
   let pane: PanePage;
 
   const openFigure = async (name: string) => {
-    await pane.page.locator("#tab-settings").click();
+    await pane.goTo("settings");
     await pane.button("Read the settings").click();
     await pane.page.locator("#setting-search input").fill(name);
     await pane.page.locator('fluent-accordion-item[data-key="choice"] button#control').click();
@@ -130,7 +130,7 @@ describe("the page for the figures that change results", () => {
 
   test("copies figures of another workbook, shown first, and takes them back exactly", async () => {
     pane = await openPane(WITH_TABLE, { height: 900 });
-    await pane.page.locator("#tab-settings").click();
+    await pane.goTo("settings");
     await pane.button("Read the settings").click();
     await compareWith(
       "farm-office.csv",
@@ -158,7 +158,7 @@ describe("the page for the figures that change results", () => {
 
   test("copies only what is ticked, and says when there is nothing to copy", async () => {
     pane = await openPane(WITH_TABLE, { height: 900 });
-    await pane.page.locator("#tab-settings").click();
+    await pane.goTo("settings");
     await pane.button("Read the settings").click();
     await compareWith("same.csv", "Setting,Value\nWeight of live spurs,0.4\n");
     await pane.page.getByText("Every figure of same.csv is the same as here").waitFor();
@@ -188,7 +188,7 @@ describe("the page for the figures that change results", () => {
       },
       { height: 900 },
     );
-    await pane.page.locator("#tab-settings").click();
+    await pane.goTo("settings");
     await pane.button("Read the settings").click();
     await pane.page.getByText("has an older shape").waitFor();
     expect(await pane.brokenRules()).toEqual([]);
@@ -213,7 +213,7 @@ describe("the page for the figures that change results", () => {
 
   test.each(["light", "dark", "forced"] as const)("breaks no rule of axe-core in %s", async (look) => {
     pane = await openPane(WITH_TABLE, { look, language: "fr" });
-    await pane.page.locator("#tab-settings").click();
+    await pane.goTo("settings");
     await pane.page.locator("#read-settings").click();
     await pane.page.locator('fluent-accordion-item[data-key="choice"] button#control').click();
     await pane.page.locator(".change").first().waitFor();

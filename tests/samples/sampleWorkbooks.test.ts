@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { isBlank } from "../../src/survey/sheets/cell";
@@ -32,6 +32,10 @@ const WORKBOOKS = [
   { name: "larkmoor-mistakes.xlsx", make: () => seasonWithMistakes().workbook },
   { name: "empty-season.xlsx", make: () => emptySeason() },
   { name: "empty-season-metric.xlsx", make: () => emptySeason("metric") },
+  { name: "empty-season-es.xlsx", make: () => emptySeason("US", "es") },
+  { name: "empty-season-es-metric.xlsx", make: () => emptySeason("metric", "es") },
+  { name: "empty-season-fr.xlsx", make: () => emptySeason("US", "fr") },
+  { name: "empty-season-fr-metric.xlsx", make: () => emptySeason("metric", "fr") },
 ] as const;
 
 const committed = (name: string) => new Uint8Array(readFileSync(join(FOLDER, name)));
@@ -209,7 +213,8 @@ describe("the checks", () => {
   test("find nothing in the clean season and in the empty one", async () => {
     expect(await findingsIn("larkmoor-clean.xlsx")).toEqual([]);
     expect(await findingsIn("empty-season.xlsx")).toEqual([]);
-    expect(await findingsIn("empty-season-metric.xlsx")).toEqual([]);
+    for (const name of readdirSync(FOLDER).filter((file) => file.startsWith("empty-season-")))
+      expect([name, await findingsIn(name)]).toEqual([name, []]);
   });
 
   test("find every planted mistake at its cell, and nothing in any other row", async () => {

@@ -41,7 +41,11 @@ export async function runCheck(pane: Pane, signal: AbortSignal): Promise<void> {
 /** Checks what the workbook holds now; filter, opened groups and the run to compare with stay. */
 export async function checkAnew(pane: Pane, signal: AbortSignal): Promise<void> {
   const result = await check(pane, signal, () => {});
-  pane.change((state) => ({ ...state, check: finishRunAnew(state.check, result) }));
+  const { tables, version } = result;
+  pane.change((state) => ({
+    ...state,
+    check: tables.length === 0 ? { ...state.check, tables, version } : finishRunAnew(state.check, result),
+  }));
 }
 
 async function check(pane: Pane, signal: AbortSignal, show: (progress: CheckProgress) => void) {

@@ -8,6 +8,7 @@ import { LANGUAGES, type Language } from "../../texts/language";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
 import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
 import { cardsHtml, type Paper } from "../../workbook/results/cardsHtml";
+import { notePrinted } from "../../workbook/actions/printedCards";
 import { cardsSheet } from "../../workbook/results/cardsSheet";
 import { choiceField } from "../fields";
 import { moreButton } from "../moreButton";
@@ -137,6 +138,7 @@ async function printCards(pane: Pane): Promise<void> {
       vinesAPage: Math.round(settings.vinesACardPage),
     }),
   );
+  await notePrinted(pane.workbook, chosenCards(crew));
 }
 
 async function writeCards(pane: Pane): Promise<void> {

@@ -44,7 +44,7 @@ export async function openPane(
   await page.addScriptTag({ path: PANE_SCRIPT });
   await page.evaluate(
     ([cells, rest]) =>
-      window.harness.mount(JSON.parse(cells), { language: "en", today: 45350, walk: false, ...rest }),
+      window.harness.mount(JSON.parse(cells), { language: "en", today: 45350, page: "check", ...rest }),
     [JSON.stringify(sheets), options] as const,
   );
   return pane;

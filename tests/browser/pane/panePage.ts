@@ -17,6 +17,14 @@ export class PanePage {
     return this.page.locator("fluent-button:visible, fluent-link:visible", { hasText: words });
   }
 
+  /** Goes to a page, under More where its tab is not in sight. */
+  async goTo(id: string): Promise<void> {
+    const tab = this.page.locator(`#tab-${id}`);
+    if ((await tab.count()) > 0) return tab.click();
+    await this.page.locator("#tab-more").click();
+    await this.page.locator(`#more-${id}`).click();
+  }
+
   box(label: string): Locator {
     return this.page.locator(`fluent-checkbox[aria-label="${label}"]`);
   }

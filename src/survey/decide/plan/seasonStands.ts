@@ -1,0 +1,140 @@
+import type { Finding } from "../../checks/finding";
+import { wordKey } from "../../sheets/words";
+import type { Season } from "../../season/season";
+import { NO_PLACE, placeOf } from "../../season/vinePlaces";
+import { crewCards, type CrewCard } from "../cards/crewCards";
+import type { DecidedVine } from "../decideSeason";
+import { workPlan } from "./workPlan";
+
+/** How far the work on one block is; every figure but `wrong` and `hours` counts vines. */
+export interface BlockStands {
+  readonly block: string;
+  /** Bearing vines of the register, and vines that have a cordon row. */
+  readonly vines: number;
+  /** Vines with at least one cordon whose live spurs are counted. */
+  readonly counted: number;
+  /** Counted vines that no open finding calls wrong. */
+  readonly checked: number;
+  /** Counted vines with an answer for each side. */
+  readonly decided: number;
+  /** Decided vines whose every cordon has its choice in the sheet. */
+  readonly accepted: number;
+  /** Vines whose row has a printed card that still says what is decided. */
+  readonly printed: number;
+  readonly pruned: number;
+  /** Open findings that call a cell of this block wrong. */
+  readonly wrong: number;
+  /** Hours of pruning that are left. */
+  readonly hours: number;
+}
+
+/** Where the work of a season stands. */
+export interface SeasonStands {
+  readonly blocks: readonly BlockStands[];
+  /** Open findings that call a cell wrong, in the order of the sheets. */
+  readonly wrong: readonly Finding[];
+  /** Cards that are not printed as they stand. */
+  readonly cardsToPrint: number;
+}
+
+/**
+ * Counts how far the work is, block by block in the order of the Blocks sheet, for the picture that a season opens with.
+ *
+ * @param decided the vines of the season with their answers
+ * @param wrong open findings whose severity is "wrong"
+ * @param isPrinted true for a card that was printed as it stands
+ */
+export function seasonStands(
+  season: Season,
+  decided: readonly DecidedVine[],
+  wrong: readonly Finding[],
+  isPrinted: (card: CrewCard) => boolean,
+): SeasonStands {
+  const blocks = new Map<string, { -readonly [Key in keyof BlockStands]: BlockStands[Key] }>();
+  const named = (block: string) => {
+    const key = wordKey(block);
+    const known = blocks.get(key);
+    if (known) return known;
+    const made = { block, vines: 0, counted: 0, checked: 0, decided: 0, accepted: 0, printed: 0 };
+    const whole = { ...made, pruned: 0, wrong: 0, hours: 0 };
+    blocks.set(key, whole);
+    return whole;
+  };
+  const { places, words } = season;
+  for (const block of places.blockRows().keys()) if (block >= 0) named(words.wordOf(block));
+  const vines = new Map<string, { block: string; row: number; pruned: boolean }>();
+  for (const [key, { table, index }] of places.register()) {
+    const status = places.statusOf(key) ?? "bearing";
+    if (key === NO_PLACE || status !== "bearing") continue;
+    const { block, row, vine } = placeOf(key);
+    const pruned = (table.column("prunedOn")?.usable[index] ?? NaN) > 0;
+    vines.set(vineName(words.wordOf(block), row, vine), { block: words.wordOf(block), row, pruned });
+  }
+  const touched = touchedVines(season, wrong, (block) => named(block).wrong++);
+  for (const vine of decided) {
+    const name = vineName(vine.block, vine.row, vine.vine);
+    if (!vines.has(name)) vines.set(name, { block: vine.block, row: vine.row, pruned: false });
+    if (!isCounted(vine)) continue;
+    const block = named(vine.block);
+    block.counted++;
+    if (!touched.has(name)) block.checked++;
+    if (isOpen(vine)) continue;
+    block.decided++;
+    if (vine.toDecide.candidates.every(({ fixedChoice }) => fixedChoice !== undefined)) block.accepted++;
+  }
+  const cards = decided.some(isCounted) ? crewCards(season, decided) : [];
+  const printed = new Set(cards.filter(isPrinted).map(({ block, row }) => rowName(block, row)));
+  for (const { block, row, pruned } of vines.values()) {
+    named(block).vines++;
+    if (pruned) named(block).pruned++;
+    if (printed.has(rowName(block, row))) named(block).printed++;
+  }
+  for (const { block, hours } of workPlan(season).passes) named(block).hours += hours;
+  return {
+    blocks: [...blocks.values()].filter(({ vines: count }) => count > 0),
+    wrong,
+    cardsToPrint: cards.length - printed.size,
+  };
+}
+
+/** True for a vine on which a person must decide. */
+export function isOpen({ decision }: DecidedVine): boolean {
+  return decision.sides.some(({ ask }) => ask) || decision.cordons.some(({ verdict }) => verdict === "ask");
+}
+
+/** True for a vine with a cordon whose live spurs somebody has counted. */
+export function isCounted({ rows }: DecidedVine): boolean {
+  return rows.some(({ table, index }) => !Number.isNaN(table.column("liveSpurs")?.numbers[index] ?? NaN));
+}
+
+const vineName = (block: string, row: number, vine: number) => `${vine} ${row} ${wordKey(block)}`;
+const rowName = (block: string, row: number) => `${row} ${wordKey(block)}`;
+
+/** The vines that findings are about, by the rows that they stand in; each finding is told to its block. */
+function touchedVines(
+  { allTables, places, words }: Season,
+  findings: readonly Finding[],
+  tell: (block: string) => void,
+): ReadonlySet<string> {
+  const touched = new Set<string>();
+  const indexes = new Map(
+    allTables.map((table) => [
+      table.sheet,
+      {
+        table,
+        at: new Map(Array.from({ length: table.rowCount }, (_, index) => [table.sheetRow(index), index])),
+      },
+    ]),
+  );
+  for (const { sheet, row, facts } of findings) {
+    const found = indexes.get(sheet);
+    const index = found?.at.get(row);
+    const key = found === undefined || index === undefined ? NO_PLACE : places.keysOf(found.table)[index];
+    if (key !== NO_PLACE) {
+      const place = placeOf(key);
+      touched.add(vineName(words.wordOf(place.block), place.row, place.vine));
+      tell(words.wordOf(place.block));
+    } else if (typeof facts["block"] === "string" && facts["block"] !== "") tell(facts["block"]);
+  }
+  return touched;
+}
