@@ -312,7 +312,7 @@ describe("the page that checks the counts", () => {
     await pane.page.locator("#questions").waitFor({ state: "detached" });
     await pane.button("Check").first().click();
     await pane.page.locator("#check-result").waitFor();
-    await pane.page.getByRole("tab", { name: "Crew" }).click();
+    await pane.goTo("crew");
     await pane.page.locator("#make-cards").click();
     await pane.page.locator("#cards-result").waitFor();
     await pane.page.locator("#print-cards").click();
@@ -328,11 +328,12 @@ describe("the page that checks the counts", () => {
     await pane.page.locator("#typing").click();
     await pane.page.getByText("Rows changed just now").waitFor();
     await pane.page.evaluate(() => window.harness.workbook.type("Cordons", 2, 9, 12, "colleague"));
-    await pane.button("Cordons I2").waitFor();
+    const typed = pane.page.locator("section").getByText("Cordons I2");
+    await typed.waitFor();
     expect(await pane.page.getByText("by a colleague").count()).toBe(1);
     expect(await pane.brokenRules()).toEqual([]);
     await pane.picture("check-typing");
-    await pane.button("Cordons I2").click();
+    await typed.click();
     expect(await selected()).toEqual({ sheet: "Cordons", row: 2, column: 9 });
     await pane.page.evaluate(() => window.harness.workbook.type("Cordons", 2, 9, 6));
     await pane.page.getByText("Nothing to object to so far").waitFor();

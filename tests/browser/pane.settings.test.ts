@@ -75,8 +75,8 @@ describe("the page for the figures that change results", () => {
     await pane.page.locator("#setting-by input").fill("JT");
     await pane.button("Back to the source's value").click();
     await pane.page.locator("#keep-setting").click();
-    await pane.page.getByText("Kept: Weight of live spurs is 0.3").waitFor();
-    expect((await values("Settings"))[1].slice(1, 4)).toEqual([0.3, "share", "ours"]);
+    await pane.page.getByText("Kept: Weight of live spurs is 0.2").waitFor();
+    expect((await values("Settings"))[1].slice(1, 4)).toEqual([0.2, "share", "ours"]);
   });
 
   test("refuses a figure outside its limits in one sentence, and a change without a name", async () => {
