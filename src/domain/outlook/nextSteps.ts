@@ -59,38 +59,6 @@ export function nextSteps(
     .sort((one, other) => one.halfWidth - other.halfWidth);
 }
 
-/**
- * How many more of one thing bring the range within a margin, or undefined when no number of them can, because the rest
- * of the doubt lies elsewhere.
- *
- * `margin`: half the range's width over the likely crop, 0.005 to 2.
- *
- * @example
- * moreForMargin({ stage: "clusters", clusters: vinesAtRandom([60, 75, 50, 81, 66, 70, 58, 62], 200), clusterWeight: fromYears("clusterWeight", 0.1, 0.2) }, { planted: 200, bearing: exactly("missing", 1) }, 0.9, "vines", 0.1) // undefined
- */
-export function moreForMargin(
-  figures: StageFigures,
-  block: OutlookBlock,
-  confidence: number,
-  unit: SampleSize["unit"],
-  margin: number,
-): number | undefined {
-  mustLieBetween("margin", margin, 0.005, 2);
-  if (!sampledUnits(figures).includes(unit)) return undefined;
-  const close = (more: number) =>
-    cropOutlook(withMore(figures, unit, more), block, confidence).halfWidth <= margin;
-  const most = Math.min(left(figures, unit), 100000);
-  if (!close(most)) return undefined;
-  let low = -1;
-  let high = most;
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (close(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
-}
-
 const estimatesOf = (figures: StageFigures): [string, Estimate][] =>
   Object.entries(figures).filter((entry): entry is [string, Estimate] => typeof entry[1] === "object");
 

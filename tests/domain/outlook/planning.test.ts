@@ -4,7 +4,7 @@ import { cropOutlook, type ClusterFigures } from "../../../src/domain/outlook/cr
 import { clustersWeighedTogether } from "../../../src/domain/outlook/clustersWeighed";
 import { exactly, fromYears } from "../../../src/domain/outlook/estimate";
 import { fruitfulNodes } from "../../../src/domain/outlook/fruitfulNodes";
-import { moreForMargin, nextSteps } from "../../../src/domain/outlook/nextSteps";
+import { nextSteps } from "../../../src/domain/outlook/nextSteps";
 import { samplingPlan, type RowOfVines } from "../../../src/domain/outlook/samplingPlan";
 import { vinesAtRandom } from "../../../src/domain/outlook/vinesCounted";
 import { seededRandom } from "../../../src/domain/random";
@@ -57,22 +57,6 @@ describe("what narrows the range", () => {
       0.9,
     );
     expect(step.halfWidth).toBeCloseTo(counted.halfWidth, 6);
-  });
-
-  test("more for a margin is the fewest that reach it", () => {
-    const margin = 0.13;
-    const more = moreForMargin(figures, block, 0.9, "vines", margin)!;
-    const after = (extra: number) =>
-      nextSteps(figures, block, 0.9, costs, extra * costs.vines).find(({ unit }) => unit === "vines")!
-        .halfWidth;
-    expect(after(more)).toBeLessThanOrEqual(margin);
-    expect(after(more - 1)).toBeGreaterThan(margin);
-  });
-
-  test("a margin below what the rest of the doubt leaves cannot be reached by vines alone", () => {
-    expect(moreForMargin(figures, block, 0.9, "vines", 0.05)).toBeUndefined();
-    expect(moreForMargin(figures, block, 0.9, "canes", 0.5)).toBeUndefined();
-    expect(moreForMargin(figures, block, 0.9, "clusters", 0.99)).toBe(0);
   });
 
   test("in winter canes are offered and the season's clusters a shoot are not", () => {
