@@ -74,7 +74,7 @@ export const CHECK_COMMAND: Command = {
   async run(words, options, terminal) {
     const today = todayOf(options, terminal.today);
     const { inputs, season } = await readSeasonInputs(words, options, terminal);
-    if (countedRows(season) === 0) throw new CommandProblem("noRows", { files: inputs.files });
+    if (hasHeadsOnly(season)) throw new CommandProblem("noRows", { files: inputs.files });
     const all = findingsOf(season, today, terminal);
     const least = SEVERITIES.indexOf((options.severity as Severity | undefined) ?? "note");
     const wanted = all.filter((finding) => SEVERITIES.indexOf(finding.severity) <= least);
@@ -175,6 +175,11 @@ function countTables({ allTables }: Season) {
 
 function countedRows(season: Season): number {
   return countTables(season).reduce((sum, { rowCount }) => sum + rowCount, 0);
+}
+
+/** True where counts have heads and none has a row; Settings alone can be checked. */
+function hasHeadsOnly(season: Season): boolean {
+  return countTables(season).length > 0 && countedRows(season) === 0;
 }
 
 interface CheckResult {
