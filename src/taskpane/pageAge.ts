@@ -10,7 +10,7 @@ export type WorkAnew = (pane: Pane, signal: AbortSignal) => Promise<void>;
 
 /** What is worked out for each page. */
 const WORK: Readonly<Record<ResultPage, readonly Measured[]>> = {
-  season: ["season", "findings", "decisions", "stands"],
+  season: ["season", "findings", "decisions", "crew", "stands"],
   check: ["season", "findings"],
   nodes: ["season", "decisions", "nodes"],
   gaps: ["season", "decisions", "gaps"],

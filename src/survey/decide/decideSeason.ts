@@ -13,6 +13,11 @@ export interface DecidedVine extends SurveyVine {
   readonly plan: VinePlan;
 }
 
+/** True for a vine that a person must look at. */
+export function isAsked({ decision }: DecidedVine): boolean {
+  return decision.sides.some(({ ask }) => ask) || decision.cordons.some(({ verdict }) => verdict === "ask");
+}
+
 /** A vine of the survey with its answer and its plan, by the figures of the Settings sheet. */
 export function decidedVine(vine: SurveyVine, settings: Season["settings"]): DecidedVine {
   const decision = chooseCordons(vine.toDecide, choiceRules(settings));

@@ -16,12 +16,13 @@ import { changePage } from "../changePage";
 import { usedRowsLine } from "../usedRowsLine";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
+import { percent } from "../percent";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { chosenCards, RENEWALS_LISTED, type CrewResult, type CrewState } from "./crewState";
 import { makeCards } from "./makeCards";
-import { printHtml } from "./printHtml";
+import { printHtml } from "../printHtml";
 import { TEXTS } from "../../texts/texts";
 
 export { makeCardsAnew } from "./makeCards";
@@ -305,10 +306,4 @@ function forecast(
     <p class="small quiet">
       ${pane.say(CREW_TEXTS.forecastNote, { loss: percent(pane, yearlyLoss), up: percent(pane, broughtUp) })}
     </p>`;
-}
-
-function percent(pane: Pane, share: number): string {
-  return new Intl.NumberFormat(pane.state.language, { style: "percent", maximumFractionDigits: 0 }).format(
-    share,
-  );
 }

@@ -1,10 +1,8 @@
-import { crewCards } from "../../survey/decide/cards/crewCards";
-import { workPlan } from "../../survey/decide/plan/workPlan";
-import { trunksToRenew } from "../../survey/decide/renewal/trunksToRenew";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { Progress } from "../progress";
 import { readDecisions } from "../readDecisions";
+import { crewOf } from "./crewOf";
 import { RENEWALS_LISTED, type CrewState } from "./crewState";
 
 /** Reads the survey and makes the cards, the order of work and the list of trunks to renew. */
@@ -28,12 +26,5 @@ async function make(
   show: (progress: Progress) => void,
 ): Promise<Pick<CrewState, "result" | "version">> {
   const decided = await readDecisions(pane, signal, show);
-  const { season, version, vines } = decided;
-  const result = pane.held.once("crew", decided, "", () => ({
-    season,
-    cards: crewCards(season, vines),
-    work: workPlan(season),
-    renewal: trunksToRenew(season),
-  }));
-  return { version, result };
+  return { version: decided.version, result: crewOf(pane, decided) };
 }

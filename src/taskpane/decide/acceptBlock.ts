@@ -1,7 +1,7 @@
 import { cellName } from "../../survey/sheets/cellName";
 import { ACCEPT_TEXTS } from "../../texts/accept";
 import { DECIDE_TEXTS } from "../../texts/pane";
-import { changeCells, undoChange } from "../../workbook/actions/changeCells";
+import { changeAllOrNone, undoChange } from "../../workbook/actions/changeCells";
 import { remember } from "../ownView";
 import { keepCurrent } from "../pageAge";
 import type { Pane } from "../pane";
@@ -33,13 +33,12 @@ export async function acceptBlock(pane: Pane, block: string, by: string): Promis
     pane.tell("warning", ACCEPT_TEXTS.meanwhile, { ...unlike });
     return;
   }
-  const { changed, left } = await changeCells(
+  const { changed, left } = await changeAllOrNone(
     pane.workbook,
     wanted,
     wanted.map(() => ({ value: null })),
   );
   if (left.length > 0) {
-    await undoChange(pane.workbook, changed);
     const [{ sheet, row, column }] = left;
     pane.tell("warning", ACCEPT_TEXTS.meanwhile, { sheet, cell: cellName(row, column) });
     return;

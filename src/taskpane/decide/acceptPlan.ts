@@ -1,9 +1,8 @@
 import { isBlank } from "../../survey/sheets/cell";
-import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { isAsked, type DecidedVine } from "../../survey/decide/decideSeason";
 import type { SurveyColumn } from "../../survey/season/season";
 import { choiceWord } from "./choiceWord";
 import type { CellChangeWanted } from "../../workbook/actions/changeCells";
-import { isAsked } from "./decideState";
 
 /** What accepting a block would write, and how far the block is. */
 export interface AcceptPlan {

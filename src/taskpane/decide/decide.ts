@@ -1,7 +1,7 @@
+import { isAsked } from "../../survey/decide/decideSeason";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { readDecisions } from "../readDecisions";
-import { isAsked } from "./decideState";
 import { firstVine } from "./vineWalk";
 import { followSelection } from "./followSelection";
 

@@ -1,4 +1,4 @@
-import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { isAsked, type DecidedVine } from "../../survey/decide/decideSeason";
 import type { Season } from "../../survey/season/season";
 import type { CountingRisk } from "../../domain/choice/countingRisk";
 import type { Turn } from "../../domain/choice/whatWouldTurn";
@@ -57,11 +57,6 @@ export const FIRST_DECIDE_STATE: DecideState = {
   past: [],
   turns: new Map(),
 };
-
-/** True for a vine that a person must look at. */
-export function isAsked({ decision }: DecidedVine): boolean {
-  return decision.sides.some(({ ask }) => ask) || decision.cordons.some(({ verdict }) => verdict === "ask");
-}
 
 /** True for a vine with a side where a cane is to be laid. */
 function laysCane({ decision }: DecidedVine): boolean {

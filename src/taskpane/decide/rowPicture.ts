@@ -1,9 +1,9 @@
 import { html, svg, type TemplateResult } from "lit";
-import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { isAsked, type DecidedVine } from "../../survey/decide/decideSeason";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { isAsked, vineKey } from "./decideState";
+import { vineKey } from "./decideState";
 
 const STEP = 10;
 const TALL = 18;

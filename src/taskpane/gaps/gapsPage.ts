@@ -9,6 +9,7 @@ import { moreButton } from "../moreButton";
 import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
+import { percent } from "../percent";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
@@ -197,10 +198,4 @@ function mapCell(vine: { positions: number; gaps: number } | undefined): Templat
   return html`<td class=${tenths >= 5 ? "worst" : tenths >= 3 ? "bad" : tenths >= 1 ? "some" : "full"}>
     ${tenths}
   </td>`;
-}
-
-function percent(pane: Pane, share: number): string {
-  return new Intl.NumberFormat(pane.state.language, { style: "percent", maximumFractionDigits: 0 }).format(
-    share,
-  );
 }

@@ -9,6 +9,7 @@ import { choiceField } from "../fields";
 import { jumpButton } from "../jumpButton";
 import { rangeBar } from "../outlook/rangeBar";
 import type { Pane } from "../pane";
+import { percent } from "../percent";
 import { progressBar } from "../progressBar";
 import { settingButton } from "../settingButton";
 import type { NodesResult, NodesState } from "./nodesState";
@@ -287,9 +288,3 @@ const nodesOrNone = (pane: Pane, { nodes, refusal }: NodesOrRefusal) =>
 /** Why there is no number; the sentences of the functions, whose facts name no argument here. */
 const reasonOf = (pane: Pane, refusal: Refusal | undefined) =>
   refusal === undefined ? "" : pane.say(REFUSALS[refusal.code], refusal.facts);
-
-function percent(pane: Pane, share: number): string {
-  return new Intl.NumberFormat(pane.state.language, { style: "percent", maximumFractionDigits: 0 }).format(
-    share,
-  );
-}

@@ -7,7 +7,7 @@ import type { Season } from "../../survey/season/season";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
 import { THINNING_GROUPS } from "../../texts/outlook";
 import { SETTINGS_TEXTS } from "../../texts/pane";
-import { changeCells, undoChange } from "../../workbook/actions/changeCells";
+import { changeAllOrNone, undoChange } from "../../workbook/actions/changeCells";
 import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
 import { changePage } from "../changePage";
@@ -76,10 +76,9 @@ export async function takeFigure(pane: Pane, signal: AbortSignal): Promise<void>
     return;
   }
   if (plan.needsTable) await pane.workbook.writeOwnSheet(freshSettings(language));
-  const { changed, left } = await changeCells(pane.workbook, plan.cells, plan.expected);
+  const { changed, left } = await changeAllOrNone(pane.workbook, plan.cells, plan.expected);
   const taken = { figure, where: plan.where, by, cells: changed };
   if (left.length > 0) {
-    await undoChange(pane.workbook, changed);
     changePage(pane, "outlook", { take: undefined });
     await workOutlook(pane, signal);
     pane.tell("warning", FARM_FIGURE_TEXTS.meanwhile, { where: plan.where });

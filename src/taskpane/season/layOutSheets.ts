@@ -6,7 +6,7 @@ import type { CellValue } from "../../survey/sheets/cell";
 import type { SurveyTable } from "../../survey/season/season";
 import { wordKey } from "../../survey/sheets/words";
 import { SEASON_TEXTS } from "../../texts/seasonPage";
-import { changeCells, undoChange, type CellChangeWanted } from "../../workbook/actions/changeCells";
+import { changeAllOrNone, type CellChangeWanted } from "../../workbook/actions/changeCells";
 import { changePage } from "../changePage";
 import { choiceWord } from "../decide/choiceWord";
 import type { Pane } from "../pane";
@@ -61,13 +61,12 @@ export async function layOutSheets(pane: Pane): Promise<void> {
       laid.vines.map((place) => ({ block, ...place, status: inSheet(vines!, "status", "bearing") })),
     ),
   ];
-  const { changed, left } = await changeCells(
+  const { left } = await changeAllOrNone(
     pane.workbook,
     wanted,
     wanted.map(() => ({ value: null })),
   );
   if (left.length > 0) {
-    await undoChange(pane.workbook, changed);
     const [{ sheet, row, column }] = left;
     const filled = pane.say(TEXTS.filled, { sheet, cell: cellName(row, column) });
     return changePage(pane, "season", { layOut: { ...form, problem: filled } });

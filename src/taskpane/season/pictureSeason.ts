@@ -1,8 +1,10 @@
 import { sortFindings } from "../../survey/checks/setAside";
-import { isCounted, isOpen, seasonStands } from "../../survey/decide/plan/seasonStands";
+import { isAsked } from "../../survey/decide/decideSeason";
+import { isCounted, seasonStands } from "../../survey/decide/plan/seasonStands";
 import { printedCards } from "../../workbook/actions/printedCards";
 import { readAside } from "../../workbook/actions/setAside";
 import { changePage } from "../changePage";
+import { crewOf } from "../crew/crewOf";
 import type { Pane } from "../pane";
 import { readDecisions } from "../readDecisions";
 
@@ -18,12 +20,14 @@ export async function pictureSeason(pane: Pane, signal: AbortSignal): Promise<vo
     const { open } = sortFindings(findings, await readAside(pane.workbook));
     const wrong = open.filter(({ severity }) => severity === "wrong");
     const isPrinted = await printedCards(pane.workbook);
-    const stands = pane.held.timed("stands", () => seasonStands(season, vines, wrong, isPrinted));
+    const { cards, work } = crewOf(pane, reading);
+    const crew = { cards: vines.some(isCounted) ? cards : [], work };
+    const stands = pane.held.timed("stands", () => seasonStands(season, vines, wrong, crew, isPrinted));
     const picture = {
       ...stands,
       season,
       rowsUsed: season.used.account(),
-      firstAsked: vines.find((vine) => isCounted(vine) && isOpen(vine)),
+      firstAsked: vines.find((vine) => isCounted(vine) && isAsked(vine)),
     };
     changePage(pane, "season", { version, picture });
     if (first) performance.mark("cordonbook-season");

@@ -1,7 +1,7 @@
 import type { Season } from "../../survey/season/season";
 import type { Paper } from "../../workbook/results/cardsHtml";
 import { countSheetHtml } from "../../workbook/results/countSheetHtml";
-import { printHtml } from "../crew/printHtml";
+import { printHtml } from "../printHtml";
 import type { Pane } from "../pane";
 
 /** Paper for the count sheets: the chosen one, or what goes with the units of the sheets. */

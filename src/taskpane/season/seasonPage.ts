@@ -8,6 +8,7 @@ import { changePage } from "../changePage";
 import { choiceField } from "../fields";
 import type { TextFacts } from "../../texts/language";
 import type { Pane } from "../pane";
+import { percent } from "../percent";
 import { usedRowsLine } from "../usedRowsLine";
 import { emptyView } from "./emptyView";
 import { openPage } from "../openPage";
@@ -107,7 +108,7 @@ function blockRows(pane: Pane, block: BlockStands): TemplateResult {
         const stop = step === "checked" && block.wrong > 0;
         return html`<td title=${pane.say(SEASON_TEXTS.share, { done: block[step], vines: block.vines })}>
           <div class=${stop ? "bar stop" : "bar"}><i style=${`inline-size:${100 * done}%`}></i></div>
-          ${percent(pane, done)}${stop ? html`<span class="unseen">${stopped}</span><b aria-hidden="true"> !</b>` : nothing}
+          ${carefulPercent(pane, done)}${stop ? html`<span class="unseen">${stopped}</span><b aria-hidden="true"> !</b>` : nothing}
         </td>`;
       })}
     </tr>
@@ -122,11 +123,8 @@ function blockRows(pane: Pane, block: BlockStands): TemplateResult {
 }
 
 /** A share in whole per cents that never says all, or nothing, of what is not quite so. */
-function percent(pane: Pane, share: number): string {
-  const shown = share > 0 && share < 0.01 ? 0.01 : share > 0.99 && share < 1 ? 0.99 : share;
-  return new Intl.NumberFormat(pane.state.language, { style: "percent", maximumFractionDigits: 0 }).format(
-    shown,
-  );
+function carefulPercent(pane: Pane, share: number): string {
+  return percent(pane, share > 0 && share < 0.01 ? 0.01 : share > 0.99 && share < 1 ? 0.99 : share);
 }
 
 /** What is open, in the order of the work; a few vines without a count hold up no block that has its counts. */

@@ -102,6 +102,18 @@ export function undoChange(workbook: SurveyWorkbook, changed: readonly ChangedCe
       );
 }
 
+/** As changeCells, all or nothing: where one cell was left alone, the others are brought back and none is changed. */
+export async function changeAllOrNone(
+  workbook: SurveyWorkbook,
+  wanted: readonly CellChangeWanted[],
+  expected: readonly (CellContent | undefined)[],
+): Promise<ChangeResult> {
+  const result = await changeCells(workbook, wanted, expected);
+  if (result.left.length === 0) return result;
+  await undoChange(workbook, result.changed);
+  return { changed: [], left: result.left };
+}
+
 /** True when both are the same formula, or the same value. */
 export function sameContent(one: CellContent, other: CellContent): boolean {
   if ("formula" in one || "formula" in other)

@@ -1,8 +1,7 @@
-import { decideSeason } from "../../../src/survey/decide/decideSeason";
+import { decideSeason, isAsked } from "../../../src/survey/decide/decideSeason";
 import {
   FIRST_DECIDE_STATE,
   countVines,
-  isAsked,
   vinesToShow,
   type DecideState,
 } from "../../../src/taskpane/decide/decideState";

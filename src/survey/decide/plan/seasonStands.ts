@@ -2,9 +2,9 @@ import type { Finding } from "../../checks/finding";
 import { wordKey } from "../../sheets/words";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
-import { crewCards, type CrewCard } from "../cards/crewCards";
-import type { DecidedVine } from "../decideSeason";
-import { workPlan } from "./workPlan";
+import type { CrewCard } from "../cards/crewCards";
+import { isAsked, type DecidedVine } from "../decideSeason";
+import type { WorkPlan } from "./workPlan";
 
 /** How far the work on one block is; every figure but `wrong` and `hours` counts vines. */
 export interface BlockStands {
@@ -42,12 +42,15 @@ export interface SeasonStands {
  *
  * @param decided the vines of the season with their answers
  * @param wrong open findings whose severity is "wrong"
+ * @param cards the cards of the season, none while no cordon is counted
+ * @param work the order of its work
  * @param isPrinted true for a card that was printed as it stands
  */
 export function seasonStands(
   season: Season,
   decided: readonly DecidedVine[],
   wrong: readonly Finding[],
+  { cards, work }: { readonly cards: readonly CrewCard[]; readonly work: WorkPlan },
   isPrinted: (card: CrewCard) => boolean,
 ): SeasonStands {
   const blocks = new Map<string, { -readonly [Key in keyof BlockStands]: BlockStands[Key] }>();
@@ -78,28 +81,22 @@ export function seasonStands(
     const block = named(vine.block);
     block.counted++;
     if (!touched.has(name)) block.checked++;
-    if (isOpen(vine)) continue;
+    if (isAsked(vine)) continue;
     block.decided++;
     if (vine.toDecide.candidates.every(({ fixedChoice }) => fixedChoice !== undefined)) block.accepted++;
   }
-  const cards = decided.some(isCounted) ? crewCards(season, decided) : [];
   const printed = new Set(cards.filter(isPrinted).map(({ block, row }) => rowName(block, row)));
   for (const { block, row, pruned } of vines.values()) {
     named(block).vines++;
     if (pruned) named(block).pruned++;
     if (printed.has(rowName(block, row))) named(block).printed++;
   }
-  for (const { block, hours } of workPlan(season).passes) named(block).hours += hours;
+  for (const { block, hours } of work.passes) named(block).hours += hours;
   return {
     blocks: [...blocks.values()].filter(({ vines: count }) => count > 0),
     wrong,
     cardsToPrint: cards.length - printed.size,
   };
-}
-
-/** True for a vine on which a person must decide. */
-export function isOpen({ decision }: DecidedVine): boolean {
-  return decision.sides.some(({ ask }) => ask) || decision.cordons.some(({ verdict }) => verdict === "ask");
 }
 
 /** True for a vine with a cordon whose live spurs somebody has counted. */
@@ -117,19 +114,11 @@ function touchedVines(
   tell: (block: string) => void,
 ): ReadonlySet<string> {
   const touched = new Set<string>();
-  const indexes = new Map(
-    allTables.map((table) => [
-      table.sheet,
-      {
-        table,
-        at: new Map(Array.from({ length: table.rowCount }, (_, index) => [table.sheetRow(index), index])),
-      },
-    ]),
-  );
+  const tables = new Map(allTables.map((table) => [table.sheet, table]));
   for (const { sheet, row, facts } of findings) {
-    const found = indexes.get(sheet);
-    const index = found?.at.get(row);
-    const key = found === undefined || index === undefined ? NO_PLACE : places.keysOf(found.table)[index];
+    const table = tables.get(sheet);
+    const index = table?.indexOfSheetRow(row);
+    const key = table === undefined || index === undefined ? NO_PLACE : places.keysOf(table)[index];
     if (key !== NO_PLACE) {
       const place = placeOf(key);
       touched.add(vineName(words.wordOf(place.block), place.row, place.vine));

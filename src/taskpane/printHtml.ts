@@ -1,4 +1,4 @@
-import { printAndRemove, printFrame } from "../printFrame";
+import { printAndRemove, printFrame } from "./printFrame";
 
 /**
  * Prints a page that is whole in itself, without the pane and without the workbook around it.
