@@ -7,7 +7,10 @@ export interface ReadOptions {
   /** Called between slices with the share of the sheet that is read, 0 to 1. */
   onProgress?: (done: number) => void;
   signal?: AbortSignal;
-  /** Only these rows of the sheet, as a person counts them; the area is what of them is filled. */
+  /**
+   * Only these rows of the sheet, as a person counts them; the area is what of them is filled, and does not say which
+   * cells are merged.
+   */
   rows?: { readonly first: number; readonly count: number };
 }
 

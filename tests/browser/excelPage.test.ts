@@ -147,7 +147,7 @@ describe("the add-in's page", () => {
   });
 
   test("tells what this Excel can do, starts with the workbook only when asked, and opens a copy of values", async () => {
-    const host = hostWith(COUNTS, 14);
+    const host = hostWith(COUNTS);
     host.book.calculate = () => PROJECT_VERSION;
     const file = new Uint8Array(readFileSync("sample-workbooks/larkmoor-clean.xlsx"));
     const { page, problems } = await openExcelPage(browser, host, { excelApi: 14, file });

@@ -5,8 +5,11 @@ import { WorkbookProblem, type CellChange, type SurveyWorkbook } from "../../src
 /** Sheets a contract case starts from: values from A1 on. */
 export type StartSheets = Readonly<Record<string, readonly (readonly CellValue[])[]>>;
 
+/** Addresses of merged cells on sheets, such as "A2:A4". */
+export type MergedCells = Readonly<Record<string, readonly string[]>>;
+
 /** A fresh workbook with these sheets, none of them made by the add-in. */
-export type MakeWorkbook = (sheets: StartSheets) => Promise<SurveyWorkbook>;
+export type MakeWorkbook = (sheets: StartSheets, merged?: MergedCells) => Promise<SurveyWorkbook>;
 
 export interface ContractCase {
   readonly name: string;
@@ -44,7 +47,9 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
   });
 
   rule("says where the filled part begins when it is not in A1", async () => {
-    const workbook = await makeWorkbook({ Notes: [[], [null, null, "here"], [null, null, 3]] });
+    const workbook = await makeWorkbook({
+      Notes: [[], [null, null, "here"], [null, null, 3]],
+    });
     const area = await workbook.readSheet("Notes");
     same(cellAt(area, 2, 3), "here");
     same(cellAt(area, 3, 3), 3);
@@ -53,10 +58,41 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
 
   rule("reads some rows of a sheet alone", async () => {
     const workbook = await makeWorkbook(COUNTS);
-    const area = await workbook.readSheet("Cordons", { rows: { first: 3, count: 5 } });
+    const area = await workbook.readSheet("Cordons", {
+      rows: { first: 3, count: 5 },
+    });
     same(cellAt(area, 3, 2), 8);
     same(area.values.length, 1);
     same((await workbook.readSheet("Cordons", { rows: { first: 9, count: 1 } })).values, []);
+  });
+
+  rule("says which cells are merged, with the value in their first", async () => {
+    const workbook = await makeWorkbook(
+      {
+        "O'Neil, west": [
+          [],
+          [null, "Vine", "Cordon", "Live spurs"],
+          [null, 7, "L", 11],
+          [null, null, "R", 9],
+          [null, null, "R", 4],
+          [null, 8, "L", 10],
+          [null, null, "R", 12],
+        ],
+        Plain: [["Vine"], [7]],
+      },
+      { "O'Neil, west": ["B3:B5", "B6:B7"] },
+    );
+    const area = await workbook.readSheet("O'Neil, west");
+    same([area.firstRow, area.firstColumn], [2, 2]);
+    same(
+      area.values.map(([vine]) => vine),
+      ["Vine", 7, null, null, 8, null],
+    );
+    same(area.merged, [
+      { row: 1, column: 0, rows: 3, columns: 1 },
+      { row: 4, column: 0, rows: 2, columns: 1 },
+    ]);
+    same((await workbook.readSheet("Plain")).merged ?? [], []);
   });
 
   rule("reads an empty sheet as no rows", async () => {
@@ -66,7 +102,9 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
 
   rule("keeps numbers, text that looks like a number, and truth values apart", async () => {
     const row: CellValue[] = ["007", 7, true, false, 0, "0", "-3", "3 ft"];
-    const workbook = await makeWorkbook({ Kinds: [["a", "b", "c", "d", "e", "f", "g", "h"], row] });
+    const workbook = await makeWorkbook({
+      Kinds: [["a", "b", "c", "d", "e", "f", "g", "h"], row],
+    });
     same((await workbook.readSheet("Kinds")).values[1], row);
   });
 
@@ -92,7 +130,9 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
   rule("tells progress up to 1 and stops when asked to", async () => {
     const workbook = await makeWorkbook(COUNTS);
     const seen: number[] = [];
-    await workbook.readSheet("Cordons", { onProgress: (done) => seen.push(done) });
+    await workbook.readSheet("Cordons", {
+      onProgress: (done) => seen.push(done),
+    });
     same(seen.at(-1), 1);
     same(
       seen.every((done, i) => done >= 0 && done <= 1 && (i === 0 || done >= seen[i - 1])),
@@ -212,7 +252,12 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     } as const;
     const headers = [chart.labels, ...chart.parts];
     const write = (rows: (string | number)[][], charts = [chart]) =>
-      workbook.writeOwnSheet({ sheet: "Crop outlook", headers, rows, charts });
+      workbook.writeOwnSheet({
+        sheet: "Crop outlook",
+        headers,
+        rows,
+        charts,
+      });
     const drawn = workbook.host === "desk" ? 0 : 1;
     for (const rows of [
       [["North Bench", 3, 1, 2]],
@@ -244,7 +289,13 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     const workbook = await makeWorkbook(COUNTS);
     await refuses("badTable", () => workbook.writeOwnSheet({ sheet: "New", headers: [], rows: [] }));
     await refuses("badTable", () => workbook.writeOwnSheet({ sheet: "New", headers: ["a", "A"], rows: [] }));
-    await refuses("badTable", () => workbook.writeOwnSheet({ sheet: "New", headers: ["a"], rows: [[1, 2]] }));
+    await refuses("badTable", () =>
+      workbook.writeOwnSheet({
+        sheet: "New",
+        headers: ["a"],
+        rows: [[1, 2]],
+      }),
+    );
     for (const sheet of ["", "a/b", "a".repeat(32), "'a"])
       await refuses("badSheetName", () => workbook.writeOwnSheet({ sheet, headers: ["a"], rows: [] }));
     same(await workbook.sheetNames(), ["Cordons", "Vines"]);
@@ -252,7 +303,11 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
 
   rule("deletes its own sheet, which is then nobody's", async () => {
     const workbook = await makeWorkbook(COUNTS);
-    await workbook.writeOwnSheet({ sheet: "Findings", headers: ["Row"], rows: [[1]] });
+    await workbook.writeOwnSheet({
+      sheet: "Findings",
+      headers: ["Row"],
+      rows: [[1]],
+    });
     await workbook.deleteOwnSheet("Findings");
     same(await workbook.sheetNames(), ["Cordons", "Vines"]);
     same(await workbook.isOwnSheet("Findings"), false);

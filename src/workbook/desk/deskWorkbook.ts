@@ -102,7 +102,12 @@ export class DeskWorkbook implements SurveyWorkbook {
     const spilled = this.formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
     const rows: CellValue[][] = [];
     const formulas = new Map<string, string>();
-    const bounds = { firstRow: Infinity, lastRow: -1, firstColumn: Infinity, lastColumn: -1 };
+    const bounds = {
+      firstRow: Infinity,
+      lastRow: -1,
+      firstColumn: Infinity,
+      lastColumn: -1,
+    };
     const rowCount = Math.max(cells.getLength(), lastKey(spilled) + 1);
     const from = wanted ? wanted.first - 1 : 0;
     const end = wanted ? Math.min(rowCount, from + wanted.count) : rowCount;
@@ -134,8 +139,15 @@ export class DeskWorkbook implements SurveyWorkbook {
     onProgress?.(1);
     const { firstRow, lastRow, firstColumn, lastColumn } = bounds;
     if (lastRow < 0)
-      return { sheet: sheet.getSheetName(), firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+      return {
+        sheet: sheet.getSheetName(),
+        firstRow: 1,
+        firstColumn: 1,
+        values: [],
+        formulaAt: () => null,
+      };
     const width = lastColumn - firstColumn + 1;
+    const merged = sheet.getSheet().getMergeData();
     return {
       sheet: sheet.getSheetName(),
       firstRow: firstRow + 1,
@@ -145,6 +157,16 @@ export class DeskWorkbook implements SurveyWorkbook {
         .map((row) => Array.from({ length: width }, (_, column) => row[firstColumn + column] ?? null)),
       formulaAt: (r, c) => formulas.get(`${firstRow + r} ${firstColumn + c}`) ?? null,
       isText: this.isText,
+      ...(merged.length === 0
+        ? {}
+        : {
+            merged: merged.map(({ startRow, startColumn, endRow, endColumn }) => ({
+              row: startRow - firstRow,
+              column: startColumn - firstColumn,
+              rows: endRow - startRow + 1,
+              columns: endColumn - startColumn + 1,
+            })),
+          }),
     };
   }
 
@@ -200,12 +222,19 @@ export class DeskWorkbook implements SurveyWorkbook {
     const sheet = this.workbook.getActiveSheet();
     const cell = this.workbook.getActiveCell();
     return cell
-      ? { sheet: sheet.getSheetName(), row: cell.getRow() + 1, column: cell.getColumn() + 1 }
+      ? {
+          sheet: sheet.getSheetName(),
+          row: cell.getRow() + 1,
+          column: cell.getColumn() + 1,
+        }
       : undefined;
   }
 
   async markCells(marks: readonly CellMark[]): Promise<void> {
-    const placed = marks.map((mark) => ({ sheetId: this.sheet(mark.sheet).getSheetId(), mark }));
+    const placed = marks.map((mark) => ({
+      sheetId: this.sheet(mark.sheet).getSheetId(),
+      mark,
+    }));
     this.marks.replace(placed);
     this.workbook.getActiveSheet().refreshCanvas();
   }
@@ -217,7 +246,10 @@ export class DeskWorkbook implements SurveyWorkbook {
   async writeFlag(key: string, value: string | undefined): Promise<void> {
     const { [key]: _before, ...others } = this.flags();
     const flags = value === undefined ? others : { ...others, [key]: value };
-    this.workbook.setCustomMetadata({ ...this.workbook.getCustomMetadata(), [OWN]: flags });
+    this.workbook.setCustomMetadata({
+      ...this.workbook.getCustomMetadata(),
+      [OWN]: flags,
+    });
   }
 
   async readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {

@@ -1,5 +1,6 @@
 import type { CellValue } from "../../survey/sheets/cell";
-import type { SheetArea } from "../../survey/reading/sheetArea";
+import type { MergedArea, SheetArea } from "../../survey/reading/sheetArea";
+import { areasOfAddress } from "../address";
 import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
 import { cellValueOf, formulaOf } from "./cellContent";
 import { officeCode } from "./excelProblem";
@@ -41,7 +42,13 @@ async function readOnce(
   await context.sync();
   if (worksheet.isNullObject) throw new WorkbookProblem("noSheet", { sheet: name });
   const sheet = worksheet.name;
-  const empty: SheetArea = { sheet, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+  const empty: SheetArea = {
+    sheet,
+    firstRow: 1,
+    firstColumn: 1,
+    values: [],
+    formulaAt: () => null,
+  };
   if (used.isNullObject) {
     onProgress?.(1);
     return empty;
@@ -89,13 +96,68 @@ async function readOnce(
     now.untrack();
     onProgress?.(values.length / (end - from));
   }
+  const merged = wanted
+    ? []
+    : await mergedAreas(context, worksheet, {
+        rowIndex,
+        columnIndex,
+        rowCount,
+        columnCount,
+      });
   return {
     sheet,
     firstRow: from + 1,
     firstColumn: columnIndex + 1,
     values,
     formulaAt: (r, c) => formulas.get(r * columnCount + c) ?? null,
+    ...(merged.length === 0 ? {} : { merged: merged.map((area) => ({ ...area, row: area.row - from })) }),
   };
+}
+
+interface IndexedArea {
+  readonly rowIndex: number;
+  readonly columnIndex: number;
+  readonly rowCount: number;
+  readonly columnCount: number;
+}
+
+/**
+ * The merged areas of what is filled, rows from the sheet's first, columns from the area's. More than 512 in one range
+ * are refused (https://learn.microsoft.com/javascript/api/excel/excel.range#excel-excel-range-getmergedareasornullobject-member(1)),
+ * so a range that is refused is halved and asked again.
+ */
+async function mergedAreas(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  area: IndexedArea,
+): Promise<MergedArea[]> {
+  const { rowIndex, columnIndex, rowCount, columnCount } = area;
+  const range = worksheet.getRangeByIndexes(rowIndex, columnIndex, rowCount, columnCount);
+  const found = range.getMergedAreasOrNullObject();
+  found.load("address");
+  try {
+    await context.sync();
+  } catch (error) {
+    if (rowCount === 1) throw error;
+    const upper = Math.floor(rowCount / 2);
+    const halves = [
+      await mergedAreas(context, worksheet, { ...area, rowCount: upper }),
+      await mergedAreas(context, worksheet, {
+        ...area,
+        rowIndex: rowIndex + upper,
+        rowCount: rowCount - upper,
+      }),
+    ];
+    const byPlace = new Map(halves.flat().map((one) => [`${one.row} ${one.column}`, one]));
+    return [...byPlace.values()];
+  }
+  if (found.isNullObject) return [];
+  return areasOfAddress(found.address).map(({ firstRow, firstColumn, lastRow, lastColumn }) => ({
+    row: firstRow - 1,
+    column: firstColumn - 1 - columnIndex,
+    rows: lastRow - firstRow + 1,
+    columns: lastColumn - firstColumn + 1,
+  }));
 }
 
 /** The values of a slice, and its formulas by their place: row of the slice times columns, plus column. */

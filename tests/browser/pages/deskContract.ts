@@ -3,6 +3,7 @@ import { DeskWorkbook } from "../../../src/workbook/desk/deskWorkbook";
 import { startEngine } from "../../../src/workbook/desk/startEngine";
 import { workbookData } from "../../../src/workbook/desk/workbookData";
 import words from "../../../src/desk/engine/words-en";
+import { areasOfAddress } from "../../../src/workbook/address";
 import { surveyWorkbookContract } from "../../workbook/contract";
 
 const container = document.createElement("div");
@@ -11,7 +12,7 @@ document.body.append(container);
 const engine = startEngine(container, "en", words);
 let open: { getId(): string } | undefined;
 
-const cases = surveyWorkbookContract(async (sheets) => {
+const cases = surveyWorkbookContract(async (sheets, merged = {}) => {
   if (open) engine.disposeUnit(open.getId());
   const workbook = engine.createWorkbook(
     workbookData({
@@ -33,6 +34,12 @@ const cases = surveyWorkbookContract(async (sheets) => {
     }),
   );
   open = workbook;
+  for (const [name, addresses] of Object.entries(merged))
+    for (const { firstRow, firstColumn, lastRow, lastColumn } of addresses.flatMap(areasOfAddress))
+      workbook
+        .getSheetByName(name)!
+        .getRange(firstRow - 1, firstColumn - 1, lastRow - firstRow + 1, lastColumn - firstColumn + 1)
+        .merge();
   return new DeskWorkbook(engine, workbook);
 });
 

@@ -1,10 +1,13 @@
 import { surveyWorkbookContract } from "../contract";
+import { EXCEL_PROFILES } from "../office/excelProfiles";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";
 
-describe.each([
-  ["at the requirement floor", 14],
-  ["in a newer Excel", 20],
-])("the workbook in Excel, through the real proxies, keeps the contract %s", (_where, excelApi) => {
-  for (const rule of surveyWorkbookContract(async (sheets) => excelWorkbookOn(hostWith(sheets, excelApi))))
-    test(rule.name, rule.run);
-});
+describe.each(Object.values(EXCEL_PROFILES))(
+  "the workbook in $name, through the real proxies, keeps the contract",
+  (profile) => {
+    const rules = surveyWorkbookContract(async (sheets, merged) =>
+      excelWorkbookOn(hostWith(sheets, profile, merged)),
+    );
+    for (const rule of rules) test(rule.name, rule.run);
+  },
+);

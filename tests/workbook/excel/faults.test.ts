@@ -10,6 +10,7 @@ import {
 } from "../../../src/workbook/surveyWorkbook";
 import { plainArea } from "../office/hostBook";
 import type { ExcelHost } from "../office/excelHost";
+import { EXCEL_PROFILES } from "../office/excelProfiles";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 
@@ -96,7 +97,9 @@ describe("reading", () => {
   test("a long sheet comes in slices below the message limit, with progress", async () => {
     const host = hostWith(long);
     const seen: number[] = [];
-    const area = await excelWorkbookOn(host).readSheet("Cordons", { onProgress: (done) => seen.push(done) });
+    const area = await excelWorkbookOn(host).readSheet("Cordons", {
+      onProgress: (done) => seen.push(done),
+    });
     expect(area.values).toEqual(long.Cordons);
     expect(host.largestMessage).toBeLessThan(5 * 1024 * 1024);
     expect(seen.length).toBeGreaterThan(10);
@@ -104,7 +107,9 @@ describe("reading", () => {
   });
 
   test("a slice too large for one message is halved until it fits", async () => {
-    const host = hostWith({ Notes: Array.from({ length: 400 }, (_, r) => [r, "x".repeat(2_000)]) });
+    const host = hostWith({
+      Notes: Array.from({ length: 400 }, (_, r) => [r, "x".repeat(2_000)]),
+    });
     host.messageLimit = 60_000;
     const area = await excelWorkbookOn(host).readSheet("Notes");
     expect(area.values).toHaveLength(400);
@@ -194,16 +199,13 @@ describe("reading", () => {
   });
 });
 
-describe.each([
-  ["at the requirement floor", 14],
-  ["in a newer Excel", 20],
-])("a sheet of ours %s", (_where, excelApi) => {
+describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])("a sheet of ours in $name", (profile) => {
   const plain = (host: ExcelHost) => JSON.stringify(host.book.snapshot());
 
   test("a new one is whole or not there, whichever step is refused", async () => {
     const steps = await refuseEachStep(
       async () => {
-        const host = hostWith(COUNTS, excelApi);
+        const host = hostWith(COUNTS, profile);
         return { host, workbook: excelWorkbookOn(host) };
       },
       (workbook) => workbook.writeOwnSheet(gaps(5)),
@@ -223,14 +225,14 @@ describe.each([
     ["below another header row", { ...gaps(6), title: ["Row gaps"] }],
     ["more than one message holds", { ...gaps(300), rows: LONG_ROWS }],
   ])("a rewrite that is %s is done or undone, whichever step is refused", async (_how, content) => {
-    const wanted = hostWith(COUNTS, excelApi);
+    const wanted = hostWith(COUNTS, profile);
     const workbookWanted = excelWorkbookOn(wanted);
     await workbookWanted.writeOwnSheet(gaps(5));
     await workbookWanted.writeOwnSheet(content);
     const area = await workbookWanted.readSheet("Row gaps");
     await refuseEachStep(
       async () => {
-        const host = hostWith(COUNTS, excelApi);
+        const host = hostWith(COUNTS, profile);
         const workbook = excelWorkbookOn(host);
         await workbook.writeOwnSheet(gaps(5));
         return { host, workbook };
@@ -238,7 +240,10 @@ describe.each([
       (workbook) => workbook.writeOwnSheet(content),
       (host, before, refused) => {
         if (refused) mustBeAsBefore(host, before);
-        else expect(host.book.sheet("Row gaps").used()).toMatchObject({ rows: area.values.length });
+        else
+          expect(host.book.sheet("Row gaps").used()).toMatchObject({
+            rows: area.values.length,
+          });
         expect(host.book.sheets.map((sheet) => sheet.name)).toEqual(["Cordons", "Row gaps"]);
         expect(host.book.sheet("Row gaps").tables).toHaveLength(1);
       },
@@ -247,7 +252,7 @@ describe.each([
 
   /** https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-undo-capabilities */
   test("a rewrite does nothing that would clear the person's list of steps to undo", async () => {
-    const host = hostWith(COUNTS, excelApi);
+    const host = hostWith(COUNTS, profile);
     const workbook = excelWorkbookOn(host);
     await workbook.writeOwnSheet(gaps(5));
     await host.quiet();
@@ -261,13 +266,16 @@ describe.each([
   });
 
   test("when even putting back is refused, what stood there stays and the sentence says where", async () => {
-    const host = hostWith(COUNTS, excelApi);
+    const host = hostWith(COUNTS, profile);
     const workbook = excelWorkbookOn(host);
     await workbook.writeOwnSheet(gaps(5));
     const before = (await workbook.readSheet("Row gaps")).values;
     host.refuse({ name: "Resize", times: 2, code: "GeneralException" });
     const error = await workbook.writeOwnSheet(gaps(9)).catch((reason: unknown) => reason);
-    expect(error).toMatchObject({ code: "halfWritten", facts: { sheet: "Row gaps" } });
+    expect(error).toMatchObject({
+      code: "halfWritten",
+      facts: { sheet: "Row gaps" },
+    });
     const kept = host.book.sheet(String((error as WorkbookProblem).facts.kept));
     expect(kept.visibility).toBe("Visible");
     const cells = [...kept.cells.values()].map((cell) => cell.value);
@@ -275,7 +283,7 @@ describe.each([
   });
 
   test("formulas, tables and charts that look at it keep their sheet, its table and its name", async () => {
-    const host = hostWith(COUNTS, excelApi);
+    const host = hostWith(COUNTS, profile);
     const workbook = excelWorkbookOn(host);
     await workbook.writeOwnSheet(gaps(5));
     const sheet = host.book.sheet("Row gaps");
@@ -283,12 +291,16 @@ describe.each([
     await workbook.writeOwnSheet(gaps(9));
     expect(host.book.sheet("Row gaps").id).toBe(id);
     expect(sheet.tables.map((other) => other.name)).toEqual([table]);
-    expect(sheet.tables[0].area).toMatchObject({ row: 3, rows: 10, columns: 3 });
+    expect(sheet.tables[0].area).toMatchObject({
+      row: 3,
+      rows: 10,
+      columns: 3,
+    });
     expect(table).toBe("Cordonbook_Row_gaps");
   });
 
   test("what a person wrote beside or below the table stays, and is not written over", async () => {
-    const host = hostWith(COUNTS, excelApi);
+    const host = hostWith(COUNTS, profile);
     const workbook = excelWorkbookOn(host);
     await workbook.writeOwnSheet(gaps(5));
     host.type("me", "Row gaps", 6, 6, "my remark");
@@ -332,7 +344,10 @@ describe("a sheet of ours", () => {
       rows: Array.from({ length: 3_000 }, (_, r) => [r, `${r} ${"why ".repeat(600)}`]),
     });
     expect(host.largestMessage).toBeLessThan(2 * 1024 * 1024);
-    expect(host.book.sheet("Findings").used()).toMatchObject({ rows: 3_001, columns: 2 });
+    expect(host.book.sheet("Findings").used()).toMatchObject({
+      rows: 3_001,
+      columns: 2,
+    });
   });
 
   test("takes away the working sheet of a run that never ended, and leaves a colleague's running one", async () => {
@@ -357,7 +372,14 @@ describe("writing single cells", () => {
     const sheet = host.book.sheet("Cordons");
     const area = { sheet, row: 0, column: 0, rows: 3, columns: 4 };
     const hiddenRows = new Set([2]);
-    if (whose === "a table") sheet.tables.push({ id: "{t}", name: "Counts", area, style: "", hiddenRows });
+    if (whose === "a table")
+      sheet.tables.push({
+        id: "{t}",
+        name: "Counts",
+        area,
+        style: "",
+        hiddenRows,
+      });
     else sheet.filter = { area, hiddenRows };
     const before = JSON.stringify(host.book.snapshot());
     expect(await codeOf(excelWorkbookOn(host).writeCells("Cordons", three))).toBe("filteredTable");
@@ -368,7 +390,13 @@ describe("writing single cells", () => {
     const host = hostWith(COUNTS);
     const sheet = host.book.sheet("Cordons");
     const area = { sheet, row: 0, column: 0, rows: 3, columns: 4 };
-    sheet.tables.push({ id: "{t}", name: "Counts", area, style: "", hiddenRows: new Set([2]) });
+    sheet.tables.push({
+      id: "{t}",
+      name: "Counts",
+      area,
+      style: "",
+      hiddenRows: new Set([2]),
+    });
     const workbook = excelWorkbookOn(host);
     await workbook.writeCells("Cordons", [{ row: 9, column: 3, value: 7 }]);
     sheet.tables[0].hiddenRows = new Set();

@@ -5,6 +5,7 @@ import { keepAside, readAside } from "../../../src/workbook/actions/setAside";
 import type { ExcelWorkbook } from "../../../src/workbook/excel/excelWorkbook";
 import type { OwnSheet } from "../../../src/workbook/surveyWorkbook";
 import { ExcelHost } from "../office/excelHost";
+import { EXCEL_PROFILES } from "../office/excelProfiles";
 import { excelWorkbookOn } from "../office/excelWorkbookOn";
 
 jest.setTimeout(60_000);
@@ -28,7 +29,7 @@ interface Office {
 
 /** Two people in one workbook, whose batches are let through in an order that `seed` decides. */
 function office(seed: number): Office {
-  const host = new ExcelHost(seed % 2 === 0 ? 14 : 20);
+  const host = new ExcelHost(seed % 2 === 0 ? EXCEL_PROFILES.perpetual2021 : EXCEL_PROFILES.web);
   host.addSheet("Cordons", [
     ["Block", "Vine", "Live spurs"],
     ...Array.from({ length: 40 }, (_, i) => ["North Bench", i + 1, 10]),
@@ -39,7 +40,11 @@ function office(seed: number): Office {
     for (let waits = Math.floor(next() * 4); waits > 0; waits--)
       await new Promise((resolve) => setImmediate(resolve));
   };
-  return { host, anna: excelWorkbookOn(host, "anna"), ben: excelWorkbookOn(host, "ben") };
+  return {
+    host,
+    anna: excelWorkbookOn(host, "anna"),
+    ben: excelWorkbookOn(host, "ben"),
+  };
 }
 
 const SEEDS = Array.from({ length: 12 }, (_, seed) => seed);
@@ -152,7 +157,11 @@ describe("two people at once, in twelve orders of their batches", () => {
     const { anna, ben } = open(seed);
     const keep = async (workbook: ExcelWorkbook, by: string, first: number) => {
       for (let vine = first; vine < first + 4; vine++)
-        await keepAside(workbook, finding(vine), { reason: "looked at it", by, on: "2026-02-01" });
+        await keepAside(workbook, finding(vine), {
+          reason: "looked at it",
+          by,
+          on: "2026-02-01",
+        });
     };
     await Promise.all([keep(anna, "AB", 1), keep(ben, "MK", 11)]);
     expect((await readAside(anna)).map(({ by }) => by).sort()).toEqual(

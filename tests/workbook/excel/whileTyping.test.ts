@@ -1,9 +1,9 @@
 import { watchTyping } from "../../../src/taskpane/check/watchTyping";
 import { seasonOf } from "../../taskpane/heldSeasonOf";
 import { ExcelWorkbook } from "../../../src/workbook/excel/excelWorkbook";
-import type { ExcelRunOptions } from "../../../src/workbook/excel/excelRun";
 import { WorkbookProblem, type CellChange } from "../../../src/workbook/surveyWorkbook";
 import type { CellValue } from "../../../src/survey/sheets/cell";
+import { EXCEL_PROFILES } from "../office/excelProfiles";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";
 
 const HEADERS = [
@@ -32,7 +32,10 @@ async function until(holds: () => boolean): Promise<void> {
 }
 
 async function watched(vines: number) {
-  const host = hostWith({ Cordons: cordons(vines), Vines: [["Block", "Row", "Vine"]] }, 20);
+  const host = hostWith(
+    { Cordons: cordons(vines), Vines: [["Block", "Row", "Vine"]] },
+    EXCEL_PROFILES.current,
+  );
   const workbook = excelWorkbookOn(host, "me");
   const judged: string[] = [];
   const stop = await watchTyping(workbook, {
@@ -62,7 +65,7 @@ describe("checking while a person types, in Excel", () => {
   });
 
   test("two watch and one stops: the other goes on, still with one registration", async () => {
-    const host = hostWith({ Cordons: cordons(2) }, 20);
+    const host = hostWith({ Cordons: cordons(2) }, EXCEL_PROFILES.current);
     const workbook = excelWorkbookOn(host, "me");
     const [first, second]: CellChange[][] = [[], []];
     const stop = await workbook.watchCells((change) => first.push(change));
@@ -74,10 +77,13 @@ describe("checking while a person types, in Excel", () => {
   });
 
   test("a registration that Excel refuses is asked for again by the next who watches", async () => {
-    const host = hostWith({ Cordons: cordons(2) }, 20);
+    const host = hostWith({ Cordons: cordons(2) }, EXCEL_PROFILES.current);
     const workbook = excelWorkbookOn(host, "me");
     const seen: CellChange[] = [];
-    host.refuse({ name: "_RegisterDataChangedEvent", code: "GeneralException" });
+    host.refuse({
+      name: "_RegisterDataChangedEvent",
+      code: "GeneralException",
+    });
     await expect(workbook.watchCells((change) => seen.push(change))).rejects.toBeInstanceOf(WorkbookProblem);
     await workbook.watchCells((change) => seen.push(change));
     host.type("me", "Cordons", 2, SPURS, 5);
@@ -102,7 +108,11 @@ describe("checking while a person types, in Excel", () => {
 
   test("nor when Excel refuses to name the sheet at first", async () => {
     const { host, judged } = await watched(3);
-    host.refuse({ name: "GetItemOrNullObject", code: "GeneralException", times: 2 });
+    host.refuse({
+      name: "GetItemOrNullObject",
+      code: "GeneralException",
+      times: 2,
+    });
     host.type("me", "Cordons", 4, SPURS, TOO_MANY);
     await until(() => judged.length > 0);
     expect(judged).toEqual([expect.stringMatching(/^4: .*spursAbovePositions/)]);
@@ -113,27 +123,36 @@ describe("writing while a person edits a cell", () => {
   const cells = [{ row: 2, column: SPURS, value: 3 }];
 
   test("is refused before anything is changed", async () => {
-    const host = hostWith({ Cordons: cordons(2) }, 20);
+    const host = hostWith({ Cordons: cordons(2) }, EXCEL_PROFILES.current);
     const workbook = excelWorkbookOn(host, "me");
     const before = JSON.stringify(host.book.snapshot());
     host.edit("me");
     for (const act of [
       () => workbook.writeCells("Cordons", cells),
       () => workbook.markCells([{ sheet: "Cordons", row: 2, column: 1, severity: "ask" }]),
-      () => workbook.writeOwnSheet({ sheet: "Findings", headers: ["A"], rows: [["1"]] }),
+      () =>
+        workbook.writeOwnSheet({
+          sheet: "Findings",
+          headers: ["A"],
+          rows: [["1"]],
+        }),
     ])
       await expect(act()).rejects.toMatchObject({ code: "cellBeingEdited" });
     expect(JSON.stringify(host.book.snapshot())).toBe(before);
   });
 
   test("waits once it has begun, and is finished when the cell is left", async () => {
-    const host = hostWith({ Cordons: cordons(2) }, 20);
+    const host = hostWith({ Cordons: cordons(2) }, EXCEL_PROFILES.current);
     const workbook = excelWorkbookOn(host, "me");
     let leave: (() => void) | undefined;
     host.beforeBatch = (batch) => {
       if (batch === 2) leave = host.edit("me");
     };
-    const written = workbook.writeOwnSheet({ sheet: "Findings", headers: ["A"], rows: [["1"]] });
+    const written = workbook.writeOwnSheet({
+      sheet: "Findings",
+      headers: ["A"],
+      rows: [["1"]],
+    });
     await until(() => leave !== undefined);
     await pause(50);
     expect(host.book.findSheet("Findings")).toBeUndefined();
@@ -142,28 +161,19 @@ describe("writing while a person edits a cell", () => {
     expect(host.book.sheet("Findings").cell(1, 0).value).toBe("1");
   });
 
-  test.each([
-    [20, true],
-    [19, false],
-  ])("in ExcelApi 1.%i marks and cells are one step of Undo: %s", async (excelApi, merged) => {
-    const host = hostWith({ Cordons: cordons(2) }, excelApi);
-    const { excel } = host.person("me");
-    const asked: (ExcelRunOptions | undefined)[] = [];
-    const workbook = new ExcelWorkbook(
-      (batch, options) => {
-        asked.push(options);
-        return excel.run({ ...options }, batch);
-      },
-      (set, version) => host.supports(set, version),
-    );
-    await workbook.writeCells("Cordons", cells);
+  // New marks and the removal of the old ones are two syncs: two steps without mergeUndoGroup, which is ExcelApi 1.20.
+  test.each(Object.values(EXCEL_PROFILES))("in $name Undo has these steps", async (profile) => {
+    const host = hostWith({ Cordons: cordons(2) }, profile);
+    const workbook = excelWorkbookOn(host, "me");
     await workbook.markCells([{ sheet: "Cordons", row: 2, column: 1, severity: "ask" }]);
-    const changing = asked.filter((options) => options?.mergeUndoGroup !== undefined);
-    expect(changing).toEqual(new Array(2).fill({ delayForCellEdit: true, mergeUndoGroup: merged }));
+    host.undoListOf("me").length = 0;
+    await workbook.writeCells("Cordons", cells);
+    await workbook.markCells([{ sheet: "Cordons", row: 3, column: 1, severity: "ask" }]);
+    expect(host.undoListOf("me")).toHaveLength(profile.excelApi < 20 ? 3 : 2);
   });
 
   test("where a step cannot be taken back, the run is done without one step of Undo", async () => {
-    const host = hostWith({ Cordons: cordons(2) }, 20);
+    const host = hostWith({ Cordons: cordons(2) }, EXCEL_PROFILES.current);
     const { excel } = host.person("me");
     const workbook = new ExcelWorkbook(
       (batch, options) =>

@@ -7,6 +7,8 @@ const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relatio
 export interface BuiltWorkbook {
   /** Inner XML of each sheet's sheetData, by sheet name. */
   readonly sheets?: Readonly<Record<string, string>>;
+  /** Merged cells of a sheet, as addresses. */
+  readonly merged?: Readonly<Record<string, readonly string[]>>;
   /** Inner XML of the shared strings. */
   readonly strings?: string;
   /** Inner XML of the style sheet. */
@@ -57,9 +59,10 @@ export function workbookParts(built: BuiltWorkbook = {}): Record<string, string 
     "xl/sharedStrings.xml": `<sst xmlns="${main}">${built.strings ?? ""}</sst>`,
     "xl/styles.xml": `<styleSheet xmlns="${main}">${built.styles ?? '<fonts count="1"><font/></fonts><fills count="1"><fill><patternFill patternType="none"/></fill></fills><borders count="1"><border/></borders><cellStyleXfs count="1"><xf/></cellStyleXfs><cellXfs count="1"><xf/></cellXfs>'}</styleSheet>`,
   };
-  sheets.forEach(([, data], i) => {
+  sheets.forEach(([name, data], i) => {
+    const merged = (built.merged?.[name] ?? []).map((address) => `<mergeCell ref="${address}"/>`);
     parts[`xl/worksheets/sheet${i + 1}.xml`] =
-      `<?xml version="1.0" encoding="UTF-8"?><worksheet xmlns="${main}" xmlns:r="${relations}"><dimension ref="A1:C3"/><sheetData>${data}</sheetData></worksheet>`;
+      `<?xml version="1.0" encoding="UTF-8"?><worksheet xmlns="${main}" xmlns:r="${relations}"><dimension ref="A1:C3"/><sheetData>${data}</sheetData>${merged.length > 0 ? `<mergeCells>${merged.join("")}</mergeCells>` : ""}</worksheet>`;
   });
   return Object.fromEntries(
     Object.entries({ ...parts, ...built.parts }).filter(
@@ -89,7 +92,13 @@ export function zipParts(parts: Readonly<Record<string, string | Uint8Array>>): 
 export function changeEntry(
   zip: Uint8Array,
   name: string,
-  change: { unpackedBytes?: number; method?: number; flags?: number; crc?: number; name?: string },
+  change: {
+    unpackedBytes?: number;
+    method?: number;
+    flags?: number;
+    crc?: number;
+    name?: string;
+  },
 ): Uint8Array {
   const bytes = zip.slice();
   const view = new DataView(bytes.buffer);

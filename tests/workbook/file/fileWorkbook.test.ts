@@ -2,10 +2,10 @@ import { isCellError, type CellValue } from "../../../src/survey/sheets/cell";
 import { cellName } from "../../../src/workbook/address";
 import { FileWorkbook } from "../../../src/workbook/file/fileWorkbook";
 import { xmlText } from "../../../src/workbook/file/xmlSpans";
-import { surveyWorkbookContract, type StartSheets } from "../contract";
+import { surveyWorkbookContract, type MergedCells, type StartSheets } from "../contract";
 import { buildWorkbook } from "./buildWorkbook";
 
-function startWorkbook(sheets: StartSheets): Promise<FileWorkbook> {
+function startWorkbook(sheets: StartSheets, merged: MergedCells = {}): Promise<FileWorkbook> {
   const cell = (value: CellValue, address: string): string => {
     if (value === null) return "";
     if (isCellError(value)) return `<c r="${address}" t="e"><v>${value.error}</v></c>`;
@@ -26,6 +26,7 @@ function startWorkbook(sheets: StartSheets): Promise<FileWorkbook> {
     "farm.xlsx",
     buildWorkbook({
       sheets: Object.fromEntries(Object.entries(sheets).map(([name, values]) => [name, rows(values)])),
+      merged,
     }),
   );
 }

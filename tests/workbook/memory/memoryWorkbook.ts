@@ -1,5 +1,6 @@
 import { isBlank, type CellValue } from "../../../src/survey/sheets/cell";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import { areasOfAddress, type CellArea } from "../../../src/workbook/address";
 import { layOutCharts, layOutOwnSheet } from "../../../src/workbook/ownSheet";
 import {
   WorkbookProblem,
@@ -23,6 +24,7 @@ interface MemorySheet {
   own: boolean;
   charts: readonly OwnChart[];
   locked: boolean;
+  merged: readonly CellArea[];
 }
 
 /**
@@ -39,10 +41,14 @@ export class MemoryWorkbook implements SurveyWorkbook {
   private readonly selectionWatchers = new Set<() => void>();
   private selection: { sheet: string; row: number; column: number } | undefined;
 
-  constructor(sheets: Readonly<Record<string, readonly (readonly MemoryCell[])[]>> = {}) {
+  constructor(
+    sheets: Readonly<Record<string, readonly (readonly MemoryCell[])[]>> = {},
+    merged: Readonly<Record<string, readonly string[]>> = {},
+  ) {
     for (const [name, rows] of Object.entries(sheets)) {
       const sheet = this.addSheet(name);
       rows.forEach((row, r) => row.forEach((cell, c) => put(sheet, r + 1, c + 1, cell)));
+      sheet.merged = (merged[name] ?? []).flatMap(areasOfAddress);
     }
   }
 
@@ -197,6 +203,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
       own: false,
       charts: [],
       locked: false,
+      merged: [],
     };
     this.sheets.push(sheet);
     this.tellOfSheets();
@@ -231,7 +238,14 @@ function mustBeOpen(sheet: MemorySheet): void {
 }
 
 function oneCell(sheet: string, row: number, column: number, by: "own" | "colleague"): CellChange {
-  return { sheet, firstRow: row, firstColumn: column, rowCount: 1, columnCount: 1, by };
+  return {
+    sheet,
+    firstRow: row,
+    firstColumn: column,
+    rowCount: 1,
+    columnCount: 1,
+    by,
+  };
 }
 
 function put(sheet: MemorySheet, row: number, column: number, cell: MemoryCell): void {
@@ -266,7 +280,13 @@ function filledArea(sheet: MemorySheet, rows: ReadOptions["rows"]): SheetArea {
     });
   });
   if (lastRow < 0)
-    return { sheet: sheet.name, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+    return {
+      sheet: sheet.name,
+      firstRow: 1,
+      firstColumn: 1,
+      values: [],
+      formulaAt: () => null,
+    };
   const formulas = new Map(sheet.formulas);
   const width = lastColumn - firstColumn + 1;
   return {
@@ -277,5 +297,11 @@ function filledArea(sheet: MemorySheet, rows: ReadOptions["rows"]): SheetArea {
       .slice(firstRow, lastRow + 1)
       .map((row) => Array.from({ length: width }, (_, c) => row[firstColumn + c] ?? null)),
     formulaAt: (r, c) => formulas.get(`${firstRow + r + 1} ${firstColumn + c + 1}`) ?? null,
+    merged: sheet.merged.map((area) => ({
+      row: area.firstRow - 1 - firstRow,
+      column: area.firstColumn - 1 - firstColumn,
+      rows: area.lastRow - area.firstRow + 1,
+      columns: area.lastColumn - area.firstColumn + 1,
+    })),
   };
 }

@@ -1,6 +1,9 @@
 import { loadExcelProxies, type ExcelProxies, type HostBridge } from "./excelProxies";
 import { HostBook, HostFault, type HostArea, type HostValue } from "./hostBook";
+import { EXCEL_PROFILES, FAILS_BEHIND_ANOTHER_WORKBOOK, undoOf, type ExcelProfile } from "./excelProfiles";
 import { areaAddress, Collection, NullObject, WorkbookObject, type Person } from "./hostObjects";
+
+type NamedPerson = Person & { readonly name: string };
 
 /** One action of a batch as it travels: what is asked of which object. */
 export interface WireAction {
@@ -70,16 +73,18 @@ export class ExcelHost {
   readonly log: { batch: number; who: string; name: string }[] = [];
   /** Called before each batch: a test lets somebody else act in between. */
   beforeBatch: ((batch: number, who: string) => Promise<void> | void) | undefined;
-  /** Largest message in characters, as on the web. */
+  /**
+   * Largest message in characters: on the web alone, in tests of everything on every Excel
+   * (https://learn.microsoft.com/office/dev/add-ins/concepts/resource-limits-and-performance-optimization).
+   */
   messageLimit = 5 * 1024 * 1024;
   largestMessage = 0;
   batches = 0;
   private readonly loaded: ExcelProxies[] = [];
   private faults: { fault: Fault; seen: number; struck: number }[] = [];
-  private readonly people: (Person & { readonly name: string; readonly bridge: HostBridge })[] = [];
+  private readonly people: (NamedPerson & { readonly bridge: HostBridge })[] = [];
 
-  /** Highest ExcelApi requirement set this copy of Excel has, such as 14 for 1.14. */
-  constructor(private readonly excelApi = 14) {}
+  constructor(readonly profile: ExcelProfile = EXCEL_PROFILES.perpetual2021) {}
 
   refuse(fault: Fault): void {
     this.faults.push({ fault, seen: 0, struck: 0 });
@@ -105,7 +110,14 @@ export class ExcelHost {
   type(who: string, sheet: string, row: number, column: number, value: HostValue): void {
     const found = this.book.sheet(sheet);
     found.put(row - 1, column - 1, this.book.typed(value));
-    this.tell(who, { sheet: found, row: row - 1, column: column - 1, rows: 1, columns: 1 });
+    this.undoListOf(who).push("typed");
+    this.tell(who, {
+      sheet: found,
+      row: row - 1,
+      column: column - 1,
+      rows: 1,
+      columns: 1,
+    });
   }
 
   /** A person with this workbook open, and their Excel. */
@@ -127,7 +139,7 @@ export class ExcelHost {
       activeSheet: undefined,
       registrations: 0,
       tellChange: (area: HostArea, changeType?: string) => this.tell(name, area, changeType),
-    } satisfies Person & { name: string; bridge: HostBridge };
+    } satisfies NamedPerson & { bridge: HostBridge };
     this.people.push(person);
     bridge.sendMessageToHost = (text) => {
       void this.answer(person, text);
@@ -147,9 +159,10 @@ export class ExcelHost {
 
   /** Office.context.requirements.isSetSupported of this copy of Excel. */
   supports(set: string, version: string): boolean {
-    if (set !== "ExcelApi")
-      return /^(RichApiRuntime|SharedRuntime|CustomFunctionsRuntime|DelayForCellEdit)$/.test(set);
-    return Number(version.split(".")[1] ?? 0) <= this.excelApi;
+    const minor = Number(version.split(".")[1] ?? 0);
+    if (set === "ExcelApi") return minor <= this.profile.excelApi;
+    if (set === "CustomFunctionsRuntime") return minor <= this.profile.customFunctions;
+    return /^(RichApiRuntime|SharedRuntime|DelayForCellEdit)$/.test(set);
   }
 
   private tell(who: string, area: HostArea, changeType = "RangeEdited"): void {
@@ -195,6 +208,37 @@ export class ExcelHost {
 
   private readonly editing = new Map<string, Promise<void>>();
 
+  /** A person brings another workbook to the front until the function that this gives is called. */
+  switchAway(who: string): () => void {
+    this.away.add(who);
+    return () => void this.away.delete(who);
+  }
+
+  private readonly away = new Set<string>();
+
+  /**
+   * What a person can take back with Undo, the last step last: "typed", or the calls of one sync, or of a whole run
+   * with mergeUndoGroup (https://learn.microsoft.com/javascript/api/excel/excel.runoptions).
+   */
+  undoListOf(who: string): string[] {
+    const list = this.undoLists.get(who) ?? [];
+    this.undoLists.set(who, list);
+    return list;
+  }
+
+  private readonly undoLists = new Map<string, string[]>();
+  private readonly groups = new Map<string, { begun: boolean }>();
+
+  /** Runs a batch of a person as one step to undo; the bundle of the npm package does not know mergeUndoGroup yet. */
+  async merged<T>(who: string, run: () => Promise<T>): Promise<T> {
+    this.groups.set(who, { begun: false });
+    try {
+      return await run();
+    } finally {
+      this.groups.delete(who);
+    }
+  }
+
   private async answer(person: (typeof this.people)[number], text: string): Promise<void> {
     await new Promise((resolve) => setImmediate(resolve));
     const { id, message, flags } = JSON.parse(text) as {
@@ -222,11 +266,15 @@ export class ExcelHost {
       reply = JSON.stringify(body);
     }
     person.bridge.onMessageFromHost?.(
-      JSON.stringify({ id, type: 1, message: { statusCode: 200, headers: {}, body: reply } }),
+      JSON.stringify({
+        id,
+        type: 1,
+        message: { statusCode: 200, headers: {}, body: reply },
+      }),
     );
   }
 
-  private run(person: Person & { name: string }, batch: WireBatch, number: number, size: number): unknown {
+  private run(person: NamedPerson, batch: WireBatch, number: number, size: number): unknown {
     if (size > this.messageLimit)
       return failure(
         "RequestPayloadSizeLimitExceeded",
@@ -236,18 +284,58 @@ export class ExcelHost {
     const objects = new Map<number, unknown>();
     const tidies = batch.Actions.every(isTidying);
     const results: { ActionId: number; Value: unknown }[] = [];
+    this.changesOfBatch = new Set();
     for (const [index, action] of batch.Actions.entries()) {
       const name = action.Name || batch.ObjectPaths[action.ObjectPathId]?.Name || "";
       if (action.ActionType !== TRACE && !tidies) this.log.push({ batch: number, who: person.name, name });
       try {
         if (!tidies) this.strike(number, name);
-        results.push({ ActionId: action.Id, Value: this.act(person, batch, objects, action) });
+        results.push({
+          ActionId: action.Id,
+          Value: this.act(person, batch, objects, action),
+        });
       } catch (error) {
         if (!(error instanceof HostFault)) return failure("NotInThisHost", String(error), index);
-        return { ...failure(error.code, error.message, index), Results: results };
+        this.addUndoStep(person.name);
+        return {
+          ...failure(error.code, error.message, index, error.location),
+          Results: results,
+        };
       }
     }
+    this.addUndoStep(person.name);
     return { Results: results };
+  }
+
+  private changesOfBatch = new Set<string>();
+
+  private addUndoStep(who: string): void {
+    if (this.changesOfBatch.size === 0) return;
+    const list = this.undoListOf(who);
+    const group = this.groups.get(who);
+    const changes = [...this.changesOfBatch].sort().join(" ");
+    if (group?.begun) list.push(`${list.pop() ?? ""} ${changes}`.trim());
+    else list.push(changes);
+    if (group) group.begun = true;
+  }
+
+  /** Before a call: what this copy of Excel refuses now, and what the call means for the list of steps to undo. */
+  private before(person: NamedPerson, target: unknown, wireName: string, sets: boolean): void {
+    const name = `${wireName[0].toLowerCase()}${wireName.slice(1)}`;
+    const api = `${(target as object).constructor.name.replace(/Object$/, "")}.${name}`;
+    const code = FAILS_BEHIND_ANOTHER_WORKBOOK[api];
+    if (code && this.profile.platform !== "web" && this.away.has(person.name))
+      throw new HostFault(code, "There was an internal error while processing the request.", api);
+    const undo = undoOf(api, sets, this.profile);
+    if (undo === "none") return;
+    if (undo === "step") {
+      this.changesOfBatch.add(api);
+      return;
+    }
+    if (this.groups.has(person.name))
+      throw new HostFault("UndoNotSupported", "The operation can't be part of an undo group.", api);
+    this.undoListOf(person.name).length = 0;
+    this.changesOfBatch.clear();
   }
 
   private strike(batch: number, name: string): void {
@@ -264,7 +352,12 @@ export class ExcelHost {
 
   private readonly references = new Map<string, unknown>();
 
-  private act(person: Person, batch: WireBatch, objects: Map<number, unknown>, action: WireAction): unknown {
+  private act(
+    person: NamedPerson,
+    batch: WireBatch,
+    objects: Map<number, unknown>,
+    action: WireAction,
+  ): unknown {
     if (action.ActionType === TRACE) return undefined;
     const target = this.find(person, batch, objects, action.ObjectPathId);
     if (action.ActionType === INSTANTIATE) return this.identity(target);
@@ -274,9 +367,13 @@ export class ExcelHost {
     }
     if (action.ActionType === QUERY) return describe(target, action.QueryInfo?.Select ?? []);
     const args = this.argumentsOf(person, batch, objects, action.ArgumentInfo);
-    if (action.ActionType === METHOD) return { Value: plain(call(target, action.Name, args)) }.Value;
+    if (action.ActionType === METHOD) {
+      this.before(person, target, action.Name, false);
+      return plain(call(target, action.Name, args));
+    }
     if (action.ActionType === SET) {
       mustHave(target, action.Name);
+      this.before(person, target, action.Name, true);
       (target as Record<string, unknown>)[action.Name] = args[0];
       return undefined;
     }
@@ -294,7 +391,12 @@ export class ExcelHost {
     return id === undefined ? {} : { Id: id };
   }
 
-  private find(person: Person, batch: WireBatch, objects: Map<number, unknown>, pathId: number): unknown {
+  private find(
+    person: NamedPerson,
+    batch: WireBatch,
+    objects: Map<number, unknown>,
+    pathId: number,
+  ): unknown {
     if (objects.has(pathId)) return objects.get(pathId);
     const path = batch.ObjectPaths[pathId];
     const made = this.make(person, batch, objects, path);
@@ -302,7 +404,12 @@ export class ExcelHost {
     return made;
   }
 
-  private make(person: Person, batch: WireBatch, objects: Map<number, unknown>, path: WirePath): unknown {
+  private make(
+    person: NamedPerson,
+    batch: WireBatch,
+    objects: Map<number, unknown>,
+    path: WirePath,
+  ): unknown {
     if (path.ObjectPathType === ROOT_PATH) return new WorkbookObject(person);
     if (path.ObjectPathType === REFERENCE_PATH) {
       const kept = this.references.get(path.Name);
@@ -314,7 +421,10 @@ export class ExcelHost {
     if (parent instanceof NullObject) return parent;
     const args = this.argumentsOf(person, batch, objects, path.ArgumentInfo);
     if (path.ObjectPathType === INDEXER_PATH) return call(parent, "Indexer", args);
-    if (path.ObjectPathType === METHOD_PATH) return call(parent, path.Name, args);
+    if (path.ObjectPathType === METHOD_PATH) {
+      this.before(person, parent, path.Name, false);
+      return call(parent, path.Name, args);
+    }
     if (path.ObjectPathType === PROPERTY_PATH) {
       mustHave(parent, path.Name);
       return (parent as Record<string, unknown>)[path.Name];
@@ -323,7 +433,7 @@ export class ExcelHost {
   }
 
   private argumentsOf(
-    person: Person,
+    person: NamedPerson,
     batch: WireBatch,
     objects: Map<number, unknown>,
     info: WireArguments = {},
@@ -340,8 +450,20 @@ function isTidying({ ActionType, Name }: WireAction): boolean {
   return ActionType === INSTANTIATE || ActionType === TRACE || Name === "_RemoveReference";
 }
 
-function failure(code: string, message: string, index: number): { Error: unknown; Results?: unknown } {
-  return { Error: { Code: code, Message: message, Location: "", ActionIndex: index } };
+function failure(
+  code: string,
+  message: string,
+  index: number,
+  location = "",
+): { Error: unknown; Results?: unknown } {
+  return {
+    Error: {
+      Code: code,
+      Message: message,
+      Location: location,
+      ActionIndex: index,
+    },
+  };
 }
 
 function mustHave(target: unknown, name: string): void {

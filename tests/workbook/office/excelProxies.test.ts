@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { ExcelHost } from "./excelHost";
+import { EXCEL_PROFILES } from "./excelProfiles";
 
 /** The hook is undocumented; these tests fail first when a new version of the package changes it. */
 describe("the real Office.js proxies speak to the in-memory host", () => {
@@ -73,7 +74,10 @@ describe("the real Office.js proxies speak to the in-memory host", () => {
   });
 
   test("what stands above the requirement floor throws before it is sent", async () => {
-    const host = new ExcelHost(12);
+    const host = new ExcelHost({
+      ...EXCEL_PROFILES.perpetual2021,
+      excelApi: 12,
+    });
     host.addSheet("Vines", [["Vine"]]);
     const { excel } = host.person();
     await expect(

@@ -3,6 +3,8 @@ export class HostFault extends Error {
   constructor(
     readonly code: string,
     message: string,
+    /** The call that was refused, as error.debugInfo.errorLocation names it. */
+    readonly location = "",
   ) {
     super(message);
   }
@@ -125,6 +127,8 @@ export class HostSheet {
   spills: HostArea[] = [];
   visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
   locked = false;
+  /** Cells that are merged into one. */
+  merged: HostArea[] = [];
   /** What a filter on the sheet itself covers, with the rows that it hides. */
   filter: { area: HostArea; hiddenRows: ReadonlySet<number> } | undefined;
   frozenRows = 0;
@@ -140,7 +144,12 @@ export class HostSheet {
     return this.cells.get(row * COLUMNS + column) ?? { value: "", type: "Empty" };
   }
 
+  /**
+   * A merged area has one value, in its first cell; what is put into another of its cells is lost
+   * (https://learn.microsoft.com/office/vba/api/excel.range.merge).
+   */
   put(row: number, column: number, cell: HostCell): void {
+    if (this.isCovered(row, column)) return;
     if (cell.type === "Empty" && !cell.formula) {
       if (this.cells.delete(row * COLUMNS + column)) this.known = undefined;
     } else {
@@ -149,15 +158,23 @@ export class HostSheet {
     }
   }
 
+  /** True for a cell of a merged area that is not its first. */
+  isCovered(row: number, column: number): boolean {
+    return this.merged.some(
+      (area) => holdsCell(area, row, column) && (row !== area.row || column !== area.column),
+    );
+  }
+
+  merge(area: HostArea): void {
+    for (let r = area.row; r < area.row + area.rows; r++)
+      for (let c = area.column; c < area.column + area.columns; c++)
+        if (r !== area.row || c !== area.column) this.put(r, c, { value: "", type: "Empty" });
+    this.merged.push(area);
+  }
+
   /** The area of the spilling formula that fills this cell. */
   spillAt(row: number, column: number): HostArea | undefined {
-    return this.spills.find(
-      (area) =>
-        row >= area.row &&
-        row < area.row + area.rows &&
-        column >= area.column &&
-        column < area.column + area.columns,
-    );
+    return this.spills.find((area) => holdsCell(area, row, column));
   }
 
   format(row: number, column: number): HostFormat {
@@ -181,8 +198,55 @@ export class HostSheet {
         this.known = grown(this.known, Math.floor(key / COLUMNS), key % COLUMNS);
     }
     const { top, left, bottom, right } = this.known;
-    return { sheet: this, row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+    return {
+      sheet: this,
+      row: top,
+      column: left,
+      rows: bottom - top + 1,
+      columns: right - left + 1,
+    };
   }
+}
+
+export function holdsCell(area: HostArea, row: number, column: number): boolean {
+  const [down, right] = [row - area.row, column - area.column];
+  return down >= 0 && down < area.rows && right >= 0 && right < area.columns;
+}
+
+/** What of an area lies inside another, undefined for nothing. */
+export function sharedArea(one: HostArea, other: HostArea): HostArea | undefined {
+  const row = Math.max(one.row, other.row);
+  const column = Math.max(one.column, other.column);
+  const rows = Math.min(one.row + one.rows, other.row + other.rows) - row;
+  const columns = Math.min(one.column + one.columns, other.column + other.columns) - column;
+  return rows > 0 && columns > 0 && one.sheet === other.sheet
+    ? { sheet: one.sheet, row, column, rows, columns }
+    : undefined;
+}
+
+/** What of an area lies outside another: up to four areas. */
+export function areaWithout(area: HostArea, other: HostArea): HostArea[] {
+  const shared = sharedArea(area, other);
+  if (!shared) return [area];
+  const right = shared.column + shared.columns;
+  const below = shared.row + shared.rows;
+  return [
+    { ...area, rows: shared.row - area.row },
+    { ...area, row: below, rows: area.row + area.rows - below },
+    {
+      ...area,
+      row: shared.row,
+      rows: shared.rows,
+      columns: shared.column - area.column,
+    },
+    {
+      ...area,
+      row: shared.row,
+      rows: shared.rows,
+      column: right,
+      columns: area.column + area.columns - right,
+    },
+  ].filter(({ rows, columns }) => rows > 0 && columns > 0);
 }
 
 interface Bounds {
@@ -262,7 +326,11 @@ export class HostBook {
       formats: [...sheet.formats].sort(([a], [b]) => a - b),
       notes: [...sheet.notes].sort(([a], [b]) => a - b),
       names: sheet.names,
-      tables: sheet.tables.map((table) => ({ name: table.name, area: plainArea(table.area) })),
+      merged: sheet.merged.map(plainArea),
+      tables: sheet.tables.map((table) => ({
+        name: table.name,
+        area: plainArea(table.area),
+      })),
       conditionalFormats: sheet.conditionalFormats.map((format) => ({
         ...format,
         areas: format.areas.map(plainArea),

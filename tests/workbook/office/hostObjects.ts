@@ -1,5 +1,7 @@
 import {
+  areaWithout,
   HostFault,
+  sharedArea,
   type HostArea,
   type HostBook,
   type HostCell,
@@ -79,7 +81,11 @@ export class WorkbookObject {
   }
   _RemoveReference() {}
   GetActiveCell() {
-    const at = this.person.selection ?? { sheet: this.person.book.sheets[0], row: 0, column: 0 };
+    const at = this.person.selection ?? {
+      sheet: this.person.book.sheets[0],
+      row: 0,
+      column: 0,
+    };
     return new RangeObject(this.person, { ...at, rows: 1, columns: 1 });
   }
 }
@@ -173,21 +179,22 @@ class WorksheetObject {
     return new ChartCollectionObject(this.person, this.there);
   }
   get FreezePanes() {
-    const sheet = this.there;
-    return {
-      FreezeRows: (count: number) => {
-        sheet.frozenRows = count;
-      },
-    };
+    return new WorksheetFreezePanesObject(this.there);
   }
   GetRange(address?: string) {
     if (address === undefined || address === null || address === "")
-      return new RangeObject(this.person, wholeSheet(this.there));
+      return new RangeObject(this.person, wholeSheet(this.there), everyCell(this.there));
     return new RangeObject(this.person, parseArea(this.there, address));
   }
   GetRangeByIndexes(row: number, column: number, rows: number, columns: number) {
     if (!(row >= 0 && column >= 0 && rows >= 1 && columns >= 1)) invalid();
-    return new RangeObject(this.person, { sheet: this.there, row, column, rows, columns });
+    return new RangeObject(this.person, {
+      sheet: this.there,
+      row,
+      column,
+      rows,
+      columns,
+    });
   }
   GetCell(row: number, column: number) {
     return this.GetRangeByIndexes(row, column, 1, 1);
@@ -224,6 +231,17 @@ class WorksheetObject {
   }
 }
 
+class WorksheetFreezePanesObject {
+  constructor(private readonly sheet: HostSheet) {}
+  FreezeRows(count: number) {
+    this.sheet.frozenRows = count;
+  }
+}
+
+function everyCell(sheet: HostSheet): HostArea {
+  return { sheet, row: 0, column: 0, rows: 1_048_576, columns: 16_384 };
+}
+
 function wholeSheet(sheet: HostSheet): HostArea {
   const used = sheet.used();
   return {
@@ -240,7 +258,13 @@ function parseArea(sheet: HostSheet, address: string): HostArea {
   if (!match) return invalid();
   const [, left, top, right = left, bottom = top] = match;
   const [column, row] = [columnIndex(left), Number(top) - 1];
-  return { sheet, row, column, rows: Number(bottom) - row, columns: columnIndex(right) - column + 1 };
+  return {
+    sheet,
+    row,
+    column,
+    rows: Number(bottom) - row,
+    columns: columnIndex(right) - column + 1,
+  };
 }
 
 function columnIndex(letters: string): number {
@@ -266,6 +290,7 @@ class RangeObject {
   constructor(
     private readonly person: Person,
     readonly area: HostArea,
+    private readonly formatted: HostArea = area,
   ) {}
   private get sheet(): HostSheet {
     if (this.area.sheet.gone) notFound();
@@ -285,7 +310,7 @@ class RangeObject {
     const { row, column, rows, columns } = this.area;
     if (this.sheet.locked && !this.sheet.format(row, column).unlocked) denied();
     const grid = Array.isArray(input) ? (input as (HostValue | null)[][]) : undefined;
-    this.refuseHidden();
+    this.refuseWhatIsThere();
     if (grid && (grid.length !== rows || grid.some((line) => line.length !== columns)))
       invalid("The number of rows or columns in the input array doesn't match the size of the range.");
     for (let r = 0; r < rows; r++)
@@ -293,11 +318,18 @@ class RangeObject {
         const value = grid ? grid[r][c] : (input as HostValue | null);
         if (value !== null) write(row + r, column + c, value);
       }
-    this.person.tellChange(this.area);
   }
-  /** A range of more than one row that a filter cuts through: Excel.ErrorCodes.filteredRangeConflict. */
-  private refuseHidden(): void {
-    const { row, rows } = this.area;
+  /**
+   * A range of more than one row that a filter cuts through, and a range that a PivotTable stands in:
+   * https://learn.microsoft.com/office/dev/add-ins/testing/application-specific-api-error-handling
+   */
+  private refuseWhatIsThere(of: HostArea = this.area): void {
+    const { row, rows } = of;
+    if (this.sheet.pivots.some((pivot) => sharedArea(pivotArea(pivot), of)))
+      throw new HostFault(
+        "PivotTableRangeConflict",
+        "The attempted operation causes a conflict with a PivotTable range.",
+      );
     if (rows === 1) return;
     const hidden = [this.sheet.filter?.hiddenRows, ...this.sheet.tables.map((table) => table.hiddenRows)];
     if (hidden.some((set) => [...(set ?? [])].some((at) => at >= row && at < row + rows)))
@@ -314,6 +346,7 @@ class RangeObject {
   }
   set Values(input: unknown) {
     this.enter(input, (row, column, value) => this.type(row, column, value));
+    this.person.tellChange(this.area);
   }
   get Formulas() {
     if (this.sheet.spills.length === 0) return this.map((cell) => cell.formula ?? cell.value);
@@ -324,6 +357,7 @@ class RangeObject {
   }
   set Formulas(input: unknown) {
     this.enter(input, (row, column, value) => this.type(row, column, value));
+    this.person.tellChange(this.area);
   }
   get ValueTypes() {
     return this.map((cell) => cell.type);
@@ -333,7 +367,10 @@ class RangeObject {
   }
   set NumberFormat(input: unknown) {
     this.enter(input, (row, column, value) =>
-      this.sheet.setFormat(row, column, { ...this.sheet.format(row, column), numberFormat: String(value) }),
+      this.sheet.setFormat(row, column, {
+        ...this.sheet.format(row, column),
+        numberFormat: String(value),
+      }),
     );
   }
   /** All cells spilled, none, or some. */
@@ -368,7 +405,7 @@ class RangeObject {
     return new RangeFormatObject(this.sheet, this.area);
   }
   get ConditionalFormats() {
-    return new ConditionalFormatCollectionObject(this.person, [this.area]);
+    return new ConditionalFormatCollectionObject(this.person, [this.formatted]);
   }
   GetCell(row: number, column: number) {
     return new RangeObject(this.person, {
@@ -380,10 +417,18 @@ class RangeObject {
     });
   }
   GetRow(row: number) {
-    return new RangeObject(this.person, { ...this.area, row: this.area.row + row, rows: 1 });
+    return new RangeObject(this.person, {
+      ...this.area,
+      row: this.area.row + row,
+      rows: 1,
+    });
   }
   GetColumn(column: number) {
-    return new RangeObject(this.person, { ...this.area, column: this.area.column + column, columns: 1 });
+    return new RangeObject(this.person, {
+      ...this.area,
+      column: this.area.column + column,
+      columns: 1,
+    });
   }
   GetBoundingRect(other: RangeObject) {
     const row = Math.min(this.area.row, other.area.row);
@@ -421,12 +466,25 @@ class RangeObject {
   GetPivotTables() {
     return new PivotCollectionObject(this.person, this.sheet);
   }
+  /** https://learn.microsoft.com/javascript/api/excel/excel.range#excel-excel-range-getmergedareasornullobject-member(1) */
+  GetMergedAreasOrNullObject() {
+    const areas = this.sheet.merged.filter((area) => sharedArea(area, this.area));
+    if (areas.length > 512)
+      throw new HostFault("GeneralException", "There was an internal error while processing the request.");
+    return areas.length === 0 ? NULL : new RangeAreasObject(this.person, areas);
+  }
   Select() {
     this.person.activeSheet = this.sheet;
     this.person.selection = this.area;
   }
+  /** With the formats go the conditional formats and the merging of the cells (from memory, no page says it). */
   Clear(applyTo: string) {
     if (this.sheet.locked) denied();
+    this.refuseWhatIsThere();
+    if (applyTo !== "Contents") {
+      takeConditionalFormatsOff(this.area);
+      this.sheet.merged = this.sheet.merged.filter((area) => !sharedArea(area, this.area));
+    }
     this.each((row, column) => {
       if (applyTo === "All" || applyTo === "Contents" || !applyTo)
         this.sheet.put(row, column, { value: "", type: "Empty" });
@@ -434,12 +492,45 @@ class RangeObject {
     });
     this.person.tellChange(this.area);
   }
+  /**
+   * The destination grows to the source; one that is an exact multiple of it is filled with copies
+   * (https://learn.microsoft.com/javascript/api/excel/excel.range#excel-excel-range-copyfrom-member(1)).
+   */
   CopyFrom(source: RangeObject, copyType: string) {
     if (this.sheet.locked) denied();
-    const cells = source.map((cell, row, column) => ({ cell, format: source.sheet.format(row, column) }));
+    const times = (own: number, its: number) => (own % its === 0 ? own / its : 1);
+    for (let down = 0; down < times(this.area.rows, source.area.rows); down++)
+      for (let right = 0; right < times(this.area.columns, source.area.columns); right++)
+        this.copyTo(
+          {
+            ...source.area,
+            sheet: this.sheet,
+            row: this.area.row + down * source.area.rows,
+            column: this.area.column + right * source.area.columns,
+          },
+          source,
+          copyType,
+        );
+  }
+  private copyTo(to: HostArea, source: RangeObject, copyType: string): void {
+    this.refuseWhatIsThere(to);
+    const cells = source.map((cell, row, column) => ({
+      cell,
+      format: source.sheet.format(row, column),
+    }));
+    const carriesFormats = copyType === "All" || copyType === "Formats" || !copyType;
+    if (carriesFormats) {
+      takeConditionalFormatsOff(to);
+      this.sheet.merged = this.sheet.merged.filter((area) => !sharedArea(area, to));
+      copyConditionalFormats(this.person, source.area, to);
+    }
     cells.forEach((line, r) =>
       line.forEach(({ cell, format }, c) => {
-        const [row, column] = [this.area.row + r, this.area.column + c];
+        const [row, column] = [to.row + r, to.column + c];
+        if (copyType === "Formats") {
+          this.sheet.setFormat(row, column, { ...format });
+          return;
+        }
         if (copyType === "Values") {
           const { formula: _formula, quoted: _quoted, ...value } = cell;
           this.sheet.put(row, column, value);
@@ -447,22 +538,20 @@ class RangeObject {
         if (copyType === "All" || !copyType) this.sheet.setFormat(row, column, { ...format });
       }),
     );
-    if (copyType !== "Values") this.copyTables(source.area);
-    this.person.tellChange({ ...this.area, rows: cells.length, columns: cells[0].length });
+    if (carriesFormats)
+      for (const area of [...source.sheet.merged])
+        if (within(area, source.area)) this.sheet.merge(movedArea(area, source.area, to));
+    if (copyType === "All" || !copyType) this.copyTables(source.area, to);
+    if (copyType !== "Formats") this.person.tellChange(to);
   }
   /**
    * A copy of cells that hold a whole table is a second table, and no table may lie over another
    * (https://github.com/OfficeDev/office-js/issues: copyFrom of a table; seen by people, not documented).
    */
-  private copyTables(source: HostArea): void {
+  private copyTables(source: HostArea, to: HostArea): void {
     for (const table of [...source.sheet.tables]) {
       if (!within(table.area, source)) continue;
-      const area = {
-        ...table.area,
-        sheet: this.sheet,
-        row: this.area.row + table.area.row - source.row,
-        column: this.area.column + table.area.column - source.column,
-      };
+      const area = movedArea(table.area, source, to);
       refuseOverlap(area);
       this.sheet.tables.push({
         id: this.person.book.nextId("table"),
@@ -491,17 +580,64 @@ function within(inner: HostArea, outer: HostArea): boolean {
   );
 }
 
-/** https://support.microsoft.com/office/overview-of-excel-tables: a table cannot lie over another one. */
+function movedArea(area: HostArea, from: HostArea, to: HostArea): HostArea {
+  return {
+    ...area,
+    sheet: to.sheet,
+    row: area.row + to.row - from.row,
+    column: area.column + to.column - from.column,
+  };
+}
+
+/** MergedRangeConflict of https://learn.microsoft.com/office/dev/add-ins/testing/application-specific-api-error-handling */
 function refuseOverlap(area: HostArea, but?: HostTable): void {
-  const over = area.sheet.tables.find(
-    (other) =>
-      other !== but &&
-      area.row < other.area.row + other.area.rows &&
-      other.area.row < area.row + area.rows &&
-      area.column < other.area.column + other.area.columns &&
-      other.area.column < area.column + area.columns,
-  );
-  if (over) throw new HostFault("InvalidArgument", "A table cannot overlap another table.");
+  const { tables, pivots, merged } = area.sheet;
+  const others = [
+    ...tables.filter((other) => other !== but).map((other) => other.area),
+    ...pivots.map(pivotArea),
+    ...merged,
+  ];
+  if (others.some((other) => sharedArea(other, area)))
+    throw new HostFault(
+      "MergedRangeConflict",
+      "Cannot complete the operation. A table can't overlap with another table, a PivotTable report, query results, merged cells, or an XML Map.",
+    );
+}
+
+/** The cells that a PivotTable takes; the stand-in does not calculate it and gives every one the same size. */
+function pivotArea({ destination }: HostPivot): HostArea {
+  return { ...destination, rows: 8, columns: 6 };
+}
+
+function takeConditionalFormatsOff(area: HostArea): void {
+  const { sheet } = area;
+  for (const format of sheet.conditionalFormats) {
+    const [first] = format.areas;
+    const left = format.areas.flatMap((own) => areaWithout(own, area));
+    if (left.length > 0) format.formula = movedRule(format.formula, first, left[0]);
+    format.areas = left;
+  }
+  sheet.conditionalFormats = sheet.conditionalFormats.filter(({ areas }) => areas.length > 0);
+}
+
+function copyConditionalFormats(person: Person, source: HostArea, to: HostArea): void {
+  const copies = source.sheet.conditionalFormats.flatMap((format) => {
+    const shared = format.areas.flatMap((area) => sharedArea(area, source) ?? []);
+    if (shared.length === 0) return [];
+    const areas = shared.map((area) => movedArea(area, source, to));
+    const formula = movedRule(format.formula, format.areas[0], areas[0]);
+    return [{ ...format, id: person.book.nextId("format"), formula, areas }];
+  });
+  to.sheet.conditionalFormats.unshift(...copies);
+}
+
+/** A rule that was written for the first cell of one area as it is written for that of another. */
+function movedRule(formula: string, from: HostArea, to: HostArea): string {
+  return formula.replace(/"[^"]*"|(\$?)([A-Z]{1,3})(\$?)(\d+)/g, (part, fixed, letters, fixedRow, row) => {
+    if (letters === undefined) return part;
+    const column = fixed === "$" ? letters : columnLetters(columnIndex(letters) + to.column - from.column);
+    return `${fixed}${column}${fixedRow}${fixedRow === "$" ? row : Number(row) + to.row - from.row}`;
+  });
 }
 
 class RangeAreasObject {
@@ -538,6 +674,7 @@ class RangeFormatObject {
     return { Locked: this.first.unlocked !== true };
   }
   set ColumnWidth(width: number) {
+    if (this.sheet.locked) denied();
     for (let c = 0; c < this.area.columns; c++) this.sheet.columnWidths.set(this.area.column + c, width);
   }
   get ColumnWidth() {
@@ -585,9 +722,9 @@ class ConditionalFormatCollectionObject extends Collection<ConditionalFormatObje
     return this.areas[0].sheet;
   }
   items() {
-    return this.sheet.conditionalFormats.map(
-      (format) => new ConditionalFormatObject(this.person, this.sheet, format),
-    );
+    return this.sheet.conditionalFormats
+      .filter((format) => format.areas.some((own) => this.areas.some((area) => sharedArea(own, area))))
+      .map((format) => new ConditionalFormatObject(this.person, this.sheet, format));
   }
   Indexer(id: string) {
     return this.items().find((item) => item.Id === id) ?? notFound();
@@ -597,7 +734,7 @@ class ConditionalFormatCollectionObject extends Collection<ConditionalFormatObje
   }
   ClearAll() {
     if (this.sheet.locked) denied();
-    this.sheet.conditionalFormats = [];
+    for (const area of this.areas) takeConditionalFormatsOff(area);
   }
   Add(type: string) {
     if (this.sheet.locked) denied();
@@ -631,6 +768,14 @@ class ConditionalFormatObject {
   }
   get Priority() {
     return this.sheet.conditionalFormats.indexOf(this.format);
+  }
+  /** https://learn.microsoft.com/javascript/api/excel/excel.conditionalformat#excel-excel-conditionalformat-priority-member */
+  set Priority(priority: number) {
+    const { conditionalFormats } = this.sheet;
+    const others = conditionalFormats.filter((other) => other !== this.format);
+    const at = priority < 0 ? Math.max(0, conditionalFormats.length + priority) : priority;
+    others.splice(Math.min(at, others.length), 0, this.format);
+    this.sheet.conditionalFormats = others;
   }
   get StopIfTrue() {
     return this.format.stopIfTrue;
@@ -706,7 +851,12 @@ class NameCollectionObject extends Collection<NameObject> {
   }
   Add(name: string, reference: string, comment: string | null) {
     if (this.sheet.names.some((other) => other.name === name)) throw new HostFault("ItemAlreadyExists", name);
-    const made: HostName = { name, formula: reference, visible: true, comment: comment ?? "" };
+    const made: HostName = {
+      name,
+      formula: reference,
+      visible: true,
+      comment: comment ?? "",
+    };
     this.sheet.names.push(made);
     return new NameObject(this.sheet, made);
   }
@@ -763,7 +913,12 @@ class TableCollectionObject extends Collection<TableObject> {
     if (sheet.locked) denied();
     if (!hasHeaders) invalid();
     refuseOverlap(area);
-    const table = { id: this.book.nextId("table"), name: this.book.nextId("Table"), area, style: "" };
+    const table = {
+      id: this.book.nextId("table"),
+      name: this.book.nextId("Table"),
+      area,
+      style: "",
+    };
     sheet.tables.push(table);
     return new TableObject(this.person, table);
   }
@@ -794,6 +949,9 @@ class TableObject {
     this.table.style = style;
   }
   set ShowFilterButton(_show: boolean) {}
+  ClearFilters() {
+    this.table.hiddenRows = undefined;
+  }
   get AutoFilter() {
     return { IsDataFiltered: (this.table.hiddenRows?.size ?? 0) > 0 };
   }
@@ -808,7 +966,11 @@ class TableObject {
   }
   GetDataBodyRange() {
     const { area } = this.table;
-    return new RangeObject(this.person, { ...area, row: area.row + 1, rows: area.rows - 1 });
+    return new RangeObject(this.person, {
+      ...area,
+      row: area.row + 1,
+      rows: area.rows - 1,
+    });
   }
   Resize(range: RangeObject | string) {
     const area = typeof range === "string" ? parseArea(this.table.area.sheet, range) : range.area;
@@ -875,7 +1037,14 @@ class ChartCollectionObject extends Collection<ChartObject> {
 }
 
 function newSeries(name: string, values: HostArea): HostSeries {
-  return { name, values, categories: undefined, fill: "", line: "", gapWidth: 150 };
+  return {
+    name,
+    values,
+    categories: undefined,
+    fill: "",
+    line: "",
+    gapWidth: 150,
+  };
 }
 
 class ChartObject {
@@ -1132,7 +1301,7 @@ class PivotObject {
       set LayoutType(type: string) {
         pivot.layout = type;
       },
-      GetRange: () => new RangeObject(this.person, { ...pivot.destination, rows: 8, columns: 6 }),
+      GetRange: () => new RangeObject(this.person, pivotArea(pivot)),
     };
   }
   Refresh() {

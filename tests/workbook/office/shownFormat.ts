@@ -1,4 +1,4 @@
-import type { HostArea, HostSheet, HostValue } from "./hostBook";
+import { holdsCell, type HostSheet, type HostValue } from "./hostBook";
 
 /** What conditional formats show in a cell; what none of them sets is left out. */
 export interface ShownFormat {
@@ -16,7 +16,7 @@ export interface ShownFormat {
 export function shownFormat(sheet: HostSheet, row: number, column: number): ShownFormat {
   const shown: ShownFormat = {};
   for (const { areas, formula, fill, font, bold, stopIfTrue } of sheet.conditionalFormats) {
-    if (!areas.some((area) => covers(area, row, column))) continue;
+    if (!areas.some((area) => holdsCell(area, row, column))) continue;
     const [{ row: top, column: left }] = areas;
     const valueAt = (r: number, c: number) => sheet.cell(r + row - top, c + column - left).value;
     if (!holds(formula.slice(1), valueAt)) continue;
@@ -26,11 +26,6 @@ export function shownFormat(sheet: HostSheet, row: number, column: number): Show
     if (stopIfTrue) break;
   }
   return shown;
-}
-
-function covers(area: HostArea, row: number, column: number): boolean {
-  const [down, right] = [row - area.row, column - area.column];
-  return down >= 0 && down < area.rows && right >= 0 && right < area.columns;
 }
 
 type ValueAt = (row: number, column: number) => HostValue;
