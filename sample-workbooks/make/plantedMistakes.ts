@@ -374,8 +374,8 @@ const MISTAKES: readonly Mistake[] = [
     code: "notADate",
     sheet: "budCuts",
     column: "countedOn",
-    what: "A date as text that can be read two ways.",
-    plant: change("budCuts", { block: "Creek Side", cane: "5" }, "countedOn", "03/04/2026"),
+    what: "A date as text that can be read two ways, four weeks from the other days either way.",
+    plant: change("budCuts", { block: "Creek Side", cane: "5" }, "countedOn", "02/04/2026"),
   },
   {
     code: "gapTooShort",

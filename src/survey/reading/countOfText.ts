@@ -49,7 +49,7 @@ export function countOfText(text: string): CountOfText {
   if (/^\+?\d+\.?$/.test(bare) || /^\d+[.,]0+$/.test(bare))
     return {
       count: Number.parseInt(bare.replace("+", ""), 10),
-      how: /^\d+$/.test(text.trim()) ? "digits" : "written",
+      how: /^\d+$/.test(text) ? "digits" : "written",
     };
   for (const [kind, pattern, proposalOf] of DOUBTS) {
     const found = pattern.exec(bare);

@@ -1,6 +1,7 @@
 import { isCellError, type CellValue } from "../sheets/cell";
 import { GrowingCodes, GrowingNumbers, GrowingRows, GrowingStates } from "./growingLists";
-import { readTextDates } from "./readCells";
+import type { OddCells } from "./oddCells";
+import { readTextDates, type CellPlace } from "./readCells";
 import { winterOfTable, type TableRows } from "./readSeason";
 import {
   CELL,
@@ -23,8 +24,14 @@ export class GrowingTable {
   private readonly sheetRows = new GrowingRows();
   private count = 0;
 
-  /** @param first the first piece, whose headers are those of the whole table */
-  constructor(private readonly first: SurveyTable) {
+  /**
+   * @param first the first piece, whose headers are those of the whole table
+   * @param odd told of the dates of the whole table
+   */
+  constructor(
+    private readonly first: SurveyTable,
+    private readonly odd: OddCells,
+  ) {
     this.columns = first.columns.map((column) => new GrowingColumn(column));
   }
 
@@ -66,7 +73,9 @@ export class GrowingTable {
     const { first, count, formulas } = this;
     const noNumbers = new Float32Array(count).fill(NaN);
     const allUsable = new Uint8Array(count);
-    const columns = this.columns.map((column) => column.whole(count, noNumbers, allUsable));
+    this.odd.forgetDates(first.sheet);
+    const place = { sheet: first.sheet, unit: undefined, odd: this.odd };
+    const columns = this.columns.map((column) => column.whole(count, noNumbers, allUsable, place));
     const byId = new Map(columns.map((column) => [column.column.id, column]));
     const rows: TableRows = {
       shape: first.shape,
@@ -137,12 +146,12 @@ class GrowingColumn {
   }
 
   /** The column in one; nothing can be added after it. */
-  whole(count: number, noNumbers: Float32Array, allUsable: Uint8Array): SurveyColumn {
+  whole(count: number, noNumbers: Float32Array, allUsable: Uint8Array, place: CellPlace): SurveyColumn {
     const numbers = this.isNumeric ? this.numbers.whole() : noNumbers;
     const { cells } = this;
     let states = this.states.whole();
     if (this.like.column.kind === "date" && cells instanceof CellsBesideNumbers && cells.others.size > 0)
-      readTextDates(unmoved(cells.others, states), numbers, (states ??= new Uint8Array(count)));
+      readTextDates(unmoved(cells.others, states), numbers, (states ??= new Uint8Array(count)), place);
     return {
       ...this.like,
       numbers,

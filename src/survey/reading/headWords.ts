@@ -169,6 +169,7 @@ export function likeness(words: string, column: Column): number {
     const parts = name.split(" ");
     const initials = parts.map((word) => word[0]).join("");
     if (parts.length > 1 && initials === short) best = Math.max(best, 0.9 * weight);
+    if (parts.length > 1 && parts.at(-1) === short) best = Math.max(best, 0.8 * weight);
     if (short.length <= 2) {
       if (isWithin(short, name) && name[0] === short[0]) best = Math.max(best, 0.3 * weight);
       continue;

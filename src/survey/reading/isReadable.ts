@@ -29,7 +29,7 @@ export function isReadable(column: Column, cell: CellValue): boolean {
         ((column.id === "row" || column.id === "vine") && placeOfLabel(cell) !== undefined)
       );
     default:
-      if (typeof cell === "number") return true;
+      if (typeof cell === "number") return !isPlausibleDay(cell);
       return (
         typeof cell === "string" &&
         (textNumber(cell) !== undefined || measureOfText(cell, undefined) !== undefined)

@@ -2,8 +2,9 @@ import { isBlank, type CellValue } from "../sheets/cell";
 import type { Column, SheetShape } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
 import { unitNamed, type Unit } from "../sheets/unit";
+import type { SurveyTable } from "../season/surveyTable";
 import { findTable, HEADER_SEARCH_ROWS, type FoundTable, type HeaderMapping } from "./findTable";
-import { columnNamed, headWords, plainWords, type HeadWords } from "./headWords";
+import { columnNamed, headWords, NAMES, plainWords, type HeadWords } from "./headWords";
 import { isReadable } from "./isReadable";
 import { likelyColumns } from "./likelyColumns";
 import { rowAndVine } from "./placeLabel";
@@ -721,6 +722,29 @@ function unitsOf(
   return units;
 }
 
+/** True for a row that no plain table has below its heads: a caption of block and row, or other heads. */
+export function isOtherLayout(
+  cells: readonly CellValue[],
+  heads: readonly CellValue[],
+  { shape, columns }: Pick<SurveyTable, "shape" | "columns">,
+  knowsBlock: LayoutOptions["knowsBlock"],
+): boolean {
+  let filled = 0;
+  let numbers = 0;
+  for (const cell of cells) {
+    if (typeof cell === "number") numbers++;
+    if (!isBlank(cell)) filled++;
+    if (filled > 4 && numbers > 0) return false;
+  }
+  const vine = columns.find(({ column }) => column.id === "vine");
+  if (filled <= 4 && (shape.id === "cordons" || shape.id === "vines"))
+    return captionOf(cells, vine && cells[vine.sheetColumn - 1], knowsBlock) !== undefined;
+  if (numbers > 0) return false;
+  const words = (cell: CellValue) => (typeof cell === "string" ? headWords(cell).words : "");
+  const named = cells.map(words).filter((name) => NAMES.has(name));
+  return named.length >= 3 && cells.some((cell, at) => words(cell) !== words(heads[at] ?? null));
+}
+
 /** The keys of a line between the rows that holds nothing but a caption. */
 function captionAt(
   area: SheetArea,
@@ -729,7 +753,19 @@ function captionAt(
   columns: ReadonlyMap<Column, number>,
   { knowsBlock }: LayoutOptions,
 ): FoundKeys | undefined {
-  const cells = area.values[index].slice(from, to);
+  const vine = [...columns].find(([{ id }]) => id === "vine")?.[1];
+  return captionOf(
+    area.values[index].slice(from, to),
+    vine === undefined ? undefined : area.values[index][vine],
+    knowsBlock,
+  );
+}
+
+function captionOf(
+  cells: readonly CellValue[],
+  vine: CellValue | undefined,
+  knowsBlock: LayoutOptions["knowsBlock"],
+): FoundKeys | undefined {
   let filled = 0;
   let text: string | undefined;
   for (const cell of cells) {
@@ -738,14 +774,7 @@ function captionAt(
     if (typeof cell === "string") text ??= cell;
   }
   if (text === undefined) return undefined;
-  const vine = [...columns].find(([{ id }]) => id === "vine")?.[1];
-  if (
-    vine !== undefined &&
-    !isBlank(area.values[index][vine]) &&
-    filled > 1 &&
-    typeof area.values[index][vine] === "number"
-  )
-    return undefined;
+  if (filled > 1 && typeof vine === "number") return undefined;
   if (isTotalWord(text)) return undefined;
   const distinct = new Set(cells.filter((cell) => !isBlank(cell)).map(String));
   if (distinct.size > 1 && filled > 1) {
@@ -758,9 +787,7 @@ function captionAt(
   }
   const keys = keysOfLine([text]);
   if (keys.row !== undefined || keys.block !== undefined) return keys;
-  return distinct.size === 1 && knowsBlock(text) && (vine === undefined || isBlank(area.values[index][vine]))
-    ? { block: text.trim() }
-    : undefined;
+  return distinct.size === 1 && knowsBlock(text) && isBlank(vine) ? { block: text.trim() } : undefined;
 }
 
 function dataLines(from: number, to: number, captions: ReadonlyMap<number, FoundKeys>): number[] {

@@ -1,6 +1,6 @@
 import type { DoubtKind } from "./countOfText";
-import type { OpenAccount, ReadingAnswers } from "./readingAccount";
-import type { DayOrder } from "./serialDate";
+import type { OpenAccount, ReadingAnswers, ReadingNote } from "./readingAccount";
+import { isoDay, type DayOrder } from "./serialDate";
 
 interface Seen {
   cells: number;
@@ -17,7 +17,8 @@ const GUESSED: ReadonlySet<DoubtKind> = new Set(["date", "time"]);
 export class OddCells {
   private readonly doubts = new Map<DoubtKind, Seen>();
   private readonly read = new Map<"strokes" | "worded" | "ownUnits" | "textNumbers", Seen>();
-  private readonly unclear: { sheet: string; cells: number; likely: DayOrder }[] = [];
+  private unclear: { sheet: string; cells: number; likely: DayOrder }[] = [];
+  private settled: ReadingNote[] = [];
 
   constructor(readonly answers: ReadingAnswers) {}
 
@@ -41,11 +42,28 @@ export class OddCells {
     note(seenIn(this.read, how, sheet), column, value);
   }
 
+  /** Forgets what was told of a sheet's dates piece by piece, which is told anew of all of them. */
+  forgetDates(sheet: string): void {
+    this.unclear = this.unclear.filter((dates) => dates.sheet !== sheet);
+    this.settled = this.settled.filter((dates) => dates.sheet !== sheet);
+  }
+
   unclearDates(sheet: string, cells: number, likely: DayOrder): void {
     this.unclear.push({ sheet, cells, likely });
   }
 
+  settledDates(
+    sheet: string,
+    cells: number,
+    order: DayOrder,
+    first: { readonly text: string } & Readonly<Record<DayOrder, number>>,
+  ): void {
+    const example = `${first.text} = ${isoDay(first[order])}`;
+    this.settled.push({ code: "datesSettled", sheet, facts: { cells, order, examples: [example] } });
+  }
+
   tell(account: OpenAccount): void {
+    account.notes.push(...this.settled);
     for (const [code, { sheet, cells, examples, columns }] of this.read)
       account.notes.push({ code, sheet, facts: { cells, examples, columns: [...columns] } });
     for (const [kind, { sheet, cells, examples, columns, proposals }] of this.doubts) {

@@ -230,7 +230,8 @@ function packedDay(value: number): number {
 
 /**
  * Reads the dates of a column that are written as text. Where day and month of one could change places, it takes the
- * order of the dates that leave no choice, as long as those agree, else the answer of a person.
+ * order of the dates that leave no choice, as long as those agree, else the answer of a person, else the order of the
+ * walk; one order for the whole column.
  *
  * @param cells cells of the column by their index; those that hold no text are passed over
  * @param numbers takes the serials
@@ -242,12 +243,12 @@ export function readTextDates(
   states: Uint8Array,
   place?: CellPlace,
 ): void {
-  const unclear: { index: number; dayFirst: number; monthFirst: number }[] = [];
+  const unclear: UnclearDate[] = [];
   const orders = new Set<DayOrder>();
   for (const [index, cell] of cells) {
     const date = typeof cell === "string" && !isBlank(cell) ? textDate(cell) : undefined;
     if (date === undefined) continue;
-    if ("unclear" in date) unclear.push({ index, ...date });
+    if ("unclear" in date) unclear.push({ index, text: (cell as string).trim(), ...date });
     else {
       numbers[index] = date.serial;
       states[index] = CELL.usable;
@@ -256,24 +257,56 @@ export function readTextDates(
   }
   if (unclear.length === 0) return;
   const [only] = orders;
-  const order = orders.size === 1 ? only : place?.odd.answers.dateOrder;
+  const walk = orderOfWalk(unclear, numbers);
+  const told = place?.odd.answers.dateOrder;
+  const settled = orders.size === 1 ? only : orders.size === 0 && walk.isSure ? walk.order : undefined;
+  const order = orders.size === 1 ? only : (told ?? settled);
   for (const date of unclear) {
     numbers[date.index] = order ? date[order] : NaN;
     states[date.index] = order ? CELL.usable : CELL.unclearDate;
   }
-  if (!order) place?.odd.unclearDates(place.sheet, unclear.length, likelyOrder(unclear));
+  if (!order) place?.odd.unclearDates(place.sheet, unclear.length, walk.order);
+  else if (order !== told) place?.odd.settledDates(place.sheet, unclear.length, order, unclear[0]);
 }
 
-/** The order in which the days of a walk lie closer together. */
-function likelyOrder(unclear: readonly { dayFirst: number; monthFirst: number }[]): DayOrder {
-  const span = (order: DayOrder) => {
+interface UnclearDate {
+  readonly index: number;
+  readonly text: string;
+  readonly dayFirst: number;
+  readonly monthFirst: number;
+}
+
+/** Days that a crew takes over a sheet at the most, and days between the same day of two months at the least; ours. */
+const DAYS_OF_A_WALK = 45;
+const DAYS_OF_A_MONTH = 27;
+/** How many times farther apart the days of the other order must lie; ours. */
+const FARTHER = 3;
+
+/** The order in which the days of a walk follow each other closer; sure where the other would leap from month to month. */
+function orderOfWalk(
+  unclear: readonly UnclearDate[],
+  numbers: Numbers,
+): { order: DayOrder; isSure: boolean } {
+  const travel = (order: DayOrder) => {
+    let next = 0;
+    let before = NaN;
+    let days = 0;
     let least = Infinity;
     let most = -Infinity;
-    for (const date of unclear) {
-      least = Math.min(least, date[order]);
-      most = Math.max(most, date[order]);
+    for (let i = 0; i < numbers.length; i++) {
+      const day = unclear[next]?.index === i ? unclear[next++][order] : Math.floor(numbers[i]);
+      if (!isPlausibleDay(day)) continue;
+      if (!Number.isNaN(before)) days += Math.abs(day - before);
+      before = day;
+      least = Math.min(least, day);
+      most = Math.max(most, day);
     }
-    return most - least;
+    return { days, span: most - least };
   };
-  return span("monthFirst") < span("dayFirst") ? "monthFirst" : "dayFirst";
+  const [day, month] = [travel("dayFirst"), travel("monthFirst")];
+  const [near, far] = month.days < day.days ? [month, day] : [day, month];
+  return {
+    order: near === month ? "monthFirst" : "dayFirst",
+    isSure: near.span <= DAYS_OF_A_WALK && far.span >= DAYS_OF_A_MONTH && far.days >= near.days * FARTHER,
+  };
 }

@@ -1,15 +1,23 @@
 import type { CellValue } from "../sheets/cell";
 import { HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
 import { GrowingTable } from "./growingTable";
-import { layOut } from "./layout";
+import { isOtherLayout, layOut } from "./layout";
 import { allAnswers } from "./keptAnswers";
 import { OddCells } from "./oddCells";
-import type { OpenAccount, ReadingAccount } from "./readingAccount";
-import { readRows, readSeason, type ReadingOptions, type TableRows } from "./readSeason";
+import { groupedNotes, type OpenAccount, type ReadingAccount } from "./readingAccount";
+import {
+  blocksNamed,
+  readRows,
+  readSeason,
+  tellTotals,
+  type ReadingOptions,
+  type TableRows,
+} from "./readSeason";
 import type { MergedArea, SheetArea } from "./sheetArea";
 import { partByWinter } from "./winters";
 import { makeSeason } from "../season/makeSeason";
 import type { Season, SurveyTable } from "../season/season";
+import { wordKey } from "../sheets/words";
 
 /** A row of a sheet as a file gives it, cells from column A on. */
 export interface StreamedRow {
@@ -45,25 +53,58 @@ export async function readLargeSeason(
   options: LargeReadingOptions = {},
   onRows: (rows: number) => void = () => undefined,
 ): Promise<Season> {
+  const held = new Set<string>();
+  for (;;) {
+    const season = await readHolding(held, sheets, options, onRows);
+    if (season) return season;
+  }
+}
+
+/**
+ * Reads with these sheets held as a whole; undefined, and one sheet more in `held`, where a sheet that began as one
+ * plain table goes on as something else.
+ */
+async function readHolding(
+  held: Set<string>,
+  sheets: readonly StreamedSheet[],
+  options: LargeReadingOptions,
+  onRows: (rows: number) => void,
+): Promise<Season | undefined> {
   let rows = 0;
   const told = (count: number) => onRows((rows += count));
   const starts: SheetStart[] = [];
-  for (const sheet of sheets) starts.push(await startOf(sheet, options, told));
+  for (const sheet of sheets)
+    starts.push(
+      await startOf(sheet, held.has(sheet.sheet) ? { ...options, wholeRows: Infinity } : options, told),
+    );
   const areas = starts.map(({ area }) => area);
   const answers = allAnswers(areas, options.answers);
-  const known = readSeason(areas, { ...options, answers });
+  const begun = new Set(starts.flatMap(({ sheet, rest }) => (rest ? [sheet] : [])));
+  const known = readSeason(areas, { ...options, answers, begun });
+  const blocks = blocksNamed(areas);
   const odd = new OddCells(answers);
   const large = new Map<string, SurveyTable>();
   for (const { sheet, area, rest } of starts) {
     const table = known.allTables.find((candidate) => candidate.sheet === sheet);
     if (!table || !rest) continue;
     const headers = area.values[table.headerRow - area.firstRow];
-    const read = pieceReader(area, table, known, odd);
-    large.set(sheet, await wholeTable(rest, table, headers, read, options.pieceRows ?? PIECE_ROWS, told));
+    const whole = await wholeTable(rest, table, headers, {
+      ...pieceReader(area, table, known, odd),
+      odd,
+      isOther: (values) => isOtherLayout(values, headers, table, (name) => blocks.has(wordKey(name))),
+      rows: options.pieceRows ?? PIECE_ROWS,
+      onRows: told,
+    });
+    if (!whole) {
+      held.add(sheet);
+      return undefined;
+    }
+    large.set(sheet, whole);
   }
   if (large.size === 0) return known;
-  const account = ofWholeSheets(known.account, large);
+  const account = withoutWinters(known.account);
   odd.tell(account);
+  tellTotals([...large.values()], account);
   const allTables = known.allTables.map((table) => large.get(table.sheet) ?? table);
   const settings = allTables.filter(({ shape }) => shape.id === "settings");
   const { past, tables } = partByWinter(
@@ -71,16 +112,13 @@ export async function readLargeSeason(
     answers,
     account,
   );
-  return makeSeason({ ...known, allTables: [...settings, ...tables], account }, past);
+  const notes = groupedNotes(account.notes);
+  return makeSeason({ ...known, allTables: [...settings, ...tables], account: { ...account, notes } }, past);
 }
 
-/** What was told of sheets, without what is told anew of all rows of the large ones. */
-function ofWholeSheets(
-  { notes, questions, leftOut }: ReadingAccount,
-  large: ReadonlyMap<string, unknown>,
-): OpenAccount {
-  const isToldAnew = ({ code, sheet }: { code: string; sheet: string }) =>
-    OF_WINTERS.has(code) || (OF_CELLS.has(code) && large.has(sheet));
+/** What was told, without what is told anew when the winters of all rows are known. */
+function withoutWinters({ notes, questions, leftOut }: ReadingAccount): OpenAccount {
+  const isToldAnew = ({ code }: { code: string }) => OF_WINTERS.has(code);
   return {
     notes: notes.filter((note) => !isToldAnew(note)),
     questions: questions.filter((question) => !isToldAnew(question)),
@@ -89,7 +127,6 @@ function ofWholeSheets(
 }
 
 const OF_WINTERS = new Set(["oneWinter", "plantingYear", "winter"]);
-const OF_CELLS = new Set(["oddCounts", "dateOrder", "strokes", "worded", "ownUnits", "textNumbers"]);
 
 const HEAD_ROWS = HEADER_SEARCH_ROWS + 30;
 
@@ -100,7 +137,13 @@ const WHOLE_ROWS = 50_000;
 interface SheetStart {
   readonly sheet: string;
   readonly area: SheetArea;
-  readonly rest: (() => AsyncIterable<readonly StreamedRow[]>) | undefined;
+  readonly rest: Rest | undefined;
+}
+
+/** The rows of a sheet, and whether cells of several rows are one, which is known when the last of them was read. */
+interface Rest {
+  rows(): AsyncIterable<readonly StreamedRow[]>;
+  hasMergedRows(): boolean;
 }
 
 async function startOf(
@@ -119,7 +162,15 @@ async function startOf(
     if (held.length > most && isStreamed === undefined) {
       const head = areaOf(name, headRows(held), isText);
       isStreamed = isPlain(head, options);
-      if (isStreamed) return { sheet: name, area: head, rest: () => continued(held, batches) };
+      if (isStreamed)
+        return {
+          sheet: name,
+          area: head,
+          rest: {
+            rows: () => continued(held, batches),
+            hasMergedRows: () => merged.some(({ rows }) => rows > 1),
+          },
+        };
     }
   }
   onRows(held.length);
@@ -211,15 +262,23 @@ async function* piecesOf(
   if (piece.length > 0) yield piece;
 }
 
-/** Reads rows of a sheet, the first of which are its headers. */
-type PieceReader = (values: (readonly CellValue[])[], formulaAt: SheetArea["formulaAt"]) => TableRows;
+/** How the pieces of a sheet are read. */
+interface Pieces {
+  /** Reads rows of a sheet, the first of which are its headers. */
+  read(values: (readonly CellValue[])[], formulaAt: SheetArea["formulaAt"]): TableRows;
+  readonly odd: OddCells;
+  /** True for a row that no plain table has. */
+  isOther(values: readonly CellValue[]): boolean;
+  readonly rows: number;
+  onRows(rows: number): void;
+}
 
 function pieceReader(
   head: SheetArea,
   table: SurveyTable,
   { unitSystem, words }: Season,
   odd: OddCells,
-): PieceReader {
+): Pick<Pieces, "read"> {
   const place: FoundTable = {
     shape: table.shape,
     headerIndex: 0,
@@ -230,22 +289,22 @@ function pieceReader(
     units: new Map(table.columns.flatMap(({ column, unit }) => (unit ? [[column, unit] as const] : []))),
   };
   const area = { sheet: head.sheet, firstRow: 0, firstColumn: head.firstColumn, isText: head.isText };
-  return (values, formulaAt) => readRows({ ...area, values, formulaAt }, place, unitSystem, words, odd);
+  return {
+    read: (values, formulaAt) => readRows({ ...area, values, formulaAt }, place, unitSystem, words, odd),
+  };
 }
 
 /**
- * A sheet's whole table, piece by piece. Each piece is read under the table's own headers and behind the last row of the
+ * A sheet's whole table, piece by piece; undefined where a row or merged cells show that it is no plain table. Each piece is read under the table's own headers and behind the last row of the
  * piece before, so that a remark or a total is told from counts at a seam as anywhere else.
  */
 async function wholeTable(
-  batches: () => AsyncIterable<readonly StreamedRow[]>,
+  { rows: batches, hasMergedRows }: Rest,
   table: SurveyTable,
   headers: readonly CellValue[],
-  read: PieceReader,
-  pieceRows: number,
-  onRows: (rows: number) => void,
-): Promise<SurveyTable> {
-  const growing = new GrowingTable(table);
+  { read, odd, isOther, rows: pieceRows, onRows }: Pieces,
+): Promise<SurveyTable | undefined> {
+  const growing = new GrowingTable(table, odd);
   let last: readonly CellValue[] | undefined;
   let lastNumber = table.headerRow;
   for await (const rows of piecesOf(batches, table.headerRow, pieceRows)) {
@@ -257,6 +316,7 @@ async function wholeTable(
       numbers.push(lastNumber);
     }
     for (const row of rows) {
+      if (isOther(row.values)) return undefined;
       if (row.number > lastNumber + 1) {
         values.push(BLANK_ROW);
         numbers.push(row.number - 1);
@@ -277,5 +337,5 @@ async function wholeTable(
     if (piece.rowCount > from) last = values[piece.sheetRow(piece.rowCount - 1)];
     onRows(rows.length);
   }
-  return growing.table();
+  return hasMergedRows() ? undefined : growing.table();
 }

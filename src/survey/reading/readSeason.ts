@@ -30,6 +30,8 @@ export interface ReadingOptions {
   readonly mapping?: readonly HeaderMapping[];
   /** What people answered to questions about the sheets. */
   readonly answers?: ReadingAnswers;
+  /** Sheets of which only the first rows are given: what stands in their cells is told when all of them are read. */
+  readonly begun?: ReadonlySet<string>;
 }
 
 /**
@@ -67,10 +69,22 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   const { settings, problems } = readSettings(settingTables);
   const unitSystem = options.unitSystem ?? systemOf(found, settings.unitSystem);
   const rest = found.filter(({ place }) => place.shape.id !== "settings");
+  const isBegun = (sheet: string) => options.begun?.has(sheet) === true;
+  const untold = new OddCells(answers);
   const read = rest.map(({ area, place }) =>
-    readTable(area, unitsDeniedByWire(area, place, unitSystem, account), unitSystem, words, odd),
+    readTable(
+      area,
+      unitsDeniedByWire(area, place, unitSystem, account),
+      unitSystem,
+      words,
+      isBegun(area.sheet) ? untold : odd,
+    ),
   );
   odd.tell(account);
+  tellTotals(
+    read.filter(({ sheet }) => !isBegun(sheet)),
+    account,
+  );
   const parted = partByWinter(read, answers, account);
   return makeSeason(
     {
@@ -84,6 +98,12 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
     },
     parted.past,
   );
+}
+
+/** Says which lines add up others and are no counts. */
+export function tellTotals(tables: readonly SurveyTable[], { notes }: OpenAccount): void {
+  for (const { sheet, totals } of tables)
+    if (totals.length > 0) notes.push({ code: "totalLines", sheet, facts: { lines: totals.length } });
 }
 
 /** The winter that most days under heads of dates tell, for heads that name years; undefined without such days. */
@@ -111,7 +131,7 @@ function winterOfHeads(areas: readonly SheetArea[]): number | undefined {
 const DATE_WORDS = new Set(["date", "fecha", "counted on", "day", "fecha de conteo", "date de comptage"]);
 
 /** Names under heads of blocks, as they are compared, for lines that hold nothing but a block's name. */
-function blocksNamed(areas: readonly SheetArea[]): ReadonlySet<string> {
+export function blocksNamed(areas: readonly SheetArea[]): ReadonlySet<string> {
   const names = new Set<string>();
   for (const { values } of areas) {
     const index = values

@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import type { SheetId } from "../sheets/column";
 import type { DayOrder } from "./serialDate";
 import type { DoubtKind } from "./countOfText";
@@ -21,6 +22,7 @@ export type NoteCode =
   | "ownUnits"
   | "textNumbers"
   | "datesSettled"
+  | "totalLines"
   | "oneWinter"
   | "plantingYear";
 
@@ -125,13 +127,25 @@ export function saysSomething(answers: ReadingAnswers): boolean {
   );
 }
 
+/** Facts that count something, which add up over sheets. */
+const ADDED = ["rows", "lines", "areas", "cells"] as const;
+
 /** Notes of one kind as one, with all sheets that they are about. */
 export function groupedNotes(notes: readonly ReadingNote[]): ReadingNote[] {
-  const byCode = new Map<NoteCode, ReadingNote[]>();
-  for (const note of notes) byCode.set(note.code, [...(byCode.get(note.code) ?? []), note]);
-  return [...byCode.values()].map((alike) => ({
+  return [...grouped(notes, ({ code, facts }) => `${code} ${String(facts.order)}`).values()].map((alike) => ({
     ...alike[0],
-    facts: { ...alike[0].facts, sheets: [...new Set(alike.map(({ sheet }) => sheet))] },
+    facts: {
+      ...alike[0].facts,
+      ...Object.fromEntries(
+        ADDED.filter((fact) => typeof alike[0].facts[fact] === "number").map((fact) => [
+          fact,
+          alike.reduce((sum, { facts }) => sum + Number(facts[fact] ?? 0), 0),
+        ]),
+      ),
+      sheets: [
+        ...new Set(alike.flatMap(({ sheet, facts }) => (facts.sheets as string[] | undefined) ?? sheet)),
+      ],
+    },
   }));
 }
 

@@ -24,6 +24,8 @@ function written(facts: ReadingFacts, language: Language): ReadingFacts {
   if (typeof facts.column === "string") inWords.column = columnWord(facts.column, language);
   if (Array.isArray(facts.columns))
     inWords.columns = (facts.columns as readonly string[]).map((id) => columnWord(id, language));
+  if (facts.order === "dayFirst" || facts.order === "monthFirst")
+    inWords.order = TEXTS.reading.answers[facts.order][language];
   const kinds: Readonly<Record<string, (typeof TEXTS.reading.kinds)["sum"]>> = TEXTS.reading.kinds;
   if (typeof facts.kind === "string") inWords.kind = kinds[facts.kind][language];
   return inWords;

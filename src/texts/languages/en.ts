@@ -2846,7 +2846,9 @@ export const en = {
       worded: "{cells} counts written beside a word or sign were read, such as {examples}.",
       ownUnits: "{cells} cells that name their own unit were read in it, such as {examples}.",
       textNumbers: "{cells} numbers that are stored as text were read as numbers, such as {examples}.",
-      datesSettled: "Dates that could be read two ways were settled by the others in {sheets}.",
+      datesSettled:
+        "{cells} {cells:date|dates} that can be read two ways {cells:was|were} read with the {order}, as the other days of the walk say ({examples}): {sheets}.",
+      totalLines: "{lines} {lines:line|lines} of totals {lines:was|were} not read as counts: {sheets}.",
       oneWinter:
         "Counts a few weeks apart on different vines were taken as the one winter {winter}: {sheets}.",
       plantingYear:

@@ -2887,7 +2887,9 @@ export const es: Texts = {
       worded: "Se leyeron {cells} conteos escritos junto a una palabra o un signo, como {examples}.",
       ownUnits: "Se leyeron {cells} celdas en la unidad que ellas mismas nombran, como {examples}.",
       textNumbers: "Se leyeron como números {cells} números guardados como texto, como {examples}.",
-      datesSettled: "Las fechas que se podían leer de dos maneras se resolvieron por las demás en {sheets}.",
+      datesSettled:
+        "{cells} {cells:fecha|fechas} que se {cells:puede|pueden} leer de dos maneras se {cells:leyó|leyeron} así: {order}, como dicen los demás días del recorrido ({examples}): {sheets}.",
+      totalLines: "{lines} {lines:línea|líneas} de totales no se {lines:leyó como conteo|leyeron como conteos}: {sheets}.",
       oneWinter:
         "Los conteos separados por pocas semanas en plantas distintas se tomaron como un solo invierno, {winter}: {sheets}.",
       plantingYear:

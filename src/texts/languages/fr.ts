@@ -2927,7 +2927,9 @@ export const fr: Texts = {
       worded: "{cells} comptages écrits avec un mot ou un signe ont été lus, comme {examples}.",
       ownUnits: "{cells} cellules ont été lues dans l'unité qu'elles nomment, comme {examples}.",
       textNumbers: "{cells} nombres stockés comme texte ont été lus comme nombres, par exemple {examples}.",
-      datesSettled: "Les dates lisibles de deux façons ont été réglées par les autres dans {sheets}.",
+      datesSettled:
+        "{cells} {cells:date lisible|dates lisibles} de deux façons {cells:a été lue|ont été lues} avec le {order}, comme le disent les autres jours du parcours ({examples}) : {sheets}.",
+      totalLines: "{lines} {lines:ligne|lignes} de totaux {lines:n'a pas été lue comme comptage|n'ont pas été lues comme comptages} : {sheets}.",
       oneWinter:
         "Des comptages à quelques semaines d'écart sur des ceps différents ont été pris comme un seul hiver, {winter} : {sheets}.",
       plantingYear:

@@ -249,6 +249,22 @@ const EXACT: Readonly<Record<string, { areas: readonly SheetArea[]; note?: strin
         ["North Bench", 2, 6, "all", null, null, null, 96, 60],
       ]),
     ],
+    note: "totalLines",
+  },
+  "dates settled by the order of the walk": {
+    areas: [
+      areaOf("C", [
+        [...HEADS, "Date"],
+        ...ROWS.map((row, i) => [...row, ["02/03/2026", "03/03/2026", "04/03/2026"][Math.floor(i / 8)]]),
+      ]),
+    ],
+    note: "datesSettled",
+  },
+  "dates settled by the other days of the column": {
+    areas: [
+      areaOf("C", [[...HEADS, "Date"], ...ROWS.map((row, i) => [...row, i < 4 ? "03/04/2026" : 46085])]),
+    ],
+    note: "datesSettled",
   },
   "a planting year in the sheet's name": {
     areas: [
@@ -332,6 +348,39 @@ test.each(Object.keys(ASKED))("%s: one question, nothing taken before, exact aft
   const after = afterFirstAnswers(areas);
   expect(counts(after)).toEqual(PLAIN);
   expect(questions(after)).toEqual([]);
+});
+
+/** 46,085 is 4 March 2026: 12 January is 46,034, and 19 + 28 + 4 = 51 days follow. */
+const MARCH_4 = 46085;
+
+test.each<[string, (i: number) => CellValue, number[]]>([
+  // 3 April is 30 days after 4 March, when the others were counted.
+  ["the days of the others", (i) => (i === 5 ? "03/04/2026" : MARCH_4), [MARCH_4, MARCH_4]],
+  // 2, 3 and 4 March, or the second of February, the third and the fourth of the same month.
+  ["the walk", (i) => `0${2 + Math.floor(i / 8)}/03/2026`, [MARCH_4 - 2, MARCH_4]],
+  ["the walk, months first", (i) => `03/0${2 + Math.floor(i / 8)}/2026`, [MARCH_4 - 2, MARCH_4]],
+  ["a date that leaves no choice", (i) => (i === 23 ? "25/03/2026" : "04/03/2026"), [MARCH_4, MARCH_4 + 21]],
+])("dates are settled by %s, all of a column alike, and said once", (_, dayOf, [first, last]) => {
+  const season = readSeason([areaOf("C", [[...HEADS, "Date"], ...ROWS.map((row, i) => [...row, dayOf(i)])])]);
+  const { usable } = season.tables("cordons")[0].column("countedOn")!;
+  expect([usable[0], usable[23]]).toEqual([first, last]);
+  expect(codes(season)).toEqual(["datesSettled"]);
+  expect(questions(season)).toEqual([]);
+});
+
+test.each<[string, (i: number) => CellValue]>([
+  ["one day only", () => "03/04/2026"],
+  ["the same two days either way", (i) => (i < 12 ? "02/03/2026" : "03/02/2026")],
+  ["both orders in one column", (i) => ["25/01/2026", "01/26/2026", "03/04/2026"][Math.min(i, 2)]],
+  // A month each, 45 days apart at the least either way.
+  ["counts over months", (i) => ["05/01/2026", "10/02/2026", "08/03/2026"][Math.floor(i / 8)]],
+])("%s: dates are asked once, and the answer holds for the whole column", (_, dayOf) => {
+  const area = areaOf("C", [[...HEADS, "Date"], ...ROWS.map((row, i) => [...row, dayOf(i)])]);
+  const before = readSeason([area]);
+  expect(questions(before)).toEqual(["dateOrder"]);
+  const after = readSeason([area], { answers: { dateOrder: "dayFirst" } });
+  expect(questions(after)).toEqual([]);
+  expect([...after.tables("cordons")[0].column("countedOn")!.usable]).not.toContain(NaN);
 });
 
 test("odd counts are asked by kind and stay out until somebody answers", () => {

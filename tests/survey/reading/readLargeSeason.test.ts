@@ -11,6 +11,7 @@ import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
 import type { Season } from "../../../src/survey/season/season";
 import { openWorkbookFile } from "../../../src/workbook/file/openWorkbookFile";
+import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
 
 /** A sheet as a file gives it: rows with anything in them, in batches of three. */
@@ -34,8 +35,15 @@ function streamed(area: SheetArea): StreamedSheet {
   return {
     sheet: area.sheet,
     isText: area.isText,
-    async *rows() {
+    async *rows(onMerged) {
       for (let at = 0; at < rows.length; at += 3) yield rows.slice(at, at + 3);
+      onMerged?.(
+        (area.merged ?? []).map((one) => ({
+          ...one,
+          row: one.row + area.firstRow,
+          column: one.column + area.firstColumn,
+        })),
+      );
     },
   };
 }
@@ -64,6 +72,7 @@ function everythingOf(season: Season) {
     units: season.unitSystem,
     settings: season.settings,
     problems: season.settingProblems,
+    account: season.account,
   };
 }
 
@@ -135,7 +144,7 @@ describe("a survey read in pieces is the survey", () => {
         ["North", "Marquette", 6],
       ]),
     ];
-    const large = await readLargeSeason(areas.map(streamed), { pieceRows });
+    const large = await readLargeSeason(areas.map(streamed), { pieceRows, wholeRows: 2 });
     const plain = readSeason(areas);
     expect(everythingOf(large)).toEqual(everythingOf(plain));
     expect(allFindings(large)).toEqual(allFindings(plain));
@@ -170,6 +179,92 @@ describe("a survey read in pieces is the survey", () => {
     },
   );
 
+  const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Length (ft)", "Positions", "Live spurs"];
+  const counts = (row: number, from = 1, to = 80) =>
+    Array.from({ length: to - from + 1 }, (_, i): CellValue[] => [
+      "North",
+      row,
+      from + i,
+      "left",
+      "A",
+      3,
+      8,
+      1 + ((row + i) % 7),
+    ]);
+  const LATE: Readonly<Record<string, SheetArea>> = {
+    "a caption far below the heads": areaOf("Counts", [HEAD, ...counts(1), ["South - Row 2"], ...counts(2)]),
+    "a block's name alone in a line": areaOf("Counts", [
+      HEAD,
+      ...counts(1),
+      ["North"],
+      ...counts(2).map((row) => [null, ...row.slice(1)]),
+    ]),
+    "other heads far below": areaOf("Counts", [
+      HEAD,
+      ...counts(1),
+      [],
+      [...HEAD].reverse(),
+      ...counts(2).map((row) => [...row].reverse()),
+    ]),
+    "merged keys": {
+      ...areaOf("Counts", [
+        HEAD,
+        ...counts(1),
+        ...counts(2).map((row, i) => (i % 8 === 0 ? row : [null, ...row.slice(1)])),
+      ]),
+      merged: Array.from({ length: 10 }, (_, i) => ({ row: 81 + 8 * i, column: 0, rows: 8, columns: 1 })),
+    },
+    "lines of a vine": areaOf("Counts", [
+      ["Block", "Row", "Vine", "L1 spurs", "L1 length", "R1 spurs", "R1 length"],
+      ...counts(1).map(([block, row, vine], i) => [block, row, vine, 1 + (i % 7), 2.9, 8, 3]),
+    ]),
+    "keys above the heads": areaOf("Counts", [
+      ["Block:", "North", "Row:", 1],
+      HEAD.slice(2),
+      ...counts(1).map((row) => row.slice(2)),
+    ]),
+  };
+
+  test.each(Object.keys(LATE))("%s: the same as of a smaller sheet", async (name) => {
+    const area = LATE[name];
+    const large = await readLargeSeason([streamed(area)], { wholeRows: 64, pieceRows: 16 });
+    expect(everythingOf(large)).toEqual(everythingOf(readSeason([area])));
+  });
+
+  test("the same heads again and a remark do not end a plain table", async () => {
+    const area = areaOf("Counts", [HEAD, ...counts(1), [], ["snow in the afternoon"], HEAD, ...counts(2)]);
+    let begun = 0;
+    const sheet = streamed(area);
+    const watched: StreamedSheet = { ...sheet, rows: (onMerged) => (begun++, sheet.rows(onMerged)) };
+    const large = await readLargeSeason([watched], { wholeRows: 64, pieceRows: 16 });
+    expect(everythingOf(large)).toEqual(everythingOf(readSeason([area])));
+    expect(begun).toBe(1);
+  });
+
+  test("dates that can be read two ways are settled or asked over all pieces", async () => {
+    const dated = (days: (i: number) => string) =>
+      areaOf("Counts", [[...HEAD, "Date"], ...counts(1).map((row, i) => [...row, days(i)])]);
+    const settled = dated((i) => `0${2 + Math.floor(i / 20)}/02/2026`);
+    const asked = dated(() => "03/04/2026");
+    for (const area of [settled, asked]) {
+      const large = await readLargeSeason([streamed(area)], { wholeRows: 64, pieceRows: 16 });
+      expect(everythingOf(large)).toEqual(everythingOf(readSeason([area])));
+    }
+    const { account } = readSeason([settled]);
+    expect(account.notes.map(({ code, facts }) => [code, facts.cells, facts.order])).toEqual([
+      // 20 cells of 2 February read the same both ways.
+      ["datesSettled", 60, "dayFirst"],
+    ]);
+    const answered = await readLargeSeason([streamed(asked)], {
+      wholeRows: 64,
+      pieceRows: 16,
+      answers: { dateOrder: "monthFirst" },
+    });
+    expect(answered.account.questions).toEqual([]);
+    // 4 March 2026 is day 46,085 of a spreadsheet: 46,034 is 12 January, and 19 + 28 + 4 = 51 days follow.
+    expect(answered.tables("cordons")[0].column("countedOn")!.usable[79]).toBe(46085);
+  });
+
   test("more different names than any farm has are refused before they are all held", async () => {
     const named = (names: number) =>
       areaOf("counts", [
@@ -200,7 +295,7 @@ describe("a survey read in pieces is the survey", () => {
     "of %s, in pieces of %d",
     async (name, pieceRows) => {
       const areas = await areasOfFile(name);
-      const large = await readLargeSeason(areas.map(streamed), { pieceRows });
+      const large = await readLargeSeason(areas.map(streamed), { pieceRows, wholeRows: 100 });
       const plain = readSeason(areas);
       expect(everythingOf(large)).toEqual(everythingOf(plain));
       expect(allFindings(large)).toEqual(allFindings(plain));
