@@ -2889,7 +2889,8 @@ export const es: Texts = {
       textNumbers: "Se leyeron como números {cells} números guardados como texto, como {examples}.",
       datesSettled:
         "{cells} {cells:fecha|fechas} que se {cells:puede|pueden} leer de dos maneras se {cells:leyó|leyeron} así: {order}, como dicen los demás días del recorrido ({examples}): {sheets}.",
-      totalLines: "{lines} {lines:línea|líneas} de totales no se {lines:leyó como conteo|leyeron como conteos}: {sheets}.",
+      totalLines:
+        "{lines} {lines:línea|líneas} de totales no se {lines:leyó como conteo|leyeron como conteos}: {sheets}.",
       oneWinter:
         "Los conteos separados por pocas semanas en plantas distintas se tomaron como un solo invierno, {winter}: {sheets}.",
       plantingYear:

@@ -2929,7 +2929,8 @@ export const fr: Texts = {
       textNumbers: "{cells} nombres stockés comme texte ont été lus comme nombres, par exemple {examples}.",
       datesSettled:
         "{cells} {cells:date lisible|dates lisibles} de deux façons {cells:a été lue|ont été lues} avec le {order}, comme le disent les autres jours du parcours ({examples}) : {sheets}.",
-      totalLines: "{lines} {lines:ligne|lignes} de totaux {lines:n'a pas été lue comme comptage|n'ont pas été lues comme comptages} : {sheets}.",
+      totalLines:
+        "{lines} {lines:ligne|lignes} de totaux {lines:n'a pas été lue comme comptage|n'ont pas été lues comme comptages} : {sheets}.",
       oneWinter:
         "Des comptages à quelques semaines d'écart sur des ceps différents ont été pris comme un seul hiver, {winter} : {sheets}.",
       plantingYear:

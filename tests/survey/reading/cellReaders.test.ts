@@ -26,7 +26,7 @@ describe("a count written as text", () => {
 
   test.each([
     ["7", 7, "digits"],
-    [" 8 ", 8, "digits"],
+    [" 8 ", 8, "written"],
     ["８", 8, "written"],
     ["+8", 8, "written"],
     ["10.", 10, "written"],
