@@ -47,9 +47,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
   });
 
   rule("says where the filled part begins when it is not in A1", async () => {
-    const workbook = await makeWorkbook({
-      Notes: [[], [null, null, "here"], [null, null, 3]],
-    });
+    const workbook = await makeWorkbook({ Notes: [[], [null, null, "here"], [null, null, 3]] });
     const area = await workbook.readSheet("Notes");
     same(cellAt(area, 2, 3), "here");
     same(cellAt(area, 3, 3), 3);
@@ -58,9 +56,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
 
   rule("reads some rows of a sheet alone", async () => {
     const workbook = await makeWorkbook(COUNTS);
-    const area = await workbook.readSheet("Cordons", {
-      rows: { first: 3, count: 5 },
-    });
+    const area = await workbook.readSheet("Cordons", { rows: { first: 3, count: 5 } });
     same(cellAt(area, 3, 2), 8);
     same(area.values.length, 1);
     same((await workbook.readSheet("Cordons", { rows: { first: 9, count: 1 } })).values, []);
@@ -102,9 +98,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
 
   rule("keeps numbers, text that looks like a number, and truth values apart", async () => {
     const row: CellValue[] = ["007", 7, true, false, 0, "0", "-3", "3 ft"];
-    const workbook = await makeWorkbook({
-      Kinds: [["a", "b", "c", "d", "e", "f", "g", "h"], row],
-    });
+    const workbook = await makeWorkbook({ Kinds: [["a", "b", "c", "d", "e", "f", "g", "h"], row] });
     same((await workbook.readSheet("Kinds")).values[1], row);
   });
 
@@ -130,9 +124,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
   rule("tells progress up to 1 and stops when asked to", async () => {
     const workbook = await makeWorkbook(COUNTS);
     const seen: number[] = [];
-    await workbook.readSheet("Cordons", {
-      onProgress: (done) => seen.push(done),
-    });
+    await workbook.readSheet("Cordons", { onProgress: (done) => seen.push(done) });
     same(seen.at(-1), 1);
     same(
       seen.every((done, i) => done >= 0 && done <= 1 && (i === 0 || done >= seen[i - 1])),
@@ -252,12 +244,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     } as const;
     const headers = [chart.labels, ...chart.parts];
     const write = (rows: (string | number)[][], charts = [chart]) =>
-      workbook.writeOwnSheet({
-        sheet: "Crop outlook",
-        headers,
-        rows,
-        charts,
-      });
+      workbook.writeOwnSheet({ sheet: "Crop outlook", headers, rows, charts });
     const drawn = workbook.host === "desk" ? 0 : 1;
     for (const rows of [
       [["North Bench", 3, 1, 2]],
@@ -289,13 +276,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     const workbook = await makeWorkbook(COUNTS);
     await refuses("badTable", () => workbook.writeOwnSheet({ sheet: "New", headers: [], rows: [] }));
     await refuses("badTable", () => workbook.writeOwnSheet({ sheet: "New", headers: ["a", "A"], rows: [] }));
-    await refuses("badTable", () =>
-      workbook.writeOwnSheet({
-        sheet: "New",
-        headers: ["a"],
-        rows: [[1, 2]],
-      }),
-    );
+    await refuses("badTable", () => workbook.writeOwnSheet({ sheet: "New", headers: ["a"], rows: [[1, 2]] }));
     for (const sheet of ["", "a/b", "a".repeat(32), "'a"])
       await refuses("badSheetName", () => workbook.writeOwnSheet({ sheet, headers: ["a"], rows: [] }));
     same(await workbook.sheetNames(), ["Cordons", "Vines"]);
@@ -303,11 +284,7 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
 
   rule("deletes its own sheet, which is then nobody's", async () => {
     const workbook = await makeWorkbook(COUNTS);
-    await workbook.writeOwnSheet({
-      sheet: "Findings",
-      headers: ["Row"],
-      rows: [[1]],
-    });
+    await workbook.writeOwnSheet({ sheet: "Findings", headers: ["Row"], rows: [[1]] });
     await workbook.deleteOwnSheet("Findings");
     same(await workbook.sheetNames(), ["Cordons", "Vines"]);
     same(await workbook.isOwnSheet("Findings"), false);

@@ -60,10 +60,7 @@ test("the line around a bar stands out from paper and from the two lighter parts
 });
 
 test("charts stand below the table, one below the other, and none over an empty table", () => {
-  const [first, second] = layOutCharts({
-    ...RANGES,
-    charts: [RANGES.charts![0], RANGES.charts![0]],
-  });
+  const [first, second] = layOutCharts({ ...RANGES, charts: [RANGES.charts![0], RANGES.charts![0]] });
   expect([first.firstRow, first.lastRow]).toEqual([4, 5]);
   expect(first.top).toBeGreaterThan(first.lastRow);
   expect(second.top).toBeGreaterThan(first.bottom);
@@ -127,9 +124,7 @@ describe("in Excel", () => {
       mustFit(ours(host)[0], content);
       expect(host.book.sheet("Crop outlook").charts).toHaveLength(2);
     }
-    expect(await workbook.writeOwnSheet({ ...RANGES, rows: [] })).toEqual({
-      charts: 0,
-    });
+    expect(await workbook.writeOwnSheet({ ...RANGES, rows: [] })).toEqual({ charts: 0 });
     expect(host.book.sheet("Crop outlook").charts).toEqual([own]);
     expect(own).toEqual(mine());
   });
@@ -264,11 +259,7 @@ describe("in a file", () => {
                 type: "bar",
                 title: "Mine",
                 series: [
-                  {
-                    name: "Low",
-                    values: "'Crop outlook'!$B$2:$B$2",
-                    categories: "'Crop outlook'!$A$2:$A$2",
-                  },
+                  { name: "Low", values: "'Crop outlook'!$B$2:$B$2", categories: "'Crop outlook'!$A$2:$A$2" },
                 ],
                 anchor: { from: { row: 30, col: 0 }, to: { row: 40, col: 6 } },
               },

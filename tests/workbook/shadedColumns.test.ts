@@ -85,10 +85,7 @@ describe("shaded columns of shares", () => {
     [1, "#D98E5F"],
   ])("Excel shows a share of %d in the fill %s", async (share, fill) => {
     const host = hostWith({ Cordons: [["Block"]] });
-    await excelWorkbookOn(host).writeOwnSheet({
-      ...MAP,
-      rows: [["North Bench", 1, share, null]],
-    });
+    await excelWorkbookOn(host).writeOwnSheet({ ...MAP, rows: [["North Bench", 1, share, null]] });
     const sheet = host.book.sheet("Gap map");
     expect(shownFormat(sheet, 3, 2).fill).toBe(fill);
     expect(shownFormat(sheet, 3, 3).fill).toBeUndefined();

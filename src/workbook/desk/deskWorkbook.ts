@@ -102,12 +102,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     const spilled = this.formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
     const rows: CellValue[][] = [];
     const formulas = new Map<string, string>();
-    const bounds = {
-      firstRow: Infinity,
-      lastRow: -1,
-      firstColumn: Infinity,
-      lastColumn: -1,
-    };
+    const bounds = { firstRow: Infinity, lastRow: -1, firstColumn: Infinity, lastColumn: -1 };
     const rowCount = Math.max(cells.getLength(), lastKey(spilled) + 1);
     const from = wanted ? wanted.first - 1 : 0;
     const end = wanted ? Math.min(rowCount, from + wanted.count) : rowCount;
@@ -139,13 +134,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     onProgress?.(1);
     const { firstRow, lastRow, firstColumn, lastColumn } = bounds;
     if (lastRow < 0)
-      return {
-        sheet: sheet.getSheetName(),
-        firstRow: 1,
-        firstColumn: 1,
-        values: [],
-        formulaAt: () => null,
-      };
+      return { sheet: sheet.getSheetName(), firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
     const width = lastColumn - firstColumn + 1;
     const merged = sheet.getSheet().getMergeData();
     return {
@@ -222,19 +211,12 @@ export class DeskWorkbook implements SurveyWorkbook {
     const sheet = this.workbook.getActiveSheet();
     const cell = this.workbook.getActiveCell();
     return cell
-      ? {
-          sheet: sheet.getSheetName(),
-          row: cell.getRow() + 1,
-          column: cell.getColumn() + 1,
-        }
+      ? { sheet: sheet.getSheetName(), row: cell.getRow() + 1, column: cell.getColumn() + 1 }
       : undefined;
   }
 
   async markCells(marks: readonly CellMark[]): Promise<void> {
-    const placed = marks.map((mark) => ({
-      sheetId: this.sheet(mark.sheet).getSheetId(),
-      mark,
-    }));
+    const placed = marks.map((mark) => ({ sheetId: this.sheet(mark.sheet).getSheetId(), mark }));
     this.marks.replace(placed);
     this.workbook.getActiveSheet().refreshCanvas();
   }
@@ -246,10 +228,7 @@ export class DeskWorkbook implements SurveyWorkbook {
   async writeFlag(key: string, value: string | undefined): Promise<void> {
     const { [key]: _before, ...others } = this.flags();
     const flags = value === undefined ? others : { ...others, [key]: value };
-    this.workbook.setCustomMetadata({
-      ...this.workbook.getCustomMetadata(),
-      [OWN]: flags,
-    });
+    this.workbook.setCustomMetadata({ ...this.workbook.getCustomMetadata(), [OWN]: flags });
   }
 
   async readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {

@@ -5,11 +5,7 @@ import type { SupportsSet } from "./excelWorkbook";
 import { addWorkingSheet, removeWorkingSheet } from "./workingSheet";
 
 /** What the add-in uses of Excel: the id of its sentence in src/texts/selfTest.ts, and the requirement set. */
-export const ABILITIES: readonly {
-  readonly id: string;
-  readonly set: string;
-  readonly version: string;
-}[] = [
+export const ABILITIES: readonly { readonly id: string; readonly set: string; readonly version: string }[] = [
   { id: "pane", set: "SharedRuntime", version: "1.1" },
   { id: "functions", set: "CustomFunctionsRuntime", version: "1.3" },
   { id: "tables", set: "ExcelApi", version: "1.4" },

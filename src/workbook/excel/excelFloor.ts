@@ -4,10 +4,7 @@ import type { SupportsSet } from "./excelWorkbook";
  * The least that Excel must offer: Excel on the web, Microsoft 365, Office LTSC 2021 and 2024 do
  * (https://learn.microsoft.com/javascript/api/requirement-sets/excel/excel-api-requirement-sets).
  */
-export const EXCEL_FLOOR: readonly {
-  readonly set: string;
-  readonly version: string;
-}[] = [
+export const EXCEL_FLOOR: readonly { readonly set: string; readonly version: string }[] = [
   { set: "SharedRuntime", version: "1.1" },
   { set: "CustomFunctionsRuntime", version: "1.3" },
   { set: "ExcelApi", version: "1.14" },

@@ -47,13 +47,12 @@ export async function changeInExcel<T>(
       context.workbook.load("name");
       await context.sync();
     });
-    return await run(batch, {
-      delayForCellEdit: true,
-      mergeUndoGroup: oneUndoStep,
-    }).catch((error: unknown) => {
-      if (!oneUndoStep || officeCode(error) !== "UndoNotSupported") throw error;
-      return run(batch, { delayForCellEdit: true });
-    });
+    return await run(batch, { delayForCellEdit: true, mergeUndoGroup: oneUndoStep }).catch(
+      (error: unknown) => {
+        if (!oneUndoStep || officeCode(error) !== "UndoNotSupported") throw error;
+        return run(batch, { delayForCellEdit: true });
+      },
+    );
   } catch (error) {
     throw excelProblem(error, sheet);
   }

@@ -108,11 +108,7 @@ export class ExcelWorkbook implements SurveyWorkbook {
       const cell = context.workbook.getActiveCell();
       cell.load("rowIndex,columnIndex,worksheet/name");
       await context.sync();
-      return {
-        sheet: cell.worksheet.name,
-        row: cell.rowIndex + 1,
-        column: cell.columnIndex + 1,
-      };
+      return { sheet: cell.worksheet.name, row: cell.rowIndex + 1, column: cell.columnIndex + 1 };
     });
   }
 

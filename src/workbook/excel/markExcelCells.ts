@@ -40,9 +40,7 @@ export async function markExcelCells(
     if (!sheets.has(name)) throw new WorkbookProblem("noSheet", { sheet: name });
   for (const [name, sheet] of sheets)
     if (sheet.locked && (wanted.has(name) || sheet.marks.length > 0))
-      throw new WorkbookProblem("protectedSheet", {
-        sheet: sheet.worksheet.name,
-      });
+      throw new WorkbookProblem("protectedSheet", { sheet: sheet.worksheet.name });
   try {
     for (const [name, addresses] of wanted)
       for (const { severity, address } of addresses) addMark(sheets.get(name)!.worksheet, severity, address);
@@ -103,10 +101,7 @@ async function sheetsWithMarks(context: Excel.RequestContext): Promise<Map<strin
         worksheet,
         locked: worksheet.protection.protected,
         unfinished,
-        marks: marks.map(({ ranges, ...mark }) => ({
-          ...mark,
-          address: withoutSheet(ranges.address),
-        })),
+        marks: marks.map(({ ranges, ...mark }) => ({ ...mark, address: withoutSheet(ranges.address) })),
       },
     ]),
   );

@@ -42,13 +42,7 @@ async function readOnce(
   await context.sync();
   if (worksheet.isNullObject) throw new WorkbookProblem("noSheet", { sheet: name });
   const sheet = worksheet.name;
-  const empty: SheetArea = {
-    sheet,
-    firstRow: 1,
-    firstColumn: 1,
-    values: [],
-    formulaAt: () => null,
-  };
+  const empty: SheetArea = { sheet, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
   if (used.isNullObject) {
     onProgress?.(1);
     return empty;

@@ -27,12 +27,7 @@ export async function writeExcelCells(
   cells: readonly CellWrite[],
 ): Promise<void> {
   const wrong = cells.find((cell) => "formula" in cell && !cell.formula.startsWith("="));
-  if (wrong)
-    throw new WorkbookProblem("notAFormula", {
-      sheet,
-      row: wrong.row,
-      column: wrong.column,
-    });
+  if (wrong) throw new WorkbookProblem("notAFormula", { sheet, row: wrong.row, column: wrong.column });
   const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
   worksheet.load("id");
   worksheet.protection.load("protected");
@@ -131,12 +126,7 @@ function runsOf(cells: readonly CellWrite[]): Run[] {
       last.row + last.inputs.length === cell.row &&
       last.inputs.length < LONGEST_RUN;
     if (continues) last.inputs.push(inputOf(cell));
-    else
-      runs.push({
-        row: cell.row,
-        column: cell.column,
-        inputs: [inputOf(cell)],
-      });
+    else runs.push({ row: cell.row, column: cell.column, inputs: [inputOf(cell)] });
   }
   return runs;
 }

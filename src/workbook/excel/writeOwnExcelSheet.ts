@@ -32,9 +32,7 @@ export async function writeOwnExcelSheet(
 ): Promise<OwnSheetWritten> {
   const layout = layOutOwnSheet(content);
   await writeTable(context, content, layout);
-  return {
-    charts: content.charts ? await drawExcelCharts(context, content) : 0,
-  };
+  return { charts: content.charts ? await drawExcelCharts(context, content) : 0 };
 }
 
 async function writeTable(
@@ -53,13 +51,7 @@ async function writeTable(
       );
       formatColumns(worksheet, content, layout);
     };
-    if (
-      await replaceOwnContent(context, there, content, {
-        keptOn: there.worksheet,
-        put,
-      })
-    )
-      return;
+    if (await replaceOwnContent(context, there, content, { keptOn: there.worksheet, put })) return;
   }
   throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
 }
@@ -86,10 +78,7 @@ async function writeThroughWorkingSheet(
       const now = attempt === 1 ? there : await lookAt(context, content.sheet, layout);
       if (!now) throw new WorkbookProblem("noSheet", { sheet: content.sheet });
       if (await replaceOwnContent(context, now, content, { keptOn: working, put })) break;
-      if (attempt === ATTEMPTS)
-        throw new WorkbookProblem("sheetKeepsChanging", {
-          sheet: content.sheet,
-        });
+      if (attempt === ATTEMPTS) throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
     }
   } catch (error) {
     if (!(error instanceof WorkbookProblem && error.code === "halfWritten"))
@@ -122,14 +111,7 @@ async function lookAt(
   const size = { rows: usedRows, columns: usedColumns };
   const table = worksheet.tables.items[0];
   if (!table)
-    return {
-      worksheet,
-      name: worksheet.name,
-      used: size,
-      table,
-      ...size,
-      headerRow: layout.headerRow,
-    };
+    return { worksheet, name: worksheet.name, used: size, table, ...size, headerRow: layout.headerRow };
   const area = table.getRange();
   area.load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
@@ -168,10 +150,7 @@ async function refuseCellsInTheWay(
   for (const range of [below, beside]) {
     const line = range?.values.findIndex((row) => row.some((value) => value !== "")) ?? -1;
     if (range && line >= 0)
-      throw new WorkbookProblem("inTheWay", {
-        sheet: former.name,
-        row: range.rowIndex + line + 1,
-      });
+      throw new WorkbookProblem("inTheWay", { sheet: former.name, row: range.rowIndex + line + 1 });
   }
 }
 

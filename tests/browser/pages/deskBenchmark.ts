@@ -81,11 +81,7 @@ async function timeSheet(
   }
   const values = sheet.getRange(0, 4, rowCount, 1).getValues().flat();
   engine.disposeUnit(workbook.getId());
-  return {
-    all,
-    one,
-    sum: values.reduce<number>((sum, value) => sum + Number(value ?? 0), 0),
-  };
+  return { all, one, sum: values.reduce<number>((sum, value) => sum + Number(value ?? 0), 0) };
 }
 
 Object.assign(window, { timeSheet });

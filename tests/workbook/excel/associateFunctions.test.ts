@@ -73,10 +73,7 @@ describe("functions in Microsoft's custom functions runtime", () => {
     const ids: string[] = [];
     const { customFunctions } = functionsRuntime();
     associateFunctions(
-      {
-        ...customFunctions,
-        associate: (id: string) => void ids.push(id),
-      } as never,
+      { ...customFunctions, associate: (id: string) => void ids.push(id) } as never,
       () => "en",
     );
     expect(ids.sort()).toEqual(metadata.functions.map(({ id }) => id).sort());
@@ -142,32 +139,18 @@ describe("functions in Microsoft's custom functions runtime", () => {
     );
     expect(values).toEqual([
       [50],
-      [
-        expect.objectContaining({
-          type: "Error",
-          message: expect.stringContaining("#DIV/0!"),
-        }),
-      ],
+      [expect.objectContaining({ type: "Error", message: expect.stringContaining("#DIV/0!") })],
     ]);
   });
 
   test("an error cell as the only value is our sentence behind #VALUE!", async () => {
     const answer = await excel().call("CROPLOAD", [[[errorCell("#DIV/0!")]], [[1]]], { errors: true });
-    expect(answer).toEqual({
-      error: "#VALUE!",
-      sentence: expect.stringContaining("#DIV/0!"),
-    });
+    expect(answer).toEqual({ error: "#VALUE!", sentence: expect.stringContaining("#DIV/0!") });
   });
 
   test("a data type with a number in it counts as that number", async () => {
-    const formatted = {
-      type: "FormattedNumber",
-      basicValue: 9.8,
-      numberFormat: "0.0",
-    };
-    expect(await excel().call("CROPLOAD", [[[formatted]], [[9.8]]])).toEqual({
-      values: [[1]],
-    });
+    const formatted = { type: "FormattedNumber", basicValue: 9.8, numberFormat: "0.0" };
+    expect(await excel().call("CROPLOAD", [[[formatted]], [[9.8]]])).toEqual({ values: [[1]] });
   });
 
   test("a rule outside its source's range is #N/A, in the person's language", async () => {
@@ -181,10 +164,7 @@ describe("functions in Microsoft's custom functions runtime", () => {
     const call = (note: unknown) =>
       excel().call("GAPSBYROW", [[CORDON_HEADERS, cordon(1, 6, note)], null, null, null, null]);
     expect((await call(null)).values?.[1].slice(0, 7)).toEqual(["North Bench", 1, 1, 1, 7, 6, 1]);
-    expect(await call(0)).toEqual({
-      error: "#N/A",
-      sentence: expect.stringContaining("“Note”"),
-    });
+    expect(await call(0)).toEqual({ error: "#N/A", sentence: expect.stringContaining("“Note”") });
   });
 
   test("an error cell in a count becomes a finding, not a function that is never called", async () => {
@@ -206,13 +186,9 @@ describe("functions in Microsoft's custom functions runtime", () => {
   });
 
   test("a call that Excel takes back disturbs none of the others", async () => {
-    const first = excel().call("CROPLOAD", [[[2]], [[1]]], {
-      cancelable: true,
-    });
+    const first = excel().call("CROPLOAD", [[[2]], [[1]]], { cancelable: true });
     excel().cancel(1_000_000);
     expect(await first).toEqual({ values: [[2]] });
-    expect(await excel().call("CROPLOAD", [[[4]], [[1]]])).toEqual({
-      values: [[4]],
-    });
+    expect(await excel().call("CROPLOAD", [[[4]], [[1]]])).toEqual({ values: [[4]] });
   });
 });

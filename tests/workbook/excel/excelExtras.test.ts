@@ -107,24 +107,14 @@ describe("the open workbook as a file", () => {
         callback(
           index === failing
             ? { status: "failed", error: { message: "The document changed." } }
-            : {
-                status: "succeeded",
-                value: {
-                  data: slices[index],
-                  size: slices[index].length,
-                  index,
-                },
-              },
+            : { status: "succeeded", value: { data: slices[index], size: slices[index].length, index } },
         ),
       closeAsync: () => (closed += 1),
     };
     return {
       document: {
         getFileAsync: ((_type: unknown, _options: unknown, callback: (result: unknown) => void) =>
-          callback({
-            status: "succeeded",
-            value: file,
-          })) as OfficeDocument["getFileAsync"],
+          callback({ status: "succeeded", value: file })) as OfficeDocument["getFileAsync"],
       },
       closed: () => closed,
     };

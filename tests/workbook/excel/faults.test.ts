@@ -97,9 +97,7 @@ describe("reading", () => {
   test("a long sheet comes in slices below the message limit, with progress", async () => {
     const host = hostWith(long);
     const seen: number[] = [];
-    const area = await excelWorkbookOn(host).readSheet("Cordons", {
-      onProgress: (done) => seen.push(done),
-    });
+    const area = await excelWorkbookOn(host).readSheet("Cordons", { onProgress: (done) => seen.push(done) });
     expect(area.values).toEqual(long.Cordons);
     expect(host.largestMessage).toBeLessThan(5 * 1024 * 1024);
     expect(seen.length).toBeGreaterThan(10);
@@ -107,9 +105,7 @@ describe("reading", () => {
   });
 
   test("a slice too large for one message is halved until it fits", async () => {
-    const host = hostWith({
-      Notes: Array.from({ length: 400 }, (_, r) => [r, "x".repeat(2_000)]),
-    });
+    const host = hostWith({ Notes: Array.from({ length: 400 }, (_, r) => [r, "x".repeat(2_000)]) });
     host.messageLimit = 60_000;
     const area = await excelWorkbookOn(host).readSheet("Notes");
     expect(area.values).toHaveLength(400);
@@ -240,10 +236,7 @@ describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])("a sheet of ou
       (workbook) => workbook.writeOwnSheet(content),
       (host, before, refused) => {
         if (refused) mustBeAsBefore(host, before);
-        else
-          expect(host.book.sheet("Row gaps").used()).toMatchObject({
-            rows: area.values.length,
-          });
+        else expect(host.book.sheet("Row gaps").used()).toMatchObject({ rows: area.values.length });
         expect(host.book.sheets.map((sheet) => sheet.name)).toEqual(["Cordons", "Row gaps"]);
         expect(host.book.sheet("Row gaps").tables).toHaveLength(1);
       },
@@ -272,10 +265,7 @@ describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])("a sheet of ou
     const before = (await workbook.readSheet("Row gaps")).values;
     host.refuse({ name: "Resize", times: 2, code: "GeneralException" });
     const error = await workbook.writeOwnSheet(gaps(9)).catch((reason: unknown) => reason);
-    expect(error).toMatchObject({
-      code: "halfWritten",
-      facts: { sheet: "Row gaps" },
-    });
+    expect(error).toMatchObject({ code: "halfWritten", facts: { sheet: "Row gaps" } });
     const kept = host.book.sheet(String((error as WorkbookProblem).facts.kept));
     expect(kept.visibility).toBe("Visible");
     const cells = [...kept.cells.values()].map((cell) => cell.value);
@@ -291,11 +281,7 @@ describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])("a sheet of ou
     await workbook.writeOwnSheet(gaps(9));
     expect(host.book.sheet("Row gaps").id).toBe(id);
     expect(sheet.tables.map((other) => other.name)).toEqual([table]);
-    expect(sheet.tables[0].area).toMatchObject({
-      row: 3,
-      rows: 10,
-      columns: 3,
-    });
+    expect(sheet.tables[0].area).toMatchObject({ row: 3, rows: 10, columns: 3 });
     expect(table).toBe("Cordonbook_Row_gaps");
   });
 
@@ -344,10 +330,7 @@ describe("a sheet of ours", () => {
       rows: Array.from({ length: 3_000 }, (_, r) => [r, `${r} ${"why ".repeat(600)}`]),
     });
     expect(host.largestMessage).toBeLessThan(2 * 1024 * 1024);
-    expect(host.book.sheet("Findings").used()).toMatchObject({
-      rows: 3_001,
-      columns: 2,
-    });
+    expect(host.book.sheet("Findings").used()).toMatchObject({ rows: 3_001, columns: 2 });
   });
 
   test("takes away the working sheet of a run that never ended, and leaves a colleague's running one", async () => {
@@ -372,14 +355,7 @@ describe("writing single cells", () => {
     const sheet = host.book.sheet("Cordons");
     const area = { sheet, row: 0, column: 0, rows: 3, columns: 4 };
     const hiddenRows = new Set([2]);
-    if (whose === "a table")
-      sheet.tables.push({
-        id: "{t}",
-        name: "Counts",
-        area,
-        style: "",
-        hiddenRows,
-      });
+    if (whose === "a table") sheet.tables.push({ id: "{t}", name: "Counts", area, style: "", hiddenRows });
     else sheet.filter = { area, hiddenRows };
     const before = JSON.stringify(host.book.snapshot());
     expect(await codeOf(excelWorkbookOn(host).writeCells("Cordons", three))).toBe("filteredTable");
@@ -390,13 +366,7 @@ describe("writing single cells", () => {
     const host = hostWith(COUNTS);
     const sheet = host.book.sheet("Cordons");
     const area = { sheet, row: 0, column: 0, rows: 3, columns: 4 };
-    sheet.tables.push({
-      id: "{t}",
-      name: "Counts",
-      area,
-      style: "",
-      hiddenRows: new Set([2]),
-    });
+    sheet.tables.push({ id: "{t}", name: "Counts", area, style: "", hiddenRows: new Set([2]) });
     const workbook = excelWorkbookOn(host);
     await workbook.writeCells("Cordons", [{ row: 9, column: 3, value: 7 }]);
     sheet.tables[0].hiddenRows = new Set();

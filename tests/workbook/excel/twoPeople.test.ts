@@ -40,11 +40,7 @@ function office(seed: number): Office {
     for (let waits = Math.floor(next() * 4); waits > 0; waits--)
       await new Promise((resolve) => setImmediate(resolve));
   };
-  return {
-    host,
-    anna: excelWorkbookOn(host, "anna"),
-    ben: excelWorkbookOn(host, "ben"),
-  };
+  return { host, anna: excelWorkbookOn(host, "anna"), ben: excelWorkbookOn(host, "ben") };
 }
 
 const SEEDS = Array.from({ length: 12 }, (_, seed) => seed);
@@ -157,11 +153,7 @@ describe("two people at once, in twelve orders of their batches", () => {
     const { anna, ben } = open(seed);
     const keep = async (workbook: ExcelWorkbook, by: string, first: number) => {
       for (let vine = first; vine < first + 4; vine++)
-        await keepAside(workbook, finding(vine), {
-          reason: "looked at it",
-          by,
-          on: "2026-02-01",
-        });
+        await keepAside(workbook, finding(vine), { reason: "looked at it", by, on: "2026-02-01" });
     };
     await Promise.all([keep(anna, "AB", 1), keep(ben, "MK", 11)]);
     expect((await readAside(anna)).map(({ by }) => by).sort()).toEqual(

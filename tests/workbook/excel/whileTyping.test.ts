@@ -80,10 +80,7 @@ describe("checking while a person types, in Excel", () => {
     const host = hostWith({ Cordons: cordons(2) }, EXCEL_PROFILES.current);
     const workbook = excelWorkbookOn(host, "me");
     const seen: CellChange[] = [];
-    host.refuse({
-      name: "_RegisterDataChangedEvent",
-      code: "GeneralException",
-    });
+    host.refuse({ name: "_RegisterDataChangedEvent", code: "GeneralException" });
     await expect(workbook.watchCells((change) => seen.push(change))).rejects.toBeInstanceOf(WorkbookProblem);
     await workbook.watchCells((change) => seen.push(change));
     host.type("me", "Cordons", 2, SPURS, 5);
@@ -108,11 +105,7 @@ describe("checking while a person types, in Excel", () => {
 
   test("nor when Excel refuses to name the sheet at first", async () => {
     const { host, judged } = await watched(3);
-    host.refuse({
-      name: "GetItemOrNullObject",
-      code: "GeneralException",
-      times: 2,
-    });
+    host.refuse({ name: "GetItemOrNullObject", code: "GeneralException", times: 2 });
     host.type("me", "Cordons", 4, SPURS, TOO_MANY);
     await until(() => judged.length > 0);
     expect(judged).toEqual([expect.stringMatching(/^4: .*spursAbovePositions/)]);
@@ -130,12 +123,7 @@ describe("writing while a person edits a cell", () => {
     for (const act of [
       () => workbook.writeCells("Cordons", cells),
       () => workbook.markCells([{ sheet: "Cordons", row: 2, column: 1, severity: "ask" }]),
-      () =>
-        workbook.writeOwnSheet({
-          sheet: "Findings",
-          headers: ["A"],
-          rows: [["1"]],
-        }),
+      () => workbook.writeOwnSheet({ sheet: "Findings", headers: ["A"], rows: [["1"]] }),
     ])
       await expect(act()).rejects.toMatchObject({ code: "cellBeingEdited" });
     expect(JSON.stringify(host.book.snapshot())).toBe(before);
@@ -148,11 +136,7 @@ describe("writing while a person edits a cell", () => {
     host.beforeBatch = (batch) => {
       if (batch === 2) leave = host.edit("me");
     };
-    const written = workbook.writeOwnSheet({
-      sheet: "Findings",
-      headers: ["A"],
-      rows: [["1"]],
-    });
+    const written = workbook.writeOwnSheet({ sheet: "Findings", headers: ["A"], rows: [["1"]] });
     await until(() => leave !== undefined);
     await pause(50);
     expect(host.book.findSheet("Findings")).toBeUndefined();

@@ -92,13 +92,7 @@ export function zipParts(parts: Readonly<Record<string, string | Uint8Array>>): 
 export function changeEntry(
   zip: Uint8Array,
   name: string,
-  change: {
-    unpackedBytes?: number;
-    method?: number;
-    flags?: number;
-    crc?: number;
-    name?: string;
-  },
+  change: { unpackedBytes?: number; method?: number; flags?: number; crc?: number; name?: string },
 ): Uint8Array {
   const bytes = zip.slice();
   const view = new DataView(bytes.buffer);

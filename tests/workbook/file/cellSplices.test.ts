@@ -11,12 +11,7 @@ const SPILLED =
 describe("a formula that is written with what it shows", () => {
   test("keeps the way it is stored where the cell already holds it, and shows the new value", () => {
     const after = withCells(sheet(SPILLED), [
-      {
-        row: 1,
-        column: 1,
-        formula: "=CORDON.GAPSBYROW(Cordons!A1:T9)",
-        shown: "Cuartel",
-      },
+      { row: 1, column: 1, formula: "=CORDON.GAPSBYROW(Cordons!A1:T9)", shown: "Cuartel" },
     ]);
     expect(after).toBe(
       sheet(SPILLED.replace('s="3" t="str" cm="1"', 's="3" cm="1" t="str"').replace("Block", "Cuartel")),
@@ -44,20 +39,14 @@ test("functions that came after the file format are stored under their prefix, w
   const workbook = await FileWorkbook.open(
     "farm.xlsx",
     buildWorkbook({
-      sheets: {
-        Cordons: `<row r="1"><c r="A1"><f>${stored}</f><v>1</v></c></row>`,
-      },
+      sheets: { Cordons: `<row r="1"><c r="A1"><f>${stored}</f><v>1</v></c></row>` },
     }),
   );
   const formula = (await workbook.readSheet("Cordons")).formulaAt(0, 0)!;
   expect(formula).toBe('=XLOOKUP("XLOOKUP(",A1:A2,B1:B2)+STDEV.S(A1:A2)');
   await workbook.writeCells("Cordons", [
     { row: 1, column: 1, formula, shown: 2 },
-    {
-      row: 2,
-      column: 1,
-      formula: '=sort(A1:A3)&"SORT("&MYSORT(1)&Sheet.SORT(2)',
-    },
+    { row: 2, column: 1, formula: '=sort(A1:A3)&"SORT("&MYSORT(1)&Sheet.SORT(2)' },
   ]);
   const xml = strFromU8(unzipSync(workbook.bytes())["xl/worksheets/sheet1.xml"]);
   expect(xml).toContain(`<f>${stored}</f><v>2</v>`);

@@ -95,39 +95,17 @@ test("takes words from any usual encoding", async () => {
   const expected = ["Viñedo", "éçü"];
   expect((await read(words)).area.values[1]).toEqual(expected);
   expect((await read(Buffer.from("\ufeff" + words))).area.values).toEqual([["Block", "Note"], expected]);
-  expect(await read(utf16)).toMatchObject({
-    reading: { encoding: "utf-16le" },
-  });
+  expect(await read(utf16)).toMatchObject({ reading: { encoding: "utf-16le" } });
   expect((await read(utf16)).area.values[1]).toEqual(expected);
   const windows = Buffer.from(words, "latin1");
-  expect(await read(windows)).toMatchObject({
-    reading: { encoding: "windows-1252" },
-  });
+  expect(await read(windows)).toMatchObject({ reading: { encoding: "windows-1252" } });
   expect((await read(windows)).area.values[1]).toEqual(expected);
 });
 
 /** Bytes of texts in code pages that Node does not write, by the table of each (unicode.org, VENDORS/MICSFT and APPLE). */
 const CODE_PAGES = {
-  macintosh: {
-    é: 0x8e,
-    ñ: 0x96,
-    ô: 0x99,
-    á: 0x87,
-    ú: 0x9c,
-    í: 0x92,
-    Ñ: 0x84,
-    ç: 0x8d,
-  },
-  cp850: {
-    é: 0x82,
-    ñ: 0xa4,
-    ô: 0x93,
-    ú: 0xa3,
-    í: 0xa1,
-    Ñ: 0xa5,
-    ç: 0x87,
-    "½": 0xab,
-  },
+  macintosh: { é: 0x8e, ñ: 0x96, ô: 0x99, á: 0x87, ú: 0x9c, í: 0x92, Ñ: 0x84, ç: 0x8d },
+  cp850: { é: 0x82, ñ: 0xa4, ô: 0x93, ú: 0xa3, í: 0xa1, Ñ: 0xa5, ç: 0x87, "½": 0xab },
 } as const;
 const inCodePage = (text: string, page: Readonly<Record<string, number>>) =>
   Uint8Array.from([...text], (letter) => page[letter] ?? letter.charCodeAt(0));
@@ -224,9 +202,7 @@ test("finds the delimiter below a title line and in a file of one column", () =>
 });
 
 test("refuses binary files, quotes that never close and empty files", async () => {
-  await expect(read(Uint8Array.from([0x41, 0, 0x42]))).rejects.toMatchObject({
-    code: "notText",
-  });
+  await expect(read(Uint8Array.from([0x41, 0, 0x42]))).rejects.toMatchObject({ code: "notText" });
   await expect(read('A,B\n1,"open\n2,3\n')).rejects.toMatchObject({
     code: "openQuote",
     facts: { file: "counts.csv", row: 2 },
@@ -242,7 +218,5 @@ test("is a sheet named after the file", async () => {
     ["Block", "Row"],
     ["N", 1],
   ]);
-  await expect(book.readSheet("other")).rejects.toMatchObject({
-    code: "noSheet",
-  });
+  await expect(book.readSheet("other")).rejects.toMatchObject({ code: "noSheet" });
 });

@@ -52,10 +52,7 @@ const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 test("in chunks cut anywhere a file gives the records that Papa Parse reads from the whole text", async () => {
   await fc.assert(
     fc.asyncProperty(
-      fc.array(fc.array(cell, { minLength: 1, maxLength: 4 }), {
-        minLength: 1,
-        maxLength: 8,
-      }),
+      fc.array(fc.array(cell, { minLength: 1, maxLength: 4 }), { minLength: 1, maxLength: 8 }),
       fc.constantFrom(",", ";", "\t"),
       fc.constantFrom("\n", "\r\n"),
       fc.boolean(),
@@ -134,16 +131,9 @@ async function readWhole(bytes: Uint8Array) {
   const below = announced ? decoded.slice(announced[0].length) : decoded;
   const text = below.includes("\n") ? below.replace(/\r\n/g, "\n") : below.replace(/\r/g, "\n");
   const delimiter = announced?.[1] ?? likelyDelimiter(text);
-  const { data, errors } = Papa.parse<string[]>(text, {
-    delimiter,
-    newline: "\n",
-  });
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, newline: "\n" });
   const quote = errors.find(({ type }) => type === "Quotes");
-  if (quote)
-    return {
-      code: "openQuote",
-      facts: { file: "counts.csv", row: quote.row! + 1 },
-    };
+  if (quote) return { code: "openQuote", facts: { file: "counts.csv", row: quote.row! + 1 } };
   const last = data.map((record) => record.some((each) => each.trim() !== "")).lastIndexOf(true);
   const records = data
     .slice(0, last + 1)
@@ -169,10 +159,7 @@ async function readWhole(bytes: Uint8Array) {
   const values = records.map((record) =>
     Array.from({ length: width }, (_, index) => csvCell(record[index] ?? "", decimal)),
   );
-  return {
-    reading: { encoding, delimiter, decimal, hiddenLines: announced ? 1 : 0 },
-    values,
-  };
+  return { reading: { encoding, delimiter, decimal, hiddenLines: announced ? 1 : 0 }, values };
 }
 
 test("any text in any encoding, cut anywhere, is decided on and read as in one piece", async () => {
@@ -220,9 +207,7 @@ test("a file that no longer fits what was decided on is refused", async () => {
     },
     READ_LIMITS,
   );
-  await expect(book.readSheet("counts")).rejects.toMatchObject({
-    code: "changedMeanwhile",
-  });
+  await expect(book.readSheet("counts")).rejects.toMatchObject({ code: "changedMeanwhile" });
 });
 
 test("trailing blank records do not count as cells, blank ones in between do", async () => {
@@ -231,9 +216,7 @@ test("trailing blank records do not count as cells, blank ones in between do", a
     (await openCsv(bytesSource("counts.csv", new TextEncoder().encode(text)), limits)).readSheet("counts");
   expect((await read("A,B\n1,2\n,,,,,,,\n,,,,,,,\n")).values).toHaveLength(2);
   expect((await read("A,B\n,,,\n1,2\n")).values[0]).toEqual(["A", "B", null, null]);
-  await expect(read("A,B\n,,,,\n1,2\n")).rejects.toMatchObject({
-    code: "tooManyCells",
-  });
+  await expect(read("A,B\n,,,,\n1,2\n")).rejects.toMatchObject({ code: "tooManyCells" });
 });
 
 test("the delimiter of a file with a long start is told from whole lines", async () => {
@@ -252,18 +235,10 @@ test.each([
   const bytes = encode(text);
   const read = async (source: CsvSource) => {
     const { layout, reading } = await decideCsv(source, READ_LIMITS);
-    return {
-      reading,
-      area: await csvArea(source, { ...layout, ...reading }, "counts", READ_LIMITS),
-    };
+    return { reading, area: await csvArea(source, { ...layout, ...reading }, "counts", READ_LIMITS) };
   };
   const whole = await read(bytesSource("counts.csv", bytes));
-  expect(whole.reading).toEqual({
-    encoding,
-    delimiter: ";",
-    decimal: ",",
-    hiddenLines: 0,
-  });
+  expect(whole.reading).toEqual({ encoding, delimiter: ";", decimal: ",", hiddenLines: 0 });
   expect(whole.area.values).toEqual([
     ["Viñedo", "Length", "Note"],
     ["Cañón", 2.5, "é\nç"],
@@ -273,10 +248,7 @@ test.each([
   ]);
   for (let at = 1; at < bytes.length; at++) {
     const { reading, area } = await read(cut(bytes, [at, bytes.length]));
-    expect({ reading, values: area.values }).toEqual({
-      reading: whole.reading,
-      values: whole.area.values,
-    });
+    expect({ reading, values: area.values }).toEqual({ reading: whole.reading, values: whole.area.values });
   }
 });
 
@@ -304,12 +276,7 @@ test("a quote that never closes in a long file is refused where it opens, before
       }
     },
   };
-  const layout = {
-    encoding: "utf-8",
-    delimiter: ",",
-    hiddenCharacters: 0,
-    hasLineFeeds: true,
-  } as const;
+  const layout = { encoding: "utf-8", delimiter: ",", hiddenCharacters: 0, hasLineFeeds: true } as const;
   await expect(collected(csvRecords(source, layout, READ_LIMITS))).rejects.toMatchObject({
     code: "openQuote",
     facts: { row: 1 },

@@ -54,12 +54,7 @@ async function byExceljs(): Promise<Uint8Array> {
     sheet.addRows(rows);
     if (name !== "Cordons") continue;
     const ref = `${SPURS(rows)}2:${SPURS(rows)}${rows.length}`;
-    const bar = {
-      type: "dataBar",
-      priority: 1,
-      cfvo: [{ type: "min" }, { type: "max" }],
-      gradient: false,
-    };
+    const bar = { type: "dataBar", priority: 1, cfvo: [{ type: "min" }, { type: "max" }], gradient: false };
     const icons = {
       type: "iconSet",
       priority: 2,
@@ -85,10 +80,7 @@ async function byExceljs(): Promise<Uint8Array> {
     };
     const image = book.addImage({ base64: PIXEL, extension: "png" });
     sheet.addImage(image, "M2:N4");
-    sheet.getCell("A5").value = {
-      text: "map",
-      hyperlink: "https://example.com/map",
-    };
+    sheet.getCell("A5").value = { text: "map", hyperlink: "https://example.com/map" };
     sheet.headerFooter.oddFooter = "&P";
   }
   return new Uint8Array(await book.xlsx.writeBuffer());
@@ -111,10 +103,7 @@ async function byHucre(macros = false): Promise<Uint8Array> {
         type: "dataBar",
         priority: 1,
         range: ref,
-        dataBar: {
-          cfvo: [{ type: "min" }, { type: "max" }],
-          color: "FF638EC6",
-        },
+        dataBar: { cfvo: [{ type: "min" }, { type: "max" }], color: "FF638EC6" },
       },
       {
         type: "cellIs",
@@ -125,15 +114,7 @@ async function byHucre(macros = false): Promise<Uint8Array> {
         style: { font: { bold: true } },
       },
     ],
-    dataValidations: [
-      {
-        type: "whole",
-        operator: "between",
-        formula1: "0",
-        formula2: "60",
-        range: ref,
-      },
-    ],
+    dataValidations: [{ type: "whole", operator: "between", formula1: "0", formula2: "60", range: ref }],
     sparklines: [
       {
         location: "P2",
@@ -156,10 +137,7 @@ async function byHucre(macros = false): Promise<Uint8Array> {
       },
     ],
     textBoxes: [
-      {
-        text: "Larkmoor Bend (invented)",
-        anchor: { from: { row: 22, col: 14 }, to: { row: 25, col: 18 } },
-      },
+      { text: "Larkmoor Bend (invented)", anchor: { from: { row: 22, col: 14 }, to: { row: 25, col: 18 } } },
     ],
   };
   const summary = {
@@ -179,11 +157,7 @@ async function byHucre(macros = false): Promise<Uint8Array> {
   return writeXlsx({
     sheets: [...sheets.map((sheet) => (sheet === cordons ? more : sheet)), summary],
     namedRanges: [{ name: "Spurs", range: `Cordons!$${column}$2:$${column}$${last}` }],
-    ...(macros
-      ? {
-          vbaProject: Uint8Array.from({ length: 4096 }, (_, i) => (i * 37) & 255),
-        }
-      : {}),
+    ...(macros ? { vbaProject: Uint8Array.from({ length: 4096 }, (_, i) => (i * 37) & 255) } : {}),
   } as unknown as Parameters<typeof writeXlsx>[0]);
 }
 
@@ -193,18 +167,12 @@ async function bySheetjs(): Promise<Uint8Array> {
     const sheet = XLSX.utils.aoa_to_sheet(rows);
     sheet["!autofilter"] = { ref: sheet["!ref"]! };
     sheet["!merges"] = [{ s: { r: 70, c: 0 }, e: { r: 70, c: 2 } }];
-    sheet.A2.c = Object.assign([{ a: "AB", t: "count again" }], {
-      hidden: true,
-    });
+    sheet.A2.c = Object.assign([{ a: "AB", t: "count again" }], { hidden: true });
     XLSX.utils.book_append_sheet(book, sheet, name);
   }
   book.Custprops = { Farm: "Larkmoor Bend (invented)" };
   return new Uint8Array(
-    XLSX.write(book, {
-      type: "array",
-      bookType: "xlsx",
-      compression: true,
-    }) as ArrayBuffer,
+    XLSX.write(book, { type: "array", bookType: "xlsx", compression: true }) as ArrayBuffer,
   );
 }
 
@@ -329,27 +297,11 @@ async function withPrefixes(): Promise<Uint8Array> {
 
 /** One workbook of each writer. */
 export const FOREIGN_WORKBOOKS: readonly ForeignWorkbook[] = [
-  {
-    writer: "exceljs, with data bars, icons, a note, a picture",
-    ending: ".xlsx",
-    make: byExceljs,
-  },
-  {
-    writer: "hucre, with a chart, a pivot table, sparklines, a text box",
-    ending: ".xlsx",
-    make: byHucre,
-  },
+  { writer: "exceljs, with data bars, icons, a note, a picture", ending: ".xlsx", make: byExceljs },
+  { writer: "hucre, with a chart, a pivot table, sparklines, a text box", ending: ".xlsx", make: byHucre },
   { writer: "hucre, with macros", ending: ".xlsm", make: () => byHucre(true) },
-  {
-    writer: "SheetJS, with a filter, comments, properties",
-    ending: ".xlsx",
-    make: bySheetjs,
-  },
-  {
-    writer: "by hand, with extensions at every level and a slicer",
-    ending: ".xlsx",
-    make: byHand,
-  },
+  { writer: "SheetJS, with a filter, comments, properties", ending: ".xlsx", make: bySheetjs },
+  { writer: "by hand, with extensions at every level and a slicer", ending: ".xlsx", make: byHand },
   { writer: "by hand, with prefixes", ending: ".xlsx", make: withPrefixes },
   ...(hasLibreOffice ? [{ writer: "LibreOffice", ending: ".xlsx", make: byLibreOffice }] : []),
 ];

@@ -18,26 +18,14 @@ export interface HostileFile {
 /** Files that nobody vouches for, made when they are wanted. */
 export const HOSTILE_FILES: readonly HostileFile[] = [
   { why: "an empty file", code: "emptyFile", bytes: () => new Uint8Array() },
-  {
-    why: "a file of another kind",
-    code: "notAWorkbook",
-    bytes: () => Buffer.from("%PDF-1.7 and so on"),
-  },
+  { why: "a file of another kind", code: "notAWorkbook", bytes: () => Buffer.from("%PDF-1.7 and so on") },
   {
     why: "an old or locked workbook",
     code: "oldOrLockedFile",
     bytes: () => Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]),
   },
-  {
-    why: "the start of a zip only",
-    code: "damagedFile",
-    bytes: () => buildWorkbook().subarray(0, 300),
-  },
-  {
-    why: "a file cut short",
-    code: "damagedFile",
-    bytes: () => buildWorkbook().subarray(0, -30),
-  },
+  { why: "the start of a zip only", code: "damagedFile", bytes: () => buildWorkbook().subarray(0, 300) },
+  { why: "a file cut short", code: "damagedFile", bytes: () => buildWorkbook().subarray(0, -30) },
   {
     why: "a zip that is no workbook",
     code: "notAWorkbook",
@@ -123,10 +111,7 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
   {
     why: "a part whose checksum does not fit",
     code: "damagedPart",
-    bytes: () =>
-      changeEntry(row('<row r="1"><c r="A1"><v>1</v></c></row>'), SHEET, {
-        crc: 12345,
-      }),
+    bytes: () => changeEntry(row('<row r="1"><c r="A1"><v>1</v></c></row>'), SHEET, { crc: 12345 }),
   },
   {
     why: "a document type",
@@ -145,25 +130,12 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
         sheets: { Sheet1: '<row r="1"><c r="A1" t="s"><v>0</v></c></row>' },
       }),
   },
-  {
-    why: "XML that ends early",
-    code: "badXml",
-    bytes: () => withSheet("<worksheet><sheetData>"),
-  },
-  {
-    why: "an unknown entity",
-    code: "badXml",
-    bytes: () => withSheet("<worksheet>&nbsp;</worksheet>"),
-  },
+  { why: "XML that ends early", code: "badXml", bytes: () => withSheet("<worksheet><sheetData>") },
+  { why: "an unknown entity", code: "badXml", bytes: () => withSheet("<worksheet>&nbsp;</worksheet>") },
   {
     why: "bytes that are no UTF-8",
     code: "badXml",
-    bytes: () =>
-      buildWorkbook({
-        parts: {
-          [SHEET]: Uint8Array.from([0x3c, 0x61, 0x3e, 0xff, 0xfe, 0x3c]),
-        },
-      }),
+    bytes: () => buildWorkbook({ parts: { [SHEET]: Uint8Array.from([0x3c, 0x61, 0x3e, 0xff, 0xfe, 0x3c]) } }),
   },
   {
     why: "elements nested without end",
@@ -175,11 +147,7 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     code: "rowPastLimit",
     bytes: () => row('<row r="1048577"><c r="A1048577"><v>1</v></c></row>'),
   },
-  {
-    why: "a row number that is none",
-    code: "rowPastLimit",
-    bytes: () => row('<row r="-1"/>'),
-  },
+  { why: "a row number that is none", code: "rowPastLimit", bytes: () => row('<row r="-1"/>') },
   {
     why: "a row twice",
     code: "rowTwice",
@@ -282,9 +250,7 @@ export const HOSTILE_FILES: readonly HostileFile[] = [
     code: "tooManyOf",
     bytes: () =>
       buildWorkbook({
-        parts: {
-          "xl/sharedStrings.xml": repeated(`<sst xmlns="${MAIN}">`, "<si/>", 3_100_000, "</sst>"),
-        },
+        parts: { "xl/sharedStrings.xml": repeated(`<sst xmlns="${MAIN}">`, "<si/>", 3_100_000, "</sst>") },
         sheets: { Sheet1: '<row r="1"><c r="A1" t="s"><v>0</v></c></row>' },
       }),
   },

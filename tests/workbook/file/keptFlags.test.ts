@@ -53,11 +53,7 @@ describe("facts that Excel kept in a web extension part", () => {
         columnHeads: '"somebody else\'s"',
       },
     });
-    expect(await kept(bytes)).toEqual({
-      plain: "as it stands",
-      list: '[["x"]]',
-      yes: "true",
-    });
+    expect(await kept(bytes)).toEqual({ plain: "as it stands", list: '[["x"]]', yes: "true" });
   });
 
   test.each([

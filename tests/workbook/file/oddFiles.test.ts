@@ -90,11 +90,7 @@ describe.each([
 
   test("takes a sheet and marks of ours", async () => {
     const workbook = await FileWorkbook.open("odd.xlsx", bytes());
-    await workbook.writeOwnSheet({
-      sheet: "Findings",
-      headers: ["Cell"],
-      rows: [["A2"]],
-    });
+    await workbook.writeOwnSheet({ sheet: "Findings", headers: ["Cell"], rows: [["A2"]] });
     await workbook.markCells([{ sheet: "Cordons", row: 2, column: 1, severity: "ask" }]);
     const path = join(folder, "odd written.xlsx");
     writeFileSync(path, workbook.bytes());
@@ -124,20 +120,14 @@ describe("a part that reading does not need", () => {
     ["xl/styles.xml", { "xl/styles.xml": "no XML at all" }],
     [
       "xl/worksheets/sheet1.xml",
-      {
-        "xl/worksheets/sheet1.xml": '<worksheet><sheetData><row r="x"/></sheetData></worksheet>',
-      },
+      { "xl/worksheets/sheet1.xml": '<worksheet><sheetData><row r="x"/></sheetData></worksheet>' },
     ],
   ];
   test.each(cases)("is named where it is not well formed: %s", async (part, changed) => {
     const bytes = zipParts({ ...parts(), ...changed });
     const workbook = await FileWorkbook.open("farm.xlsx", bytes);
     const writing = async () => {
-      await workbook.writeOwnSheet({
-        sheet: "Findings",
-        headers: ["Cell"],
-        rows: [["A2"]],
-      });
+      await workbook.writeOwnSheet({ sheet: "Findings", headers: ["Cell"], rows: [["A2"]] });
       await workbook.writeCells("Cordons", [{ row: 2, column: 1, value: 8 }]);
     };
     await expect(writing()).rejects.toMatchObject({
@@ -159,11 +149,7 @@ describe("a part that reading does not need", () => {
       [name]: String(all[name]).replace("</Relationships>", `${relation}</Relationships>`),
     });
     const workbook = await FileWorkbook.open("farm.xlsx", bytes);
-    await workbook.writeOwnSheet({
-      sheet: "Findings",
-      headers: ["Cell"],
-      rows: [["A2"]],
-    });
+    await workbook.writeOwnSheet({ sheet: "Findings", headers: ["Cell"], rows: [["A2"]] });
     await workbook.writeCells("Cordons", [{ row: 2, column: 1, value: 8 }]);
     await workbook.deleteOwnSheet("Findings");
     expect((await workbook.readSheet("Cordons")).values).toEqual([["Block"], [8]]);
@@ -201,11 +187,7 @@ describe("values", () => {
 
   test("a text longer than a cell is cut where a spreadsheet would refuse the file", async () => {
     const workbook = await FileWorkbook.open("a.xlsx", buildWorkbook());
-    await workbook.writeOwnSheet({
-      sheet: "Ours",
-      headers: ["A"],
-      rows: [["x".repeat(40_000)]],
-    });
+    await workbook.writeOwnSheet({ sheet: "Ours", headers: ["A"], rows: [["x".repeat(40_000)]] });
     const [, [text]] = (await workbook.readSheet("Ours")).values;
     expect(String(text)).toBe(`${"x".repeat(32_766)}…`);
   });

@@ -60,9 +60,7 @@ describe.each(WAYS)("a workbook read %s", (_way, open) => {
 
   test("keeps row and column numbers where rows and cells are left out", async () => {
     const area = await read({
-      sheets: {
-        Sheet1: '<row r="3"><c r="C3"><v>1</v></c></row><row r="6"><c r="B6"><v>2</v></c></row>',
-      },
+      sheets: { Sheet1: '<row r="3"><c r="C3"><v>1</v></c></row><row r="6"><c r="B6"><v>2</v></c></row>' },
     });
     expect(area).toMatchObject({ firstRow: 3, firstColumn: 2 });
     expect(area.values).toEqual([
@@ -75,9 +73,7 @@ describe.each(WAYS)("a workbook read %s", (_way, open) => {
 
   test("counts rows and cells on where their numbers are left out", async () => {
     const area = await read({
-      sheets: {
-        Sheet1: '<row><c><v>1</v></c><c><v>2</v></c></row><row r="4"><c><v>3</v></c></row>',
-      },
+      sheets: { Sheet1: '<row><c><v>1</v></c><c><v>2</v></c></row><row r="4"><c><v>3</v></c></row>' },
     });
     expect(area.values).toEqual([
       [1, 2],
@@ -89,9 +85,7 @@ describe.each(WAYS)("a workbook read %s", (_way, open) => {
 
   test("does not take formatted blank cells, or what the sheet says of its size, for content", async () => {
     const area = await read({
-      sheets: {
-        Sheet1: '<row r="1"><c r="A1"><v>1</v></c></row><row r="9"><c r="Z9" s="0"/></row>',
-      },
+      sheets: { Sheet1: '<row r="1"><c r="A1"><v>1</v></c></row><row r="9"><c r="Z9" s="0"/></row>' },
     });
     expect(area.values).toEqual([[1]]);
   });
@@ -147,9 +141,7 @@ describe.each(WAYS)("a workbook read %s", (_way, open) => {
   });
 
   test("finds its parts by relations, wherever they stand", async () => {
-    const parts = workbookParts({
-      sheets: { Sheet1: '<row r="1"><c r="A1"><v>5</v></c></row>' },
-    });
+    const parts = workbookParts({ sheets: { Sheet1: '<row r="1"><c r="A1"><v>5</v></c></row>' } });
     const moved: Record<string, string | Uint8Array> = {
       ...parts,
       "odd place/page.xml": parts["xl/worksheets/sheet1.xml"],
@@ -174,12 +166,7 @@ describe.each(WAYS)("a workbook read %s", (_way, open) => {
     );
     expect(book.sheetNames).toEqual(["Blocks", "Bud cuts"]);
     expect(book.outline?.names).toEqual([
-      {
-        name: "Target",
-        formula: "Blocks!$B$2",
-        sheet: undefined,
-        hidden: false,
-      },
+      { name: "Target", formula: "Blocks!$B$2", sheet: undefined, hidden: false },
       { name: "_own", formula: "TRUE", sheet: "Bud cuts", hidden: true },
     ]);
     await expect(book.readSheet("Vines")).rejects.toMatchObject({
@@ -208,11 +195,7 @@ describe.each(WAYS)("a workbook read %s", (_way, open) => {
   });
 
   test("stops when asked to", async () => {
-    const book = await open(
-      buildWorkbook({
-        sheets: { Sheet1: '<row r="1"><c r="A1"><v>1</v></c></row>' },
-      }),
-    );
+    const book = await open(buildWorkbook({ sheets: { Sheet1: '<row r="1"><c r="A1"><v>1</v></c></row>' } }));
     await expect(book.readSheet("Sheet1", { signal: AbortSignal.abort() })).rejects.toThrow();
     await book.close();
   });

@@ -60,18 +60,14 @@ describe.each([
 
 test("a file that is not there and a folder are refused", async () => {
   await expect(openWorkbookFile(join(folder, "none.xlsx"))).rejects.toMatchObject({ code: "noFile" });
-  await expect(openWorkbookFile(folder)).rejects.toMatchObject({
-    code: "unreadableFile",
-  });
+  await expect(openWorkbookFile(folder)).rejects.toMatchObject({ code: "unreadableFile" });
 });
 
 test("a header called __proto__ stays a header", async () => {
   const book = await openWorkbookBytes(
     "farm.xlsx",
     buildWorkbook({
-      sheets: {
-        Sheet1: '<row r="1"><c r="A1" t="inlineStr"><is><t>__proto__</t></is></c></row>',
-      },
+      sheets: { Sheet1: '<row r="1"><c r="A1" t="inlineStr"><is><t>__proto__</t></is></c></row>' },
     }),
   );
   expect((await book.readSheet("Sheet1")).values).toEqual([["__proto__"]]);

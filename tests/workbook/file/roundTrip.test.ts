@@ -35,11 +35,7 @@ async function officeWorkbook(): Promise<Uint8Array> {
           cells: new Map([
             [
               "1,2",
-              {
-                comment: { author: "AB", text: "count again" },
-                value: 7,
-                style: { font: { bold: true } },
-              },
+              { comment: { author: "AB", text: "count again" }, value: 7, style: { font: { bold: true } } },
             ],
             ["4,2", { formula: "SUM(C2:C4)", formulaResult: 20 }],
           ]),
@@ -54,25 +50,13 @@ async function officeWorkbook(): Promise<Uint8Array> {
             },
           ],
           dataValidations: [
-            {
-              type: "whole",
-              operator: "between",
-              formula1: "0",
-              formula2: "60",
-              range: "C2:C9",
-            },
+            { type: "whole", operator: "between", formula1: "0", formula2: "60", range: "C2:C9" },
           ],
           charts: [
             {
               type: "bar",
               title: "Spurs",
-              series: [
-                {
-                  name: "Live spurs",
-                  values: "Cordons!$C$2:$C$4",
-                  categories: "Cordons!$B$2:$B$4",
-                },
-              ],
+              series: [{ name: "Live spurs", values: "Cordons!$C$2:$C$4", categories: "Cordons!$B$2:$B$4" }],
               anchor: { from: { row: 6, col: 0 }, to: { row: 20, col: 6 } },
             },
           ],
@@ -316,9 +300,7 @@ describe("the sample season", () => {
 describe("workbooks that are not changed", () => {
   const unchanged = async (bytes: Uint8Array, code: string) => {
     const workbook = await FileWorkbook.open("farm.xlsx", bytes);
-    await expect(workbook.writeOwnSheet(FINDINGS)).rejects.toMatchObject({
-      code,
-    });
+    await expect(workbook.writeOwnSheet(FINDINGS)).rejects.toMatchObject({ code });
     expect(workbook.bytes()).toBe(bytes);
   };
 
@@ -343,9 +325,7 @@ describe("workbooks that are not changed", () => {
     unchanged(buildWorkbook({ styles: "<fonts/>" }), "layoutUnknown"));
 
   test("because the sheet to be marked is protected", async () => {
-    const parts = workbookParts({
-      sheets: { Cordons: '<row r="1"><c r="A1"><v>1</v></c></row>' },
-    });
+    const parts = workbookParts({ sheets: { Cordons: '<row r="1"><c r="A1"><v>1</v></c></row>' } });
     const bytes = zipParts({
       ...parts,
       "xl/worksheets/sheet1.xml": String(parts["xl/worksheets/sheet1.xml"]).replace(
@@ -354,15 +334,8 @@ describe("workbooks that are not changed", () => {
       ),
     });
     const workbook = await FileWorkbook.open("farm.xlsx", bytes);
-    const mark = {
-      sheet: "Cordons",
-      row: 1,
-      column: 1,
-      severity: "ask",
-    } as const;
-    await expect(workbook.markCells([mark])).rejects.toMatchObject({
-      code: "protectedSheet",
-    });
+    const mark = { sheet: "Cordons", row: 1, column: 1, severity: "ask" } as const;
+    await expect(workbook.markCells([mark])).rejects.toMatchObject({ code: "protectedSheet" });
     await expect(workbook.writeCells("Cordons", [{ row: 1, column: 1, value: 2 }])).rejects.toMatchObject({
       code: "protectedSheet",
     });
@@ -372,10 +345,7 @@ describe("workbooks that are not changed", () => {
 
 test("strict files and files with prefixes get sheets in their own namespace", async () => {
   for (const bytes of [
-    buildWorkbook({
-      strict: true,
-      sheets: { Cordons: '<row r="1"><c r="A1"><v>1</v></c></row>' },
-    }),
+    buildWorkbook({ strict: true, sheets: { Cordons: '<row r="1"><c r="A1"><v>1</v></c></row>' } }),
     zipParts(
       Object.fromEntries(
         Object.entries(workbookParts({ sheets: { Cordons: "" } })).map(([name, xml]) => [

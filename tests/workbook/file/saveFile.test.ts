@@ -96,12 +96,8 @@ test.each(["~$season.xlsx", "~$ason.xlsx", ".~lock.season.xlsx#"])(
     const path = start();
     const state = await readForChange(path);
     writeFileSync(join(folder, sign), "");
-    await expect(saveInPlace(state, bytes("new"), NOW)).rejects.toMatchObject({
-      code: "openElsewhere",
-    });
-    await expect(readForChange(path)).rejects.toMatchObject({
-      code: "openElsewhere",
-    });
+    await expect(saveInPlace(state, bytes("new"), NOW)).rejects.toMatchObject({ code: "openElsewhere" });
+    await expect(readForChange(path)).rejects.toMatchObject({ code: "openElsewhere" });
     expect(readFileSync(path, "utf8")).toBe("old");
     expect(readdirSync(folder).sort()).toEqual([sign, "season.xlsx"].sort());
   },
@@ -111,15 +107,11 @@ test("leaves a file alone that somebody saved meanwhile", async () => {
   const path = start();
   const state = await readForChange(path);
   writeFileSync(path, "colleague's");
-  await expect(saveInPlace(state, bytes("new"), NOW)).rejects.toMatchObject({
-    code: "changedMeanwhile",
-  });
+  await expect(saveInPlace(state, bytes("new"), NOW)).rejects.toMatchObject({ code: "changedMeanwhile" });
   expect(readFileSync(path, "utf8")).toBe("colleague's");
   const again = await readForChange(path);
   utimesSync(path, new Date(), new Date(Date.now() + 5000));
-  await expect(saveInPlace(again, bytes("new"), NOW)).rejects.toMatchObject({
-    code: "changedMeanwhile",
-  });
+  await expect(saveInPlace(again, bytes("new"), NOW)).rejects.toMatchObject({ code: "changedMeanwhile" });
 });
 
 test.each([
@@ -146,9 +138,7 @@ test("writes a new file whole or not at all, and never over another", async () =
   await expect(saveNew(path, bytes("new"), fullAfter(1))).rejects.toMatchObject({ code: "diskFull" });
   expect(readdirSync(folder)).toEqual([]);
   await saveNew(path, bytes("new"));
-  await expect(saveNew(path, bytes("newer"))).rejects.toMatchObject({
-    code: "fileExists",
-  });
+  await expect(saveNew(path, bytes("newer"))).rejects.toMatchObject({ code: "fileExists" });
   expect(readFileSync(path, "utf8")).toBe("new");
   const copied = join(folder, "copied.xlsx");
   await saveNew(copied, bytes("new"), failing("link", "ENOTSUP"));
@@ -268,10 +258,7 @@ describe("what a killed process left behind", () => {
     const path = start();
     const left = await stoppedBeforeRename(path, KILLED);
     const readdir = (() => Promise.reject(failure("EACCES"))) as unknown as Disk["readdir"];
-    await saveInPlace(await readForChange(path), bytes("newer"), NOW, {
-      ...realDisk,
-      readdir,
-    });
+    await saveInPlace(await readForChange(path), bytes("newer"), NOW, { ...realDisk, readdir });
     expect(readFileSync(path, "utf8")).toBe("newer");
     expect(hidden()).toEqual([left]);
   });

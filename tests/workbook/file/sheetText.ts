@@ -3,11 +3,7 @@ import { sheetRows, type CellContext, type SheetRow } from "../../../src/workboo
 import type { WorkbookPackage } from "../../../src/workbook/file/workbookPackage";
 import { WorkbookProblem } from "../../../src/workbook/surveyWorkbook";
 
-const CONTEXT: CellContext = {
-  sharedStrings: ["Block", "Row"],
-  dateStyles: [],
-  startsIn1904: false,
-};
+const CONTEXT: CellContext = { sharedStrings: ["Block", "Row"], dateStyles: [], startsIn1904: false };
 
 /** A package whose every part has that text, a chunk each. */
 export function partOf(chunks: Iterable<string>): WorkbookPackage {
@@ -25,10 +21,7 @@ export function partOf(chunks: Iterable<string>): WorkbookPackage {
 /** The rows of a sheet's XML, or why it is refused. */
 export async function rowsTold(chunks: Iterable<string>): Promise<{
   readonly rows?: readonly SheetRow[];
-  readonly problem?: {
-    readonly code: string;
-    readonly facts: WorkbookProblem["facts"];
-  };
+  readonly problem?: { readonly code: string; readonly facts: WorkbookProblem["facts"] };
 }> {
   const rows: SheetRow[] = [];
   try {

@@ -27,9 +27,7 @@ test("a colleague's typing is told apart from one's own", async () => {
 });
 
 test("a formula reads back with the value given for it", async () => {
-  const workbook = new MemoryWorkbook({
-    Totals: [["Total"], [{ formula: "=2+3", value: 5 }]],
-  });
+  const workbook = new MemoryWorkbook({ Totals: [["Total"], [{ formula: "=2+3", value: 5 }]] });
   const area = await workbook.readSheet("Totals");
   expect(area.values[1][0]).toBe(5);
   expect(area.formulaAt(1, 0)).toBe("=2+3");

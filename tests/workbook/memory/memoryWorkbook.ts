@@ -238,14 +238,7 @@ function mustBeOpen(sheet: MemorySheet): void {
 }
 
 function oneCell(sheet: string, row: number, column: number, by: "own" | "colleague"): CellChange {
-  return {
-    sheet,
-    firstRow: row,
-    firstColumn: column,
-    rowCount: 1,
-    columnCount: 1,
-    by,
-  };
+  return { sheet, firstRow: row, firstColumn: column, rowCount: 1, columnCount: 1, by };
 }
 
 function put(sheet: MemorySheet, row: number, column: number, cell: MemoryCell): void {
@@ -280,13 +273,7 @@ function filledArea(sheet: MemorySheet, rows: ReadOptions["rows"]): SheetArea {
     });
   });
   if (lastRow < 0)
-    return {
-      sheet: sheet.name,
-      firstRow: 1,
-      firstColumn: 1,
-      values: [],
-      formulaAt: () => null,
-    };
+    return { sheet: sheet.name, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
   const formulas = new Map(sheet.formulas);
   const width = lastColumn - firstColumn + 1;
   return {

@@ -266,11 +266,7 @@ export class ExcelHost {
       reply = JSON.stringify(body);
     }
     person.bridge.onMessageFromHost?.(
-      JSON.stringify({
-        id,
-        type: 1,
-        message: { statusCode: 200, headers: {}, body: reply },
-      }),
+      JSON.stringify({ id, type: 1, message: { statusCode: 200, headers: {}, body: reply } }),
     );
   }
 
@@ -290,10 +286,7 @@ export class ExcelHost {
       if (action.ActionType !== TRACE && !tidies) this.log.push({ batch: number, who: person.name, name });
       try {
         if (!tidies) this.strike(number, name);
-        results.push({
-          ActionId: action.Id,
-          Value: this.act(person, batch, objects, action),
-        });
+        results.push({ ActionId: action.Id, Value: this.act(person, batch, objects, action) });
       } catch (error) {
         if (!(error instanceof HostFault)) return failure("NotInThisHost", String(error), index);
         this.addUndoStep(person.name);

@@ -11,11 +11,7 @@ export interface HostBridge {
 
 export interface ExcelProxies {
   readonly excel: typeof Excel;
-  readonly office: {
-    context: {
-      requirements: { isSetSupported(set: string, version?: string): boolean };
-    };
-  };
+  readonly office: { context: { requirements: { isSetSupported(set: string, version?: string): boolean } } };
   /** Gives the loaded proxies to the next person who needs some; this one is gone then. */
   release(): void;
 }
@@ -51,9 +47,7 @@ export function loadExcelProxies(
 
 /** A page of its own with these globals beside the usual ones, for what the bundle looks at while it loads. */
 export function loadPage(globals: Readonly<Record<string, unknown>> = {}): LoadedPage {
-  script ??= new vm.Script(readFileSync(bundlePath(), "utf8"), {
-    filename: "excel-web-16.00.js",
-  });
+  script ??= new vm.Script(readFileSync(bundlePath(), "utf8"), { filename: "excel-web-16.00.js" });
   const page: Record<string, unknown> = {
     console,
     setTimeout: (act: () => void, wait = 0) => {

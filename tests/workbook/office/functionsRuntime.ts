@@ -87,11 +87,7 @@ export function functionsRuntime(): FunctionsRuntime {
         ActionId: Id,
         Value: Name === "_GetEnabledFeatures" ? [1, 2, 3, 4] : null,
       }));
-      const reply = {
-        statusCode: 200,
-        headers: {},
-        body: JSON.stringify({ Results }),
-      };
+      const reply = { statusCode: 200, headers: {}, body: JSON.stringify({ Results }) };
       setImmediate(() => bridge.onMessageFromHost?.(JSON.stringify({ id, type: 1, message: reply })));
     },
   };
@@ -99,10 +95,7 @@ export function functionsRuntime(): FunctionsRuntime {
   let invocations = 0;
   const tell = (messageType: number, message: unknown) =>
     bridge.onMessageFromHost?.(
-      JSON.stringify({
-        type: 3,
-        message: { entries: [{ messageCategory: 1, messageType, message }] },
-      }),
+      JSON.stringify({ type: 3, message: { entries: [{ messageCategory: 1, messageType, message }] } }),
     );
   return {
     customFunctions: page.CustomFunctions,
@@ -121,8 +114,5 @@ export function functionsRuntime(): FunctionsRuntime {
 
 function answerOf([, done, value, code]: WireResult): FunctionAnswer {
   if (done) return { values: value as unknown[][] };
-  return {
-    error: ERRORS[code as number] ?? `error ${String(code)}`,
-    sentence: String(value),
-  };
+  return { error: ERRORS[code as number] ?? `error ${String(code)}`, sentence: String(value) };
 }

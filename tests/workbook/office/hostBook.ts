@@ -198,13 +198,7 @@ export class HostSheet {
         this.known = grown(this.known, Math.floor(key / COLUMNS), key % COLUMNS);
     }
     const { top, left, bottom, right } = this.known;
-    return {
-      sheet: this,
-      row: top,
-      column: left,
-      rows: bottom - top + 1,
-      columns: right - left + 1,
-    };
+    return { sheet: this, row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
   }
 }
 

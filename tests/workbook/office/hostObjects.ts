@@ -81,11 +81,7 @@ export class WorkbookObject {
   }
   _RemoveReference() {}
   GetActiveCell() {
-    const at = this.person.selection ?? {
-      sheet: this.person.book.sheets[0],
-      row: 0,
-      column: 0,
-    };
+    const at = this.person.selection ?? { sheet: this.person.book.sheets[0], row: 0, column: 0 };
     return new RangeObject(this.person, { ...at, rows: 1, columns: 1 });
   }
 }
@@ -188,13 +184,7 @@ class WorksheetObject {
   }
   GetRangeByIndexes(row: number, column: number, rows: number, columns: number) {
     if (!(row >= 0 && column >= 0 && rows >= 1 && columns >= 1)) invalid();
-    return new RangeObject(this.person, {
-      sheet: this.there,
-      row,
-      column,
-      rows,
-      columns,
-    });
+    return new RangeObject(this.person, { sheet: this.there, row, column, rows, columns });
   }
   GetCell(row: number, column: number) {
     return this.GetRangeByIndexes(row, column, 1, 1);
@@ -258,13 +248,7 @@ function parseArea(sheet: HostSheet, address: string): HostArea {
   if (!match) return invalid();
   const [, left, top, right = left, bottom = top] = match;
   const [column, row] = [columnIndex(left), Number(top) - 1];
-  return {
-    sheet,
-    row,
-    column,
-    rows: Number(bottom) - row,
-    columns: columnIndex(right) - column + 1,
-  };
+  return { sheet, row, column, rows: Number(bottom) - row, columns: columnIndex(right) - column + 1 };
 }
 
 function columnIndex(letters: string): number {
@@ -367,10 +351,7 @@ class RangeObject {
   }
   set NumberFormat(input: unknown) {
     this.enter(input, (row, column, value) =>
-      this.sheet.setFormat(row, column, {
-        ...this.sheet.format(row, column),
-        numberFormat: String(value),
-      }),
+      this.sheet.setFormat(row, column, { ...this.sheet.format(row, column), numberFormat: String(value) }),
     );
   }
   /** All cells spilled, none, or some. */
@@ -417,18 +398,10 @@ class RangeObject {
     });
   }
   GetRow(row: number) {
-    return new RangeObject(this.person, {
-      ...this.area,
-      row: this.area.row + row,
-      rows: 1,
-    });
+    return new RangeObject(this.person, { ...this.area, row: this.area.row + row, rows: 1 });
   }
   GetColumn(column: number) {
-    return new RangeObject(this.person, {
-      ...this.area,
-      column: this.area.column + column,
-      columns: 1,
-    });
+    return new RangeObject(this.person, { ...this.area, column: this.area.column + column, columns: 1 });
   }
   GetBoundingRect(other: RangeObject) {
     const row = Math.min(this.area.row, other.area.row);
@@ -851,12 +824,7 @@ class NameCollectionObject extends Collection<NameObject> {
   }
   Add(name: string, reference: string, comment: string | null) {
     if (this.sheet.names.some((other) => other.name === name)) throw new HostFault("ItemAlreadyExists", name);
-    const made: HostName = {
-      name,
-      formula: reference,
-      visible: true,
-      comment: comment ?? "",
-    };
+    const made: HostName = { name, formula: reference, visible: true, comment: comment ?? "" };
     this.sheet.names.push(made);
     return new NameObject(this.sheet, made);
   }
@@ -913,12 +881,7 @@ class TableCollectionObject extends Collection<TableObject> {
     if (sheet.locked) denied();
     if (!hasHeaders) invalid();
     refuseOverlap(area);
-    const table = {
-      id: this.book.nextId("table"),
-      name: this.book.nextId("Table"),
-      area,
-      style: "",
-    };
+    const table = { id: this.book.nextId("table"), name: this.book.nextId("Table"), area, style: "" };
     sheet.tables.push(table);
     return new TableObject(this.person, table);
   }
@@ -966,11 +929,7 @@ class TableObject {
   }
   GetDataBodyRange() {
     const { area } = this.table;
-    return new RangeObject(this.person, {
-      ...area,
-      row: area.row + 1,
-      rows: area.rows - 1,
-    });
+    return new RangeObject(this.person, { ...area, row: area.row + 1, rows: area.rows - 1 });
   }
   Resize(range: RangeObject | string) {
     const area = typeof range === "string" ? parseArea(this.table.area.sheet, range) : range.area;
@@ -1037,14 +996,7 @@ class ChartCollectionObject extends Collection<ChartObject> {
 }
 
 function newSeries(name: string, values: HostArea): HostSeries {
-  return {
-    name,
-    values,
-    categories: undefined,
-    fill: "",
-    line: "",
-    gapWidth: 150,
-  };
+  return { name, values, categories: undefined, fill: "", line: "", gapWidth: 150 };
 }
 
 class ChartObject {
