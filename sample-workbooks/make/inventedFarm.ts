@@ -274,7 +274,7 @@ function candidate(
     length,
     positions,
     liveSpurs: live.filter(Boolean).length,
-    longestGap: longestRunEmpty(live),
+    ...longestRunEmpty(live),
     ...directions,
     nodesPerSpur: 2,
     diameter: random.number(trunkNumber === 1 ? 0.8 : 0.6, trunkNumber === 1 ? 1.3 : 1, 2),
@@ -307,14 +307,16 @@ function direction(plan: BlockPlan, random: RandomSource): Orientation {
   return random.chance(0.75) ? sometimes : seldom;
 }
 
-function longestRunEmpty(live: readonly boolean[]): number {
-  let longest = 0;
+/** The longest stretch of places without a live spur, and how many places lie before it. */
+export function longestRunEmpty(live: readonly boolean[]): { longestGap: number; gapFrom: number | null } {
+  let longestGap = 0;
+  let gapFrom: number | null = null;
   let run = 0;
-  for (const filled of live) {
+  for (const [place, filled] of live.entries()) {
     run = filled ? 0 : run + 1;
-    longest = Math.max(longest, run);
+    if (run > longestGap) [longestGap, gapFrom] = [run, place + 1 - run];
   }
-  return longest;
+  return { longestGap, gapFrom };
 }
 
 function budCuts(plan: BlockPlan, random: RandomSource): FarmRow[] {

@@ -378,6 +378,23 @@ const MISTAKES: readonly Mistake[] = [
     plant: change("budCuts", { block: "Creek Side", cane: "5" }, "countedOn", "02/04/2026"),
   },
   {
+    code: "gapBeyondEnd",
+    sheet: "cordons",
+    column: "gapFrom",
+    what: "A gap that begins so far out that it ends beyond the cordon.",
+    plant: (farm) => {
+      const row = farm.cordons.find(
+        (cordon) =>
+          cordon.block === "Creek Side" &&
+          cordon.row === 4 &&
+          cordon.condition === "sound" &&
+          Number(cordon.longestGap) >= 2,
+      )!;
+      row.gapFrom = Number(row.positions) - Number(row.longestGap) + 2;
+      return row;
+    },
+  },
+  {
     code: "gapTooShort",
     sheet: "cordons",
     column: "longestGap",

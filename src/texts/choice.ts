@@ -37,8 +37,9 @@ export const CANE_ORIGINS: Readonly<Record<"trunk" | "otherTrunk" | "head" | "gr
 export const REASONS: Readonly<Record<string, Text>> = TEXTS.choice.reasons;
 
 /** What is done on a side. */
-export const SIDE_LINES: Readonly<Record<"stays" | "ask" | "lay" | "layAsk" | "layOf" | "layOfAsk", Text>> =
-  TEXTS.choice.sideLines;
+export const SIDE_LINES: Readonly<
+  Record<"stays" | "ask" | "lay" | "layAsk" | "layOf" | "layOfAsk" | "layLater", Text>
+> = TEXTS.choice.sideLines;
 
 /** One cut of the cut list. */
 export const CUT_LINES: Readonly<Record<"head" | "trunk" | "spur" | "keepCane" | "renewing", Text>> =

@@ -10,5 +10,8 @@ export const CORDON_RENEWAL: Readonly<Record<string, Text>> = TEXTS.renewal.cord
 /** What asks for a new cordon. */
 export const RENEWAL_TRIGGERS: Readonly<Record<string, Text>> = TEXTS.renewal.renewalTriggers;
 
+/** Counts that would tell how a cordon is renewed. */
+export const RENEWAL_COUNTS: Readonly<Record<string, Text>> = TEXTS.renewal.renewalCounts;
+
 /** The cane to look for. */
 export const CANE_WANTED: Text = TEXTS.renewal.caneWanted;

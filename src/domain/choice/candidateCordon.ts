@@ -21,6 +21,12 @@ export interface CandidateCordon {
   readonly liveSpurs?: number;
   /** Longest stretch without a live spur, in positions. */
   readonly longestGap?: number;
+  /** Positions between the head and the beginning of the longest gap; 0 when it begins at the head. */
+  readonly gapFrom?: number;
+  /** Canes near the head that could be laid: of last summer, thick enough and sound. */
+  readonly canesNearHead?: number;
+  /** How high the spurs have come to stand above the cordon. */
+  readonly spurHeight?: Metres;
   readonly spursDown?: number;
   readonly spursLevel?: number;
   readonly spursUp?: number;

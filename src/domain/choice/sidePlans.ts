@@ -37,7 +37,8 @@ export function keepPlan(cordon: WeighedCordon, rules: ChoiceRules, young = fals
 
 /**
  * Laying a cane: one plan a live trunk, one for a live trunk that carries no candidate. A cane is taken from a hurt
- * trunk only where no sound one lives (common practice). Without any live trunk known the cane comes from the head while
+ * trunk only where no sound one lives (common practice), and from one on which no cane was counted near the head only
+ * where no other stands; then nothing can be laid this winter and the plan is worth nothing yet. Without any live trunk known the cane comes from the head while
  * a cordon still lives there, and from a sucker at the ground when nothing does.
  *
  * @example
@@ -49,11 +50,15 @@ export function layPlans(
   anyLivingWood: boolean,
   rules: ChoiceRules,
 ): SidePlan[] {
-  const live = trunks.filter((trunk) => trunk.live);
-  const bareTrunk = liveTrunks !== undefined && liveTrunks > live.length;
+  const living = trunks.filter((trunk) => trunk.live);
+  const bareTrunk = liveTrunks !== undefined && liveTrunks > living.length;
+  const bearing = living.filter(({ noCane }) => !noCane);
+  const live = bearing.length > 0 || bareTrunk ? bearing : living;
   const least = bareTrunk ? 0 : Math.min(...live.map(({ condition }) => trunkCost(condition, rules)));
   const soundest = live.filter(({ condition }) => trunkCost(condition, rules) <= least);
-  const plans = soundest.map(({ number, condition }) => layPlan(number, condition, rules));
+  const plans = soundest.map(({ number, condition, noCane }) =>
+    layPlan(number, condition, noCane ? { ...rules, newCane: 0 } : rules),
+  );
   if (bareTrunk) plans.push(layPlan("otherTrunk", undefined, rules));
   if (plans.length === 0) plans.push(layPlan(anyLivingWood ? "head" : "ground", undefined, rules));
   return plans;

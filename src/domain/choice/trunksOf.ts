@@ -7,6 +7,8 @@ export interface Trunk {
   readonly condition: Condition | undefined;
   /** Nothing says that it is dead: neither a note on it nor that every cordon on it is dead. */
   readonly live: boolean;
+  /** Canes near the head were counted on each of its living cordons, and none stands there. */
+  readonly noCane?: true;
 }
 
 /**
@@ -16,19 +18,27 @@ export interface Trunk {
  * trunksOf({ candidates: [{ trunk: 2, trunkCondition: "dead" }, { trunk: 1 }] }).map((trunk) => trunk.live) // [true, false]
  */
 export function trunksOf(vine: VineToDecide): Trunk[] {
-  const seen: { number: number; condition: Condition | undefined; anyLiveCordon: boolean }[] = [];
-  for (const { trunk, condition, trunkCondition } of vine.candidates) {
+  const seen: {
+    number: number;
+    condition: Condition | undefined;
+    anyLiveCordon: boolean;
+    mayHaveCane: boolean;
+  }[] = [];
+  for (const { trunk, condition, trunkCondition, canesNearHead } of vine.candidates) {
     if (trunk === undefined) continue;
     let known = seen.find(({ number }) => number === trunk);
-    if (!known) seen.push((known = { number: trunk, condition: undefined, anyLiveCordon: false }));
+    if (!known)
+      seen.push((known = { number: trunk, condition: undefined, anyLiveCordon: false, mayHaveCane: false }));
     known.condition = graver(known.condition, trunkCondition);
     known.anyLiveCordon ||= condition !== "dead";
+    known.mayHaveCane ||= condition !== "dead" && canesNearHead !== 0;
   }
   return seen
-    .map(({ number, condition, anyLiveCordon }) => ({
+    .map(({ number, condition, anyLiveCordon, mayHaveCane }) => ({
       number,
       condition,
       live: condition === undefined ? anyLiveCordon : condition !== "dead",
+      ...(anyLiveCordon && !mayHaveCane ? { noCane: true as const } : {}),
     }))
     .sort((first, second) => first.number - second.number);
 }

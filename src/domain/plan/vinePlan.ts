@@ -14,7 +14,7 @@ export interface PlannedKeep {
   readonly against: readonly string[];
   readonly renewal: CordonRenewal;
   /** Where a cane would come from, should the person who looks prefer one. */
-  readonly orCane?: Pick<PlannedCane, "from" | "source">;
+  readonly orCane?: Pick<PlannedCane, "from" | "source" | "later">;
 }
 
 /** The living cordon on which a cane is found near the head. */
@@ -29,6 +29,8 @@ export interface PlannedCane {
   readonly from: CaneOrigin;
   /** Left out where the cane grows from a trunk or from the ground and no living cordon bears it. */
   readonly source?: CaneSource;
+  /** No cane that could be laid stands there this winter: the renewal spur grows one for the next. */
+  readonly later?: true;
   readonly ask: boolean;
 }
 
@@ -72,7 +74,8 @@ const ORDER: Readonly<Record<CutBackTo, number>> = { head: 0, trunk: 0, spur: 1,
  * renew a grapevine cordon). A dead trunk comes out with the last of its cordons, unless a person has fixed one to stay.
  *
  * Each cordon is taken off from its outer end towards the trunk, so that a cane nearer the head can still be laid where
- * a stretch turns out dead (common practice); cordons that are searched for a cane come last.
+ * a stretch turns out dead (common practice); cordons that are searched for a cane come last. Where canes near the head
+ * were counted and none stands there, the cane is laid in a later winter and its source keeps a renewal spur.
  *
  * @param vine the vine as it was decided
  * @param decision the answer for that vine, its cordons in the same order
@@ -83,7 +86,7 @@ const ORDER: Readonly<Record<CutBackTo, number>> = { head: 0, trunk: 0, spur: 1,
  *     cordons: [{ side: "left", cordon: "A", verdict: "stays" }, { side: "right", cordon: "B", verdict: "goes" }],
  *     sides: [{ side: "left", cordon: "A", ask: false }, { side: "right", ask: false, layCaneFrom: 2 }],
  *   },
- *   { emptyShare: 0.33, badlyPlacedShare: 0.5, spurSpacing: 0.1 },
+ *   { emptyShare: 0.33, badlyPlacedShare: 0.5, spurSpacing: 0.1, spurHeight: 0.1 },
  * ).cuts // [{"side": "right", "cordon": "B", "trunk": 2, "backTo": "cane", "renews": []}]
  */
 export function vinePlan(
@@ -94,13 +97,15 @@ export function vinePlan(
   const trunks = trunksOf(vine);
   const wood = vine.candidates.map((candidate, index) => woodOf(candidate, index, decision, trunks));
   const searched = new Map<Wood, string[]>();
-  const caneFrom = (from: CaneOrigin, side: string): Pick<PlannedCane, "from" | "source"> => {
+  const spurred = new Set<Wood>();
+  const caneFrom = (from: CaneOrigin, side: string): Pick<PlannedCane, "from" | "source" | "later"> => {
     const source = sourceOf(from, side, wood);
-    if (source) searched.set(source, []);
-    return {
-      from,
-      ...(source ? { source: { side: source.candidate.side, cordon: source.candidate.cordon } } : {}),
-    };
+    if (!source) return { from };
+    const later = source.candidate.canesNearHead === 0 && !isCaneOf(source.candidate, side);
+    if (later) spurred.add(source);
+    else searched.set(source, []);
+    const { side: sourceSide, cordon } = source.candidate;
+    return { from, source: { side: sourceSide, cordon }, ...(later ? { later } : {}) };
   };
   const canes = decision.sides.flatMap(({ side, layCaneFrom, ask }): PlannedCane[] =>
     layCaneFrom === undefined ? [] : [{ side, ...caneFrom(layCaneFrom, side), ask }],
@@ -117,11 +122,13 @@ export function vinePlan(
       return orCane ? { ...keep, orCane } : keep;
     });
   for (const keep of keeps) {
-    if (keep.renewal.action !== "replace" || keep.ask) continue;
+    if (!keep.renewal.action.startsWith("replace") || keep.ask) continue;
+    const hasOwnCane = keep.renewal.action === "replace" && !keep.renewal.wanted.includes("canesNearHead");
+    if (hasOwnCane) continue;
     const renewing = woodThatRenews(keep, wood);
     if (renewing) searched.set(renewing, [...(searched.get(renewing) ?? []), keep.cordon]);
   }
-  return { keeps, canes, cuts: cutsOf(wood, searched) };
+  return { keeps, canes, cuts: cutsOf(wood, searched, spurred) };
 }
 
 /** A candidate with what the decision and its trunk make of it. */
@@ -187,16 +194,25 @@ function sourceOf(from: CaneOrigin, side: string, wood: readonly Wood[]): Wood |
   const bearing = wood.filter(({ living, candidate }) => living && candidate.trunk === trunk);
   const rank = ({ verdict, candidate }: Wood) =>
     2 * ["goes", "ask", "stays"].indexOf(verdict) +
-    Number(candidate.side !== side) -
-    10 * Number(candidate.side === side && candidate.fixedChoice === "cane");
+    Number(candidate.side !== side) +
+    20 * Number(candidate.canesNearHead === 0) -
+    100 * Number(isCaneOf(candidate, side));
   return first(bearing, rank);
+}
+
+/** A person wants a cane laid from here, on its own side: it was seen. */
+function isCaneOf({ side, fixedChoice }: CandidateCordon, on: string): boolean {
+  return side === on && fixedChoice === "cane";
 }
 
 /** A living cordon that goes and whose cane could take the place of one that stays. */
 function woodThatRenews(keep: PlannedKeep, wood: readonly Wood[]): Wood | undefined {
   const near = wood.filter(
-    ({ living, verdict, candidate: { side, trunk } }) =>
-      living && verdict === "goes" && (side === keep.side || (trunk !== undefined && trunk === keep.trunk)),
+    ({ living, verdict, candidate: { side, trunk, canesNearHead } }) =>
+      living &&
+      verdict === "goes" &&
+      canesNearHead !== 0 &&
+      (side === keep.side || (trunk !== undefined && trunk === keep.trunk)),
   );
   return first(near, (one) => 3 * Number(one.candidate.side !== keep.side) + hurt(one));
 }
@@ -212,17 +228,25 @@ function first(wood: readonly Wood[], rank: (one: Wood) => number): Wood | undef
   return best;
 }
 
-function cutsOf(wood: readonly Wood[], searched: ReadonlyMap<Wood, readonly string[]>): PlannedCut[] {
+function cutsOf(
+  wood: readonly Wood[],
+  searched: ReadonlyMap<Wood, readonly string[]>,
+  spurred: ReadonlySet<Wood>,
+): PlannedCut[] {
   const going = wood.filter(({ verdict }) => verdict === "goes");
   const onTrunk = (number: number | undefined) => wood.filter(({ candidate }) => candidate.trunk === number);
   const backTo = (one: Wood): CutBackTo => {
     if (searched.has(one)) return "cane";
+    if (spurred.has(one)) return "spur";
     const { trunk } = one;
     if (trunk === undefined) return "head";
     const others = onTrunk(trunk.number);
     const allGo = others.every(({ verdict }) => verdict === "goes");
     if (trunk.condition === "dead") return allGo && one === others.at(-1) ? "trunk" : "head";
-    const spare = allGo && trunk.condition !== "diseased" && !others.some((other) => searched.has(other));
+    const spare =
+      allGo &&
+      trunk.condition !== "diseased" &&
+      !others.some((other) => searched.has(other) || spurred.has(other));
     return spare && one === others.filter(({ living }) => living).at(-1) ? "spur" : "head";
   };
   return going

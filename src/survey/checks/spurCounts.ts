@@ -8,14 +8,16 @@ const spursAbovePositions: FindingKind = {
 const gapTooLong: FindingKind = { code: "gapTooLong", severity: "wrong", action: "lookAtVine" };
 const gapTooShort: FindingKind = { code: "gapTooShort", severity: "wrong", action: "lookAtVine" };
 
+const gapBeyondEnd: FindingKind = { code: "gapBeyondEnd", severity: "wrong", action: "lookAtVine" };
+
 /**
  * Live spurs, positions and the longest gap must fit together: no more spurs than positions, no gap longer than the
  * positions without a spur, and, since s spurs part the empty positions into s + 1 stretches at most, no gap shorter
- * than an even share of them.
+ * than an even share of them. A gap cannot begin so far from the head that it ends beyond the last position.
  */
 export const SPUR_COUNTS: Check = {
   id: "spurCounts",
-  kinds: [spursAbovePositions, gapTooLong, gapTooShort],
+  kinds: [spursAbovePositions, gapTooLong, gapTooShort, gapBeyondEnd],
   sheets: ["cordons"],
   scope: "row",
   prepare(table) {
@@ -26,6 +28,8 @@ export const SPUR_COUNTS: Check = {
     const positions = positionsColumn.numbers;
     const spurs = spursColumn.numbers;
     const gaps = gapColumn?.numbers;
+    const fromColumn = table.column("gapFrom");
+    const begins = fromColumn?.numbers;
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
         const missing = positions[i] - spurs[i];
@@ -44,6 +48,8 @@ export const SPUR_COUNTS: Check = {
             least: Math.ceil(missing / (spurs[i] + 1)),
             spurs: spurs[i],
           });
+        else if (begins && begins[i] + gap > positions[i])
+          report(gapBeyondEnd, i, fromColumn, { from: begins[i], gap, positions: positions[i] });
       }
     };
   },

@@ -104,7 +104,16 @@ function cellOfFault({ sheet, sheetRow, sheetColumn }: RowFault): string {
   return `${sheet} ${cellName(sheetRow, sheetColumn)}`;
 }
 
-const COUNTS = ["positions", "liveSpurs", "longestGap", "spursDown", "spursLevel", "spursUp"] as const;
+const COUNTS = [
+  "positions",
+  "liveSpurs",
+  "longestGap",
+  "gapFrom",
+  "canesNearHead",
+  "spursDown",
+  "spursLevel",
+  "spursUp",
+] as const;
 
 /** Reads the candidate in a row of a Cordons table; cells that are blank or cannot be used are left out. */
 export function candidateReader(
@@ -117,6 +126,7 @@ export function candidateReader(
     trunk: table.column("trunk"),
     length: table.column("length"),
     diameter: table.column("diameter"),
+    spurHeight: table.column("spurHeight"),
     condition: table.column("condition"),
     trunkCondition: table.column("trunkCondition"),
     fixedChoice: table.column("fixedChoice"),
@@ -132,6 +142,7 @@ export function candidateReader(
     const trunk = numberAt(columns.trunk, index);
     const length = numberAt(columns.length, index);
     const diameter = numberAt(columns.diameter, index);
+    const spurHeight = numberAt(columns.spurHeight, index);
     const counted: { -readonly [Count in (typeof COUNTS)[number]]?: number } = {};
     for (const [id, column] of counts) {
       const value = numberAt(column, index);
@@ -145,6 +156,7 @@ export function candidateReader(
       ...(length === undefined ? {} : { length: metres(length) }),
       ...counted,
       ...(diameter === undefined ? {} : { diameter: metres(diameter) }),
+      ...(spurHeight === undefined ? {} : { spurHeight: metres(spurHeight) }),
       ...(condition ? { condition: condition as Condition } : {}),
       ...(trunkCondition ? { trunkCondition: trunkCondition as Condition } : {}),
       ...(fixedChoice && fixedChoice !== "recount" ? { fixedChoice: fixedChoice as FixedChoice } : {}),

@@ -139,6 +139,15 @@ const gapAgainstCounts: Contradiction = {
   },
 };
 
+/** A gap that begins so far from the head would reach beyond the last position; how long it is, the other counts tell. */
+const gapBeyondEnd: Contradiction = {
+  spoils: ["gapFrom"],
+  prepare(columns) {
+    const [positions, gap, from] = [columns("positions"), columns("longestGap"), columns("gapFrom")];
+    return positions && gap && from && ((i) => from.usable[i] + gap.usable[i] > positions.usable[i]);
+  },
+};
+
 const aliveAboveCut = (id: string): Contradiction => ({
   spoils: ["nodesCut", id],
   prepare(columns) {
@@ -162,6 +171,7 @@ const CONTRADICTIONS: Readonly<Partial<Record<SheetId, readonly Contradiction[]>
     deadWithSpurs("condition"),
     deadWithSpurs("trunkCondition"),
     gapAgainstCounts,
+    gapBeyondEnd,
   ],
   budCuts: [aliveAboveCut("primariesAlive"), aliveAboveCut("secondariesAlive")],
   vines: [countOnMissingVine("clusters"), countOnMissingVine("shoots")],

@@ -26,6 +26,14 @@ export const RENEWAL_SETTINGS = {
     "ours",
     MEANINGS.badlyPlacedShareThatRenewsACordon,
   ),
+  spurHeightThatLowers: figure(
+    "Spur height that lowers",
+    4,
+    "in",
+    "ours",
+    [1, 40],
+    MEANINGS.spurHeightThatLowers,
+  ),
   thickShareOfANewCane: share("Thick share of a new cane", 0.5, "klodd2020", MEANINGS.thickShareOfANewCane),
   trunksLostAYear: share("Trunks lost a year", 0.05, "ours", MEANINGS.trunksLostAYear),
   missingTrunksBroughtUpAYear: share(

@@ -365,6 +365,24 @@ const cordons: SheetShape = {
     note,
     countedBy,
     countedOn,
+    count("gapFrom", WORDS.cordons.gapFrom.header, WORDS.cordons.gapFrom.help, {
+      most: 60,
+      also: ["gap starts at", "gap begins", "hueco desde", "vide depuis"],
+    }),
+    count("canesNearHead", WORDS.cordons.canesNearHead.header, WORDS.cordons.canesNearHead.help, {
+      most: 30,
+      also: ["renewal canes", "usable canes", "sarmientos útiles", "sarments utiles"],
+    }),
+    {
+      id: "spurHeight",
+      kind: "shortLength",
+      ...WORDS.cordons.spurHeight,
+      also: ["height of spurs", "spur length", "altura pitones", "hauteur coursons"],
+      required: false,
+      least: 0,
+      most: 1,
+      width: 12,
+    },
   ],
 };
 

@@ -5,7 +5,7 @@ import { reasonSentence, strongestAgainst } from "../../survey/decide/choice/rea
 import { cutSentence, sideSentences, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { renewalRules } from "../../survey/decide/renewal/renewalRules";
-import { caneSentence, cordonRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
+import { caneSentence, renewalSentences } from "../../survey/decide/renewal/renewalSentence";
 import type { Season } from "../../survey/season/season";
 import { SIDE_WORDS, VERDICT_WORDS } from "../../texts/choice";
 import type { Language } from "../../texts/language";
@@ -107,9 +107,7 @@ function sideWord(pane: Pane, side: string): string {
 function renewalWords({ toDecide, plan }: DecidedVine, season: Season, language: Language): string[] {
   const { thickShare } = renewalRules(season.settings);
   const { sideLength } = toDecide;
-  const cordons = plan.keeps
-    .filter(({ ask, renewal }) => !ask && renewal.action !== "keep")
-    .map(({ cordon, renewal }) => cordonRenewalSentence(renewal, cordon, language, season.unitSystem));
+  const cordons = renewalSentences(plan, language, season.unitSystem);
   const cane =
     plan.canes.length > 0
       ? caneSentence(caneToLay({ sideLength, thickShare }), language, season.unitSystem)

@@ -174,6 +174,8 @@ export const en = {
         "From this share of places without a live spur on, a cordon is to be renewed. One dead stretch of that share makes a cordon worth no more than a new cane. No source gives a share: Oregon State names yield decline, dead areas, poor spur locations and too few spurs.",
       badlyPlacedShareThatRenewsACordon:
         "From this share of live spurs that point the wrong way on, a cordon is to be renewed. No source gives a share.",
+      spurHeightThatLowers:
+        "From this height above the cordon on, spurs are cut back to a shoot near it. No source gives a height.",
       thickShareOfANewCane:
         "How much of a cane is laid in one year: its outer half is thin and weak, so a cordon is extended in stages.",
       trunksLostAYear:
@@ -241,6 +243,18 @@ export const en = {
         help: "Nodes left on a spur, the usual number on this cordon.",
       },
       diameter: { header: "Diameter", help: "Thickness of the cordon halfway along it; unit in the header." },
+      gapFrom: {
+        header: "Gap from head",
+        help: "Positions between the head and the beginning of the longest gap; 0 when it begins at the head.",
+      },
+      canesNearHead: {
+        header: "Canes near head",
+        help: "Canes near the head that could be laid: of last summer, 5/16 to 1/2 in thick, sound.",
+      },
+      spurHeight: {
+        header: "Spur height",
+        help: "How high the spurs have come to stand above the cordon; unit in the header.",
+      },
       condition: { header: "Condition", help: "Sound, injured by winter, diseased or dead." },
       trunkCondition: {
         header: "Trunk condition",
@@ -408,6 +422,7 @@ export const en = {
       keepTrunk: "{cordon} · T{trunk}",
       sideStays: "{side} stays",
       sideCut: "{side} cut",
+      caneLater: "next winter: {from}",
       cane: "cane: {from}",
       caneOf: "cane: {from} · {source}",
       bothOnOneTrunk: "both on T{trunk}",
@@ -423,6 +438,10 @@ export const en = {
       bringUp: "new trunks: {trunks}",
       renew: "renew {cordon}",
       extend: "extend {cordon} {length}",
+      renewOver: "{cordon}: cane over the gap after place {from}",
+      renewLater: "renew {cordon} later: no cane now",
+      longerSpurs: "{cordon}: longer spurs beside the gap after place {from}",
+      lowerSpurs: "{cordon}: spurs back to the cordon",
       notDecided: "not decided",
       prunedOn: "done {date}",
       cautions:
@@ -1018,6 +1037,12 @@ export const en = {
             sentence:
               "The longest gap is {gap}, but only {missing} of {positions} positions are without a live spur.",
             why: "A long gap counts against a cordon for its whole life; a wrong one gets a good cordon cut.",
+          },
+          gapBeyondEnd: {
+            title: "Gap begins too far out",
+            sentence:
+              "A gap of {gap} positions that begins {from} from the head ends beyond the last of {positions} positions.",
+            why: "Where the gap lies decides whether a cane is laid over it or the whole cordon is renewed.",
           },
           gapTooShort: {
             title: "Gap shorter than it can be",
@@ -1856,9 +1881,22 @@ export const en = {
       takeOut: "Take out dead trunk {takeOut}.",
     },
     cordonRenewal: {
-      keep: "{cordon} needs nothing.",
       extend: "Extend {cordon} by {length}, with the thick part of a cane at its end.",
       replace: "Renew {cordon} ({triggers}): lay a cane that starts nearer the head than the dead stretch.",
+      replaceLater:
+        "Renew {cordon} ({triggers}) in a later winter: no cane near its head could be laid now, so keep a renewal spur there.",
+      layOver:
+        "{cordon} has a dead area of {places} places: lay a cane over it, from the last spur before it, {from} places from the head.",
+      longerSpurs:
+        "{cordon}: leave the spur on either side of its gap of {places} places ({from} places from the head) a node longer, within the nodes of the vine.",
+      lowerSpurs: "{cordon}: its spurs stand {height} above it; cut each back to a shoot near the cordon.",
+      wantedToKeep:
+        "Whether {cordon} can be kept depends on what was not counted: {count}. A cane from living wood nearer the head could be laid over its dead area.",
+      wanted: "How {cordon} is renewed depends on what was not counted: {counts}.",
+    },
+    renewalCounts: {
+      gapFrom: "how far its longest gap lies from the head",
+      canesNearHead: "the canes near its head",
     },
     renewalTriggers: {
       tooFewSpurs: "too few spurs",
@@ -2204,6 +2242,8 @@ export const en = {
       namedTwice: "Look at the sheet: two cordons {at} are both named {cordon}.",
     },
     sideLines: {
+      layLater:
+        "No cane {at} can be laid this winter: none was counted near the head on {source}. Keep a renewal spur at the head of {source} and lay its cane next winter.",
       stays: "{cordon} stays {at}.",
       ask: "{cordon} {at}, if the person who looks agrees.",
       lay: "Lay a cane {at} {from}.",

@@ -179,6 +179,8 @@ export const es: Texts = {
         "Desde esta parte de lugares sin pitón vivo, el cordón se renueva. Un solo tramo muerto de esa parte hace que el cordón no valga más que un sarmiento nuevo. Ninguna fuente da una cifra: Oregon State nombra menos cosecha, zonas muertas, pitones mal ubicados y pocos pitones.",
       badlyPlacedShareThatRenewsACordon:
         "Desde esta parte de pitones vivos mal orientados, el cordón se renueva. Ninguna fuente da una cifra.",
+      spurHeightThatLowers:
+        "Desde esta altura sobre el cordón, los pitones se rebajan a un brote cercano. Ninguna fuente da una altura.",
       thickShareOfANewCane:
         "Cuánto de un sarmiento se tiende en un año: su mitad exterior es fina y débil, así que el cordón se alarga por etapas.",
       trunksLostAYear:
@@ -247,6 +249,18 @@ export const es: Texts = {
         help: "Yemas dejadas en cada pitón, lo usual en este cordón.",
       },
       diameter: { header: "Diámetro", help: "Grosor del cordón a la mitad; unidad en el encabezado." },
+      gapFrom: {
+        header: "Hueco desde la cabeza",
+        help: "Posiciones entre la cabeza y el comienzo del hueco más largo; 0 si comienza en la cabeza.",
+      },
+      canesNearHead: {
+        header: "Sarmientos junto a la cabeza",
+        help: "Sarmientos junto a la cabeza que se podrían tender: del último verano, de 8 a 13 mm de grueso, sanos.",
+      },
+      spurHeight: {
+        header: "Altura de pitones",
+        help: "Cuánto han subido los pitones sobre el cordón; unidad en el encabezado.",
+      },
       condition: { header: "Estado", help: "Sano, dañado por el invierno, enfermo o muerto." },
       trunkCondition: {
         header: "Estado del tronco",
@@ -409,6 +423,7 @@ export const es: Texts = {
       keepTrunk: "{cordon} · T{trunk}",
       sideStays: "{side} queda",
       sideCut: "{side} cortar",
+      caneLater: "otro invierno: {from}",
       cane: "sarmiento: {from}",
       caneOf: "sarm.: {from} · {source}",
       bothOnOneTrunk: "ambos en T{trunk}",
@@ -424,6 +439,10 @@ export const es: Texts = {
       bringUp: "troncos nuevos: {trunks}",
       renew: "renovar {cordon}",
       extend: "alargar {cordon} {length}",
+      renewOver: "{cordon}: sarmiento sobre el hueco tras la posición {from}",
+      renewLater: "renovar {cordon} más tarde: hoy sin sarmiento",
+      longerSpurs: "{cordon}: pitones más largos junto al hueco tras la posición {from}",
+      lowerSpurs: "{cordon}: bajar los pitones al cordón",
       notDecided: "sin decidir",
       prunedOn: "hecha {date}",
       cautions:
@@ -1029,6 +1048,12 @@ export const es: Texts = {
             sentence:
               "El hueco más largo es {gap}, pero solo {missing} de {positions} posiciones están sin pitón vivo.",
             why: "Un hueco largo cuenta contra el cordón toda su vida; uno equivocado hace cortar un buen cordón.",
+          },
+          gapBeyondEnd: {
+            title: "El hueco empieza demasiado lejos",
+            sentence:
+              "Un hueco de {gap} posiciones que empieza a {from} de la cabeza termina más allá de la última de {positions} posiciones.",
+            why: "Dónde está el hueco decide si se tiende un sarmiento por encima o se renueva todo el cordón.",
           },
           gapTooShort: {
             title: "Hueco más corto de lo posible",
@@ -1892,10 +1917,24 @@ export const es: Texts = {
       takeOut: "Sacar el tronco muerto {takeOut}.",
     },
     cordonRenewal: {
-      keep: "{cordon} no necesita nada.",
       extend: "Alargar {cordon} {length}, con la parte gruesa de un sarmiento en su punta.",
       replace:
         "Renovar {cordon} ({triggers}): tender un sarmiento que salga más cerca de la cabeza que el tramo muerto.",
+      replaceLater:
+        "Renovar {cordon} ({triggers}) en otro invierno: ahora no hay junto a su cabeza un sarmiento que tender; dejar allí un pitón de renovación.",
+      layOver:
+        "{cordon} tiene una zona muerta de {places} posiciones: tender un sarmiento por encima, desde el último pitón anterior, a {from} posiciones de la cabeza.",
+      longerSpurs:
+        "{cordon}: dejar el pitón a cada lado de su hueco de {places} posiciones (a {from} posiciones de la cabeza) un nudo más largo, dentro de los nudos de la cepa.",
+      lowerSpurs:
+        "{cordon}: sus pitones están {height} por encima; rebajar cada uno a un brote cerca del cordón.",
+      wantedToKeep:
+        "Si {cordon} puede quedar depende de lo que no se contó: {count}. Un sarmiento de madera viva más cerca de la cabeza podría tenderse sobre su zona muerta.",
+      wanted: "Cómo renovar {cordon} depende de lo que no se contó: {counts}.",
+    },
+    renewalCounts: {
+      gapFrom: "a qué distancia de la cabeza está su hueco más largo",
+      canesNearHead: "los sarmientos junto a su cabeza",
     },
     renewalTriggers: {
       tooFewSpurs: "pocos pitones",
@@ -2241,6 +2280,8 @@ export const es: Texts = {
       namedTwice: "Mirar la hoja: dos cordones {at} se llaman {cordon}.",
     },
     sideLines: {
+      layLater:
+        "No se puede tender ningún sarmiento {at} este invierno: no se contó ninguno junto a la cabeza en {source}. Dejar un pitón de renovación en la cabeza de {source} y tender su sarmiento el próximo invierno.",
       stays: "{cordon} queda {at}.",
       ask: "{cordon} {at}, si quien mira está de acuerdo.",
       lay: "Tender un sarmiento {at} {from}.",

@@ -181,6 +181,8 @@ export const fr: Texts = {
         "Dès cette part de places sans courson vivant, le cordon est à renouveler. Une seule suite morte de cette part, et le cordon ne vaut pas plus qu'un nouveau sarment. Aucune source ne donne de part : Oregon State cite baisse de récolte, zones mortes, coursons mal placés et trop peu de coursons.",
       badlyPlacedShareThatRenewsACordon:
         "Dès cette part de coursons vivants mal orientés, le cordon est à renouveler. Aucune source ne donne de part.",
+      spurHeightThatLowers:
+        "À partir de cette hauteur au-dessus du cordon, les coursons sont rabattus sur un rameau proche. Aucune source ne donne de hauteur.",
       thickShareOfANewCane:
         "Part d'un sarment couchée en un an : sa moitié extérieure est mince et faible, le cordon s'allonge donc par étapes.",
       trunksLostAYear:
@@ -252,6 +254,18 @@ export const fr: Texts = {
         help: "Yeux laissés par courson, le nombre habituel sur ce cordon.",
       },
       diameter: { header: "Diamètre", help: "Grosseur du cordon à mi-longueur ; unité dans l'en-tête." },
+      gapFrom: {
+        header: "Vide depuis la tête",
+        help: "Places entre la tête et le début du plus long vide ; 0 s'il commence à la tête.",
+      },
+      canesNearHead: {
+        header: "Sarments près de la tête",
+        help: "Sarments près de la tête que l'on pourrait coucher : de l'été dernier, de 8 à 13 mm d'épaisseur, sains.",
+      },
+      spurHeight: {
+        header: "Hauteur des coursons",
+        help: "De combien les coursons sont montés au-dessus du cordon ; unité dans l'en-tête.",
+      },
       condition: { header: "État", help: "Sain, abîmé par l'hiver, malade ou mort." },
       trunkCondition: {
         header: "État du tronc",
@@ -410,6 +424,7 @@ export const fr: Texts = {
       keepTrunk: "{cordon} · T{trunk}",
       sideStays: "{side} reste",
       sideCut: "{side} couper",
+      caneLater: "un autre hiver : {from}",
       cane: "sarment : {from}",
       caneOf: "sarm. : {from} · {source}",
       bothOnOneTrunk: "2 sur T{trunk}",
@@ -425,6 +440,10 @@ export const fr: Texts = {
       bringUp: "nouveaux troncs : {trunks}",
       renew: "renouveler {cordon}",
       extend: "allonger {cordon} {length}",
+      renewOver: "{cordon} : sarment par-dessus le vide après la place {from}",
+      renewLater: "renouveler {cordon} plus tard : pas de sarment",
+      longerSpurs: "{cordon} : coursons plus longs au bord du vide après la place {from}",
+      lowerSpurs: "{cordon} : rabattre les coursons au cordon",
       notDecided: "pas décidé",
       prunedOn: "fait {date}",
       cautions:
@@ -1049,6 +1068,12 @@ export const fr: Texts = {
             sentence:
               "Le plus long vide est de {gap}, mais seuls {missing} emplacements sur {positions} sont sans courson vivant.",
             why: "Un long vide compte contre un cordon toute sa vie ; s'il est faux, on coupe un bon cordon.",
+          },
+          gapBeyondEnd: {
+            title: "Le vide commence trop loin",
+            sentence:
+              "Un vide de {gap} places qui commence à {from} de la tête finit au-delà de la dernière des {positions} places.",
+            why: "L'endroit du vide décide si l'on couche un sarment par-dessus ou si l'on renouvelle tout le cordon.",
           },
           gapTooShort: {
             title: "Vide plus court que possible",
@@ -1916,10 +1941,24 @@ export const fr: Texts = {
       takeOut: "Enlever le tronc mort {takeOut}.",
     },
     cordonRenewal: {
-      keep: "{cordon} n'a besoin de rien.",
       extend: "Allonger {cordon} de {length}, avec la partie épaisse d'un sarment à son bout.",
       replace:
         "Renouveler {cordon} ({triggers}) : coucher un sarment qui part plus près de la tête que la partie morte.",
+      replaceLater:
+        "Renouveler {cordon} ({triggers}) un autre hiver : aucun sarment près de sa tête ne peut être couché maintenant ; y garder un courson de renouvellement.",
+      layOver:
+        "{cordon} a une zone morte de {places} places : coucher un sarment par-dessus, depuis le dernier courson avant elle, à {from} places de la tête.",
+      longerSpurs:
+        "{cordon} : laisser le courson de chaque côté de son vide de {places} places (à {from} places de la tête) plus long d'un nœud, dans les nœuds du cep.",
+      lowerSpurs:
+        "{cordon} : ses coursons sont à {height} au-dessus ; rabattre chacun sur un rameau près du cordon.",
+      wantedToKeep:
+        "Le maintien de {cordon} dépend de ce qui n'a pas été compté : {count}. Un sarment de bois vivant plus près de la tête pourrait être couché sur sa zone morte.",
+      wanted: "La façon de renouveler {cordon} dépend de ce qui n'a pas été compté : {counts}.",
+    },
+    renewalCounts: {
+      gapFrom: "à quelle distance de la tête se trouve son plus long vide",
+      canesNearHead: "les sarments près de sa tête",
     },
     renewalTriggers: {
       tooFewSpurs: "trop peu de coursons",
@@ -2270,6 +2309,8 @@ export const fr: Texts = {
       namedTwice: "Regarder la feuille : deux cordons {at} s'appellent {cordon}.",
     },
     sideLines: {
+      layLater:
+        "Aucun sarment ne peut être couché {at} cet hiver : aucun n'a été compté près de la tête sur {source}. Garder un courson de renouvellement à la tête de {source} et coucher son sarment l'hiver prochain.",
       stays: "{cordon} reste {at}.",
       ask: "{cordon} {at}, si la personne qui regarde est d'accord.",
       lay: "Coucher un sarment {at} {from}.",

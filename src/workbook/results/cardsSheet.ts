@@ -2,7 +2,7 @@ import type { UnitSystem } from "../../domain/units";
 import { cardLine, shortageSentences, sideWord, type SideWords } from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
 import { cutSentence, sideSentences, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
-import { cordonRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
+import { renewalSentences } from "../../survey/decide/renewal/renewalSentence";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { CARD_TEXTS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
@@ -35,9 +35,7 @@ export function vineCard(
     stays: sideSentences(plan, language),
     cuts: plan.cuts.map((cut) => cutSentence(cut, language)),
     notes: [
-      ...plan.keeps
-        .filter(({ ask, renewal }) => !ask && renewal.action !== "keep")
-        .map(({ cordon, renewal }) => cordonRenewalSentence(renewal, cordon, language, unitSystem)),
+      ...renewalSentences(plan, language, unitSystem),
       ...decision.notes.map((note) => vineNoteSentence(note, language)),
     ],
   };

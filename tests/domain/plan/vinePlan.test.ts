@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { CandidateCordon, VineToDecide } from "../../../src/domain/choice/candidateCordon";
 import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
+import { metres } from "../../../src/domain/units";
 import { trunksOf } from "../../../src/domain/choice/trunksOf";
 import { anyCandidate, fullCandidate, vineOf } from "../choice/counts";
 import { planned, RULES } from "../choice/standardRules";
@@ -105,6 +106,111 @@ describe("plans worked by hand, common practice", () => {
   });
 });
 
+describe("where the gap lies and what grows near the head, common practice", () => {
+  const renewalOf = (plan: ReturnType<typeof planOf>, letter: string) =>
+    plan.keeps.find(({ cordon: kept }) => kept === letter)?.renewal;
+
+  test("a dead stretch beyond living spurs is laid over from the last of them, and nothing else is kept for it", () => {
+    // A: places 1 to 3 live, 4 to 7 dead, 8 to 10 live. The cane comes from the spur on place 3; B may go to the head.
+    const plan = planOf([
+      cordon("left A", 1, 6, { longestGap: 4, gapFrom: 3, fixedChoice: "stays" }),
+      cordon("left B", 2, 5),
+      cordon("right C", 2, 9),
+    ]);
+    expect(renewalOf(plan, "A")).toMatchObject({
+      action: "layOver",
+      gap: { from: 3, places: 4 },
+      wanted: [],
+    });
+    expect(cutsOf(plan)).toEqual(["left B head"]);
+  });
+
+  test("a dead stretch that begins at the head leaves nothing to lay from: the cordon is replaced", () => {
+    const plan = planOf([
+      cordon("left A", 1, 6, { longestGap: 4, gapFrom: 0, fixedChoice: "stays" }),
+      cordon("left B", 2, 5),
+      cordon("right C", 2, 9),
+    ]);
+    expect(renewalOf(plan, "A")).toMatchObject({ action: "replace", wanted: ["canesNearHead"] });
+    expect(cutsOf(plan)).toEqual(["left B cane"]);
+  });
+
+  test("a cane near the cordon's own head renews it, so that the wood beside it may go", () => {
+    const vine = (canesNearHead: number) =>
+      planOf([
+        cordon("left A", 1, 6, { longestGap: 4, gapFrom: 0, canesNearHead, fixedChoice: "stays" }),
+        cordon("left B", 2, 5),
+        cordon("right C", 2, 9),
+      ]);
+    expect(renewalOf(vine(1), "A")).toMatchObject({ action: "replace", wanted: [] });
+    expect(cutsOf(vine(1))).toEqual(["left B head"]);
+    expect(renewalOf(vine(0), "A")).toMatchObject({ action: "replaceLater", wanted: [] });
+    expect(cutsOf(vine(0))).toEqual(["left B cane"]);
+  });
+
+  test("the cane is taken from the trunk on which one was counted", () => {
+    const plan = planOf([
+      cordon("left A", 1, 9, { canesNearHead: 0 }),
+      cordon("left B", 2, 9, { fixedChoice: "goes", canesNearHead: 2 }),
+      cordon("right C", 1, 9, { condition: "dead" }),
+    ]);
+    expect(plan.canes).toEqual([
+      { side: "right", from: 2, source: { side: "left", cordon: "B" }, ask: false },
+    ]);
+  });
+
+  test("where no cane was counted anywhere, none is ordered: the source keeps a renewal spur for the next winter", () => {
+    const plan = planOf([
+      cordon("left A", 1, 9, { canesNearHead: 0 }),
+      cordon("right C", 1, 9, { fixedChoice: "goes", canesNearHead: 0 }),
+    ]);
+    expect(plan.canes).toEqual([
+      { side: "right", from: 1, source: { side: "right", cordon: "C" }, later: true, ask: false },
+    ]);
+    expect(cutsOf(plan)).toEqual(["right C spur"]);
+  });
+
+  test("a cordon that is worth less than a cane stays while no cane could be laid", () => {
+    // C has 3 of 10 spurs: with a cane near the head it goes, without one it is all that bears on its side.
+    const vine = (canesNearHead: number) =>
+      planOf([
+        cordon("left A", 1, 10, { canesNearHead }),
+        cordon("right C", 1, 3, { longestGap: 7, canesNearHead }),
+      ]);
+    expect(cutsOf(vine(1))).toEqual(["right C cane"]);
+    expect(cutsOf(vine(0))).toEqual([]);
+    expect(renewalOf(vine(0), "C")?.action).toBe("replaceLater");
+  });
+
+  test.each([
+    { why: "two places between two spurs", longestGap: 2, gapFrom: 4, bridged: true },
+    { why: "one place is a missing spur, not a stretch", longestGap: 1, gapFrom: 4, bridged: false },
+    { why: "at the head only one spur stands beside it", longestGap: 2, gapFrom: 0, bridged: false },
+    {
+      why: "at the end only one spur stands beside it: 8 and 2 are 10",
+      longestGap: 2,
+      gapFrom: 8,
+      bridged: false,
+    },
+  ])(
+    "spurs on both sides are left longer across $longestGap places after $gapFrom: $why",
+    ({ bridged, why, ...gap }) => {
+      const plan = planOf([cordon("left A", 1, 8, gap), cordon("right B", 2, 9)]);
+      expect({ why, gap: renewalOf(plan, "A")?.gap }).toEqual({
+        why,
+        gap: bridged ? { from: 4, places: 2 } : undefined,
+      });
+    },
+  );
+
+  test("spurs that have crept up by the figure of Settings, 4 in, are brought down; lower ones are left", () => {
+    // 4 in are 0.1016 m
+    const vine = (spurHeight: number) => planOf([cordon("left A", 1, 9, { spurHeight: metres(spurHeight) })]);
+    expect(renewalOf(vine(0.1016), "A")).toMatchObject({ action: "keep", spurHeight: 0.1016 });
+    expect(renewalOf(vine(0.1), "A")?.spurHeight).toBeUndefined();
+  });
+});
+
 test("a person asked between a cordon and a cane finds the wood of that cane, though its cordon goes elsewhere", () => {
   // C has a dead stretch of 4 of its 10 places and no other empty one: worth a cane, 0.50, so a person is asked. The only
   // other wood of trunk 2 is B, which goes on the left.
@@ -121,95 +227,129 @@ test("a person asked between a cordon and a cane finds the wood of that cane, th
   expect(cutsOf(plan)).toEqual(["right D head", "left B cane"]);
 });
 
+/** What a counter may have seen besides. */
+const seen = fc.record(
+  {
+    gapFrom: fc.integer({ min: 0, max: 10 }),
+    canesNearHead: fc.integer({ min: 0, max: 2 }),
+    spurHeight: fc.double({ min: 0, max: 0.3, noNaN: true }).map(metres),
+  },
+  { requiredKeys: [] },
+);
+
 describe("on 10,000 random vines", () => {
   test("every plan can be carried out", () => {
     let canes = 0;
     let spurs = 0;
     let renewed = 0;
+    let laterCanes = 0;
+    let laidOver = 0;
     let alternatives = 0;
     let alternativesCut = 0;
     fc.assert(
-      fc.property(fc.oneof(vineOf(fullCandidate, 3), vineOf(anyCandidate, 3)), (vine) => {
-        const decision = chooseCordons(vine, RULES);
-        const plan = planned(vine, decision);
-        const trunks = trunksOf(vine);
-        const trunkOf = (one: CandidateCordon) => trunks.find(({ number }) => number === one.trunk);
-        const named = (side: string, letter: string) =>
-          vine.candidates.find((one) => one.side === side && one.cordon === letter)!;
-        const isDead = (one: CandidateCordon) =>
-          one.condition === "dead" || one.trunkCondition === "dead" || trunkOf(one)?.condition === "dead";
-        const cutOf = (side: string, letter: string) =>
-          plan.cuts.find((cut) => cut.side === side && cut.cordon === letter);
+      fc.property(
+        fc.oneof(vineOf(fullCandidate, 3), vineOf(anyCandidate, 3)),
+        fc.array(seen),
+        (drawn, more) => {
+          const candidates = drawn.candidates.map((one, at) => ({ ...one, ...more[at] }));
+          const vine = { ...drawn, candidates };
+          const decision = chooseCordons(vine, RULES);
+          const plan = planned(vine, decision);
+          const trunks = trunksOf(vine);
+          const trunkOf = (one: CandidateCordon) => trunks.find(({ number }) => number === one.trunk);
+          const named = (side: string, letter: string) =>
+            vine.candidates.find((one) => one.side === side && one.cordon === letter)!;
+          const isDead = (one: CandidateCordon) =>
+            one.condition === "dead" || one.trunkCondition === "dead" || trunkOf(one)?.condition === "dead";
+          const cutOf = (side: string, letter: string) =>
+            plan.cuts.find((cut) => cut.side === side && cut.cordon === letter);
 
-        for (const { from, source } of plan.canes) {
-          canes++;
-          const bearing = vine.candidates.filter(
-            (one) =>
-              !isDead(one) && (typeof from === "number" ? one.trunk === from : one.trunk === undefined),
-          );
-          if (from !== "ground" && bearing.length > 0) expect(source).toBeDefined();
-          if (typeof from === "number") expect(trunks.find(({ number }) => number === from)?.live).toBe(true);
-          if (!source) continue;
-          const wood = named(source.side, source.cordon);
-          expect(isDead(wood)).toBe(false);
-          if (typeof from === "number") expect(wood.trunk).toBe(from);
-          const cut = cutOf(source.side, source.cordon);
-          if (cut) expect(cut.backTo).toBe("cane");
-        }
-        for (const { ask, orCane } of plan.keeps) {
-          if (!orCane) continue;
-          alternatives++;
-          expect(ask).toBe(true);
-          const bearing = vine.candidates.filter(
-            (one) =>
-              !isDead(one) &&
-              (typeof orCane.from === "number" ? one.trunk === orCane.from : one.trunk === undefined),
-          );
-          if (orCane.from !== "ground" && bearing.length > 0) expect(orCane.source).toBeDefined();
-          if (!orCane.source) continue;
-          expect(isDead(named(orCane.source.side, orCane.source.cordon))).toBe(false);
-          const cut = cutOf(orCane.source.side, orCane.source.cordon);
-          if (cut) {
-            alternativesCut++;
-            expect(cut.backTo).toBe("cane");
+          for (const { from, source, later } of plan.canes) {
+            canes++;
+            if (later) laterCanes++;
+            const bearing = vine.candidates.filter(
+              (one) =>
+                !isDead(one) && (typeof from === "number" ? one.trunk === from : one.trunk === undefined),
+            );
+            if (from !== "ground" && bearing.length > 0) expect(source).toBeDefined();
+            if (typeof from === "number")
+              expect(trunks.find(({ number }) => number === from)?.live).toBe(true);
+            if (!source) continue;
+            const wood = named(source.side, source.cordon);
+            expect(isDead(wood)).toBe(false);
+            if (typeof from === "number") expect(wood.trunk).toBe(from);
+            expect(wood.canesNearHead === 0).toBe(later === true);
+            const cut = cutOf(source.side, source.cordon);
+            if (!cut) continue;
+            if (later) expect(["cane", "spur"]).toContain(cut.backTo);
+            else expect(cut.backTo).toBe("cane");
           }
-        }
-        for (const cut of plan.cuts) {
-          const wood = named(cut.side, cut.cordon);
-          if (cut.backTo === "cane" || cut.backTo === "spur") expect(isDead(wood)).toBe(false);
-          if (cut.backTo === "trunk") {
-            expect(trunkOf(wood)?.condition).toBe("dead");
-            const staying = plan.keeps.filter((keep) => keep.trunk === wood.trunk);
-            expect(staying).toEqual([]);
+          for (const { ask, orCane } of plan.keeps) {
+            if (!orCane) continue;
+            alternatives++;
+            expect(ask).toBe(true);
+            const bearing = vine.candidates.filter(
+              (one) =>
+                !isDead(one) &&
+                (typeof orCane.from === "number" ? one.trunk === orCane.from : one.trunk === undefined),
+            );
+            if (orCane.from !== "ground" && bearing.length > 0) expect(orCane.source).toBeDefined();
+            if (!orCane.source) continue;
+            expect(isDead(named(orCane.source.side, orCane.source.cordon))).toBe(false);
+            const cut = cutOf(orCane.source.side, orCane.source.cordon);
+            if (cut) {
+              alternativesCut++;
+              expect(["cane", ...(orCane.later ? ["spur"] : [])]).toContain(cut.backTo);
+            }
           }
-        }
-        for (const { number, condition, live } of trunks) {
-          const own = vine.candidates.filter((one) => one.trunk === number);
-          const verdicts = decision.cordons.filter((_, at) => vine.candidates[at].trunk === number);
-          if (!live || condition === "diseased" || verdicts.some(({ verdict }) => verdict !== "goes"))
-            continue;
-          if (own.every(isDead)) continue;
-          spurs++;
-          const left = own.map((one) => cutOf(one.side, one.cordon)?.backTo);
-          expect(left.some((backTo) => backTo === "spur" || backTo === "cane")).toBe(true);
-        }
-        for (const keep of plan.keeps) {
-          if (keep.ask || keep.renewal.action !== "replace") continue;
-          const beside = plan.cuts.filter(
-            (cut) => cut.side === keep.side && !isDead(named(cut.side, cut.cordon)),
-          );
-          if (beside.length === 0) continue;
-          renewed++;
-          expect(plan.cuts.some((cut) => cut.backTo === "cane" && cut.renews.includes(keep.cordon))).toBe(
-            true,
-          );
-        }
-      }),
+          for (const cut of plan.cuts) {
+            const wood = named(cut.side, cut.cordon);
+            if (cut.backTo === "cane" || cut.backTo === "spur") expect(isDead(wood)).toBe(false);
+            if (cut.backTo === "cane") expect(wood.canesNearHead).not.toBe(0);
+            if (cut.backTo === "trunk") {
+              expect(trunkOf(wood)?.condition).toBe("dead");
+              const staying = plan.keeps.filter((keep) => keep.trunk === wood.trunk);
+              expect(staying).toEqual([]);
+            }
+          }
+          for (const { number, condition, live } of trunks) {
+            const own = vine.candidates.filter((one) => one.trunk === number);
+            const verdicts = decision.cordons.filter((_, at) => vine.candidates[at].trunk === number);
+            if (!live || condition === "diseased" || verdicts.some(({ verdict }) => verdict !== "goes"))
+              continue;
+            if (own.every(isDead)) continue;
+            spurs++;
+            const left = own.map((one) => cutOf(one.side, one.cordon)?.backTo);
+            expect(left.some((backTo) => backTo === "spur" || backTo === "cane")).toBe(true);
+          }
+          for (const keep of plan.keeps) {
+            if (keep.renewal.action === "layOver") {
+              laidOver++;
+              expect(keep.renewal.gap!.from).toBeGreaterThan(0);
+            }
+            if (keep.ask || !keep.renewal.action.startsWith("replace")) continue;
+            if (named(keep.side, keep.cordon).canesNearHead! > 0) continue;
+            const beside = plan.cuts.filter(
+              (cut) =>
+                cut.side === keep.side &&
+                !isDead(named(cut.side, cut.cordon)) &&
+                named(cut.side, cut.cordon).canesNearHead !== 0,
+            );
+            if (beside.length === 0) continue;
+            renewed++;
+            expect(plan.cuts.some((cut) => cut.backTo === "cane" && cut.renews.includes(keep.cordon))).toBe(
+              true,
+            );
+          }
+        },
+      ),
       { numRuns: 10_000 },
     );
     expect(canes).toBeGreaterThan(1000);
     expect(spurs).toBeGreaterThan(100);
     expect(renewed).toBeGreaterThan(100);
+    expect(laterCanes).toBeGreaterThan(100);
+    expect(laidOver).toBeGreaterThan(100);
     expect(alternatives).toBeGreaterThan(100);
     expect(alternativesCut).toBeGreaterThan(10);
   });

@@ -80,7 +80,12 @@ describe("trunks to renew", () => {
 });
 
 describe("cordons to renew", () => {
-  const triggers = { emptyShare: 0.33, badlyPlacedShare: 0.5, spurSpacing: metres(0.1) };
+  const triggers = {
+    emptyShare: 0.33,
+    badlyPlacedShare: 0.5,
+    spurSpacing: metres(0.1),
+    spurHeight: metres(0.1),
+  };
   const on = { side: "left", cordon: "A" };
 
   test.each([

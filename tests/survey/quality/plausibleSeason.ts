@@ -1,3 +1,4 @@
+import { longestRunEmpty } from "../../../sample-workbooks/make/inventedFarm";
 import type { RandomSource } from "../../../sample-workbooks/make/randomSource";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import type { SheetId } from "../../../src/survey/sheets/column";
@@ -68,6 +69,7 @@ const SHEET_COLUMNS = {
     "positions",
     "liveSpurs",
     "longestGap",
+    "gapFrom",
     "spursDown",
     "spursLevel",
     "spursUp",
@@ -368,17 +370,7 @@ function spurs(block: Block, length: number, filled: number, counter: Counter, r
       else if (random.chance(0.7)) directions.spursLevel++;
       else directions[seldom]++;
     }
-  return { positions, liveSpurs: live.filter(Boolean).length, longestGap: longestRun(live), ...directions };
-}
-
-function longestRun(live: readonly boolean[]): number {
-  let longest = 0;
-  let run = 0;
-  for (const alive of live) {
-    run = alive ? 0 : run + 1;
-    longest = Math.max(longest, run);
-  }
-  return longest;
+  return { positions, liveSpurs: live.filter(Boolean).length, ...longestRunEmpty(live), ...directions };
 }
 
 /** The same cordon a winter ago: a spur or two more, the length a little less, a position miscounted now and then. */

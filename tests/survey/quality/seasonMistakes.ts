@@ -229,6 +229,13 @@ const CELL_MISTAKES: readonly SeasonMistake[] = [
     row.longestGap = num(row, "positions") - num(row, "liveSpurs") + random.whole(1, 3);
   }),
   inCordon(
+    "gapBeyondEnd",
+    (row, { random }) => {
+      row.gapFrom = num(row, "positions") - num(row, "longestGap") + random.whole(1, 4);
+    },
+    (row) => num(row, "longestGap") >= 1,
+  ),
+  inCordon(
     "gapTooShort",
     (row, { random }) => {
       const missing = num(row, "positions") - num(row, "liveSpurs");

@@ -88,8 +88,9 @@ function cutWords({ cordon, backTo, trunk }: PlannedCut, language: Language): st
   return backTo === "cane" ? `${cordon} ⟂` : cordon;
 }
 
-function layWords({ from, source }: PlannedCane, language: Language): string {
+function layWords({ from, source, later }: PlannedCane, language: Language): string {
   const facts = { from: originWords(from, language), source: source?.cordon ?? "" };
+  if (later) return say(CARD_TEXTS.caneLater, language, facts);
   return say(source ? CARD_TEXTS.caneOf : CARD_TEXTS.cane, language, facts);
 }
 
@@ -110,6 +111,13 @@ function nodeWords({ nodes }: CardVine, language: Language): string[] {
   return plan;
 }
 
+const RENEWAL_NOTES = {
+  replace: "renew",
+  replaceLater: "renewLater",
+  layOver: "renewOver",
+  extend: "extend",
+} as const;
+
 function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): string[] {
   const notes: string[] = [];
   if (vine.status !== undefined && vine.status !== "bearing") notes.push(CARD_TEXTS[vine.status][language]);
@@ -120,14 +128,14 @@ function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): 
     notes.push(say(CARD_TEXTS.bringUp, language, { trunks: vine.trunksToBringUp }));
   for (const { cordon, ask, renewal } of vine.keeps) {
     if (ask) continue;
-    if (renewal.action === "replace") notes.push(say(CARD_TEXTS.renew, language, { cordon }));
-    if (renewal.action === "extend" && renewal.toExtend !== undefined)
-      notes.push(
-        say(CARD_TEXTS.extend, language, {
-          cordon,
-          length: lengthWords(renewal.toExtend, language, unitSystem),
-        }),
-      );
+    const { action, toExtend, gap, spurHeight } = renewal;
+    const words = [
+      ...(action === "keep" ? [] : [RENEWAL_NOTES[action]]),
+      ...(gap && action !== "layOver" ? (["longerSpurs"] as const) : []),
+      ...(spurHeight === undefined ? [] : (["lowerSpurs"] as const)),
+    ];
+    const length = toExtend === undefined ? "" : lengthWords(toExtend, language, unitSystem);
+    notes.push(...words.map((word) => say(CARD_TEXTS[word], language, { cordon, length, ...gap })));
   }
   if (vine.status !== "missing" && vine.keeps.length + vine.canes.length === 0)
     notes.push(CARD_TEXTS.notDecided[language]);

@@ -24,7 +24,7 @@ function sideOrder(side: string): number {
  * What stays on a side.
  *
  * @example
- * keepSentence({ side: "left", cordon: "A", ask: false, against: [], renewal: { action: "keep", triggers: [] } }, "en") // "A stays on the left."
+ * keepSentence({ side: "left", cordon: "A", ask: false, against: [], renewal: { action: "keep", triggers: [], wanted: [] } }, "en") // "A stays on the left."
  */
 export function keepSentence({ side, cordon, ask }: PlannedKeep, language: Language): string {
   return say(SIDE_LINES[ask ? "ask" : "stays"], language, { cordon, at: sideWords(side, language) });
@@ -35,10 +35,11 @@ export function keepSentence({ side, cordon, ask }: PlannedKeep, language: Langu
  *
  * @example
  * laySentence({ side: "right", ask: false, from: 2 }, "en") // "Lay a cane on the right from trunk 2."
+ * laySentence({ side: "right", ask: false, from: 2, later: true, source: { side: "left", cordon: "B" } }, "en") // "No cane on the right can be laid this winter: none was counted near the head on B. Keep a renewal spur at the head of B and lay its cane next winter."
  * laySentence({ side: "right", ask: false, from: 2, source: { side: "left", cordon: "B" } }, "en") // "Lay a cane on the right from trunk 2: a good cane of B, near the head."
  */
-export function laySentence({ side, from, source, ask }: PlannedCane, language: Language): string {
-  const line = source ? (ask ? "layOfAsk" : "layOf") : ask ? "layAsk" : "lay";
+export function laySentence({ side, from, source, later, ask }: PlannedCane, language: Language): string {
+  const line = later ? "layLater" : source ? (ask ? "layOfAsk" : "layOf") : ask ? "layAsk" : "lay";
   return say(SIDE_LINES[line], language, {
     at: sideWords(side, language),
     from: caneOriginWords(from, language),

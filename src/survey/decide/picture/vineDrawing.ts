@@ -69,7 +69,7 @@ function drawnCordon(
   const gap = candidate.longestGap ?? 0;
   const places = Math.max(candidate.positions ?? live + gap, live + gap, 1);
   const step = length / places;
-  const gapFrom = Math.floor((places - gap) / 2);
+  const gapFrom = Math.min(candidate.gapFrom ?? Math.floor((places - gap) / 2), places - gap);
   const free = Array.from({ length: places }, (_, place) => place).filter(
     (place) => place < gapFrom || place >= gapFrom + gap,
   );

@@ -24,6 +24,7 @@ export function renewalRules(settings: SettingValues): RenewalRules {
       emptyShare: settings.emptyShareThatRenewsACordon,
       badlyPlacedShare: settings.badlyPlacedShareThatRenewsACordon,
       spurSpacing: settings.spurSpacing,
+      spurHeight: settings.spurHeightThatLowers,
     },
     thickShare: settings.thickShareOfANewCane,
     yearlyLoss: settings.trunksLostAYear,

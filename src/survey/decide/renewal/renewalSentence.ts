@@ -1,9 +1,16 @@
 import type { CaneToLay } from "../../../domain/renewal/caneToLay";
 import type { CordonRenewal } from "../../../domain/renewal/cordonRenewal";
+import type { VinePlan } from "../../../domain/plan/vinePlan";
 import type { TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
-import type { UnitSystem } from "../../../domain/units";
+import type { Metres, UnitSystem } from "../../../domain/units";
 import { say, type Language } from "../../../texts/language";
-import { CANE_WANTED, CORDON_RENEWAL, RENEWAL_TRIGGERS, TRUNK_RENEWAL } from "../../../texts/renewal";
+import {
+  CANE_WANTED,
+  CORDON_RENEWAL,
+  RENEWAL_COUNTS,
+  RENEWAL_TRIGGERS,
+  TRUNK_RENEWAL,
+} from "../../../texts/renewal";
 import { lengthWords } from "../choice/lengthWords";
 
 /**
@@ -25,21 +32,45 @@ export function trunkRenewalSentence(
 }
 
 /**
- * What a cordon that stays needs: nothing, to be extended, or to be renewed and why.
+ * What a cordon that stays needs, a sentence each: nothing where it needs nothing.
  *
  * @example
- * cordonRenewalSentence({ action: "replace", triggers: ["deadArea"] }, "B", "en", "US") // "Renew B (a dead area): lay a cane that starts nearer the head than the dead stretch."
+ * cordonRenewalSentences({ action: "replace", triggers: ["deadArea"], wanted: [] }, "B", "en", "US") // ["Renew B (a dead area): lay a cane that starts nearer the head than the dead stretch."]
+ * cordonRenewalSentences({ action: "keep", triggers: [], wanted: [], gap: { from: 3, places: 2 } }, "B", "en", "US") // ["B: leave the spur on either side of its gap of 2 places (3 places from the head) a node longer, within the nodes of the vine."]
  */
-export function cordonRenewalSentence(
-  renewal: CordonRenewal,
+export function cordonRenewalSentences(
+  { action, triggers, toExtend, gap, spurHeight, wanted }: CordonRenewal,
   cordon: string,
   language: Language,
   unitSystem: UnitSystem,
-): string {
-  return say(CORDON_RENEWAL[renewal.action], language, {
+): string[] {
+  const words = (length: Metres | undefined) =>
+    length === undefined ? "" : lengthWords(length, language, unitSystem);
+  const facts = {
     cordon,
-    length: renewal.toExtend === undefined ? "" : lengthWords(renewal.toExtend, language, unitSystem),
-    triggers: renewal.triggers.map((trigger) => RENEWAL_TRIGGERS[trigger][language]),
+    length: words(toExtend),
+    height: words(spurHeight),
+    triggers: triggers.map((trigger) => RENEWAL_TRIGGERS[trigger][language]),
+    counts: wanted.map((count) => RENEWAL_COUNTS[count][language]),
+    ...gap,
+  };
+  return [
+    ...(action === "keep" ? [] : [action]),
+    ...(gap && action !== "layOver" ? ["longerSpurs"] : []),
+    ...(spurHeight === undefined ? [] : ["lowerSpurs"]),
+    ...(wanted.length > 0 ? ["wanted"] : []),
+  ].map((line) => say(CORDON_RENEWAL[line], language, facts));
+}
+
+/**
+ * What each cordon that stays needs, and for one that a person is asked about the count that would tell.
+ */
+export function renewalSentences(plan: VinePlan, language: Language, unitSystem: UnitSystem): string[] {
+  return plan.keeps.flatMap(({ ask, cordon, renewal }) => {
+    if (!ask) return cordonRenewalSentences(renewal, cordon, language, unitSystem);
+    return renewal.wanted.includes("gapFrom")
+      ? [say(CORDON_RENEWAL.wantedToKeep, language, { cordon, count: RENEWAL_COUNTS.gapFrom[language] })]
+      : [];
   });
 }
 

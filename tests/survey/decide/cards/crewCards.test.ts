@@ -242,3 +242,73 @@ describe("the sheet with the choice", () => {
     ]);
   });
 });
+
+describe("where the gap lies, what grows near the head and how high the spurs stand", () => {
+  // Vine 1: A is bare from place 4 to 7 of 10, with spurs on both sides of it. Vine 2: the only cordon of the right
+  // is dead, and no cane was counted on the other. Vine 3: two places bare after the fourth, spurs 5 in high.
+  const COUNTED = [...CORDONS.slice(0, 11), "Gap from head", "Canes near head", "Spur height (in)"];
+  const read = readSeason([
+    areaOf("Cordons", [
+      COUNTED,
+      ["North Bench", 1, 1, "left", "A", 1, 40, 10, 6, 4, "sound", 3, 1, 1],
+      ["North Bench", 1, 1, "right", "B", 2, 40, 10, 10, 0, "sound", "", "", ""],
+      ["North Bench", 1, 2, "left", "A", 1, 40, 10, 10, 0, "sound", "", 0, ""],
+      ["North Bench", 1, 2, "right", "B", 1, 40, 10, 0, 10, "dead", "", "", ""],
+      ["North Bench", 1, 3, "left", "A", 1, 40, 10, 8, 2, "sound", 4, "", 5],
+      ["North Bench", 1, 3, "right", "B", 2, 40, 10, 10, 0, "sound", "", "", ""],
+    ]),
+  ]);
+  const vines = [...decideSeason(read)];
+  const [{ vines: lines }] = crewCards(read, vines);
+
+  test("the card says it in a few words", () => {
+    const words = lines.map((line) => cardLine(line, "en", "US"));
+    expect(words[0].notes).toContain("A: cane over the gap after place 3");
+    expect(words[1].lay).toEqual([{ side: "right", words: "next winter: T1", ask: false }]);
+    expect(words[2].notes).toEqual([
+      "A: longer spurs beside the gap after place 4",
+      "A: spurs back to the cordon",
+    ]);
+  });
+
+  test("pane, sheet and command line say it in sentences", () => {
+    const cards = vines.map((vine) => vineCard(vine, "en", "US"));
+    expect(cards[0].notes).toContain(
+      "A has a dead area of 4 places: lay a cane over it, from the last spur before it, 3 places from the head.",
+    );
+    expect(cards[1].stays).toContain(
+      "No cane on the right can be laid this winter: none was counted near the head on A. Keep a renewal spur at the head of A and lay its cane next winter.",
+    );
+    expect(cards[2].notes).toEqual(
+      expect.arrayContaining([
+        "A: leave the spur on either side of its gap of 2 places (4 places from the head) a node longer, within the nodes of the vine.",
+        "A: its spurs stand 5 in above it; cut each back to a shoot near the cordon.",
+      ]),
+    );
+  });
+
+  test("without these counts the sentence says which of them would decide", () => {
+    const uncounted = readSeason([
+      areaOf("Cordons", [
+        COUNTED.slice(0, 11),
+        ["North Bench", 1, 1, "left", "A", 1, 40, 10, 6, 4, "sound"],
+        ["North Bench", 1, 1, "right", "B", 2, 40, 10, 10, 0, "sound"],
+      ]),
+    ]);
+    // 4 of 10 places in one stretch: worth no more than a new cane, so somebody is asked, and told what would tell
+    expect(vineCard([...decideSeason(uncounted)][0], "en", "US").notes).toContain(
+      "Whether A can be kept depends on what was not counted: how far its longest gap lies from the head. A cane from living wood nearer the head could be laid over its dead area.",
+    );
+  });
+
+  test.each(LANGUAGES)("no placeholder is left in %s", (language) => {
+    const texts = vines.flatMap((vine, at) => [
+      ...vineCard(vine, language, "metric").notes,
+      ...vineCard(vine, language, "metric").stays,
+      ...cardLine(lines[at], language, "metric").notes,
+      ...cardLine(lines[at], language, "metric").lay.map(({ words }) => words),
+    ]);
+    expect(texts.length).toBeGreaterThan(6);
+    for (const text of texts) expect(text).not.toMatch(/[{}]/);
+  });
+});
