@@ -161,7 +161,7 @@ function resultCell(call: Call, { id, measure }: ResultColumn, value: ResultValu
 }
 
 /** The unit system that the call itself names; US where it names none or has no such parameter. */
-function unitsOf(called: CordonFunction, given: readonly RawArgument[]): UnitSystem {
+export function unitsOf(called: CordonFunction, given: readonly RawArgument[]): UnitSystem {
   const index = called.parameters.findIndex(({ kind }) => kind === "unitSystem");
   if (index < 0) return "US";
   const parameter = called.parameters[index];

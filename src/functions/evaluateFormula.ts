@@ -2,6 +2,7 @@ import { distance } from "fastest-levenshtein";
 import { FORMULA_PROBLEMS } from "../texts/functions/formulaProblems";
 import { say, type Language, type TextFacts } from "../texts/language";
 import { callFunction, isRefused } from "./callFunction";
+import type { CellValue } from "../survey/sheets/cell";
 import type { CordonFunction } from "./cordonFunction";
 import { FormulaProblem, parseFormula, type Expression, type Operator } from "./parseFormula";
 import type { RawArgument } from "./readArgument";
@@ -29,7 +30,7 @@ export type FormulaOutcome = { readonly values: readonly (readonly FormulaCell[]
  */
 export function evaluateFormula(formula: string, language: Language = "en"): FormulaOutcome {
   try {
-    return { values: cellsOf(parseFormula(formula), language) };
+    return { values: cellsOf(parseFormula(formula), { language }) as readonly (readonly FormulaCell[])[] };
   } catch (problem) {
     if (problem instanceof Stopped) return problem.outcome;
     if (problem instanceof FormulaProblem) return formulaError(problem, language);
@@ -44,9 +45,33 @@ class Stopped extends Error {
   }
 }
 
-type Cells = readonly (readonly FormulaCell[])[];
+type Cells = readonly (readonly CellValue[])[];
 
-function cellsOf(expression: Expression, language: Language): Cells {
+/** What an expression is worked out with. */
+interface Surroundings {
+  readonly language: Language;
+  /** The cells that a reference names; without it, and where it knows none, a reference is a mistake. */
+  readonly cellsAt?: (reference: string) => Cells | undefined;
+}
+
+/**
+ * The cells that an expression of a sheet comes to: references are looked up, a blank cell stays one, and a call that is
+ * refused gives its error on to what stands around it, as in a spreadsheet.
+ *
+ * @throws FormulaProblem for what only a spreadsheet can work out
+ * @example
+ * cellsOfExpression(parseFormula("=A2*2"), "en", () => [[3]]) // [[6]]
+ */
+export function cellsOfExpression(
+  expression: Expression,
+  language: Language,
+  cellsAt: (reference: string) => Cells | undefined,
+): Cells {
+  return cellsOf(expression, { language, cellsAt });
+}
+
+function cellsOf(expression: Expression, around: Surroundings): Cells {
+  const { language } = around;
   switch (expression.is) {
     case "value":
       return [
@@ -56,34 +81,44 @@ function cellsOf(expression: Expression, language: Language): Cells {
             : expression.value,
         ],
       ];
-    case "error":
-      return [[{ error: expression.error, code: "given", sentence: "" }]];
+    case "reference": {
+      const { name, position } = expression;
+      const cells = around.cellsAt?.(name);
+      if (cells === undefined) throw new FormulaProblem("noSheet", { name, position });
+      return cells;
+    }
+    case "error": {
+      const given: FormulaError = { error: expression.error, code: "given", sentence: "" };
+      return [[given]];
+    }
     case "array":
-      return expression.rows.map((row) => row.flatMap((cell) => cellsOf(cell, language)[0]));
+      return expression.rows.map((row) => row.flatMap((cell) => cellsOf(cell, around)[0]));
     case "call":
-      return called(expression, language);
+      return called(expression, around);
     case "negative":
-      return joined([[0]], cellsOf(expression.of, language), "-", language);
+      return joined([[0]], cellsOf(expression.of, around), "-", language);
     case "percent":
-      return joined(cellsOf(expression.of, language), [[100]], "/", language);
+      return joined(cellsOf(expression.of, around), [[100]], "/", language);
     default:
       return joined(
-        cellsOf(expression.left, language),
-        cellsOf(expression.right, language),
+        cellsOf(expression.left, around),
+        cellsOf(expression.right, around),
         expression.operator,
         language,
       );
   }
 }
 
-function called(call: Expression & { is: "call" }, language: Language): Cells {
-  const args = call.args.map((each) => (each === null ? null : asArgument(cellsOf(each, language))));
-  const outcome = callFunction(functionCalled(call.name, call.position), args, language);
-  if (isRefused(outcome)) throw new Stopped(outcome);
-  return outcome.values;
+function called(call: Expression & { is: "call" }, around: Surroundings): Cells {
+  const args = call.args.map((each) => (each === null ? null : asArgument(cellsOf(each, around))));
+  const outcome = callFunction(functionCalled(call.name, call.position), args, around.language);
+  if (!isRefused(outcome)) return outcome.values;
+  if (around.cellsAt === undefined) throw new Stopped(outcome);
+  return [[outcome]];
 }
 
-const asArgument = (cells: Cells): RawArgument =>
+/** Cells as a call takes them: one alone, or a range. */
+export const asArgument = (cells: Cells): RawArgument =>
   cells.length === 1 && cells[0].length === 1 ? cells[0][0] : cells;
 
 function functionCalled(name: string, position: number): CordonFunction {
@@ -119,12 +154,8 @@ function joined(left: Cells, right: Cells, operator: Operator, language: Languag
   );
 }
 
-function calculated(
-  left: FormulaCell,
-  right: FormulaCell,
-  operator: Operator,
-  language: Language,
-): FormulaCell {
+function calculated(given: CellValue, other: CellValue, operator: Operator, language: Language): CellValue {
+  const [left, right] = [given ?? 0, other ?? 0];
   if (typeof left === "object") return left;
   if (typeof right === "object") return right;
   if (typeof left !== "number")

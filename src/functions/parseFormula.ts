@@ -18,6 +18,7 @@ export type Expression =
   | { readonly is: "value"; readonly value: number | string | boolean }
   | { readonly is: "error"; readonly error: string }
   | { readonly is: "array"; readonly rows: readonly (readonly Expression[])[] }
+  | { readonly is: "reference"; readonly name: string; readonly position: number }
   | {
       readonly is: "call";
       readonly name: string;
@@ -35,8 +36,7 @@ export type Expression =
 
 /**
  * Reads one formula in the spreadsheet's own notation: numbers, percentages, texts in quotation marks, TRUE and FALSE,
- * lists in braces (comma across, semicolon down), calls, + - * / and parentheses. Sheet references and built-in
- * functions have no meaning here and are named in the refusal.
+ * lists in braces (comma across, semicolon down), references, calls, + - * / and parentheses.
  *
  * Throws a FormulaProblem with the position of the mistake.
  *
@@ -57,7 +57,8 @@ const PATTERNS: readonly (readonly [Token["kind"], RegExp])[] = [
   ["number", /(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y],
   ["text", /"(?:[^"]|"")*"/y],
   ["error", /#(?:N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!)/y],
-  ["name", /(?:'[^']*'!)?[\p{L}_$\\][\p{L}\p{N}_.$:!\\]*(?:\[[^()]*\])?/uy],
+  ["name", /(?:'(?:[^']|'')*'!)?[\p{L}_$\\][\p{L}\p{N}_.$:!\\]*(?:\[(?:[^[\]]|\[[^[\]]*\])*\])?#?/uy],
+  ["name", /\[@(?:[^[\]]|\[[^[\]]*\])*\]/y],
   ["sign", /[-+*/%(){},;]/y],
 ];
 
@@ -183,7 +184,7 @@ class Reader {
     if (logical === "TRUE" || logical === "FALSE") return { is: "value", value: logical === "TRUE" };
     if (/^_?\w*CORDON[._]/i.test(token.text))
       throw new FormulaProblem("missingParenthesis", { name: token.text, position: this.token.position });
-    throw new FormulaProblem("noSheet", { name: token.text, position: token.position });
+    return { is: "reference", name: token.text, position: token.position };
   }
 
   private args(open: Token): (Expression | null)[] {

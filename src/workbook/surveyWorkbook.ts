@@ -1,5 +1,6 @@
 import type { CellValue } from "../survey/sheets/cell";
 import type { SheetArea } from "../survey/reading/sheetArea";
+import type { CellArea } from "./address";
 
 export type HostName = "excel" | "desk" | "file" | "memory";
 
@@ -118,6 +119,21 @@ export interface SurveyWorkbook {
   watchSheets?(onChange: () => void): Promise<() => Promise<void>>;
   /** Calls back after a person, or `selectCell`, selected another cell, where the host can tell. */
   watchSelection?(onSelect: () => void): Promise<() => Promise<void>>;
+  /** The tables of the workbook; left out by a host that has none. */
+  tables?(): Promise<readonly TablePlace[]>;
+  /** The cells that a name of the workbook stands for. */
+  areaOfName?(name: string): Promise<{ readonly sheet: string; readonly area: CellArea } | undefined>;
+  /** The cells that the formula of one of them fills, its own first; undefined for a cell that no such formula fills. */
+  filledFrom?(sheet: string, row: number, column: number): Promise<CellArea | undefined>;
+}
+
+/** A table with its line of heads. */
+export interface TablePlace {
+  readonly name: string;
+  readonly sheet: string;
+  readonly area: CellArea;
+  /** Whether the last row is a row of totals. */
+  readonly totals: boolean;
 }
 
 export type CellWrite =

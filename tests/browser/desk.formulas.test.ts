@@ -43,6 +43,26 @@ describe("CORDON functions typed into the desk page", () => {
     await page.picture("desk-formulas");
   });
 
+  test("the page Functions explains the selected cell, also one that a formula beside it fills", async () => {
+    await page.goToPage("functions");
+    const explained = page.pane.locator("#cell-explained");
+    await page.goTo("M4");
+    await explained.getByText("Here it gives Row: 1.").waitFor();
+    await explained.getByText(/^Worked out from all \d+ rows of the Cordons sheets\.$/).waitFor();
+    await explained.locator(".jump", { hasText: "L3" }).waitFor();
+    await page.type("H17", '=CORDON.NODEBUDGET(Vines[Prunings (lb)],"30+10")');
+    await page.goTo("H17");
+    await explained.getByText(/^\d+ rows: \d+ filled, \d+ empty; the first is [\d.]+ lb$/).waitFor();
+    await explained.getByText(/^The cell shows #SPILL!: .*Clear the cells/).waitFor();
+    await page.picture("desk-cell-explained");
+    await page.type("H17", "-");
+    await page.type("J19", "4");
+    await page.type("H19", '=CORDON.NODEBUDGET(J19,"thirty")');
+    await page.goTo("H19");
+    await explained.getByText(/^It gives #VALUE!: .*thirty/).waitFor();
+    await explained.getByText("4 lb", { exact: true }).waitFor();
+  });
+
   test("sorting a range leaves it as it is for every other formula", async () => {
     for (const [row, spurs, weight] of [
       [20, "7", "1"],

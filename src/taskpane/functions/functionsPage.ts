@@ -6,6 +6,8 @@ import { foldsOf } from "../folds";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { functionHelp, searchHelp, shownValues, type FunctionHelp } from "../../functions/functionHelp";
+import { cellView } from "./cellView";
+import { followCell } from "./followCell";
 import { insertFormula } from "./insertFormula";
 
 /** The page that explains the functions and puts them into cells. */
@@ -13,7 +15,9 @@ export function functionsPage(pane: Pane): TemplateResult {
   const { language, functions } = pane.state;
   const all = functionHelp(language);
   const found = searchHelp(all, functions.search);
+  followCell(pane);
   return html`<h1>${pane.say(FUNCTIONS_TEXTS.title)}</h1>
+    ${cellView(pane)}
     <p class="quiet">${pane.say(FUNCTIONS_TEXTS.intro)}</p>
     ${textField({
       id: "function-search",

@@ -1,3 +1,6 @@
+import type { CellExplained } from "../../workbook/actions/explainCell";
+import type { Language } from "../../texts/language";
+
 declare module "../pageStates" {
   interface PageStates {
     readonly functions: FunctionsState;
@@ -11,6 +14,11 @@ export interface FunctionsState {
   readonly open: ReadonlySet<string>;
   /** Formulas as a person has changed them, by function. */
   readonly formulas: ReadonlyMap<string, string>;
+  /** The selected cell, explained, and the language in which it was. */
+  readonly cell?: CellExplained;
+  readonly cellLanguage?: Language;
+  /** Why the selected cell could not be read. */
+  readonly cellProblem?: string;
 }
 
 export const FIRST_FUNCTIONS_STATE: FunctionsState = {

@@ -2533,6 +2533,47 @@ export const en = {
       title: "Functions for your cells",
       intro:
         "Each works in any cell of this workbook. Open one, change its figures, and put it into the selected cell.",
+      cell: {
+        title: "The selected cell",
+        shows: "{cell} on {sheet} shows {value}.",
+        empty: "{cell} on {sheet} is empty.",
+        noFormula:
+          "No formula fills it. Select a cell with a CORDON function to read what it was given and why it answers as it does.",
+        noneOfOurs: "Its formula uses no CORDON function.",
+        filledFrom: "It is filled by the formula in",
+        heading: "Here it gives the heading of a column.",
+        here: "Here it gives {label}: {value}.",
+        hereBlank: "Here it gives an empty cell: its row holds nothing to calculate with.",
+        hereNothing: "Here it gives nothing that can be shown: there is no figure for it.",
+        one: "It gives {label}: {value}.",
+        row: "It gives {values}.",
+        block: "It gives {rows} {rows:row|rows} under {columns} {columns:heading|headings}.",
+        column: "It answers {answered} of {rows} rows; {blank} stay empty, {refused} are refused.",
+        firstRefused: "First refused, in row {row} of the range: {sentence}",
+        refused: "It gives {error}: {sentence}",
+        notKnown:
+          "{argument} is worked out by the spreadsheet alone ({written}), so the answer is not repeated here. Put that part into a cell of its own to see it.",
+        differs:
+          "The cell shows {shows}, and the function answers {answers} to these arguments: let the workbook calculate (F9).",
+        name: "The cell shows #NAME?: the function is not loaded. Open the page Care, which repairs such cells.",
+        spill:
+          "The cell shows #SPILL!: something stands in the cells that the result needs. Clear the cells to the right and below.",
+        busy: "The cell shows {shows}: it is still being calculated.",
+        otherError:
+          "The cell shows {shows}, and the function answers {answers} to these arguments: enter the formula again.",
+        otherParts: "The cell shows {shows}: the rest of the formula makes that of it.",
+        leftOut: "Left out: {names}.",
+        leftOutAs: "{label} (counts as {value})",
+        missing: "not given",
+        unknown: "worked out by the spreadsheet, not read here",
+        blankCell: "an empty cell",
+        share: "{value} ({percent} %)",
+        several: "{rows} {rows:row|rows}: {filled} filled, {blanks} empty; the first is {first}",
+        noneFilled: "{rows} {rows:row|rows}, all empty",
+        withErrors: "{words}; {errors} {errors:error|errors}",
+        table: "{rows} {rows:row|rows} under {columns} {columns:heading|headings}, from {cell} on {sheet}",
+        list: "{rows} {rows:row|rows} under {columns} {columns:heading|headings}",
+      },
       search: "Search",
       none: "No function is about that. Try another word, such as spurs, crop or injury.",
       found: "{found} of {all} functions",
@@ -2817,7 +2858,7 @@ export const en = {
       spill:
         "Shows {shows}: something stands in the cells that the result needs. Clear the cells to the right and below.",
       error:
-        "Shows {shows}: what it is given does not fit. Open the cell and read what each argument expects.",
+        "Shows {shows}: what it is given does not fit. Select the cell and open Functions, which says what.",
       found: "{cells} cells can be repaired.",
       enterAgain: "Is entered again as it stands:",
       before: "Stands there",

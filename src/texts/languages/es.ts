@@ -2575,6 +2575,48 @@ export const es: Texts = {
       title: "Funciones para sus celdas",
       intro:
         "Cada una sirve en cualquier celda de este libro. Abra una, cambie las cifras y póngala en la celda elegida.",
+      cell: {
+        title: "La celda seleccionada",
+        shows: "{cell} de {sheet} muestra {value}.",
+        empty: "{cell} de {sheet} está vacía.",
+        noFormula:
+          "Ninguna fórmula la llena. Seleccione una celda con una función CORDON para leer qué recibió y por qué responde así.",
+        noneOfOurs: "Su fórmula no usa ninguna función CORDON.",
+        filledFrom: "La llena la fórmula de",
+        heading: "Aquí da el encabezado de una columna.",
+        here: "Aquí da {label}: {value}.",
+        hereBlank: "Aquí da una celda vacía: en su fila no hay nada con qué calcular.",
+        hereNothing: "Aquí no da nada que mostrar: no hay cifra para ello.",
+        one: "Da {label}: {value}.",
+        row: "Da {values}.",
+        block: "Da {rows} {rows:fila|filas} bajo {columns} {columns:encabezado|encabezados}.",
+        column: "Responde a {answered} de {rows} filas; {blank} quedan vacías, {refused} se rechazan.",
+        firstRefused: "La primera rechazada, en la fila {row} del rango: {sentence}",
+        refused: "Da {error}: {sentence}",
+        notKnown:
+          "{argument} solo lo calcula la hoja de cálculo ({written}), así que aquí no se repite la respuesta. Ponga esa parte en una celda propia para verla.",
+        differs:
+          "La celda muestra {shows}, y la función responde {answers} a estos argumentos: haga calcular el libro (F9).",
+        name: "La celda muestra #NAME? (#¿NOMBRE?): la función no está cargada. Abra la página Cuidado, que repara esas celdas.",
+        spill:
+          "La celda muestra #SPILL! (#¡DESBORDAMIENTO!): hay algo en las celdas que necesita el resultado. Vacíe las celdas a la derecha y debajo.",
+        busy: "La celda muestra {shows}: todavía se está calculando.",
+        otherError:
+          "La celda muestra {shows}, y la función responde {answers} a estos argumentos: introduzca la fórmula de nuevo.",
+        otherParts: "La celda muestra {shows}: eso hace de ello el resto de la fórmula.",
+        leftOut: "Omitidos: {names}.",
+        leftOutAs: "{label} (vale {value})",
+        missing: "no se dio",
+        unknown: "lo calcula la hoja de cálculo, aquí no se lee",
+        blankCell: "una celda vacía",
+        share: "{value} ({percent} %)",
+        several: "{rows} {rows:fila|filas}: {filled} con valor, {blanks} vacías; el primero es {first}",
+        noneFilled: "{rows} {rows:fila|filas}, todas vacías",
+        withErrors: "{words}; {errors} {errors:error|errores}",
+        table:
+          "{rows} {rows:fila|filas} bajo {columns} {columns:encabezado|encabezados}, desde {cell} de {sheet}",
+        list: "{rows} {rows:fila|filas} bajo {columns} {columns:encabezado|encabezados}",
+      },
       search: "Buscar",
       none: "Ninguna función trata de eso. Pruebe otra palabra, como pitones, cosecha o daño.",
       found: "{found} de {all} funciones",
@@ -2860,7 +2902,7 @@ export const es: Texts = {
       failing: "Fórmulas nuestras que muestran un error y no se reparan desde aquí: {cells}.",
       spill:
         "Muestra {shows}: hay algo en las celdas que el resultado necesita. Vacíe las celdas a la derecha y debajo.",
-      error: "Muestra {shows}: lo que recibe no encaja. Abra la celda y lea qué espera cada argumento.",
+      error: "Muestra {shows}: lo que recibe no encaja. Seleccione la celda y abra Funciones, que dice qué.",
       found: "{cells} celdas se pueden reparar.",
       enterAgain: "Se introduce otra vez tal cual:",
       before: "Está así",

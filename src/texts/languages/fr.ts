@@ -2604,6 +2604,49 @@ export const fr: Texts = {
       title: "Fonctions pour vos cellules",
       intro:
         "Chacune marche dans toute cellule de ce classeur. Ouvrez-en une, changez ses chiffres et mettez-la dans la cellule choisie.",
+      cell: {
+        title: "La cellule sélectionnée",
+        shows: "{cell} de {sheet} affiche {value}.",
+        empty: "{cell} de {sheet} est vide.",
+        noFormula:
+          "Aucune formule ne la remplit. Sélectionnez une cellule avec une fonction CORDON pour lire ce qu’elle a reçu et pourquoi elle répond ainsi.",
+        noneOfOurs: "Sa formule n’utilise aucune fonction CORDON.",
+        filledFrom: "Elle est remplie par la formule de",
+        heading: "Elle donne ici l’en-tête d’une colonne.",
+        here: "Elle donne ici {label} : {value}.",
+        hereBlank: "Elle donne ici une cellule vide : sa ligne ne contient rien à calculer.",
+        hereNothing: "Elle ne donne ici rien à afficher : il n’y a pas de chiffre pour cela.",
+        one: "Elle donne {label} : {value}.",
+        row: "Elle donne {values}.",
+        block: "Elle donne {rows} {rows:ligne|lignes} sous {columns} {columns:en-tête|en-têtes}.",
+        column:
+          "Elle répond à {answered} lignes sur {rows} ; {blank} restent vides, {refused} sont refusées.",
+        firstRefused: "La première refusée, à la ligne {row} de la plage : {sentence}",
+        refused: "Elle donne {error} : {sentence}",
+        notKnown:
+          "{argument} n’est calculé que par le tableur ({written}), la réponse n’est donc pas répétée ici. Mettez cette partie dans une cellule à part pour la voir.",
+        differs:
+          "La cellule affiche {shows}, et la fonction répond {answers} à ces arguments : faites calculer le classeur (F9).",
+        name: "La cellule affiche #NAME? (#NOM?) : la fonction n’est pas chargée. Ouvrez la page Entretien, qui répare ces cellules.",
+        spill:
+          "La cellule affiche #SPILL! (#PROPAGATION!) : quelque chose occupe les cellules dont le résultat a besoin. Videz les cellules à droite et en dessous.",
+        busy: "La cellule affiche {shows} : le calcul est encore en cours.",
+        otherError:
+          "La cellule affiche {shows}, et la fonction répond {answers} à ces arguments : saisissez la formule de nouveau.",
+        otherParts: "La cellule affiche {shows} : le reste de la formule en fait cela.",
+        leftOut: "Omis : {names}.",
+        leftOutAs: "{label} (vaut {value})",
+        missing: "non donné",
+        unknown: "calculé par le tableur, non lu ici",
+        blankCell: "une cellule vide",
+        share: "{value} ({percent} %)",
+        several: "{rows} {rows:ligne|lignes} : {filled} remplies, {blanks} vides ; la première est {first}",
+        noneFilled: "{rows} {rows:ligne|lignes}, toutes vides",
+        withErrors: "{words} ; {errors} {errors:erreur|erreurs}",
+        table:
+          "{rows} {rows:ligne|lignes} sous {columns} {columns:en-tête|en-têtes}, à partir de {cell} de {sheet}",
+        list: "{rows} {rows:ligne|lignes} sous {columns} {columns:en-tête|en-têtes}",
+      },
       search: "Chercher",
       none: "Aucune fonction n'en parle. Essayez un autre mot, comme coursons, récolte ou dégâts.",
       found: "{found} fonctions sur {all}",
@@ -2895,7 +2938,7 @@ export const fr: Texts = {
       spill:
         "Affiche {shows} : quelque chose occupe les cellules dont le résultat a besoin. Videz les cellules à droite et en dessous.",
       error:
-        "Affiche {shows} : ce qui lui est donné ne convient pas. Ouvrez la cellule et lisez ce que chaque argument attend.",
+        "Affiche {shows} : ce qui lui est donné ne convient pas. Sélectionnez la cellule et ouvrez Fonctions, qui dit quoi.",
       found: "{cells} cellules peuvent être réparées.",
       enterAgain: "Est saisie à nouveau telle quelle :",
       before: "Telle quelle",

@@ -9,7 +9,9 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { CellValue } from "../../survey/sheets/cell";
 import type { SheetArea } from "../../survey/reading/sheetArea";
+import type { CellArea } from "../address";
 import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
+import { readReference } from "../reference";
 import {
   WorkbookProblem,
   type CellChange,
@@ -19,6 +21,7 @@ import {
   type OwnSheetWritten,
   type ReadOptions,
   type SurveyWorkbook,
+  type TablePlace,
 } from "../surveyWorkbook";
 import { cellDataOf, cellValueOf, EMPTY_CELL, hasFormula } from "./cellData";
 import { CellMarks } from "./cellMarks";
@@ -257,6 +260,32 @@ export class DeskWorkbook implements SurveyWorkbook {
     return async () => listening.dispose();
   }
 
+  async tables(): Promise<TablePlace[]> {
+    return this.workbook.getTableList().flatMap(({ name, subUnitId, range }) => {
+      const sheet = this.workbook.getSheetBySheetId(subUnitId)?.getSheetName();
+      return sheet === undefined ? [] : [{ name, sheet, area: cellArea(range), totals: false }];
+    });
+  }
+
+  async areaOfName(name: string): Promise<{ sheet: string; area: CellArea } | undefined> {
+    const reference = readReference(this.workbook.getDefinedName(name)?.getFormulaOrRefString() ?? "");
+    if (reference.is !== "area" || reference.sheet === undefined) return undefined;
+    return { sheet: reference.sheet, area: reference.area };
+  }
+
+  async filledFrom(sheet: string, row: number, column: number): Promise<CellArea | undefined> {
+    await this.settling;
+    return this.filledByFormula(sheet)
+      .map(cellArea)
+      .find(
+        (area) =>
+          row >= area.firstRow &&
+          row <= area.lastRow &&
+          column >= area.firstColumn &&
+          column <= area.lastColumn,
+      );
+  }
+
   private changesOf(command: Readonly<ICommandInfo>): CellChange[] {
     const unitId = this.workbook.getId();
     return changedRanges(command)
@@ -363,6 +392,13 @@ const COLUMNS_BEFORE = 3;
 
 /** Milliseconds after which a calculation that does not end is no longer waited for. */
 const LONGEST_CALCULATION = 20_000;
+
+const cellArea = ({ startRow, endRow, startColumn, endColumn }: Area): CellArea => ({
+  firstRow: startRow + 1,
+  lastRow: endRow + 1,
+  firstColumn: startColumn + 1,
+  lastColumn: endColumn + 1,
+});
 
 function isOwn(sheet: FWorksheet): boolean {
   return sheet.getCustomMetadata()?.[OWN] === "own";

@@ -1,5 +1,5 @@
 import type { SheetArea } from "../../survey/reading/sheetArea";
-import { areasOfAddress } from "../address";
+import { areasOfAddress, type CellArea } from "../address";
 import { FLAG_PREFIX } from "../flagPrefix";
 import { OWN_SHEET_NAME } from "../ownSheet";
 import {
@@ -12,11 +12,13 @@ import {
   type PivotWanted,
   type ReadOptions,
   type SurveyWorkbook,
+  type TablePlace,
 } from "../surveyWorkbook";
 import { changeInExcel, inExcel, type ExcelRun } from "./excelRun";
 import { mayAddSheets } from "./mayAddSheets";
 import { WORKING_SHEET_NAME } from "./workingSheet";
 
+const lookingUp = () => import(/* webpackChunkName: "looking-up" */ "./lookUpInExcel");
 const writing = () => import(/* webpackChunkName: "writing" */ "./excelWriting");
 
 /** What this copy of Excel can do: Office.context.requirements, or a stand-in. */
@@ -193,6 +195,44 @@ export class ExcelWorkbook implements SurveyWorkbook {
       });
       await context.sync();
     });
+  }
+
+  private readonly selectionListeners = new Set<() => void>();
+  private selectionRegistration: Promise<void> | undefined;
+
+  /** Registered once a page, as `watchCells`. */
+  async watchSelection(onSelect: () => void): Promise<() => Promise<void>> {
+    const listener = () => onSelect();
+    this.selectionListeners.add(listener);
+    this.selectionRegistration ??= inExcel(this.run, "", async (context) => {
+      context.workbook.worksheets.onSelectionChanged.add(async () => {
+        for (const each of [...this.selectionListeners]) each();
+      });
+      await context.sync();
+    });
+    try {
+      await this.selectionRegistration;
+    } catch (error) {
+      this.selectionListeners.delete(listener);
+      this.selectionRegistration = undefined;
+      throw error;
+    }
+    return async () => void this.selectionListeners.delete(listener);
+  }
+
+  async tables(): Promise<TablePlace[]> {
+    const { tablesOfExcel } = await lookingUp();
+    return inExcel(this.run, "", tablesOfExcel);
+  }
+
+  async areaOfName(name: string) {
+    const { areaOfExcelName } = await lookingUp();
+    return inExcel(this.run, "", (context) => areaOfExcelName(context, name));
+  }
+
+  async filledFrom(sheet: string, row: number, column: number): Promise<CellArea | undefined> {
+    const { filledInExcel } = await lookingUp();
+    return inExcel(this.run, sheet, (context) => filledInExcel(context, sheet, row, column));
   }
 
   /** A deleted sheet, or cells that Excel does not name, give no change. */

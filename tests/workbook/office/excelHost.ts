@@ -58,6 +58,7 @@ const PROPERTY_PATH = 4;
 const INDEXER_PATH = 5;
 const REFERENCE_PATH = 6;
 const CHANGED_EVENT = 10;
+const SELECTED_EVENT = 14;
 const EVENT_CATEGORY = 65536;
 /** Of a message: what delayForCellEdit of Excel.run becomes on the wire. */
 const DELAY_FOR_CELL_EDIT = 64;
@@ -139,7 +140,8 @@ export class ExcelHost {
       activeSheet: undefined,
       registrations: 0,
       tellChange: (area: HostArea, changeType?: string) => this.tell(name, area, changeType),
-    } satisfies NamedPerson & { bridge: HostBridge };
+      tellSelection: (area: HostArea) => tellSelection(person, area),
+    } as NamedPerson & { bridge: HostBridge };
     this.people.push(person);
     bridge.sendMessageToHost = (text) => {
       void this.answer(person, text);
@@ -436,6 +438,17 @@ export class ExcelHost {
       return pathId ? this.find(person, batch, objects, pathId) : value;
     });
   }
+}
+
+function tellSelection({ followsSelection, bridge }: Person & { bridge: HostBridge }, area: HostArea): void {
+  if (!followsSelection) return;
+  const entry = {
+    messageCategory: EVENT_CATEGORY,
+    messageType: SELECTED_EVENT,
+    targetId: "Workbook",
+    message: JSON.stringify({ worksheetId: area.sheet.id, address: areaAddress(area, false) }),
+  };
+  setTimeout(() => bridge.onMessageFromHost?.(JSON.stringify({ type: 3, message: { entries: [entry] } })), 0);
 }
 
 /** Giving back references after a run is never refused: that would be no failure of anything a person asked for. */

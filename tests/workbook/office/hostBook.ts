@@ -262,6 +262,8 @@ function grown(bounds: Bounds, row: number, column: number): Bounds {
 export class HostBook {
   sheets: HostSheet[] = [];
   readonly settings = new Map<string, unknown>();
+  /** Names of the whole workbook for cells. */
+  readonly names = new Map<string, HostArea>();
   structureLocked = false;
   /** The value of a formula; the host itself does not calculate. */
   calculate: (formula: string) => HostValue = () => 0;

@@ -30,6 +30,9 @@ export interface Person {
   /** How often Excel was asked to tell of changes, and not told again to stop. */
   registrations: number;
   tellChange(area: HostArea, changeType?: string): void;
+  /** Asked to tell of selected cells. */
+  followsSelection?: boolean;
+  tellSelection(area: HostArea): void;
 }
 
 /** Answered for every ...OrNullObject that finds nothing. */
@@ -79,6 +82,9 @@ export class WorkbookObject {
   get PivotTables() {
     return new PivotCollectionObject(this.person, undefined);
   }
+  get Names() {
+    return new WorkbookNames(this.person);
+  }
   _RemoveReference() {}
   GetActiveCell() {
     const at = this.person.selection ?? { sheet: this.person.book.sheets[0], row: 0, column: 0 };
@@ -116,6 +122,18 @@ class WorksheetCollectionObject extends Collection<WorksheetObject> {
   }
   _UnregisterDataChangedEvent() {
     this.person.registrations -= 1;
+  }
+  _RegisterSelectionChangedEvent() {
+    this.person.followsSelection = true;
+  }
+}
+
+/** Names of the whole workbook. */
+class WorkbookNames {
+  constructor(private readonly person: Person) {}
+  GetItemOrNullObject(name: string) {
+    const area = this.person.book.names.get(name);
+    return area ? { GetRangeOrNullObject: () => new RangeObject(this.person, area) } : NULL;
   }
 }
 
@@ -364,6 +382,12 @@ class RangeObject {
     const spill = this.sheet.spillAt(this.area.row, this.area.column);
     return spill ? new RangeObject(this.person, { ...spill, rows: 1, columns: 1 }) : NULL;
   }
+  /** Only the cell of the formula spills: https://learn.microsoft.com/javascript/api/excel/excel.range */
+  GetSpillingToRangeOrNullObject() {
+    const { row, column } = this.area;
+    const spill = this.sheet.spills.find((area) => area.row === row && area.column === column);
+    return spill ? new RangeObject(this.person, spill) : NULL;
+  }
   get RowIndex() {
     return this.area.row;
   }
@@ -449,6 +473,7 @@ class RangeObject {
   Select() {
     this.person.activeSheet = this.sheet;
     this.person.selection = this.area;
+    this.person.tellSelection(this.area);
   }
   /** With the formats go the conditional formats and the merging of the cells (from memory, no page says it). */
   Clear(applyTo: string) {
@@ -914,6 +939,9 @@ class TableObject {
   set ShowFilterButton(_show: boolean) {}
   ClearFilters() {
     this.table.hiddenRows = undefined;
+  }
+  get ShowTotals() {
+    return false;
   }
   get AutoFilter() {
     return { IsDataFiltered: (this.table.hiddenRows?.size ?? 0) > 0 };
