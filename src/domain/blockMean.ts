@@ -22,17 +22,17 @@ export interface BlockMean {
  * Sampling Techniques, section 2.6): with every vine counted nothing is left to doubt.
  *
  * `counts`: one number a vine, finite. `vines`: bearing vines in the block, at least as many as counted; leave out when
- * the block is large. `confidence`: 0.5 to 0.9999, default 0.95. The low end does not go below 0 when no count does.
+ * the block is large. `confidence`: 0.5 to 0.9999. The low end does not go below 0 when no count does.
  *
  * Refuses (tooFewVines) fewer than two counts.
  *
  * @example
- * blockMean([40, 50, 60]).mean // 50
- * blockMean([40, 50, 60]).high // 74.841
- * blockMean([40, 50, 60], 3) // { mean: 50, low: 50, high: 50, n: 3, sd: 10, standardError: 0, cv: 0.2 }
- * blockMean([40]) // Refusal tooFewVines
+ * blockMean([40, 50, 60], Infinity, 0.95).mean // 50
+ * blockMean([40, 50, 60], Infinity, 0.95).high // 74.841
+ * blockMean([40, 50, 60], 3, 0.95) // { mean: 50, low: 50, high: 50, n: 3, sd: 10, standardError: 0, cv: 0.2 }
+ * blockMean([40], Infinity, 0.95) // Refusal tooFewVines
  */
-export function blockMean(counts: readonly number[], vines = Infinity, confidence = 0.95): BlockMean {
+export function blockMean(counts: readonly number[], vines: number, confidence: number): BlockMean {
   const n = counts.length;
   mustLieBetween("confidence", confidence, 0.5, 0.9999);
   if (n < 2) throw new Refusal("notAvailable", "tooFewVines", { argument: "counts", value: n, needed: 2 });

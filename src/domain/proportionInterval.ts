@@ -18,12 +18,12 @@ export const INTERVAL_METHODS: readonly IntervalMethod[] = ["Wilson", "Clopper-P
  * Wilson score interval of a share (Wilson 1927, Journal of the American Statistical Association 22:209-212): holds the
  * true share about as often as it says, also near 0 and 1. No continuity correction.
  *
- * `hits` of `trials`: whole numbers, trials from 1. `confidence`: 0.5 to 0.9999, default 0.95.
+ * `hits` of `trials`: whole numbers, trials from 1. `confidence`: 0.5 to 0.9999.
  *
  * @example
- * wilsonInterval(15, 148) // { share: 0.101351, low: 0.062386, high: 0.160487 }
+ * wilsonInterval(15, 148, 0.95) // { share: 0.101351, low: 0.062386, high: 0.160487 }
  */
-export function wilsonInterval(hits: number, trials: number, confidence = 0.95): ShareInterval {
+export function wilsonInterval(hits: number, trials: number, confidence: number): ShareInterval {
   mustBeSample(hits, trials, confidence);
   const z = normalQuantile((1 + confidence) / 2);
   const p = hits / trials;
@@ -41,12 +41,12 @@ export function wilsonInterval(hits: number, trials: number, confidence = 0.95):
  * Clopper-Pearson interval of a share (Clopper and Pearson 1934, Biometrika 26:404-413): never holds the true share less
  * often than it says, and is wider for that.
  *
- * `hits` of `trials`: whole numbers, trials from 1. `confidence`: 0.5 to 0.9999, default 0.95.
+ * `hits` of `trials`: whole numbers, trials from 1. `confidence`: 0.5 to 0.9999.
  *
  * @example
- * clopperPearsonInterval(15, 148) // { share: 0.101351, low: 0.057844, high: 0.16165 }
+ * clopperPearsonInterval(15, 148, 0.95) // { share: 0.101351, low: 0.057844, high: 0.16165 }
  */
-export function clopperPearsonInterval(hits: number, trials: number, confidence = 0.95): ShareInterval {
+export function clopperPearsonInterval(hits: number, trials: number, confidence: number): ShareInterval {
   mustBeSample(hits, trials, confidence);
   const tail = (1 - confidence) / 2;
   return {

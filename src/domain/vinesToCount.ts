@@ -21,18 +21,18 @@ export interface VinesToCount {
  *
  * `cv`: spread between vines, standard deviation over mean, 0 to 5; from a pilot of the block, or 0.3 to 0.45 (from
  * 125 vines of Strickland 1932: 0.435). `margin`: share of the mean, 0.001 to 1. `vines`: bearing vines in the block;
- * leave out when it is large. `confidence`: 0.5 to 0.9999, default 0.95. Never fewer than two, unless the block is one
+ * leave out when it is large. `confidence`: 0.5 to 0.9999. Never fewer than two, unless the block is one
  * vine.
  *
  * A handbook's 260 of 800 vines "for 5 % error" (Washington State University 2006) is the sample for a share of 50 %,
  * not for a mean.
  *
  * @example
- * vinesToCount(0.321578, 0.1).vines // 43
- * vinesToCount(0.321578, 0.05) // { vines: 162, vinesInEndlessBlock: 162, byNormal: 158.9, byNormalInBlock: 158.9 }
- * vinesToCount(0.434896, 0.2, 125).byNormalInBlock // 15.86
+ * vinesToCount(0.321578, 0.1, Infinity, 0.95).vines // 43
+ * vinesToCount(0.321578, 0.05, Infinity, 0.95) // { vines: 162, vinesInEndlessBlock: 162, byNormal: 158.9, byNormalInBlock: 158.9 }
+ * vinesToCount(0.434896, 0.2, 125, 0.95).byNormalInBlock // 15.86
  */
-export function vinesToCount(cv: number, margin: number, vines = Infinity, confidence = 0.95): VinesToCount {
+export function vinesToCount(cv: number, margin: number, vines: number, confidence: number): VinesToCount {
   mustLieBetween("cv", cv, 0, 5);
   mustLieBetween("margin", margin, 0.001, 1);
   mustLieBetween("confidence", confidence, 0.5, 0.9999);

@@ -189,10 +189,10 @@ describe("more of the one is never less of the other", () => {
   test("more spread or a tighter margin never needs fewer vines, a smaller block never more", () => {
     fc.assert(
       fc.property(between(0.01, 2), between(0.02, 0.5), whole(1, 2000), (cv, margin, block) => {
-        const { vines, vinesInEndlessBlock } = vinesToCount(cv, margin, block);
+        const { vines, vinesInEndlessBlock } = vinesToCount(cv, margin, block, 0.95);
         expect(vines).toBeLessThanOrEqual(Math.min(block, vinesInEndlessBlock));
-        expect(vinesToCount(cv * 1.5, margin, block).vines).toBeGreaterThanOrEqual(vines);
-        expect(vinesToCount(cv, margin * 1.5, block).vines).toBeLessThanOrEqual(vines);
+        expect(vinesToCount(cv * 1.5, margin, block, 0.95).vines).toBeGreaterThanOrEqual(vines);
+        expect(vinesToCount(cv, margin * 1.5, block, 0.95).vines).toBeLessThanOrEqual(vines);
       }),
     );
   });
@@ -200,12 +200,18 @@ describe("more of the one is never less of the other", () => {
   test("a mean moves with its counts and its range closes when every vine is counted", () => {
     fc.assert(
       fc.property(fc.array(whole(0, 200), { minLength: 2, maxLength: 60 }), whole(1, 50), (counts, more) => {
-        const mean = blockMean(counts);
-        const shifted = blockMean(counts.map((count) => count + more));
+        const mean = blockMean(counts, Infinity, 0.95);
+        const shifted = blockMean(
+          counts.map((count) => count + more),
+          Infinity,
+          0.95,
+        );
         expect(shifted.mean).toBeCloseTo(mean.mean + more, 9);
         expect(shifted.sd).toBeCloseTo(mean.sd, 9);
-        expect(blockMean(counts, counts.length).high).toBeCloseTo(mean.mean, 9);
-        expect(blockMean(counts, counts.length + more).standardError).toBeLessThanOrEqual(mean.standardError);
+        expect(blockMean(counts, counts.length, 0.95).high).toBeCloseTo(mean.mean, 9);
+        expect(blockMean(counts, counts.length + more, 0.95).standardError).toBeLessThanOrEqual(
+          mean.standardError,
+        );
       }),
     );
   });

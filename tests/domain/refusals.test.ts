@@ -64,13 +64,13 @@ const INVALID: readonly Case[] = [
   ],
   ["no crew", "outside", "crew", () => pruningHours(100, 2, 0)],
   ["a day of 25 hours", "outside", "hours_a_day", () => pruningHours(100, 2, 4, 25)],
-  ["more dead than cut", "outside", "dead", () => budInjury(11, 10)],
-  ["half a bud", "notWhole", "dead", () => budInjury(1.5, 10)],
+  ["more dead than cut", "outside", "dead", () => budInjury(11, 10, 0.95)],
+  ["half a bud", "notWhole", "dead", () => budInjury(1.5, 10, 0.95)],
   ["confidence in per cent", "outside", "confidence", () => budInjury(1, 10, 95)],
-  ["a count that is not a number", "outside", "counts", () => blockMean([1, NaN, 3])],
-  ["a block smaller than the sample", "outside", "vines", () => blockMean([1, 2, 3], 2)],
-  ["a margin of nothing", "outside", "margin", () => vinesToCount(0.3, 0)],
-  ["a negative spread", "outside", "cv", () => vinesToCount(-0.3, 0.1)],
+  ["a count that is not a number", "outside", "counts", () => blockMean([1, NaN, 3], Infinity, 0.95)],
+  ["a block smaller than the sample", "outside", "vines", () => blockMean([1, 2, 3], 2, 0.95)],
+  ["a margin of nothing", "outside", "margin", () => vinesToCount(0.3, 0, Infinity, 0.95)],
+  ["a negative spread", "outside", "cv", () => vinesToCount(-0.3, 0.1, Infinity, 0.95)],
   [
     "more spurs than positions, with its place",
     "spursAbovePositions",
@@ -90,9 +90,9 @@ const NOT_AVAILABLE: readonly Case[] = [
   ["below a pound no source says", "belowOnePound", "prunings", () => nodeBudget(kilograms(0.45), formula)],
   ["no prunings at all", "belowOnePound", "prunings", () => nodeBudget(kilograms(0), formula)],
   ["crop over nothing", "noPrunings", "prunings", () => cropLoad(kilograms(5), kilograms(0))],
-  ["no bud cut", "noBudsCut", "cut", () => budInjury(0, 0)],
-  ["one vine has no spread", "tooFewVines", "counts", () => blockMean([40])],
-  ["no vine at all", "tooFewVines", "counts", () => blockMean([])],
+  ["no bud cut", "noBudsCut", "cut", () => budInjury(0, 0, 0.95)],
+  ["one vine has no spread", "tooFewVines", "counts", () => blockMean([40], Infinity, 0.95)],
+  ["no vine at all", "tooFewVines", "counts", () => blockMean([], Infinity, 0.95)],
 ];
 
 describe.each([

@@ -89,10 +89,16 @@ describe("check values by formula", () => {
       why: "43,560 / 32 x 2.471054: British Columbia Wine Grape Council prints 3,364 a hectare for 4 x 8 ft",
     },
     {
-      formula: "=CORDON.BUDINJURY(15,148)",
+      formula: "=CORDON.BUDINJURY(15,148,95%)",
       gives: [0.1014, 0.0624, 0.1605],
       digits: 4,
       why: "Wilson interval computed with @stdlib's normal quantile",
+    },
+    {
+      formula: "=CORDON.BUDINJURY(15,148)",
+      gives: [0.1014, 0.0674, 0.1496],
+      digits: 4,
+      why: "0.9 by itself, as Settings: z = 1.644854, (0.101351 + 0.009140) / 1.018281 = 0.108508, 0.041065 either way",
     },
     {
       formula: "=CORDON.PRUNINGHOURS(807,1)",

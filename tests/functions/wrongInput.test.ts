@@ -415,7 +415,7 @@ describe("blanks, zeros and columns", () => {
 
   test("an explicit 0 is not a blank: no missing vines, and an optional 0 is kept", () => {
     expect(call("CLUSTERS", [0, 2])).toEqual({ values: [[0]] });
-    expect(call("BUDINJURY", [0, 20])).toMatchObject({ values: [[0, 0, expect.closeTo(0.161125, 6)]] });
+    expect(call("BUDINJURY", [0, 20, 0.95])).toMatchObject({ values: [[0, 0, expect.closeTo(0.161125, 6)]] });
     const limit = call("NODEBUDGET", [3, "30+10", null, null, 0]);
     expect(limit).toEqual({ values: [[0]] });
   });
@@ -430,10 +430,7 @@ describe("blanks, zeros and columns", () => {
   });
 
   test("only the bad row of a column carries an error, across all its result columns", () => {
-    const outcome = call("BUDINJURY", [
-      [[15], ["x"], [2]],
-      [[148], [20], [20]],
-    ]);
+    const outcome = call("BUDINJURY", [[[15], ["x"], [2]], [[148], [20], [20]], 0.95]);
     if (isRefused(outcome)) throw new Error(outcome.sentence);
     expect(outcome.values[0]).toEqual([
       expect.closeTo(0.1014, 4),

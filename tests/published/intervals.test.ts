@@ -30,28 +30,28 @@ checkRows(
     {
       why: `${hits}/${trials} Wilson low`,
       source,
-      ours: () => wilsonInterval(hits, trials).low,
+      ours: () => wilsonInterval(hits, trials, 0.95).low,
       published: wLow,
       within: half(decimals),
     },
     {
       why: `${hits}/${trials} Wilson high`,
       source,
-      ours: () => wilsonInterval(hits, trials).high,
+      ours: () => wilsonInterval(hits, trials, 0.95).high,
       published: wHigh,
       within: half(decimals),
     },
     {
       why: `${hits}/${trials} Clopper-Pearson low`,
       source,
-      ours: () => clopperPearsonInterval(hits, trials).low,
+      ours: () => clopperPearsonInterval(hits, trials, 0.95).low,
       published: cLow,
       within: half(decimals),
     },
     {
       why: `${hits}/${trials} Clopper-Pearson high`,
       source,
-      ours: () => clopperPearsonInterval(hits, trials).high,
+      ours: () => clopperPearsonInterval(hits, trials, 0.95).high,
       published: cHigh,
       within: half(decimals),
     },
@@ -62,21 +62,21 @@ checkRows("a printed example of Wilson's interval", [
   {
     why: "23/60 low",
     source: "VassarStats, the confidence interval of a proportion (inputs); limits derived",
-    ours: () => wilsonInterval(23, 60).low,
+    ours: () => wilsonInterval(23, 60, 0.95).low,
     published: 0.270883,
     within: half(6),
   },
   {
     why: "23/60 high",
     source: "VassarStats (inputs); limits derived",
-    ours: () => wilsonInterval(23, 60).high,
+    ours: () => wilsonInterval(23, 60, 0.95).high,
     published: 0.509824,
     within: half(6),
   },
   {
     why: "23/60 share",
     source: "VassarStats",
-    ours: () => wilsonInterval(23, 60).share,
+    ours: () => wilsonInterval(23, 60, 0.95).share,
     published: 0.3833,
     within: half(4),
   },
@@ -97,7 +97,7 @@ checkRows(
   ).map(([why, alive, published]) => ({
     why,
     source: "University of Minnesota Enology blog, February 2016",
-    ours: () => 100 * (1 - budInjury(32 - alive, 32).share),
+    ours: () => 100 * (1 - budInjury(32 - alive, 32, 0.95).share),
     published,
     within: half(0),
   })),
@@ -174,21 +174,21 @@ checkRows(
       {
         why: `${at}: by the normal quantile`,
         source: "derived: (z CV/E)^2",
-        ours: () => vinesToCount(cv, margin).byNormal,
+        ours: () => vinesToCount(cv, margin, Infinity, 0.95).byNormal,
         published: normal,
         within: half(2),
       },
       {
         why: `${at}: smallest n with t`,
         source: "derived: n >= (t(n-1) CV/E)^2",
-        ours: () => vinesToCount(cv, margin).vines,
+        ours: () => vinesToCount(cv, margin, Infinity, 0.95).vines,
         published: iterated,
         within: EXACT,
       },
       {
         why: `${at}: normal, block of ${block}`,
         source: "derived: n0/(1 + n0/N)",
-        ours: () => vinesToCount(cv, margin, block).byNormalInBlock,
+        ours: () => vinesToCount(cv, margin, block, 0.95).byNormalInBlock,
         published: finite,
         within: half(2),
       },
@@ -200,14 +200,14 @@ checkRows("sample sizes beside the handbooks", [
   {
     why: "for WSU's own 5 % and 800 vines a mean needs 133 vines, not the 260 printed, which is the size for a share",
     source: "Washington State University, Yield Estimation, July 2006; derived",
-    ours: () => Math.ceil(vinesToCount(CLUSTERS, 0.05, 800).byNormalInBlock),
+    ours: () => Math.ceil(vinesToCount(CLUSTERS, 0.05, 800, 0.95).byNormalInBlock),
     published: 133,
     within: EXACT,
   },
   {
     why: "Iowa's 10 to 15 vines for 15 % against 21 by the mean formula: a little light",
     source: "Iowa State University Extension, Wine Grower News 178, 2011; derived",
-    ours: () => vinesToCount(CLUSTERS, 0.15).vines,
+    ours: () => vinesToCount(CLUSTERS, 0.15, Infinity, 0.95).vines,
     published: 21,
     within: EXACT,
   },
@@ -219,28 +219,28 @@ checkRows("a block of 125 vines", [
   {
     why: "mean yield of a vine, lb",
     source: STRICKLAND,
-    ours: () => blockMean(vines).mean,
+    ours: () => blockMean(vines, Infinity, 0.95).mean,
     published: 5.944,
     within: EXACT,
   },
   {
     why: "standard deviation, lb",
     source: `recomputed from ${STRICKLAND}`,
-    ours: () => blockMean(vines).sd,
+    ours: () => blockMean(vines, Infinity, 0.95).sd,
     published: 2.585019,
     within: half(6),
   },
   {
     why: "coefficient of variation in per cent: printed 43.4, truncated from 43.49",
     source: "agridat, note on strickland.grape.uniformity",
-    ours: () => 100 * blockMean(vines).cv!,
+    ours: () => 100 * blockMean(vines, Infinity, 0.95).cv!,
     published: 43.4,
     within: 0.1,
   },
   {
     why: "coefficient of variation, recomputed",
     source: `recomputed from ${STRICKLAND}`,
-    ours: () => 100 * blockMean(vines).cv!,
+    ours: () => 100 * blockMean(vines, Infinity, 0.95).cv!,
     published: 43.49,
     within: half(2),
   },
@@ -249,7 +249,7 @@ checkRows("a block of 125 vines", [
     source: STRICKLAND,
     ours: () => {
       const alive = STRICKLAND_YIELDS[column].filter((pounds) => !Number.isNaN(pounds));
-      return blockMean(alive).mean * alive.length;
+      return blockMean(alive, Infinity, 0.95).mean * alive.length;
     },
     published,
     within: EXACT,
@@ -260,7 +260,7 @@ checkRows("a block of 125 vines", [
 const factor = (n: number, block: number) => () => {
   const counts = Array.from({ length: n }, (_, index) => index % 2);
   return (
-    (blockMean(counts, block).standardError / blockMean(counts).standardError) *
+    (blockMean(counts, block, 0.95).standardError / blockMean(counts, Infinity, 0.95).standardError) *
     Math.sqrt(block / (block - 1))
   );
 };

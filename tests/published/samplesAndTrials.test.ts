@@ -90,7 +90,7 @@ checkRows(
     samples.map(([cultivar, dead, nodes], at): CheckRow => ({
       why: `sample ${at + 1}, ${cultivar}, ${dead} of 100 dead: ${nodes} nodes by hand`,
       source: `derived from ${source}, and ${CORNELL}`,
-      ours: () => nodesAfterInjury(40, budInjury(dead, 100).share, "Cornell 2014"),
+      ours: () => nodesAfterInjury(40, budInjury(dead, 100, 0.95).share, "Cornell 2014"),
       published: nodes,
       within: EXACT,
     })),
@@ -103,6 +103,8 @@ const meanOf = (source: string, cultivar: string, published: number): CheckRow =
   ours: () =>
     blockMean(
       SAMPLES[source].filter(([name]) => cultivar === "" || name === cultivar).map(([, dead]) => dead),
+      Infinity,
+      0.95,
     ).mean,
   published,
   within: half(0),
@@ -134,7 +136,7 @@ checkRows(
   ).map(([what, dead, cut, share]) => ({
     why: `${what}: ${dead} of ${cut} dead`,
     source: `derived from ${VINEWS_2020_5}`,
-    ours: () => budInjury(dead, cut).share,
+    ours: () => budInjury(dead, cut, 0.95).share,
     published: share,
     within: EXACT,
   })),

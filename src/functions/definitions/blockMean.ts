@@ -1,7 +1,8 @@
 import { blockMean } from "../../domain/blockMean";
 import { BLOCKMEAN_TEXT } from "../../texts/functions/sampling";
+import { confidence } from "../confidence";
 import { cordonFunction, sideBySide } from "../cordonFunction";
-import { choice, number, numbers, once, optional, whole } from "../parameter";
+import { choice, numbers, once, optional, whole } from "../parameter";
 
 export const BLOCKMEAN = cordonFunction({
   id: "BLOCKMEAN",
@@ -9,13 +10,13 @@ export const BLOCKMEAN = cordonFunction({
   parameters: [
     numbers("counts", { most: 1e9 }),
     optional(once(whole("vines", { least: 1, most: 1e7 }))),
-    optional(once(number("confidence", { least: 0.5, most: 0.9999 })), 0.95),
+    confidence(),
     optional(once(choice("zeros", ["count", "skip"])), "count"),
   ],
   result: sideBySide("mean", "low", "high", "n"),
   examples: [
     {
-      formula: "=CORDON.BLOCKMEAN({40;50;60})",
+      formula: "=CORDON.BLOCKMEAN({40;50;60},,95%)",
       gives: [[50, 25.159, 74.841, 3]],
       within: 0.0005,
       source: {
@@ -28,7 +29,7 @@ export const BLOCKMEAN = cordonFunction({
   run: (a) => ({
     ...blockMean(
       a.counts.numbers.filter((count) => a.zeros === "count" || count !== 0),
-      a.vines,
+      a.vines ?? Infinity,
       a.confidence,
     ),
   }),

@@ -1,8 +1,9 @@
 import { budInjury } from "../../domain/budInjury";
 import { INTERVAL_METHODS } from "../../domain/proportionInterval";
 import { BUDINJURY_TEXT } from "../../texts/functions/injury";
+import { confidence } from "../confidence";
 import { cordonFunction, sideBySide } from "../cordonFunction";
-import { choice, number, once, optional, whole } from "../parameter";
+import { choice, once, optional, whole } from "../parameter";
 
 export const BUDINJURY = cordonFunction({
   id: "BUDINJURY",
@@ -10,13 +11,13 @@ export const BUDINJURY = cordonFunction({
   parameters: [
     whole("dead", { most: 1e6 }),
     whole("cut", { most: 1e6, aboveZero: true }),
-    optional(once(number("confidence", { least: 0.5, most: 0.9999 })), 0.95),
+    confidence(),
     optional(once(choice("method", INTERVAL_METHODS)), "Wilson"),
   ],
   result: sideBySide(["share", "share"], ["low", "share"], ["high", "share"]),
   examples: [
     {
-      formula: "=CORDON.BUDINJURY(15,148)",
+      formula: "=CORDON.BUDINJURY(15,148,0.95)",
       gives: [[0.1014, 0.0624, 0.1605]],
       within: 0.00005,
       source: {

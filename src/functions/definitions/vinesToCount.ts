@@ -1,7 +1,8 @@
 import { vinesToCount } from "../../domain/vinesToCount";
 import { VINESTOCOUNT_TEXT } from "../../texts/functions/sampling";
+import { confidence } from "../confidence";
 import { cordonFunction, oneValue } from "../cordonFunction";
-import { number, once, optional, whole } from "../parameter";
+import { number, optional, whole } from "../parameter";
 
 export const VINESTOCOUNT = cordonFunction({
   id: "VINESTOCOUNT",
@@ -10,12 +11,12 @@ export const VINESTOCOUNT = cordonFunction({
     number("cv", { most: 5, aboveZero: true }),
     number("margin", { least: 0.001, most: 1 }),
     optional(whole("vines", { least: 1, most: 1e7 })),
-    optional(once(number("confidence", { least: 0.5, most: 0.9999 })), 0.95),
+    confidence(),
   ],
   result: oneValue("vines"),
   examples: [
     {
-      formula: "=CORDON.VINESTOCOUNT(0.321578,10%)",
+      formula: "=CORDON.VINESTOCOUNT(0.321578,10%,,95%)",
       gives: [[43]],
       within: 0,
       source: {
@@ -24,5 +25,5 @@ export const VINESTOCOUNT = cordonFunction({
       },
     },
   ],
-  run: (a) => vinesToCount(a.cv, a.margin, a.vines, a.confidence).vines,
+  run: (a) => vinesToCount(a.cv, a.margin, a.vines ?? Infinity, a.confidence).vines,
 });

@@ -1662,7 +1662,7 @@ export const en = {
       },
       confidence: {
         label: "confidence",
-        description: "How often such a range should hold the true figure, as a share: 0.95 if left out.",
+        description: "How often such a range should hold the true figure, as a share: 0.9 if left out.",
       },
       low: "low",
       high: "high",

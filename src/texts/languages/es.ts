@@ -1693,7 +1693,7 @@ export const es: Texts = {
       confidence: {
         label: "confianza",
         description:
-          "Con qué frecuencia el rango debe contener el valor verdadero, como proporción: 0,95 si se omite.",
+          "Con qué frecuencia el rango debe contener el valor verdadero, como proporción: 0,9 si se omite.",
       },
       low: "bajo",
       high: "alto",

@@ -1712,8 +1712,7 @@ export const fr: Texts = {
       },
       confidence: {
         label: "confiance",
-        description:
-          "À quelle fréquence la fourchette doit contenir la vraie valeur, en part : 0,95 si omis.",
+        description: "À quelle fréquence la fourchette doit contenir la vraie valeur, en part : 0,9 si omis.",
       },
       low: "bas",
       high: "haut",

@@ -158,8 +158,8 @@ describe("which vines to count", () => {
 test("missing vines counted as zero and corrected again are lost twice", () => {
   const bearing = [50, 60, 40, 70];
   const withZeros = [...bearing, 0];
-  const right = blockMean(bearing).mean * (1 - 1 / 5);
-  const wrong = blockMean(withZeros).mean * (1 - 1 / 5);
+  const right = blockMean(bearing, Infinity, 0.95).mean * (1 - 1 / 5);
+  const wrong = blockMean(withZeros, Infinity, 0.95).mean * (1 - 1 / 5);
   expect(1 - wrong / right).toBeCloseTo(0.2, 12);
-  expect(blockMean(withZeros).mean).toBeCloseTo(right, 12);
+  expect(blockMean(withZeros, Infinity, 0.95).mean).toBeCloseTo(right, 12);
 });
