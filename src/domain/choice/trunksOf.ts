@@ -17,7 +17,7 @@ export interface Trunk {
  * @example
  * trunksOf({ candidates: [{ trunk: 2, trunkCondition: "dead" }, { trunk: 1 }] }).map((trunk) => trunk.live) // [true, false]
  */
-export function trunksOf(vine: VineToDecide): Trunk[] {
+export function trunksOf(vine: Pick<VineToDecide, "candidates">): Trunk[] {
   const seen: {
     number: number;
     condition: Condition | undefined;

@@ -1,9 +1,11 @@
+import type { ChoiceRules } from "../../domain/choice/choiceRules";
 import { chooseCordons } from "../../domain/choice/chooseCordons";
 import type { VineDecision } from "../../domain/choice/vineDecision";
 import { vinePlan, type VinePlan } from "../../domain/plan/vinePlan";
 import { choiceRules } from "./choice/choiceRules";
 import type { Season } from "../season/season";
-import { renewalRules } from "./renewal/renewalRules";
+import { renewalRules, type RenewalRules } from "./renewal/renewalRules";
+import { hasTrunkToRenew } from "./renewal/trunksToRenew";
 import { vinesToDecide, type SurveyVine } from "./vinesToDecide";
 
 /** A vine of the survey with its answer. */
@@ -11,6 +13,8 @@ export interface DecidedVine extends SurveyVine {
   readonly decision: VineDecision;
   /** What is done on the vine, made once from its decision. */
   readonly plan: VinePlan;
+  /** It has a trunk to bring up, to replace or to take out. */
+  readonly renewsTrunk: boolean;
 }
 
 /** True for a vine that a person must look at. */
@@ -20,8 +24,17 @@ export function isAsked({ decision }: DecidedVine): boolean {
 
 /** A vine of the survey with its answer and its plan, by the figures of the Settings sheet. */
 export function decidedVine(vine: SurveyVine, settings: Season["settings"]): DecidedVine {
-  const decision = chooseCordons(vine.toDecide, choiceRules(settings));
-  return { ...vine, decision, plan: vinePlan(vine.toDecide, decision, renewalRules(settings).triggers) };
+  return answered(vine, choiceRules(settings), renewalRules(settings));
+}
+
+function answered(vine: SurveyVine, rules: ChoiceRules, renewal: RenewalRules): DecidedVine {
+  const decision = chooseCordons(vine.toDecide, rules);
+  return {
+    ...vine,
+    decision,
+    plan: vinePlan(vine.toDecide, decision, renewal.triggers),
+    renewsTrunk: hasTrunkToRenew(vine.toDecide, renewal.trunksWanted),
+  };
 }
 
 /** What was decided of an earlier reading of the same sheets. */
@@ -38,16 +51,15 @@ export interface DecidedBefore {
  */
 export function* decideSeason(season: Season, before?: DecidedBefore): Generator<DecidedVine, void, void> {
   const rules = choiceRules(season.settings);
-  const { triggers } = renewalRules(season.settings);
+  const renewal = renewalRules(season.settings);
   const known = before && isSame(before.settings, season.settings) ? before.vines : [];
   for (const [at, vine] of vinesToDecide(season).entries()) {
     if (known[at] && isSame(known[at].toDecide, vine.toDecide)) {
-      const { decision, plan } = known[at];
-      yield { ...vine, decision, plan };
+      const { decision, plan, renewsTrunk } = known[at];
+      yield { ...vine, decision, plan, renewsTrunk };
       continue;
     }
-    const decision = chooseCordons(vine.toDecide, rules);
-    yield { ...vine, decision, plan: vinePlan(vine.toDecide, decision, triggers) };
+    yield answered(vine, rules, renewal);
   }
 }
 

@@ -63,17 +63,10 @@ function laysCane({ decision }: DecidedVine): boolean {
   return decision.sides.some(({ layCaneFrom }) => layCaneFrom !== undefined);
 }
 
-const TRUNK_NOTES = ["oneTrunk", "bothOnOneTrunk", "everyTrunkHurt", "noLiveTrunk"];
-
-/** True for a vine whose trunks call for something. */
-function hasTrunkNote({ decision }: DecidedVine): boolean {
-  return decision.notes.some(({ code }) => TRUNK_NOTES.includes(code));
-}
-
 const SHOWN: Readonly<Record<VinesShown, (vine: DecidedVine) => boolean>> = {
   ask: isAsked,
   lay: laysCane,
-  trunks: hasTrunkNote,
+  trunks: ({ renewsTrunk }) => renewsTrunk,
   all: () => true,
 };
 

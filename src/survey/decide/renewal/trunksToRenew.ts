@@ -1,5 +1,5 @@
 import { renewalRules } from "./renewalRules";
-import type { Condition } from "../../../domain/choice/candidateCordon";
+import type { Condition, VineToDecide } from "../../../domain/choice/candidateCordon";
 import { trunksOf } from "../../../domain/choice/trunksOf";
 import { trunkRenewal, URGENCIES, type TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { Season } from "../../season/season";
@@ -53,11 +53,25 @@ export function trunksToRenew(
     const { block, row, vine } = placeOf(key);
     const name = season.words.wordOf(block);
     const renewal = trunkRenewal({ liveTrunks, noted: noted.get(placeName(name, row, vine)) ?? [] }, wanted);
-    if (renewal.urgency !== "none" || renewal.takeOut.length > 0)
-      vines.push({ block: name, row, vine, liveTrunks, renewal });
+    if (callsForWork(renewal)) vines.push({ block: name, row, vine, liveTrunks, renewal });
   }
   const order = ({ renewal }: VineToRenew) => URGENCIES.indexOf(renewal.urgency);
   return { vines: vines.sort((first, second) => order(first) - order(second)), notCounted, byLiveTrunks };
+}
+
+/** True for a vine that has a trunk to bring up, to replace or to take out. */
+export function hasTrunkToRenew({ status, ...vine }: VineToDecide, wanted: number): boolean {
+  const { liveTrunks } = vine;
+  if (status === "missing" || liveTrunks === undefined) return false;
+  return callsForWork(trunkRenewal({ liveTrunks, noted: notedOn(vine) }, wanted));
+}
+
+function callsForWork({ urgency, takeOut }: TrunkRenewal): boolean {
+  return urgency !== "none" || takeOut.length > 0;
+}
+
+function notedOn(vine: Pick<VineToDecide, "candidates">): { number: number; condition: Condition }[] {
+  return trunksOf(vine).flatMap(({ number, condition }) => (condition ? [{ number, condition }] : []));
 }
 
 function placeName(block: string, row: number, vine: number): string {
@@ -66,9 +80,6 @@ function placeName(block: string, row: number, vine: number): string {
 
 function notedTrunks(vines: readonly SurveyVine[]): Map<string, { number: number; condition: Condition }[]> {
   return new Map(
-    vines.map(({ block, row, vine, toDecide }) => [
-      placeName(block, row, vine),
-      trunksOf(toDecide).flatMap(({ number, condition }) => (condition ? [{ number, condition }] : [])),
-    ]),
+    vines.map(({ block, row, vine, toDecide }) => [placeName(block, row, vine), notedOn(toDecide)]),
   );
 }
