@@ -19,6 +19,7 @@ import { mustHaveRows, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, mustEnd, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
 import { printable, type ExitCode, type Terminal } from "./terminal";
+import { placeName } from "../texts/placeName";
 
 /** Decides which cordon stays on each side of every vine: 0 nothing to ask, 1 somebody must look at a vine. */
 export const CHOOSE_COMMAND: Command = {
@@ -166,8 +167,8 @@ export async function decided(
 function printJson(season: Season, vines: readonly DecidedVine[], { language, print }: Terminal): void {
   const choice = vines.map(({ block, row, vine, decision, plan, rows, recount }) => ({
     block,
-    row,
-    vine,
+    row: placeName(row),
+    vine: placeName(vine),
     worth: decision.worth,
     lead: decision.lead ?? null,
     sides: decision.sides,

@@ -1,5 +1,5 @@
 import { printable } from "./terminal";
-import { gapsOfSeason } from "../survey/season/gapsOfSeason";
+import { gapsOfSeason, type SurveyRowGaps } from "../survey/season/gapsOfSeason";
 import { isoDay } from "../survey/reading/serialDate";
 import { usedSentence } from "../survey/season/usedSentence";
 import { stayingCordons } from "../survey/decide/stayingCordons";
@@ -12,6 +12,7 @@ import { printCsv, printTable } from "./printTable";
 import { mustHaveRows, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
+import { placeName } from "../texts/placeName";
 
 /** Gaps on the wire, row by row. */
 export const GAPS_COMMAND: Command = {
@@ -48,7 +49,7 @@ export const GAPS_COMMAND: Command = {
     if (isSaved(options)) await saveResult(inputs, { sheets }, "gaps", options, terminal);
     const format = formatOf(options);
     if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") terminal.print(jsonText(gaps));
+    else if (format === "json") terminal.print(jsonText({ ...gaps, rows: gaps.rows.map(namedRow) }));
     else {
       printTable(sheet, terminal);
       terminal.print(printable(usedSentence(gaps.rowsUsed, terminal.language)));
@@ -56,3 +57,10 @@ export const GAPS_COMMAND: Command = {
     return 0;
   },
 };
+
+/** A row with its labels, and those of its vines. */
+const namedRow = (row: SurveyRowGaps) => ({
+  ...row,
+  row: placeName(row.row),
+  byVine: row.byVine.map((vine) => ({ ...vine, vine: placeName(vine.vine) })),
+});

@@ -7,6 +7,7 @@ import { CELL, type Season, type SurveyTable } from "../survey/season/season";
 import type { ResultRow } from "./cordonFunction";
 import { seasonOfTables, type GivenTables } from "./seasonOfTables";
 import { cellRefusal, neededColumn, surveyTable } from "./surveyTable";
+import { placeName } from "../texts/placeName";
 
 const COUNTED = ["positions", "liveSpurs"] as const;
 const PLACES = ["block", "row", "vine"] as const;
@@ -41,7 +42,7 @@ export function gapsOfTable(given: GivenTables, which: CordonsCounted): readonly
     else open.refusal ??= cellRefusal("cordons", table, bad, index);
   }
   return [...rows.values()].map(({ block, row, cordons, refusal }) =>
-    refusal ? spoiltRow(block, row, refusal) : { ...gapsByRow(cordons)[0] },
+    refusal ? spoiltRow(block, row, refusal) : { ...gapsByRow(cordons)[0], row: placeName(row) },
   );
 }
 
@@ -91,5 +92,5 @@ function countsOf(table: SurveyTable, index: number) {
 
 function spoiltRow(block: string, row: number, refusal: Refusal): ResultRow {
   const sums = ["vines", "cordons", "positions", "liveSpurs", "gaps", "share", "longestGap"];
-  return { block, row, ...Object.fromEntries(sums.map((id) => [id, refusal])) };
+  return { block, row: placeName(row), ...Object.fromEntries(sums.map((id) => [id, refusal])) };
 }

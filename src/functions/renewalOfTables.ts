@@ -7,6 +7,7 @@ import type { ResultRow } from "./cordonFunction";
 import type { TableArgument } from "./parameter";
 import { seasonOfTables } from "./seasonOfTables";
 import { neededColumn } from "./surveyTable";
+import { placeName } from "../texts/placeName";
 
 const SHEETS = { vines: "vines", settings: "settings", cordons: "cordons" } as const;
 
@@ -33,8 +34,8 @@ export function renewalOfTables(
   const rows: ResultRow[] = vines.map(({ block, row, vine, liveTrunks, renewal }, index) => ({
     order: index + 1,
     block,
-    row,
-    vine,
+    row: placeName(row),
+    vine: placeName(vine),
     liveTrunks,
     bringUp: renewal.bringUp,
     what: trunkRenewalSentence(renewal, liveTrunks, wanted, language),

@@ -1,4 +1,5 @@
 import { LANGUAGE_FILES, type Language } from "./languages/languages";
+import { placeName } from "./placeName";
 
 export type { Language };
 
@@ -26,12 +27,23 @@ export type TextFacts = Readonly<
 export function say(text: Text, language: Language, facts: TextFacts = {}): string {
   return text[language].replace(PLACEHOLDER, (whole, name: string, one?: string, more?: string) => {
     if (!(name in facts)) return whole;
-    if (one === undefined || more === undefined) return written(facts[name], language);
+    if (one === undefined || more === undefined)
+      return written(PLACES.has(name) ? named(facts[name]) : facts[name], language);
     return PLURALS[language].select(Number(facts[name])) === "one" ? one : more;
   });
 }
 
 const PLACEHOLDER = /\{(\w+)(?::([^{}|]*)\|([^{}|]*))?\}/g;
+/** Facts that are rows or vines, which may have labels with letters. */
+const PLACES = new Set(["row", "vine", "vines"]);
+
+function named(fact: TextFacts[string]): TextFacts[string] {
+  if (typeof fact === "number") return placeName(fact);
+  return Array.isArray(fact)
+    ? fact.map((place) => (typeof place === "number" ? placeName(place) : place))
+    : fact;
+}
+
 const PLURALS = byLanguage((language) => new Intl.PluralRules(language));
 
 const NUMBERS = byLanguage(

@@ -295,11 +295,12 @@ const REFUSED: readonly Refused[] = [
     args: [
       [
         ["Block", "Row", "Vine", "Positions", "Live spurs"],
-        ["North Bench", "x", 1, 8, 6],
+        ["North Bench", 1, 1, 8, 6],
+        ["North Bench", "x", 2, 8, 6],
       ],
     ],
     code: "wrongCell",
-    says: ["cordons", "Row", "x", "row 2"],
+    says: ["cordons", "Row", "x", "row 3"],
   },
   {
     why: "table: blanks that arrive as 0",

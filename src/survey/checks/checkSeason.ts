@@ -4,6 +4,7 @@ import { CHECKS } from "./checks";
 import type { Finding } from "./finding";
 import type { Season, SurveyColumn, SurveyTable } from "../season/season";
 import { choiceId } from "../season/vinePlaces";
+import { placeName } from "../../texts/placeName";
 
 export interface CheckOptions {
   /** Spreadsheet serial of the day of the check; without it nothing is said about dates in the future. */
@@ -109,7 +110,7 @@ function placeFacts(season: Season, table: SurveyTable, index: number): Record<s
   }
   for (const id of ["row", "vine"]) {
     const value = table.column(id)?.numbers[index] ?? NaN;
-    if (!Number.isNaN(value)) facts[id] = value;
+    if (!Number.isNaN(value)) facts[id] = placeName(value);
   }
   const side = table.column("side");
   const sideId = side && choiceId(side, index);

@@ -1,6 +1,7 @@
 import type { Check, FindingKind } from "./check";
 import { NO_PLACE, placeOf } from "../season/vinePlaces";
 import type { SurveyColumn } from "../season/season";
+import { placeName } from "../../texts/placeName";
 
 const copiedDown: FindingKind = { code: "copiedDown", severity: "ask", action: "askCounter" };
 
@@ -46,9 +47,9 @@ export const COPIED_DOWN: Check = {
         const [copy] = run[1].rows;
         if (copy < from || copy >= to) continue;
         report(copiedDown, copy, undefined, {
-          from: placeOf(run[0].key).vine,
+          from: placeName(placeOf(run[0].key).vine),
           vines: run.length,
-          last: placeOf(run.at(-1)!.key).vine,
+          last: placeName(placeOf(run.at(-1)!.key).vine),
         });
       }
     };

@@ -1,12 +1,13 @@
 import type { Finding, Severity } from "./finding";
 import type { Season } from "../season/season";
+import { placeOfLabel } from "../reading/placeLabel";
 
 /** How many findings of each severity. */
 export type SeverityCounts = Readonly<Record<Severity, number>>;
 
 export interface RowCounts extends SeverityCounts {
   readonly block: string;
-  readonly row: number;
+  readonly row: number | string;
 }
 
 export interface CounterCounts extends SeverityCounts {
@@ -19,17 +20,19 @@ export interface CounterCounts extends SeverityCounts {
 
 /** Findings by row of the vineyard, in the order of blocks and rows; findings without a row are left out. */
 export function countsByRow(findings: readonly Finding[]): RowCounts[] {
-  const rows = new Map<string, { block: string; row: number } & Record<Severity, number>>();
+  const rows = new Map<string, { block: string; row: number | string } & Record<Severity, number>>();
   for (const { facts, severity } of findings) {
     const { block, row } = facts;
-    if (typeof block !== "string" || typeof row !== "number") continue;
+    if (typeof block !== "string" || (typeof row !== "number" && typeof row !== "string")) continue;
     const key = `${block.toLowerCase()}\n${row}`;
     let counts = rows.get(key);
     if (!counts) rows.set(key, (counts = { block, row, wrong: 0, ask: 0, note: 0 }));
     counts[severity]++;
   }
-  return [...rows.values()].sort((a, b) => a.block.localeCompare(b.block) || a.row - b.row);
+  return [...rows.values()].sort((a, b) => a.block.localeCompare(b.block) || placeIn(a.row) - placeIn(b.row));
 }
+
+const placeIn = (row: number | string) => (typeof row === "number" ? row : (placeOfLabel(row) ?? 0));
 
 /** Findings by whoever counted, most findings on a hundred rows first; people without a finding are there too. */
 export function countsByCounter(findings: readonly Finding[], season: Season): CounterCounts[] {

@@ -46,7 +46,7 @@ export const REGISTER: Check = {
           });
           continue;
         }
-        if (rowColumn && rowColumn.numbers[i] > (lastRow.get(block) ?? Infinity)) {
+        if (rowColumn && Math.floor(rowColumn.numbers[i]) > (lastRow.get(block) ?? Infinity)) {
           if (!sameVineBefore(keys, i))
             report(unknownRow, i, rowColumn, { last: lastRow.get(block)!, rows: stretch(keys, i) });
           continue;

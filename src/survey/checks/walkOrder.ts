@@ -1,6 +1,7 @@
 import type { Check, FindingKind } from "./check";
 import { positionsOutOfOrder } from "../season/inOrder";
 import { NO_PLACE, placeOf, rowKey } from "../season/vinePlaces";
+import { placeName } from "../../texts/placeName";
 
 const outOfWalkOrder: FindingKind = { code: "outOfWalkOrder", severity: "ask", action: "askCounter" };
 
@@ -34,7 +35,7 @@ export const WALK_ORDER: Check = {
         const neighbours = [stop - 1, stop + 1]
           .filter((other) => other >= 0 && other < stops.length)
           .map((other) => placeOf(keys[stops[other]]))
-          .map(({ row, vine }) => `${row}/${vine}`);
+          .map(({ row, vine }) => `${placeName(row)}/${placeName(vine)}`);
         report(outOfWalkOrder, stops[stop], vineColumn, { neighbours });
       }
     };

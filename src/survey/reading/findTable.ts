@@ -23,6 +23,8 @@ export interface FoundTable {
   readonly repeated: readonly number[];
   /** Units that heads or answers name, where the layout was looked at. */
   readonly units?: ReadonlyMap<Column, Unit>;
+  /** Keys whose labels are letters, where the area is a part of a table that tells. */
+  readonly lettered?: ReadonlySet<string>;
   /** Sheet row of a row of the area and sheet column of a position, where the area is not the sheet's own. */
   readonly sheetRowOf?: (index: number) => number;
   readonly sheetColumnOf?: (position: number) => number;

@@ -1,7 +1,7 @@
 import { isBlank, type CellValue } from "../sheets/cell";
 import type { Column, SheetShape } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
-import { unitNamed, type Unit } from "../sheets/unit";
+import { holdsUnit, unitNamed, type Unit } from "../sheets/unit";
 import type { SurveyTable } from "../season/surveyTable";
 import { findTable, HEADER_SEARCH_ROWS, type FoundTable, type HeaderMapping } from "./findTable";
 import { columnNamed, headWords, NAMES, plainWords, type HeadWords } from "./headWords";
@@ -342,8 +342,13 @@ function has(columns: ReadonlyMap<Column, number>, id: string): boolean {
 function columnOf(shape: SheetShape, head: HeadWords, own: ReadonlyMap<string, Column>): Column | undefined {
   if (head.qualifier !== undefined || head.year !== undefined) return undefined;
   const column = columnNamed(shape, head.words);
-  if (!column || [...own.values()].includes(column)) return undefined;
+  if (!column || [...own.values()].includes(column) || isOfOtherUnit(column, head)) return undefined;
   return column;
+}
+
+/** True for a head whose unit makes its column another: per cents of live spurs are no counts, a trunk in inches no number. */
+function isOfOtherUnit({ kind }: Column, { unit }: HeadWords): boolean {
+  return unit !== undefined && kind !== "text" && !holdsUnit(kind, unit);
 }
 
 /** True where live spurs stand under a year's head or can be derived from dead ones. */
@@ -879,8 +884,9 @@ function leftColumns(
     )
       continue;
     const head = headWords(text);
-    const reason =
-      head.qualifier === "total" ? "total" : head.qualifier || head.year ? "qualifier" : "otherColumn";
+    const named = columnNamed(segment.shape, head.words);
+    const isOther = head.qualifier ?? head.year ?? (named && isOfOtherUnit(named, head));
+    const reason = head.qualifier === "total" ? "total" : isOther ? "qualifier" : "otherColumn";
     account.leftOut.push({ what: "column", reason, sheet: area.sheet, facts: { head: text } });
   }
 }

@@ -1,11 +1,13 @@
 /**
  * Where a row's or a vine's label stands among the others: 12 at 12, 12.5 and 12a between 12 and 13, R7, 007 and "row 7"
- * at 7, a letter at its place in the alphabet. Undefined for a label without an order.
+ * at 7, a letter among letters. Places with letters are those of placeName. Undefined for a label without an order.
  *
  * @example
  * placeOfLabel("V12") // 12
  * @example
- * placeOfLabel("C") // 3
+ * placeOfLabel("12a") // 12.015625
+ * @example
+ * placeOfLabel("C") // 3.984375
  */
 export function placeOfLabel(label: string): number | undefined {
   const bare = label
@@ -20,13 +22,14 @@ export function placeOfLabel(label: string): number | undefined {
   if (numbered) {
     const whole = Number(numbered[1]);
     if (numbered[2] !== undefined) return Number(`${numbered[1]}.${numbered[2]}`);
-    return numbered[3] === undefined ? whole : whole + letterNumber(numbered[3]) / STEPS_BETWEEN;
+    return numbered[3] === undefined ? whole : whole + (2 * letterNumber(numbered[3]) - 1) / PARTS;
   }
-  return /^[a-z]$/i.test(bare) ? letterNumber(bare) : undefined;
+  return /^[a-z]{1,2}$/i.test(bare)
+    ? [...bare].reduce((sum, letter) => sum * 26 + letterNumber(letter), 0) + (PARTS - 1) / PARTS
+    : undefined;
 }
 
-/** Places for lettered vines between two others: one more than letters. */
-const STEPS_BETWEEN = 27;
+const PARTS = 64;
 
 const letterNumber = (letter: string) => letter.toLowerCase().charCodeAt(0) - 96;
 

@@ -20,6 +20,8 @@ export interface CellPlace {
   readonly sheet: string;
   readonly unit: Unit | undefined;
   readonly odd: OddCells;
+  /** Keys whose labels are letters, where a part of their column tells too little; else the column itself tells. */
+  readonly lettered?: ReadonlySet<string>;
 }
 
 /** Names of blocks, cordons, canes and counters of the largest farms are far fewer; more are remarks under such a head. */
@@ -77,6 +79,7 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
       }
     }
   }
+  if (isKey) readLetters(column, raw, place, numbers, states);
   if (asText.length >= LEAST_TEXTS && asText.length > usable)
     for (const [i, number] of asText) {
       numbers[i] = number;
@@ -84,6 +87,29 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
       place.odd.wasRead("textNumbers", place.sheet, column.id, raw[i]);
     }
   return { numbers, states, codes: NO_CODES };
+}
+
+/** Letters as labels, where most of a column's cells are some: a letter among numbers is no place. */
+function readLetters(
+  { id }: Column,
+  raw: readonly CellValue[],
+  { lettered }: CellPlace,
+  numbers: Numbers,
+  states: Uint8Array,
+): void {
+  const found: [index: number, place: number][] = [];
+  let filled = 0;
+  for (let i = 0; i < raw.length; i++) {
+    if (states[i] !== CELL.blank) filled++;
+    const cell = raw[i];
+    const place = states[i] === CELL.unreadable && typeof cell === "string" ? placeOfLabel(cell) : undefined;
+    if (place !== undefined) found.push([i, place]);
+  }
+  if (!(lettered?.has(id) ?? found.length > filled / 2)) return;
+  for (const [i, place] of found) {
+    numbers[i] = place;
+    states[i] = CELL.usable;
+  }
 }
 
 /** 1,234 and 1.234, which are a thousand to some and one to others. */

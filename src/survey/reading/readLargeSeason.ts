@@ -7,6 +7,7 @@ import { OddCells } from "./oddCells";
 import { groupedNotes, type OpenAccount, type ReadingAccount } from "./readingAccount";
 import {
   blocksNamed,
+  letteredKeys,
   readRows,
   readSeason,
   tellTotals,
@@ -286,6 +287,7 @@ function pieceReader(
       table.columns.map(({ column, sheetColumn }) => [column, sheetColumn - head.firstColumn]),
     ),
     repeated: table.repeatedHeaders.map(({ sheetColumn }) => sheetColumn - head.firstColumn),
+    lettered: letteredKeys(table),
     units: new Map(table.columns.flatMap(({ column, unit }) => (unit ? [[column, unit] as const] : []))),
   };
   const area = { sheet: head.sheet, firstRow: 0, firstColumn: head.firstColumn, isText: head.isText };

@@ -17,7 +17,7 @@ import type { SheetArea } from "./sheetArea";
 import { CELL, type Season, type SurveyColumn, type SurveyTable, type TotalRow } from "../season/season";
 import { textNumber } from "./textNumber";
 import { isTotalWord, meansAll, startsAsTotal } from "./totalWords";
-import { columnUnit, type Unit } from "../sheets/unit";
+import { columnUnit, holdsUnit } from "../sheets/unit";
 import { unitsDeniedByWire } from "./unitByWire";
 import { partByWinter } from "./winters";
 import { wordKey, Words } from "../sheets/words";
@@ -167,6 +167,23 @@ function systemOf(
 /** A table, or a piece of one, whose season is not told yet. */
 export type TableRows = Omit<SurveyTable, "winter">;
 
+/** Keys of a table whose labels are letters. */
+export function letteredKeys({ columns }: Pick<SurveyTable, "columns">): ReadonlySet<string> {
+  const isLetter = (cell: CellValue | undefined) =>
+    typeof cell === "string" && /^[a-z]{1,2}$/i.test(cell.trim());
+  return new Set(
+    columns.flatMap(({ column: { id }, raw, states }) => {
+      if (id !== "row" && id !== "vine") return [];
+      for (let i = 0; i < Math.min(raw.length, ROWS_TO_TELL); i++)
+        if (states[i] === CELL.usable && isLetter(raw.at(i))) return [id];
+      return [];
+    }),
+  );
+}
+
+/** Rows that tell whether a key's labels are letters. */
+const ROWS_TO_TELL = 100;
+
 /** The table that was found in a sheet. */
 function readTable(
   area: SheetArea,
@@ -202,7 +219,8 @@ export function readRows(
   for (const [column, position] of place.columns) {
     const header = String(headers[position] ?? "").trim();
     const raw = cellsAt(lines, position);
-    const unit = fittingUnit(column, place.units?.get(column)) ?? columnUnit(column.kind, header, system);
+    const named = place.units?.get(column);
+    const unit = named && holdsUnit(column.kind, named) ? named : columnUnit(column.kind, header, system);
     const base = {
       column,
       header,
@@ -211,7 +229,8 @@ export function readRows(
       perUnit: unit?.perUnit ?? 1,
       raw,
     };
-    const cells = readCells(column, raw, { sheet: area.sheet, unit, odd }, words, noNumbers);
+    const { lettered } = place;
+    const cells = readCells(column, raw, { sheet: area.sheet, unit, odd, lettered }, words, noNumbers);
     columns.push(withoutMoved({ ...base, ...cells, usable: cells.numbers }, moved));
   }
   columns.sort((a, b) => place.shape.columns.indexOf(a.column) - place.shape.columns.indexOf(b.column));
@@ -249,18 +268,6 @@ function movedRows(
   return hasMoved ?? ((index) => hasMovedCells(values[index], heads));
 }
 
-const DIMENSIONS: Readonly<Record<string, Unit["dimension"]>> = {
-  length: "length",
-  shortLength: "length",
-  mass: "mass",
-  share: "share",
-};
-
-/** A named unit where it is one of what the column holds. */
-function fittingUnit({ kind }: Column, unit: Unit | undefined): Unit | undefined {
-  return unit && unit.dimension === DIMENSIONS[kind] ? unit : undefined;
-}
-
 /**
  * A table of one row, read like the others of `table`, for judging it while it is typed. Undefined for a blank row.
  *
@@ -276,7 +283,7 @@ export function readRow(
   const odd = new OddCells({});
   const columns = table.columns.map((column): SurveyColumn => {
     const raw = [cellOf(column.sheetColumn)];
-    const place = { sheet: table.sheet, unit: column.unit, odd };
+    const place = { sheet: table.sheet, unit: column.unit, odd, lettered: letteredKeys(table) };
     const cells = readCells(column.column, raw, place, season.words, noNumbers);
     return { ...column, raw, ...cells, usable: cells.numbers };
   });

@@ -77,11 +77,16 @@ export function gapsOfSeason(season: Season, counts: Stays = () => true): Season
   };
 }
 
-/** The highest number of a vine in these rows, 0 without any. */
-export function lastVine(rows: readonly Pick<SurveyRowGaps, "byVine">[]): number {
+/** The vines across a map of these rows: every number up to the last, and those that stand between others. */
+export function vinesAcross(rows: readonly Pick<SurveyRowGaps, "byVine">[]): number[] {
+  const across = new Set<number>();
   let last = 0;
-  for (const { byVine } of rows) for (const { vine } of byVine) last = Math.max(last, vine);
-  return last;
+  for (const { byVine } of rows)
+    for (const { vine } of byVine)
+      if (Number.isInteger(vine)) last = Math.max(last, vine);
+      else across.add(vine);
+  for (let vine = 1; vine <= last; vine++) across.add(vine);
+  return [...across].sort((one, other) => one - other);
 }
 
 /** Counts of one cordon. */

@@ -1,4 +1,5 @@
 import type { Column, SheetId } from "../sheets/column";
+import { placeName } from "../../texts/placeName";
 import { CELL, type Numbers, type SurveyColumn, type SurveyTable } from "./surveyTable";
 
 /** Rounding of a limit that was given in another unit, so that the limit itself still passes. */
@@ -22,14 +23,17 @@ export function judgedTable<A extends Pick<SurveyTable, "shape" | "rowCount" | "
   return { ...table, columns, column: (id: string) => byId.get(id) };
 }
 
-/** True for counts and years; a vine may stand halfway between two others. */
+/** True for counts and years; a vine may stand halfway between two others, a row only by a letter. */
 const isWhole = ({ kind, id }: Column) => (kind === "count" && id !== "vine") || kind === "year";
 
 function limitState(value: number, column: Column): number {
   const { least = -Infinity, most = Infinity } = column;
   if (value < least - ROUNDING || value > most + ROUNDING) return CELL.outside;
   const whole = isWhole(column);
-  return whole && Number.isFinite(value) && !Number.isInteger(value) ? CELL.notWhole : CELL.usable;
+  const isLabel = column.id === "row" && typeof placeName(value) === "string";
+  return whole && Number.isFinite(value) && !Number.isInteger(value) && !isLabel
+    ? CELL.notWhole
+    : CELL.usable;
 }
 
 /** One column with the states and numbers of its judgement; copies are made at the first cell that fails. */

@@ -9,23 +9,49 @@ const ROWS = 4096;
 const VINES = 8192;
 const LETTERS = 1024;
 const SIDES = 8;
+/** Parts of the way to the next row or vine; letters stand on odd ones (placeName), decimals on even ones. */
+const PARTS = 64;
+
+/** Parts by the tenths and quarters of a way, in their order. */
+const PART_OF = new Map([
+  ...[0, 6, 12, 20, 26, 32, 38, 44, 52, 58].map((part, tenths) => [tenths * 10, part] as const),
+  [25, 16] as const,
+  [75, 48] as const,
+]);
+const SHARE_OF = new Map([...PART_OF].map(([hundredths, part]) => [part, hundredths / 100]));
+
+/** A row or vine on the parts of its way; NaN where no label stands. */
+function onParts(place: number): number {
+  const whole = Math.floor(place);
+  if (whole === place) return place;
+  const part = (place - whole) * PARTS;
+  if (part % 2 === 1) return place;
+  return whole + (PART_OF.get(Math.round((place - whole) * 1e6) / 1e4) ?? NaN) / PARTS;
+}
+
+function fromParts(place: number): number {
+  const whole = Math.floor(place);
+  if (whole === place) return place;
+  const part = (place - whole) * PARTS;
+  return part % 2 === 1 ? place : Math.round((whole + SHARE_OF.get(part)!) * 100) / 100;
+}
 
 /**
- * One number for block, row and vine; NO_PLACE unless all three are usable. A vine that was set between two others may
- * stand at a quarter of the way, or half.
+ * One number for block, row and vine; NO_PLACE unless all three are usable. A row or vine between two others may stand at
+ * a letter, a vine at a tenth of the way or a quarter too.
  */
 export function placeKey(block: number, row: number, vine: number): number {
   if (block === NO_WORD || !(row >= 1 && row < ROWS) || !(vine >= 1 && vine < VINES)) return NO_PLACE;
-  if (!Number.isInteger(row) || !Number.isInteger(vine * 4)) return NO_PLACE;
-  return (block * ROWS + row) * VINES + vine;
+  const key = (block * ROWS + onParts(row)) * PARTS * VINES + onParts(vine);
+  return Number.isNaN(key) ? NO_PLACE : key;
 }
 
 /** Block, row and vine of a place. */
 export function placeOf(key: number): { block: number; row: number; vine: number } {
   const vine = key % VINES;
-  const rest = (key - vine) / VINES;
+  const rest = (key - vine) / VINES / PARTS;
   const row = rest % ROWS;
-  return { block: (rest - row) / ROWS, row, vine };
+  return { block: (rest - row) / ROWS, row: fromParts(row), vine: fromParts(vine) };
 }
 
 /** One number for block and row of a place. */
@@ -35,7 +61,7 @@ export function rowKey(key: number): number {
 
 /** Block of a row's number. */
 export function blockOfRow(row: number): number {
-  return Math.floor(row / ROWS);
+  return Math.floor(row / ROWS / PARTS);
 }
 
 /** The neighbour `steps` vines further along the same row. */
@@ -52,6 +78,7 @@ export class VinePlaces {
   private registered: Set<number> | undefined;
 
   private readonly letters = new Map<number, number>();
+  private readonly between = new Map<number, number>();
 
   /** @param tables the tables of this winter by their sheet */
   constructor(private readonly tables: (id: SheetId) => readonly SurveyTable[]) {}
@@ -66,8 +93,18 @@ export class VinePlaces {
       if (vines[i] === NO_PLACE || cordon[i] < 0) return undefined;
       const letter = this.letterOf(cordon[i]);
       if (letter >= LETTERS) return undefined;
-      return (vines[i] * LETTERS + letter) * SIDES + (side ? Math.max(0, side[i] + 1) : 0);
+      return (this.vineNumber(vines[i]) * LETTERS + letter) * SIDES + (side ? Math.max(0, side[i] + 1) : 0);
     };
+  }
+
+  /** A whole number for a vine that leaves room for its cordons: rows and vines between others are numbered below 0. */
+  private vineNumber(key: number): number {
+    const vine = key % VINES;
+    const row = (key - vine) / VINES / PARTS;
+    if (Number.isInteger(vine) && Number.isInteger(row)) return row * VINES + vine;
+    let number = this.between.get(key);
+    if (number === undefined) this.between.set(key, (number = -1 - this.between.size));
+    return number;
   }
 
   /** Small numbers for the letters of cordons, in the order in which they are met. */

@@ -8,7 +8,9 @@ import { winterOfSeason } from "../crop/outlookInputs";
 import { fixedCordons, type Stays } from "./fixedCordons";
 import { countsOfCordons } from "./gapsOfSeason";
 import type { Season } from "./season";
-import { NO_PLACE, placeOf } from "./vinePlaces";
+import { NO_PLACE, placeOf, rowKey } from "./vinePlaces";
+import { placeName } from "../../texts/placeName";
+import { placeOfLabel } from "../reading/placeLabel";
 
 /** What the Winters sheet keeps of one row of vines in one winter. */
 export interface WinterRow {
@@ -59,7 +61,7 @@ export function winterRows(season: Season, stays: Stays = fixedCordons(season)):
       if (keys[index] === NO_PLACE || stays(table, index) !== true || !counted.areUsable(index)) continue;
       const { positions, liveSpurs, longestGap = 0 } = counted.at(index);
       const { block, row } = placeOf(keys[index]);
-      const key = keys[index] - placeOf(keys[index]).vine;
+      const key = rowKey(keys[index]);
       const sums = open.get(key) ?? {
         block: season.words.wordOf(block),
         row,
@@ -101,7 +103,9 @@ export function withWinter(kept: readonly WinterRow[], now: readonly WinterRow[]
 export function winterCells(rows: readonly WinterRow[], language: Language): CellValue[][] {
   return [
     WINTER_COLUMNS.map((column) => WINTER_HEADERS[column][language]),
-    ...rows.map((row) => WINTER_COLUMNS.map((column) => row[column])),
+    ...rows.map((row) =>
+      WINTER_COLUMNS.map((column) => (column === "row" ? placeName(row.row) : row[column])),
+    ),
   ];
 }
 
@@ -112,11 +116,20 @@ export function readWinterCells(cells: readonly (readonly CellValue[])[]): reado
   if (!places) return [];
   return cells.slice(headerRow + 1).flatMap((cell): WinterRow[] => {
     const row = Object.fromEntries(places.map(([column, at]) => [column, cell[at]]));
+    const label = typeof row["row"] === "string" ? placeOfLabel(row["row"]) : undefined;
     const complete = WINTER_COLUMNS.every((column) =>
-      column === "block" ? String(row[column] ?? "").trim() !== "" : isCount(row[column]),
+      column === "block"
+        ? String(row[column] ?? "").trim() !== ""
+        : isCount(row[column]) || (column === "row" && label !== undefined),
     );
     return complete && Number(row["liveSpurs"]) <= Number(row["positions"])
-      ? [{ ...(row as unknown as WinterRow), block: String(row["block"]).trim() }]
+      ? [
+          {
+            ...(row as unknown as WinterRow),
+            row: label ?? Number(row["row"]),
+            block: String(row["block"]).trim(),
+          },
+        ]
       : [];
   });
 }

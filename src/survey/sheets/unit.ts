@@ -127,3 +127,8 @@ export function columnUnit(kind: ColumnKind, header: string, system: UnitSystem)
   const written = headerUnit(header);
   return written?.dimension === dimension ? written : unitNamed(USUAL[system][kind]!);
 }
+
+/** True where cells of that kind are written in such units; counts, words and dates have none. */
+export function holdsUnit(kind: ColumnKind, { dimension }: Unit): boolean {
+  return DIMENSION[kind] === dimension;
+}

@@ -24,6 +24,7 @@ import { chosenCards, RENEWALS_LISTED, type CrewResult, type CrewState } from ".
 import { makeCards } from "./makeCards";
 import { printHtml } from "../printHtml";
 import { TEXTS } from "../../texts/texts";
+import { placeName } from "../../texts/placeName";
 
 export { makeCardsAnew } from "./makeCards";
 
@@ -72,7 +73,9 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
   const all = { value: "", label: pane.say(CHECK_TEXTS.all) };
   const option = (value: string) => ({ value, label: value });
   const blocks = [...new Set(found.cards.map(({ block }) => block))];
-  const rows = found.cards.filter(({ block }) => block === page.block).map(({ row }) => String(row));
+  const rows = found.cards
+    .filter(({ block }) => block === page.block)
+    .map(({ row }) => String(placeName(row)));
   const cards = chosenCards(page);
   return html`${choiceField({
       id: "cards-block",

@@ -5,6 +5,7 @@ import type { Season } from "../../survey/season/season";
 import type { Language } from "../../texts/language";
 import type { Paper } from "../../workbook/results/cardsHtml";
 import type { Progress } from "../progress";
+import { placeName } from "../../texts/placeName";
 
 /** What the page shows once the survey was read. */
 export interface CrewResult {
@@ -44,6 +45,6 @@ export const FIRST_CREW_STATE: CrewState = { block: "", row: "", paper: "Letter"
 /** The cards that are chosen. */
 export function chosenCards({ result, block, row }: CrewState): readonly CrewCard[] {
   return (result?.cards ?? []).filter(
-    (card) => (block === "" || card.block === block) && (row === "" || String(card.row) === row),
+    (card) => (block === "" || card.block === block) && (row === "" || String(placeName(card.row)) === row),
   );
 }

@@ -2,6 +2,7 @@ import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { LANGUAGES } from "../../texts/language";
 import { vineKey, vinesToShow, type DecideState } from "./decideState";
+import { placeOfLabel } from "../../survey/reading/placeLabel";
 
 /** Where a person stands on the walk from vine to vine. */
 export interface VineWalk {
@@ -46,6 +47,11 @@ export function firstVine(
   return vine && vineKey(vine);
 }
 
+/** The place that a word of a search means: 12, 12a or C. */
+function placeSought(word: string): number | undefined {
+  return /^(\d+([.,]\d+)?[a-z]?|[a-z]{1,2})$/.test(word) ? placeOfLabel(word) : undefined;
+}
+
 /** Words around block, row and vine in a vine's name, in every language: they say nothing about which vine. */
 const NAMING = new Set(
   LANGUAGES.flatMap((language) =>
@@ -54,20 +60,21 @@ const NAMING = new Set(
 );
 
 function wordsOf(written: string): string[] {
-  return written.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== "");
+  return written.split(/(?!(?<=\p{N})[.,](?=\p{N}))[^\p{L}\p{N}]+/u).filter((word) => word !== "");
 }
 
 /**
  * The first vine that a search means: words of a block's name, then the row, then the vine, as in "north 1 14"; the last
- * numbers are row and vine where there are two, the row where there is one.
+ * numbers or letters are row and vine where there are two, the row where there is one.
  */
 export function vineFound(vines: readonly DecidedVine[], search: string): DecidedVine | undefined {
   const words = wordsOf(search.toLowerCase()).filter((word) => !NAMING.has(word));
   if (words.length === 0) return undefined;
   for (const numbers of [2, 1, 0]) {
     const cut = words.length - numbers;
-    if (cut < 0 || words.slice(cut).some((word) => !/^\d+$/.test(word))) continue;
-    const [row, number] = words.slice(cut).map(Number);
+    const places = cut < 0 ? [undefined] : words.slice(cut).map(placeSought);
+    if (places.includes(undefined)) continue;
+    const [row, number] = places;
     const found = vines.find((vine) => {
       const name = wordsOf(vine.block.toLowerCase());
       return (

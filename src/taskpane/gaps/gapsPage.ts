@@ -1,6 +1,6 @@
 import { usedRowsLine } from "../usedRowsLine";
 import { html, nothing, type TemplateResult } from "lit";
-import { lastVine, type SeasonGaps, type SurveyRowGaps } from "../../survey/season/gapsOfSeason";
+import { vinesAcross, type SeasonGaps, type SurveyRowGaps } from "../../survey/season/gapsOfSeason";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
@@ -18,6 +18,7 @@ import { pivotOfGaps } from "./pivotOfGaps";
 import { UPKEEP_TEXTS } from "../../texts/upkeep";
 import { gapMapSheet, rowGapsSheet, shareOf } from "../../workbook/results/gapSheets";
 import { ROWS_LISTED, type GapsOf, type GapsState } from "./gapsState";
+import { placeName } from "../../texts/placeName";
 
 export { countGapsAnew } from "./countGaps";
 
@@ -135,7 +136,9 @@ function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: Sea
 function rowLine(pane: Pane, row: SurveyRowGaps, compared: boolean): TemplateResult {
   const { sheet, row: sheetRow } = row.firstCell;
   return html`<tr>
-    <th scope="row">${jumpButton(pane, { sheet, row: sheetRow, column: 1 }, `${row.block}, ${row.row}`)}</th>
+    <th scope="row">
+      ${jumpButton(pane, { sheet, row: sheetRow, column: 1 }, `${row.block}, ${placeName(row.row)}`)}
+    </th>
     <td class="number">${pane.say(GAPS_TEXTS.ofPositions, { gaps: row.gaps, positions: row.positions })}</td>
     <td class="number">${row.share === undefined ? "" : percent(pane, row.share)}</td>
     ${compared ? html`<td class="number">${changeWords(pane, row)}</td>` : nothing}
@@ -156,7 +159,7 @@ function map(pane: Pane, { block: chosen }: GapsState, gaps: SeasonGaps): Templa
   const blocks = [...new Set(gaps.rows.map(({ block }) => block))];
   const block = blocks.includes(chosen) ? chosen : blocks[0];
   const rows = gaps.rows.filter((row) => row.block === block);
-  const last = lastVine(rows);
+  const across = vinesAcross(rows);
   return html`<section class="stack">
     <h2 id="gap-map">${pane.say(GAPS_TEXTS.map)}</h2>
     <p class="small quiet">${pane.say(GAPS_TEXTS.mapKey)}</p>
@@ -172,15 +175,15 @@ function map(pane: Pane, { block: chosen }: GapsState, gaps: SeasonGaps): Templa
         <thead>
           <tr>
             <th scope="col">${pane.say(GAP_SHEET_TEXTS.row)}</th>
-            ${Array.from({ length: last }, (_, index) => html`<th scope="col">${index + 1}</th>`)}
+            ${across.map((vine) => html`<th scope="col">${placeName(vine)}</th>`)}
           </tr>
         </thead>
         <tbody>
           ${rows.map(({ row, byVine }) => {
             const vines = new Map(byVine.map((vine) => [vine.vine, vine]));
             return html`<tr>
-              <th scope="row">${row}</th>
-              ${Array.from({ length: last }, (_, index) => mapCell(vines.get(index + 1)))}
+              <th scope="row">${placeName(row)}</th>
+              ${across.map((vine) => mapCell(vines.get(vine)))}
             </tr>`;
           })}
         </tbody>

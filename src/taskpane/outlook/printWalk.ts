@@ -5,6 +5,7 @@ import type { Pane } from "../pane";
 import { printPage } from "../printPage";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
+import { placeName } from "../../texts/placeName";
 
 /** Prints the drawn vines in the order of the walk, with room for the count. */
 export async function printWalk(pane: Pane, plan: CountPlan): Promise<void> {
@@ -29,8 +30,8 @@ export async function printWalk(pane: Pane, plan: CountPlan): Promise<void> {
           ${plan.walk.map(
             ({ row, vine }) =>
               html`<tr>
-                <td>${row}</td>
-                <td>${vine}</td>
+                <td>${placeName(row)}</td>
+                <td>${placeName(vine)}</td>
                 <td></td>
                 <td></td>
               </tr>`,

@@ -13,6 +13,7 @@ import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import type { OutlookState, SeasonsFound } from "./outlookState";
 import { isKept, keptSeasons, seasonSheet } from "./seasonSheet";
+import { placeName } from "../../texts/placeName";
 
 /** Live spurs, gaps and trunks of the block over the winters, its loss a year, and blocks below the floor. */
 export function seasonsView(
@@ -79,14 +80,14 @@ function change(pane: Pane, part: Partial<SeasonsFound>): void {
 
 function blockView(pane: Pane, seasons: SeasonsFound, season: Season, own: readonly WinterRow[]) {
   const numbers = [...new Set(own.map(({ row }) => row))];
-  const shown = seasons.row === "" ? own : own.filter(({ row }) => String(row) === seasons.row);
+  const shown = seasons.row === "" ? own : own.filter(({ row }) => String(placeName(row)) === seasons.row);
   return html`${choiceField({
       id: "season-row",
       label: pane.say(SEASONS_TEXTS.row),
       value: seasons.row === "" ? "all" : seasons.row,
       options: [
         { value: "all", label: pane.say(SEASONS_TEXTS.allRows) },
-        ...numbers.map((row) => ({ value: String(row), label: String(row) })),
+        ...numbers.map((row) => ({ value: String(placeName(row)), label: String(placeName(row)) })),
       ],
       onChoose: (row) => change(pane, { row: row === "all" ? "" : row }),
     })}

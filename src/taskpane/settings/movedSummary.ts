@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import type { Pane } from "../pane";
 import { nothingMoves, type MovedResults } from "./movedResults";
+import { placeName } from "../../texts/placeName";
 
 /** Vines that are listed of those whose answer would turn. */
 const VINES_LISTED = 10;
@@ -27,7 +28,7 @@ export function movedSummary(pane: Pane, results: MovedResults): TemplateResult 
               ${listed.map(
                 ({ block, row, vine, before, after }) =>
                   html`<tr>
-                    <th scope="row">${block}, ${row}, ${vine}</th>
+                    <th scope="row">${block}, ${placeName(row)}, ${placeName(vine)}</th>
                     <td>${before}</td>
                     <td>${after}</td>
                   </tr>`,

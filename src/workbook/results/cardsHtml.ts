@@ -10,6 +10,7 @@ import {
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
 import { CARD_TEXTS, RIBBON_COLOURS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
+import { placeName } from "../../texts/placeName";
 
 export type Paper = "A4" | "Letter";
 
@@ -231,8 +232,8 @@ function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] 
       row: card.row,
       page: page + 1,
       pages,
-      first: vines[0]?.vine ?? "",
-      last: vines.at(-1)?.vine ?? "",
+      first: vines.length > 0 ? placeName(vines[0].vine) : "",
+      last: vines.length > 0 ? placeName(vines.at(-1)!.vine) : "",
     };
     const words = (name: keyof typeof CARD_TEXTS, more = {}) =>
       escaped(say(CARD_TEXTS[name], language, { ...facts, ...more }));
@@ -299,7 +300,7 @@ function row(
   });
   const nodes = line.nodes.map((part) => span(escaped(part))).join("");
   const box = missing ? "" : '<span class="box"></span>';
-  return `<tr${missing ? ' class="gone"' : ""} style="block-size:${height.toFixed(2)}mm"><td class="vine">${line.vine}</td>${cells.join("")}<td class="nodes second">${nodes}</td><td class="notes">${escaped(line.notes.join("; "))}</td><td class="done">${box}</td><td></td></tr>`;
+  return `<tr${missing ? ' class="gone"' : ""} style="block-size:${height.toFixed(2)}mm"><td class="vine">${placeName(line.vine)}</td>${cells.join("")}<td class="nodes second">${nodes}</td><td class="notes">${escaped(line.notes.join("; "))}</td><td class="done">${box}</td><td></td></tr>`;
 }
 
 /** The colour of a ribbon where its word is known; a white square else. The word always stands beside it. */

@@ -8,12 +8,13 @@ import { CARD_TEXTS } from "../../texts/cards";
 import { say, type Language } from "../../texts/language";
 import { RESULT_SHEET_TEXTS as TEXTS } from "../../texts/resultSheets";
 import type { OwnSheet } from "../surveyWorkbook";
+import { placeName } from "../../texts/placeName";
 
 /** What a crew does on one vine, in sentences. */
 export interface VineCard {
   readonly block: string;
-  readonly row: number;
-  readonly vine: number;
+  readonly row: number | string;
+  readonly vine: number | string;
   /** What stays on each side, or where a cane is laid from. */
   readonly stays: readonly string[];
   /** The cuts in the order of the work. */
@@ -30,8 +31,8 @@ export function vineCard(
 ): VineCard {
   return {
     block,
-    row,
-    vine,
+    row: placeName(row),
+    vine: placeName(vine),
     stays: sideSentences(plan, language),
     cuts: plan.cuts.map((cut) => cutSentence(cut, language)),
     notes: [
@@ -94,8 +95,8 @@ export function cardsSheet(
         const line = cardLine(vine, language, unitSystem);
         return [
           block,
-          row,
-          vine.vine,
+          placeName(row),
+          placeName(vine.vine),
           lines(line.keep) || null,
           lines(line.cut) || null,
           lines(line.lay) || null,

@@ -11,6 +11,7 @@ import { SIDE_WORDS, VERDICT_WORDS } from "../../texts/choice";
 import { say, type Language } from "../../texts/language";
 import { RESULT_SHEET_TEXTS as TEXTS } from "../../texts/resultSheets";
 import type { OwnSheet } from "../surveyWorkbook";
+import { placeName } from "../../texts/placeName";
 
 /** The sheet with the decision on every candidate cordon: stays, goes or ask, its score with its parts, and the reason. */
 export function choiceSheet(
@@ -56,8 +57,8 @@ export function choiceSheet(
     rows: vines.flatMap(({ block, row, vine, decision, plan, rows, toDecide }) =>
       decision.cordons.map((cordon, at) => [
         block,
-        row,
-        vine,
+        placeName(row),
+        placeName(vine),
         SIDE_WORDS[cordon.side]?.[language] ?? cordon.side,
         cordon.cordon,
         toDecide.candidates[at].trunk ?? null,

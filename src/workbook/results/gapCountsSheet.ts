@@ -6,6 +6,7 @@ import { placeOf } from "../../survey/season/vinePlaces";
 import { GAP_PIVOT as TEXTS } from "../../texts/gapPivot";
 import { say, type Language } from "../../texts/language";
 import type { OwnSheet, PivotWanted } from "../surveyWorkbook";
+import { placeName } from "../../texts/placeName";
 
 /** The sheet with a row for each cordon that counts: what a PivotTable of the gaps, or a person's own, is made from. */
 export function gapCountsSheet(
@@ -28,8 +29,8 @@ export function gapCountsSheet(
       const gaps = positions - liveSpurs;
       rows.push([
         season.words.wordOf(block),
-        row,
-        vine,
+        placeName(row),
+        placeName(vine),
         as("side"),
         as("cordon"),
         as("trunk"),

@@ -1,7 +1,8 @@
-import { lastVine, type SeasonGaps } from "../../survey/season/gapsOfSeason";
+import { vinesAcross, type SeasonGaps } from "../../survey/season/gapsOfSeason";
 import { say, type Language } from "../../texts/language";
 import { GAP_SHEET_TEXTS as TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../surveyWorkbook";
+import { placeName } from "../../texts/placeName";
 
 /** The sheet with a row for each row of vines: positions, live spurs, gaps, and how they grew since last winter. */
 export function rowGapsSheet(gaps: SeasonGaps, language: Language, date: string): OwnSheet {
@@ -41,7 +42,7 @@ export function rowGapsSheet(gaps: SeasonGaps, language: Language, date: string)
     ],
     rows: gaps.rows.map((row) => [
       row.block,
-      row.row,
+      placeName(row.row),
       row.vines,
       row.cordons,
       row.positions,
@@ -60,8 +61,7 @@ export function rowGapsSheet(gaps: SeasonGaps, language: Language, date: string)
 /** The map: a line for each row of vines, a column for each vine, in each cell the share of positions without a spur. */
 export function gapMapSheet(gaps: SeasonGaps, language: Language, date: string): OwnSheet {
   const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
-  const last = lastVine(gaps.rows);
-  const vines = Array.from({ length: last }, (_, index) => index + 1);
+  const vines = vinesAcross(gaps.rows);
   return {
     sheet: text("gapMap"),
     title: [text("gapMapTitle"), say(TEXTS.made, language, { date })],
@@ -69,7 +69,7 @@ export function gapMapSheet(gaps: SeasonGaps, language: Language, date: string):
     columns: [{ width: 16 }, { width: 7 }, ...vines.map(() => ({ width: 6, format: "0%", shade: true }))],
     rows: gaps.rows.map(({ block, row, byVine }) => {
       const shares = new Map(byVine.map(({ vine, ...sum }) => [vine, shareOf(sum)]));
-      return [block, row, ...vines.map((vine) => shares.get(vine) ?? null)];
+      return [block, placeName(row), ...vines.map((vine) => shares.get(vine) ?? null)];
     }),
   };
 }

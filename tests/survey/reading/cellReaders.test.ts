@@ -1,6 +1,7 @@
 import { choiceOf } from "../../../src/survey/reading/choiceWords";
 import { countOfText, doubtOfNumber, shownCount } from "../../../src/survey/reading/countOfText";
 import { measureOfText } from "../../../src/survey/reading/lengthOfText";
+import { placeName } from "../../../src/texts/placeName";
 import { placeOfLabel, rowAndVine } from "../../../src/survey/reading/placeLabel";
 import { serialOf, textDate } from "../../../src/survey/reading/serialDate";
 import { SHEETS } from "../../../src/survey/sheets/sheets";
@@ -122,11 +123,22 @@ describe("labels of rows and vines", () => {
     ["#4", 4],
     ["12.5", 12.5],
     ["12,5", 12.5],
-    ["A", 1],
-    ["c", 3],
+    // Letters stand at the last of 64 parts of the way, so that row A is not row 1; a at the first, b at the third.
+    ["A", 1 + 63 / 64],
+    ["c", 3 + 63 / 64],
+    ["AB", 28 + 63 / 64],
+    ["12a", 12 + 1 / 64],
+    ["12B", 12 + 3 / 64],
   ])("%j stands at %d", (label, place) => {
     expect(placeOfLabel(label)).toBe(place);
   });
+
+  test.each(["12", "12.5", "12.1", "12a", "7z", "A", "Z", "AA", "AZ", "ZZ"])(
+    "%s is named as it was written",
+    (label) => {
+      expect(String(placeName(placeOfLabel(label)!))).toBe(label);
+    },
+  );
 
   test("letters stand between two numbers, in order", () => {
     const places = ["12", "12a", "12B", "12c", "13"].map((label) => placeOfLabel(label)!);
