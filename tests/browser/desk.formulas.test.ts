@@ -63,6 +63,27 @@ describe("CORDON functions typed into the desk page", () => {
     await explained.getByText("4 lb", { exact: true }).waitFor();
   });
 
+  test("the page Functions puts the node budget beside a vine's own weight, by the rule of its block", async () => {
+    await page.goToSheet("Vines");
+    const weights = await page.columnOf("Prunings (lb)");
+    let row = 2;
+    while (!/^[\d.]+$/.test(await page.read(`${weights}${row}`))) row += 1;
+    const weight = Number(await page.read(`${weights}${row}`));
+    await page.goTo(`T${row}`);
+    await page.pane.locator("#function-search input").fill("nodebudget");
+    await page.pane.locator("fluent-accordion-item[data-key=NODEBUDGET] button#control").click();
+    await page.pane.locator(`fluent-text-input#formula-NODEBUDGET`).waitFor();
+    await page.page.waitForTimeout(400);
+    await page.pane.locator("fluent-accordion-item[data-key=NODEBUDGET] .insert").click();
+    await page.pane.getByText(`The formula stands in T${row} on Vines.`).waitFor();
+    // North Bench leaves 20+20: 20 nodes for the first pound and 20 for each pound above it, in whole nodes.
+    expect(await page.read(`A${row}`)).toBe("North Bench");
+    const nodes = Math.round(20 + 20 * (weight - 1));
+    expect(await page.shows(`T${row}`, String(nodes))).toBe(String(nodes));
+    await page.picture("desk-function-put-in");
+    await page.goToSheet("About this season");
+  });
+
   test("sorting a range leaves it as it is for every other formula", async () => {
     for (const [row, spurs, weight] of [
       [20, "7", "1"],

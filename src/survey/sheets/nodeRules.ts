@@ -97,6 +97,14 @@ export const NODE_RULE_FORMS: TextForms = {
   understands: (text) => NODE_RULES.some((rule) => rule.understands(text)),
 };
 
+/**
+ * True for a rule by the weight of prunings, such as 30+10.
+ *
+ * @example
+ * isBalancedRule("by length") // false
+ */
+export const isBalancedRule = (text: string) => BALANCED.understands(text);
+
 /** The row of the table that a text reads as; a text that reads as none is refused as a formula. */
 export const nodeRule = (text: string): NodeRuleRow =>
   NODE_RULES.find((rule) => rule.understands(text)) ?? BALANCED;

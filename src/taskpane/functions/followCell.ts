@@ -1,7 +1,10 @@
+import { FUNCTIONS } from "../../functions/registry";
+import { formulaHere } from "../../workbook/actions/formulaHere";
 import { explainCell } from "../../workbook/actions/explainCell";
 import { changePage } from "../changePage";
 import { failureSentence } from "../failureSentence";
 import type { Pane } from "../pane";
+import { surroundings } from "./insertFormula";
 
 /** Milliseconds after which a cell that stays selected is explained. */
 const PAUSE_MS = 150;
@@ -40,6 +43,12 @@ async function watch(pane: Pane, turn: () => void): Promise<void> {
   });
 }
 
+/** Has the selected cell looked at again, after other functions were opened. */
+export function lookAgain(pane: Pane): void {
+  const following = followings.get(pane);
+  if (following) explainSoon(pane, following);
+}
+
 function explainSoon(pane: Pane, following: Following): void {
   following.isOlder = false;
   clearTimeout(following.timer);
@@ -49,13 +58,23 @@ function explainSoon(pane: Pane, following: Following): void {
 async function explain(pane: Pane, following: Following): Promise<void> {
   const run = (following.run += 1);
   const { language } = pane.state;
-  const explained = await pane.workbook
-    .selectedCell()
-    .then((place) => place && explainCell(pane.workbook, place, language))
-    .then(
-      (cell) => ({ cell, cellProblem: undefined }),
-      (failure: unknown) => ({ cell: undefined, cellProblem: failureSentence(failure, language) }),
-    );
+  const found = await lookAt(pane).catch((failure: unknown) => ({
+    cell: undefined,
+    here: undefined,
+    cellProblem: failureSentence(failure, language),
+  }));
   if (run !== following.run) return;
-  changePage(pane, "functions", { ...explained, cellLanguage: language });
+  changePage(pane, "functions", { cellProblem: undefined, ...found, cellLanguage: language });
+}
+
+/** The selected cell, explained, and the formulas of the opened functions for it. */
+async function lookAt(pane: Pane) {
+  const { language, functions } = pane.state;
+  const place = await pane.workbook.selectedCell();
+  if (place === undefined) return { cell: undefined, here: undefined };
+  const cell = await explainCell(pane.workbook, place, language);
+  const opened = FUNCTIONS.filter(({ id }) => functions.open.has(id));
+  if (opened.length === 0) return { cell, here: undefined };
+  const around = { ...(await surroundings(pane)), place };
+  return { cell, here: new Map(opened.map((called) => [called.id, formulaHere(called, around)])) };
 }

@@ -7,7 +7,7 @@ import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { functionHelp, searchHelp, shownValues, type FunctionHelp } from "../../functions/functionHelp";
 import { cellView } from "./cellView";
-import { followCell } from "./followCell";
+import { followCell, lookAgain } from "./followCell";
 import { insertFormula } from "./insertFormula";
 
 /** The page that explains the functions and puts them into cells. */
@@ -33,10 +33,12 @@ export function functionsPage(pane: Pane): TemplateResult {
       }
     </p>
     <fluent-accordion
-      @change=${(event: Event) =>
+      @change=${(event: Event) => {
         changePage(pane, "functions", {
           open: new Set(foldsOf(event).flatMap(([key, open]) => (open ? [key] : []))),
-        })}
+        });
+        lookAgain(pane);
+      }}
     >
       ${repeat(
         found,
@@ -49,7 +51,9 @@ export function functionsPage(pane: Pane): TemplateResult {
 function functionItem(pane: Pane, help: FunctionHelp): TemplateResult {
   const { functions, language } = pane.state;
   const open = functions.open.has(help.id);
-  const formula = functions.formulas.get(help.id) ?? help.formula;
+  const typed = functions.formulas.get(help.id);
+  const here = functions.here?.get(help.id);
+  const formula = typed ?? (here && "formula" in here ? here.formula : help.formula);
   return html`<fluent-accordion-item
     block
     marker-position="end"
@@ -101,7 +105,7 @@ function functionItem(pane: Pane, help: FunctionHelp): TemplateResult {
                 class="insert"
                 size="small"
                 appearance="primary"
-                @click=${() => void pane.attempt(() => insertFormula(pane, formula, help))}
+                @click=${() => void pane.attempt(() => insertFormula(pane, help, typed))}
                 >${pane.say(FUNCTIONS_TEXTS.insert)}</fluent-button
               >
             </div>

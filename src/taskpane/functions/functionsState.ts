@@ -1,4 +1,5 @@
 import type { CellExplained } from "../../workbook/actions/explainCell";
+import type { FormulaHere } from "../../workbook/actions/formulaHere";
 import type { Language } from "../../texts/language";
 
 declare module "../pageStates" {
@@ -14,6 +15,8 @@ export interface FunctionsState {
   readonly open: ReadonlySet<string>;
   /** Formulas as a person has changed them, by function. */
   readonly formulas: ReadonlyMap<string, string>;
+  /** The formulas of the opened functions as they would stand in the selected cell. */
+  readonly here?: ReadonlyMap<string, FormulaHere>;
   /** The selected cell, explained, and the language in which it was. */
   readonly cell?: CellExplained;
   readonly cellLanguage?: Language;

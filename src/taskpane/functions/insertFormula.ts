@@ -1,14 +1,23 @@
 import { isBlank } from "../../survey/sheets/cell";
 import { cellName } from "../../survey/sheets/cellName";
 import { FUNCTIONS_TEXTS } from "../../texts/pane";
+import { functionNamed } from "../../functions/registry";
+import { formulaHere } from "../../workbook/actions/formulaHere";
 import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
 import type { Pane } from "../pane";
 import type { FunctionHelp } from "../../functions/functionHelp";
 
-/** Puts a formula into the selected cell, if that is empty; a cell that holds something is never overwritten. */
-export async function insertFormula(pane: Pane, formula: string, help: FunctionHelp): Promise<void> {
+/**
+ * Puts a function into the selected cell, if that is empty; a cell that holds something is never overwritten. What a
+ * person typed is taken as it is; without that the formula is made for the place.
+ */
+export async function insertFormula(
+  pane: Pane,
+  help: FunctionHelp,
+  typed: string | undefined,
+): Promise<void> {
   const example = help.examples[0]?.formula ?? `=${help.call}`;
-  if (!/^=\s*[A-Za-z]/.test(formula.trim())) {
+  if (typed !== undefined && !/^=\s*[A-Za-z]/.test(typed.trim())) {
     pane.tell("warning", FUNCTIONS_TEXTS.noFormula, { example });
     return;
   }
@@ -23,8 +32,28 @@ export async function insertFormula(pane: Pane, formula: string, help: FunctionH
     pane.tell("warning", FUNCTIONS_TEXTS.notEmpty, where);
     return;
   }
-  await pane.workbook.writeCells(sheet, [{ row, column, formula: formula.trim() }]);
-  pane.tell("success", FUNCTIONS_TEXTS.inserted, where);
+  const made =
+    typed === undefined
+      ? formulaHere(functionNamed(help.id)!, { ...(await surroundings(pane)), place })
+      : { formula: typed.trim() };
+  if ("problem" in made) {
+    pane.tell("warning", FUNCTIONS_TEXTS.place[made.problem], made.facts);
+    return;
+  }
+  await pane.workbook.writeCells(sheet, [{ row, column, formula: made.formula }]);
+  if (made.blank === undefined) pane.tell("success", FUNCTIONS_TEXTS.inserted, where);
+  else
+    pane.tell("warning", FUNCTIONS_TEXTS.place.blank, {
+      ...where,
+      blank: cellName(made.blank.row, made.blank.column),
+      of: made.blank.sheet,
+    });
+}
+
+/** What a formula for a place is made from. */
+export async function surroundings(pane: Pane) {
+  const { season } = await pane.held.read();
+  return { season, tables: (await pane.workbook.tables?.()) ?? [] };
 }
 
 async function isEmpty(

@@ -2586,6 +2586,16 @@ export const en = {
       formula: "Formula",
       insert: "Put into the cell",
       inserted: "The formula stands in {cell} on {sheet}.",
+      place: {
+        blank:
+          "The formula stands in {cell} on {sheet}; {blank} on {of}, the first cell that it reads, is blank, so there is nothing to see until it is filled.",
+        otherRule:
+          "{block} does not budget its nodes by a formula of prunings but by “{rule}”. Take NODESBYLENGTH, or read the budget on the page Nodes.",
+        severalRules:
+          "The blocks follow different rules ({rules}). Select a cell in the row of a vine on the Vines sheet: its block's own rule is taken.",
+        inTable:
+          "The result fills several cells, and inside a table Excel leaves no room for that. Select an empty cell beside or below the table.",
+      },
       noCell: "No cell is selected. Select an empty cell, then try again.",
       notEmpty:
         "{cell} on {sheet} already holds something and was left as it is. Select an empty cell, then try again.",

@@ -2629,6 +2629,16 @@ export const es: Texts = {
       formula: "Fórmula",
       insert: "Poner en la celda",
       inserted: "La fórmula está en {cell} de {sheet}.",
+      place: {
+        blank:
+          "La fórmula está en {cell} de {sheet}; {blank} de {of}, la primera celda que lee, está vacía, así que no se ve nada hasta que se llene.",
+        otherRule:
+          "{block} no fija sus yemas por una fórmula de madera podada sino por «{rule}». Tome NODESBYLENGTH, o lea el presupuesto en la página Yemas.",
+        severalRules:
+          "Los cuarteles siguen reglas distintas ({rules}). Seleccione una celda en la fila de una planta de la hoja Plantas: se toma la regla de su cuartel.",
+        inTable:
+          "El resultado llena varias celdas, y dentro de una tabla Excel no deja sitio para eso. Seleccione una celda vacía al lado o debajo de la tabla.",
+      },
       noCell: "No hay ninguna celda elegida. Elija una celda vacía y repita.",
       notEmpty: "{cell} de {sheet} ya contiene algo y quedó como estaba. Elija una celda vacía y repita.",
       noFormula: "Una fórmula empieza con = y un nombre, como {example}.",

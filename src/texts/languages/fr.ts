@@ -2658,6 +2658,16 @@ export const fr: Texts = {
       formula: "Formule",
       insert: "Mettre dans la cellule",
       inserted: "La formule est dans {cell} de {sheet}.",
+      place: {
+        blank:
+          "La formule se trouve en {cell} de {sheet} ; {blank} de {of}, la première cellule qu’elle lit, est vide : rien ne se voit tant qu’elle n’est pas remplie.",
+        otherRule:
+          "{block} ne fixe pas ses yeux par une formule de bois de taille mais par « {rule} ». Prenez NODESBYLENGTH, ou lisez le budget à la page Yeux.",
+        severalRules:
+          "Les parcelles suivent des règles différentes ({rules}). Sélectionnez une cellule dans la ligne d’un cep de la feuille Ceps : la règle de sa parcelle est prise.",
+        inTable:
+          "Le résultat remplit plusieurs cellules, et dans un tableau Excel ne laisse pas de place pour cela. Sélectionnez une cellule vide à côté ou en dessous du tableau.",
+      },
       noCell: "Aucune cellule n'est choisie. Choisissez une cellule vide, puis recommencez.",
       notEmpty:
         "{cell} de {sheet} contient déjà quelque chose et reste telle quelle. Choisissez une cellule vide, puis recommencez.",

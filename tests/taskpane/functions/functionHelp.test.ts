@@ -41,7 +41,7 @@ describe("putting a formula into a cell", () => {
   const insert = async (workbook: MemoryWorkbook, typed = formula) => {
     const told: unknown[] = [];
     const pane = { workbook, tell: (_intent: string, text: unknown) => told.push(text) };
-    await insertFormula(pane as unknown as Pane, typed, help);
+    await insertFormula(pane as unknown as Pane, help, typed);
     return told;
   };
 
