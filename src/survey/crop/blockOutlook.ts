@@ -7,7 +7,7 @@ import {
 } from "../../domain/outlook/cropOutlook";
 import { cropLoadAgainst, type CropLoadVerdict } from "../../domain/outlook/cropLoadRanges";
 import { disagreement, type Disagreement } from "../../domain/outlook/ownHarvests";
-import { nextSteps, type NextStep } from "../../domain/outlook/nextSteps";
+import { nextSteps, sampledUnits, type NextStep } from "../../domain/outlook/nextSteps";
 import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
 import type { BlockOutlookInputs } from "./outlookInputs";
 import { cropLoadLimit } from "../settings/outlook";
@@ -36,6 +36,8 @@ export interface BlockOutlook {
   readonly latestFigures: StageFigures | undefined;
   /** Best ways to spend the time named in the Settings sheet. */
   readonly steps: readonly NextStep[];
+  /** Minutes that a step may take, and by which share it must narrow the range to be one; where anything is sampled. */
+  readonly leastStep?: { readonly minutes: number; readonly gain: number };
   /** Crop load against the range named in the Settings sheet, where prunings were weighed. */
   readonly cropLoad:
     | (CropLoadVerdict & {
@@ -94,8 +96,15 @@ export function blockOutlook(
     ),
     latestFigures,
     steps: latestFigures
-      ? nextSteps(latestFigures, block, confidence, costs, settings.minutesForANextStep)
+      ? nextSteps(latestFigures, block, confidence, costs, {
+          minutes: settings.minutesForANextStep,
+          leastGain: settings.leastGainOfANextStep,
+          margin: settings.marginOfACount,
+        })
       : [],
+    ...(latestFigures && sampledUnits(latestFigures).length > 0
+      ? { leastStep: { minutes: settings.minutesForANextStep, gain: settings.leastGainOfANextStep } }
+      : {}),
     cropLoad:
       latest && inputs.prunings && limits.low <= limits.high
         ? { ...cropLoadAgainst(latest.perVine, inputs.prunings.mean, limits), range, limits }

@@ -55,7 +55,7 @@ export function countPlan(
   if (all === 0) return undefined;
   const { settings } = season;
   const confidence = settings.confidenceOfRanges;
-  const own = counts.length >= SMALLEST_PILOT ? blockMean(counts, Infinity, 0.95).cv : undefined;
+  const own = counts.length >= SMALLEST_PILOT ? blockMean(counts, Infinity, confidence).cv : undefined;
   const cv = own ?? settings.spreadBetweenVines;
   const needed = vinesToCount(cv, margin, all, confidence).vines;
   return {

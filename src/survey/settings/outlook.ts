@@ -186,4 +186,5 @@ export const OUTLOOK_SETTINGS = {
     [1, 10000],
     MEANINGS.minutesForANextStep,
   ),
+  leastGainOfANextStep: share("Least gain of a next step", 0.05, "ours", MEANINGS.leastGainOfANextStep),
 } satisfies Readonly<Record<string, SettingRow>>;

@@ -215,23 +215,30 @@ function spreadView(pane: Pane, { spread }: CropOutlook): TemplateResult | typeo
     </ul>`;
 }
 
-function stepsView(pane: Pane, { unitSystem }: OutlookState, { steps }: BlockOutlook) {
-  if (steps.length === 0) return nothing;
+function stepsView(pane: Pane, { unitSystem }: OutlookState, { steps, leastStep }: BlockOutlook) {
+  if (leastStep === undefined) return nothing;
+  const words = steps.map(({ unit, more, minutes, block, perHectare, halfWidth }) => {
+    const range =
+      perHectare === undefined
+        ? rangeWords(pane, block, (mass) => blockCropIn(mass, unitSystem))
+        : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem));
+    return pane.say(NEXT_STEPS[unit], {
+      more,
+      minutes: Math.round(minutes),
+      low: range.low,
+      high: `${range.high} ${range.unit}`,
+      percent: Math.round(halfWidth * 100),
+    });
+  });
+  const { minutes, gain } = leastStep;
   return html`<h2>${pane.say(OUTLOOK_TEXTS.steps)}</h2>
-    <ul>
-      ${steps.map(({ unit, more, minutes, block, halfWidth }) => {
-        const range = rangeWords(pane, block, (mass) => blockCropIn(mass, unitSystem));
-        return html`<li>
-          ${pane.say(NEXT_STEPS[unit], {
-            more,
-            minutes: Math.round(minutes),
-            low: range.low,
-            high: `${range.high} ${range.unit}`,
-            percent: Math.round(halfWidth * 100),
-          })}
-        </li>`;
-      })}
-    </ul>`;
+    ${
+      words.length === 0
+        ? html`<p id="no-step">${pane.say(NEXT_STEPS.none, { minutes, percent: gain * 100 })}</p>`
+        : html`<ul>
+            ${words.map((line) => html`<li>${line}</li>`)}
+          </ul>`
+    }`;
 }
 
 function loadView(pane: Pane, { cropLoad }: BlockOutlook) {

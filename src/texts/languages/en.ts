@@ -144,6 +144,7 @@ export const en = {
       minutesToCountAVine: "Minutes to find a drawn vine and count its shoots or clusters.",
       minutesToCutACane: "Minutes to fetch a cane and cut and judge its buds.",
       minutesToWeighACluster: "Minutes to pick and weigh one cluster.",
+      leastGainOfANextStep: "By which share a next step must narrow the range so that it is worth its time.",
       minutesForANextStep:
         "Time of one person that the outlook spends on paper, to say what would narrow its range most.",
     },
@@ -1738,6 +1739,7 @@ export const en = {
       missing: "missing vines",
     },
     nextSteps: {
+      none: "{minutes} minutes of counting or weighing would narrow the range by less than {percent} %: wait for the next stage.",
       vines: "Count {more} more vines ({minutes} min): {low} to {high}, {percent} % either way.",
       canes: "Cut the buds of {more} more canes ({minutes} min): {low} to {high}, {percent} % either way.",
       clusters: "Weigh {more} more clusters ({minutes} min): {low} to {high}, {percent} % either way.",

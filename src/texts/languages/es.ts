@@ -148,6 +148,7 @@ export const es: Texts = {
       minutesToCountAVine: "Minutos para hallar una planta elegida y contar sus brotes o racimos.",
       minutesToCutACane: "Minutos para traer un sarmiento y cortar y juzgar sus yemas.",
       minutesToWeighACluster: "Minutos para cosechar y pesar un racimo.",
+      leastGainOfANextStep: "En qué parte debe estrechar el rango un próximo paso para que valga su tiempo.",
       minutesForANextStep:
         "Tiempo de una persona que la perspectiva gasta en el papel, para decir qué estrecharía más el rango.",
     },
@@ -1766,6 +1767,7 @@ export const es: Texts = {
       missing: "las plantas faltantes",
     },
     nextSteps: {
+      none: "{minutes} minutos de contar o pesar estrecharían el rango menos de {percent} %: esperar a la próxima etapa.",
       vines: "Contar {more} plantas más ({minutes} min): de {low} a {high}, {percent} % a cada lado.",
       canes:
         "Cortar las yemas de {more} sarmientos más ({minutes} min): de {low} a {high}, {percent} % a cada lado.",

@@ -150,6 +150,8 @@ export const fr: Texts = {
       minutesToCountAVine: "Minutes pour trouver un cep tiré et compter ses pousses ou grappes.",
       minutesToCutACane: "Minutes pour prendre un sarment, couper et juger ses bourgeons.",
       minutesToWeighACluster: "Minutes pour cueillir et peser une grappe.",
+      leastGainOfANextStep:
+        "De quelle part une prochaine étape doit resserrer la fourchette pour valoir son temps.",
       minutesForANextStep:
         "Temps d'une personne que la prévision dépense sur le papier, pour dire ce qui resserrerait le plus la fourchette.",
     },
@@ -1785,6 +1787,7 @@ export const fr: Texts = {
       missing: "les ceps manquants",
     },
     nextSteps: {
+      none: "{minutes} minutes de comptage ou de pesée resserreraient la fourchette de moins de {percent} % : attendre l'étape suivante.",
       vines:
         "Compter {more} ceps de plus ({minutes} min) : de {low} à {high}, {percent} % de part et d'autre.",
       canes:

@@ -7,6 +7,7 @@ import { fruitfulNodes } from "../../../src/domain/outlook/fruitfulNodes";
 import { nextSteps } from "../../../src/domain/outlook/nextSteps";
 import { samplingPlan, type RowOfVines } from "../../../src/domain/outlook/samplingPlan";
 import { vinesAtRandom } from "../../../src/domain/outlook/vinesCounted";
+import { vinesToCount } from "../../../src/domain/vinesToCount";
 import { seededRandom } from "../../../src/domain/random";
 
 const counts = [60, 75, 50, 81, 66, 70, 58, 62];
@@ -17,10 +18,12 @@ const figures: ClusterFigures = {
 };
 const block = { planted: 200, bearing: exactly("missing", 1) };
 const costs = { vines: 3, canes: 4, clusters: 0.5 };
+/** An hour, whatever it brings; a margin that no sample of these vines reaches. */
+const LIMITS = { minutes: 60, leastGain: 0, margin: 0.001 };
 
 describe("what narrows the range", () => {
   test("steps are within the time, best first, and each narrows", () => {
-    const steps = nextSteps(figures, block, 0.9, costs, 120);
+    const steps = nextSteps(figures, block, 0.9, costs, { ...LIMITS, minutes: 120 });
     expect(steps.map((step) => step.unit).sort()).toEqual(["clusters", "vines"]);
     for (const step of steps) {
       expect(step.minutes).toBeLessThanOrEqual(120);
@@ -31,7 +34,9 @@ describe("what narrows the range", () => {
   });
 
   test("counting all vines that are left leaves the doubt of the weight alone", () => {
-    const [step] = nextSteps(figures, block, 0.9, costs, 10000).filter(({ unit }) => unit === "vines");
+    const [step] = nextSteps(figures, block, 0.9, costs, { ...LIMITS, minutes: 10000 }).filter(
+      ({ unit }) => unit === "vines",
+    );
     expect(step.more).toBe(192);
     const known = cropOutlook({ ...figures, clusters: exactly("vines", figures.clusters.value) }, block, 0.9);
     expect(step.halfWidth).toBeCloseTo(known.halfWidth, 9);
@@ -40,9 +45,13 @@ describe("what narrows the range", () => {
   test("twice the vines with the same spread have the standard error that counting them would give", () => {
     const twice = [...counts, ...counts];
     const ratio = Math.sqrt(14 / 15);
-    const [step] = nextSteps(figures, block, 0.9, { ...costs, clusters: 1e4 }, 24).filter(
-      ({ unit }) => unit === "vines",
-    );
+    const [step] = nextSteps(
+      figures,
+      block,
+      0.9,
+      { ...costs, clusters: 1e4 },
+      { ...LIMITS, minutes: 24 },
+    ).filter(({ unit }) => unit === "vines");
     expect(step.more).toBe(8);
     const counted = cropOutlook(
       {
@@ -59,6 +68,26 @@ describe("what narrows the range", () => {
     expect(step.halfWidth).toBeCloseTo(counted.halfWidth, 6);
   });
 
+  test("no more vines are advised than the plan of the count has, and none once it is done", () => {
+    // counts: mean 65.25, sd 9.924717 (squares of the differences 689.5 over 7), cv 0.152103
+    const plan = vinesToCount(0.152103, 0.05, 200, 0.9).vines;
+    const vines = (margin: number) =>
+      nextSteps(figures, block, 0.9, costs, { ...LIMITS, minutes: 10000, margin }).find(
+        ({ unit }) => unit === "vines",
+      );
+    expect(vines(0.05)?.more).toBe(plan - 8);
+    expect(vines(0.15)).toBeUndefined();
+  });
+
+  test("a step that narrows less than its time is worth is not advised", () => {
+    const all = nextSteps(figures, block, 0.9, costs, LIMITS);
+    const [best, other] = all.map(({ gain }) => gain);
+    expect(other).toBeLessThan(best);
+    const between = { ...LIMITS, leastGain: (best + other) / 2 };
+    expect(nextSteps(figures, block, 0.9, costs, between)).toEqual([all[0]]);
+    expect(nextSteps(figures, block, 0.9, costs, { ...LIMITS, leastGain: 1 })).toEqual([]);
+  });
+
   test("in winter canes are offered and the season's clusters a shoot are not", () => {
     const steps = nextSteps(
       {
@@ -72,7 +101,7 @@ describe("what narrows the range", () => {
       block,
       0.9,
       costs,
-      60,
+      LIMITS,
     );
     expect(steps.map((step) => [step.unit, step.more])).toEqual([["canes", 15]]);
   });

@@ -281,7 +281,23 @@ describe("the invented farm's outlook", () => {
       const pounds = mean * Number(plan["clusterWeight"]) * bearing.length;
       expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(pounds, 6);
       expect(outlook.latest!.block.low).toBeLessThan(outlook.latest!.block.likely);
-      expect(outlook.steps.length).toBeGreaterThan(0);
+    }
+  });
+
+  test("two hours are not spent on what narrows the range by less than the setting; a lower one offers them", () => {
+    for (const inputs of all) {
+      const at = (share: number) =>
+        blockOutlook(
+          inputs,
+          { ...season.settings, leastGainOfANextStep: share, marginOfACount: 0.001 },
+          GROUPS,
+        );
+      expect(at(0.05).leastStep).toEqual({ minutes: 120, gain: 0.05 });
+      expect(at(0.05).steps).toEqual([]);
+      const [vines] = at(0).steps;
+      // 120 minutes at 3 a vine
+      expect(vines).toMatchObject({ unit: "vines", more: 40, minutes: 120 });
+      expect(1 - vines.halfWidth / at(0).latest!.halfWidth).toBeLessThan(0.05);
     }
   });
 
