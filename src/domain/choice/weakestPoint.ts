@@ -42,6 +42,8 @@ export function weakestPoint(
     carry: carry === undefined ? "" : Math.round(carry),
     well: vine.training ? spursPointing(candidate, trainingSystem(vine.training).wellPlaced) : "",
     gap: candidate.longestGap ?? candidate.positions ?? "",
+    diameter: candidate.diameter ?? "",
+    fullDiameter: rules.fullDiameter ?? "",
     condition: candidate.condition ?? "",
     trunk: candidate.trunk ?? "",
     trunkCondition: trunkCondition ?? "",

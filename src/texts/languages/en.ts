@@ -2187,7 +2187,7 @@ export const en = {
         "one stretch of {gap} places is dead, and {spurs} live spurs are left where its wire should carry {carry}",
       placing: "only {well} of its {spurs} spurs point the right way",
       soundness: "it is {condition}",
-      diameter: "it is too thin",
+      diameter: "it is {diameter} thick, and {fullDiameter} is thick enough",
       trunkCondition: "its trunk {trunk} is {trunkCondition}",
     },
     caneOrigins: {

@@ -2224,7 +2224,7 @@ export const es: Texts = {
         "un tramo de {gap} lugares está muerto y quedan {spurs} pitones vivos donde su alambre debería llevar {carry}",
       placing: "solo {well} de sus {spurs} pitones apuntan bien",
       soundness: "está {condition}",
-      diameter: "es demasiado fino",
+      diameter: "tiene {diameter} de grueso, y bastan {fullDiameter}",
       trunkCondition: "su tronco {trunk} está {trunkCondition}",
     },
     caneOrigins: {

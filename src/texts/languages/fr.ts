@@ -2252,7 +2252,7 @@ export const fr: Texts = {
         "une suite de {gap} emplacements est morte, et il reste {spurs} coursons vivants là où son fil devrait en porter {carry}",
       placing: "{well} seulement de ses {spurs} coursons sont bien orientés",
       soundness: "il est {condition}",
-      diameter: "il est trop mince",
+      diameter: "il a {diameter} d'épaisseur, et {fullDiameter} suffisent",
       trunkCondition: "son tronc {trunk} est {trunkCondition}",
     },
     caneOrigins: {

@@ -49,7 +49,7 @@ export function reasonSentence(
     gap: String(reason.facts.gap ?? ""),
     missing: missingWords(reason.facts.missing, language),
     from: reason.facts.from === undefined ? "" : caneOriginWords(reason.facts.from as CaneOrigin, language),
-    weak: reason.facts.weak === undefined ? "" : weakWords(reason.facts, language),
+    weak: reason.facts.weak === undefined ? "" : weakWords(reason.facts, language, unitSystem),
   });
   const { mineWith, theirsWith } = reason.facts;
   return mineWith === undefined || theirsWith === undefined
@@ -68,7 +68,7 @@ function questionSentence(
       cordon,
       rival: rival ?? "",
       at: sideWords(side, language),
-      weak: facts.weak === undefined ? "" : weakWords(facts, language),
+      weak: facts.weak === undefined ? "" : weakWords(facts, language, unitSystem),
     });
   const speaksFor = (list: readonly Argument[], cordon: string, other: string) =>
     list.length === 0
@@ -190,9 +190,13 @@ function argumentKey(code: Argument["code"], facts: Facts): string {
   return facts.points === "up" ? "placingUp" : "placingDown";
 }
 
-function weakWords(facts: Facts, language: Language): string {
+function weakWords(facts: Facts, language: Language, unitSystem: UnitSystem): string {
+  const length = (value: Facts[string] | undefined) =>
+    typeof value === "number" ? lengthWords(value, language, unitSystem) : "";
   return say(WEAK_POINTS[String(facts.weak)], language, {
     ...facts,
+    diameter: length(facts.diameter),
+    fullDiameter: length(facts.fullDiameter),
     condition: CONDITION_WORDS[String(facts.condition)][language],
     trunkCondition: CONDITION_WORDS[String(facts.trunkCondition)][language],
   });
