@@ -81,7 +81,8 @@ export async function layOutSheets(pane: Pane): Promise<void> {
     vinesSheet: vines!.sheet,
   });
   const [first] = laid.cordons.length === 0 ? [] : cellsBelow(cordons!, [{ trunk: 0 }]);
-  if (first !== undefined) await pane.workbook.selectCell(first.sheet, first.row, first.column);
+  if (first !== undefined)
+    await pane.workbook.selectCell(first.sheet, first.row, first.column).catch(() => undefined);
 }
 
 function problemOf(pane: Pane, form: LayOutForm, cordons: SurveyTable): string | undefined {

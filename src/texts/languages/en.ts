@@ -596,6 +596,10 @@ export const en = {
     hiddenSheet: 'The sheet "{sheet}" is hidden. Show it (right-click on a sheet tab, Unhide) and try again.',
     filteredTable:
       'Rows of the sheet "{sheet}" are filtered out of sight, and Excel may put what is written there into other rows; nothing was changed. Clear the filter (Data tab, Clear) and run again.',
+    mergedCell:
+      'Row {row}, column {column} of the sheet "{sheet}" lies in merged cells, which keep what stands in their first cell only; nothing was changed. Unmerge them (Home tab, Merge) and run again.',
+    overlap:
+      'On the sheet "{sheet}" merged cells, another table or a PivotTable lie where the table would go; nothing was changed. Move them or unmerge them, then run again.',
     otherWorkbook:
       "Another workbook came to the front, and Excel answers only for the one in front. Go back to this workbook and run again.",
     notPrinted:

@@ -599,6 +599,10 @@ export const es: Texts = {
       'La hoja "{sheet}" está oculta. Muéstrela (clic derecho en una pestaña, Mostrar) e inténtelo de nuevo.',
     filteredTable:
       'Un filtro oculta filas de la hoja "{sheet}" y Excel podría poner lo escrito en otras filas; no se cambió nada. Quite el filtro (pestaña Datos, Borrar) y repita.',
+    mergedCell:
+      "La fila {row}, columna {column} de la hoja «{sheet}» está en celdas combinadas, que solo guardan lo de su primera celda; no se cambió nada. Sepárelas (Inicio, Combinar) y ejecute de nuevo.",
+    overlap:
+      "En la hoja «{sheet}» hay celdas combinadas, otra tabla o una tabla dinámica donde iría la tabla; no se cambió nada. Muévalas o sepárelas y ejecute de nuevo.",
     otherWorkbook:
       "Otro libro pasó al frente y Excel solo responde por el que está delante. Vuelva a este libro y repita.",
     notPrinted:

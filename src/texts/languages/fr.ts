@@ -606,6 +606,10 @@ export const fr: Texts = {
       "La feuille « {sheet} » est masquée. Affichez-la (clic droit sur un onglet, Afficher), puis réessayez.",
     filteredTable:
       "Un filtre cache des lignes de la feuille « {sheet} », et Excel pourrait écrire dans d'autres lignes ; rien n'a été changé. Effacez le filtre (onglet Données, Effacer), puis recommencez.",
+    mergedCell:
+      "La ligne {row}, colonne {column} de la feuille « {sheet} » est dans des cellules fusionnées, qui ne gardent que leur première cellule ; rien n'a été modifié. Annulez la fusion (Accueil, Fusionner) et relancez.",
+    overlap:
+      "Sur la feuille « {sheet} », des cellules fusionnées, un autre tableau ou un tableau croisé dynamique occupent la place du tableau ; rien n'a été modifié. Déplacez-les ou annulez la fusion, puis relancez.",
     otherWorkbook:
       "Un autre classeur est passé devant, et Excel ne répond que pour celui qui est devant. Revenez à ce classeur, puis recommencez.",
     notPrinted:

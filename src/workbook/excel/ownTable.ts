@@ -19,6 +19,19 @@ export function addTableAt(area: Excel.Range, name: string | undefined): Excel.T
   return table;
 }
 
+/**
+ * Keeps the heads of an own sheet in sight. Excel refuses it while another workbook is in front; a finished table is not
+ * worth losing for it.
+ */
+export async function freezeHeads(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  { headerRow }: OwnSheetLayout,
+): Promise<void> {
+  worksheet.freezePanes.freezeRows(headerRow);
+  await context.sync().catch(() => undefined);
+}
+
 /** Headers and rows; a table has at least one row, so an empty one keeps a blank line. */
 export function tableArea(worksheet: Excel.Worksheet, layout: OwnSheetLayout): Excel.Range {
   const rows = Math.max(2, layout.values.length - layout.headerRow + 1);

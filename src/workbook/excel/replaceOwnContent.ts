@@ -1,7 +1,7 @@
 import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
 import { WorkbookProblem, type OwnSheet } from "../surveyWorkbook";
 import { officeCode } from "./excelProblem";
-import { addTableAt, tableArea } from "./ownTable";
+import { addTableAt, freezeHeads, tableArea } from "./ownTable";
 import { shadeExcelColumns } from "./shadeExcelColumns";
 
 /** An own sheet as it stands before it is rewritten. */
@@ -75,10 +75,8 @@ export async function replaceOwnContent(
     put(worksheet);
     if (!keepsTable) addTableAt(tableArea(worksheet, layout), table?.name);
     shadeExcelColumns(worksheet, content, layout);
-    worksheet.freezePanes.freezeRows(layout.headerRow);
     if (keptOn === worksheet) kept.columnsOf(worksheet).clear("All");
     await context.sync();
-    return true;
   } catch (error) {
     begun.load("values");
     try {
@@ -95,6 +93,8 @@ export async function replaceOwnContent(
     }
     throw error;
   }
+  if (!keepsTable) await freezeHeads(context, worksheet, layout);
+  return true;
 }
 
 /** Where the copy of the former content stands while a batch runs: beyond everything else. */

@@ -39,7 +39,7 @@ export async function addWorkingSheet(context: Excel.RequestContext): Promise<Ex
   }
 }
 
-/** Takes a working sheet away, at the second try if need be; when Excel refuses again, a later run does it. */
+/** Takes a working sheet away, at the second try if need be; when Excel refuses again, the next run does it. */
 export async function removeWorkingSheet(
   context: Excel.RequestContext,
   working: Excel.Worksheet,
@@ -48,7 +48,12 @@ export async function removeWorkingSheet(
     working.delete();
     return context.sync();
   };
+  const leaveToNext = () => {
+    working.names.getItem(WORKING_SHEET_NAME).formula = "=0";
+    return context.sync();
+  };
   await remove()
     .catch(remove)
+    .catch(leaveToNext)
     .catch(() => undefined);
 }

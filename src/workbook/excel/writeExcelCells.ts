@@ -1,3 +1,4 @@
+import { areasOfAddress, type CellArea } from "../address";
 import { WorkbookProblem, type CellWrite } from "../surveyWorkbook";
 import { inputOf, inputToRestore } from "./cellContent";
 import { messageBatches } from "./messageBatches";
@@ -6,8 +7,8 @@ import { messageBatches } from "./messageBatches";
 const RUNS_A_BATCH = 1_000;
 /** About what a cell takes in a message beside its value. */
 const FRAME_OF_A_CELL = 8;
-/** Cells of one column that are written as one range. */
-const LONGEST_RUN = 2_000;
+/** Cells of one column that are written as one range: Excel names at most 512 merged areas of a range. */
+const LONGEST_RUN = 500;
 
 interface Run {
   readonly row: number;
@@ -19,7 +20,7 @@ interface Run {
  * Writes cells and leaves all others alone. What stood there is read first, and put back when a later batch is
  * refused.
  *
- * @throws WorkbookProblem "noSheet", "protectedSheet", "filteredTable", "notAFormula"
+ * @throws WorkbookProblem "noSheet", "protectedSheet", "filteredTable", "mergedCell", "notAFormula"
  */
 export async function writeExcelCells(
   context: Excel.RequestContext,
@@ -44,10 +45,14 @@ export async function writeExcelCells(
       const batch = runs.map((run) => {
         const range = worksheet.getRangeByIndexes(run.row - 1, run.column - 1, run.inputs.length, 1);
         range.load("values,formulas,valueTypes");
-        return { run, range };
+        const merged = range.getMergedAreasOrNullObject();
+        merged.load("address");
+        return { run, range, merged };
       });
       // eslint-disable-next-line office-addins/no-context-sync-in-loop -- one round trip a batch, by size of message
       await context.sync();
+      for (const { run, merged } of batch)
+        if (!merged.isNullObject) refuseCovered(sheet, run, areasOfAddress(merged.address));
       for (const { run, range } of batch) {
         const { values, formulas, valueTypes } = range;
         before.push({
@@ -66,6 +71,18 @@ export async function writeExcelCells(
       throw new WorkbookProblem("halfWritten", { sheet }, { cause: error });
     });
     throw error;
+  }
+}
+
+/** What is written into a cell of a merged area other than its first is lost. */
+function refuseCovered(sheet: string, run: Run, merged: readonly CellArea[]): void {
+  const { column } = run;
+  for (let row = run.row; row < run.row + run.inputs.length; row++) {
+    const covers = ({ firstRow, firstColumn, lastRow, lastColumn }: CellArea) =>
+      row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
+    const area = merged.find(covers);
+    if (area && (row !== area.firstRow || column !== area.firstColumn))
+      throw new WorkbookProblem("mergedCell", { sheet, row, column });
   }
 }
 

@@ -5,7 +5,7 @@ import { drawExcelCharts } from "./drawExcelCharts";
 import { shadeExcelColumns } from "./shadeExcelColumns";
 import { keepsItsTable, replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
 import { messageBatches } from "./messageBatches";
-import { addTable, tableNameOf } from "./ownTable";
+import { addTable, freezeHeads, tableNameOf } from "./ownTable";
 import { addWorkingSheet, removeWorkingSheet, WORKING_SHEET_NAME } from "./workingSheet";
 
 /** About what a cell takes in a message beside its value. */
@@ -23,7 +23,7 @@ const POINTS_OF_MARGIN = 4;
  * in slices. What stood there before comes back when the batch is refused. Charts are drawn after that, so that a
  * refused one costs no figure.
  *
- * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "inTheWay" when a person's cells stand
+ * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "filteredTable", "inTheWay" when a person's cells stand
  * where the longer table would go, "halfWritten" when neither the new nor the former content could be written.
  */
 export async function writeOwnExcelSheet(
@@ -100,11 +100,14 @@ async function lookAt(
   worksheet.protection.load("protected");
   const used = worksheet.getUsedRangeOrNullObject(true);
   used.load("rowIndex,columnIndex,rowCount,columnCount");
-  worksheet.tables.load("items/id,items/name");
+  worksheet.tables.load("items/id,items/name,items/autoFilter/isDataFiltered");
+  worksheet.autoFilter.load("isDataFiltered");
   await context.sync();
   if (worksheet.isNullObject) return undefined;
   if (own.isNullObject) throw new WorkbookProblem("notOurs", { sheet: worksheet.name });
   if (worksheet.protection.protected) throw new WorkbookProblem("protectedSheet", { sheet: worksheet.name });
+  if ([worksheet, ...worksheet.tables.items].some(({ autoFilter }) => autoFilter.isDataFiltered))
+    throw new WorkbookProblem("filteredTable", { sheet: worksheet.name });
 
   const usedRows = used.isNullObject ? 0 : used.rowIndex + used.rowCount;
   const usedColumns = used.isNullObject ? 0 : used.columnIndex + used.columnCount;
@@ -215,10 +218,10 @@ async function becomeTheSheet(
   await context.sync();
   addTable(working, layout, taken.isNullObject ? tableNameOf(content.sheet) : undefined);
   shadeExcelColumns(working, content, layout);
-  working.freezePanes.freezeRows(layout.headerRow);
   working.names.add(OWN_SHEET_NAME, "=TRUE").visible = false;
   working.names.getItem(WORKING_SHEET_NAME).delete();
   working.name = content.sheet;
   working.visibility = "Visible";
   await context.sync();
+  await freezeHeads(context, working, layout);
 }

@@ -151,7 +151,11 @@ describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])(
       await counted.host.quiet();
       const first = counted.host.log.length;
       await act(counted.workbook);
-      const steps = counted.host.log.length - first;
+      const taken = counted.host.log.slice(first);
+      const steps = taken.length;
+      // Heads that cannot be kept in sight cost nothing else.
+      const freezing = taken.find(({ name }) => name === "FreezeRows")?.batch;
+      const comforts = taken.filter(({ batch }) => batch === freezing).length;
       counted.host.close();
       let refusals = 0;
       for (let step = 0; step < steps; step++) {
@@ -170,7 +174,7 @@ describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])(
         }
         host.close();
       }
-      expect(refusals).toBe(steps);
+      expect(refusals).toBe(steps - comforts);
     });
   },
 );

@@ -280,7 +280,7 @@ export class ExcelHost {
         0,
       );
     const objects = new Map<number, unknown>();
-    const tidies = batch.Actions.every(isTidying);
+    const tidies = batch.Actions.every((action) => isTidying(action, batch));
     const results: { ActionId: number; Value: unknown }[] = [];
     this.changesOfBatch = new Set();
     for (const [index, action] of batch.Actions.entries()) {
@@ -452,8 +452,9 @@ function tellSelection({ followsSelection, bridge }: Person & { bridge: HostBrid
 }
 
 /** Giving back references after a run is never refused: that would be no failure of anything a person asked for. */
-function isTidying({ ActionType, Name }: WireAction): boolean {
-  return ActionType === INSTANTIATE || ActionType === TRACE || Name === "_RemoveReference";
+function isTidying({ ActionType, Name, ObjectPathId }: WireAction, { ObjectPaths }: WireBatch): boolean {
+  const isThere = [ROOT_PATH, REFERENCE_PATH].includes(ObjectPaths[ObjectPathId]?.ObjectPathType);
+  return (ActionType === INSTANTIATE && isThere) || ActionType === TRACE || Name === "_RemoveReference";
 }
 
 function failure(

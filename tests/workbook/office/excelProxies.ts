@@ -12,7 +12,7 @@ export interface HostBridge {
 export interface ExcelProxies {
   readonly excel: typeof Excel;
   readonly office: { context: { requirements: { isSetSupported(set: string, version?: string): boolean } } };
-  /** Gives the loaded proxies to the next person who needs some; this one is gone then. */
+  /** Gives the loaded proxies to the next person who needs some; this one is gone then, with what they listened to. */
   release(): void;
 }
 
@@ -22,6 +22,7 @@ export interface LoadedPage {
   readonly OfficeExtension: {
     HostBridge: { init(bridge: HostBridge): void };
     CommonUtility: { _doApiNotSupportedCheck: boolean };
+    GenericEventRegistration: { s_genericEventRegistrations: object };
   };
 }
 
@@ -42,7 +43,11 @@ export function loadExcelProxies(
   page.Office = office;
   page.OfficeExtension.CommonUtility._doApiNotSupportedCheck = true;
   page.OfficeExtension.HostBridge.init(bridge);
-  return { excel: page.Excel, office, release: () => spare.push(page) };
+  const release = () => {
+    page.OfficeExtension.GenericEventRegistration.s_genericEventRegistrations = {};
+    spare.push(page);
+  };
+  return { excel: page.Excel, office, release };
 }
 
 /** A page of its own with these globals beside the usual ones, for what the bundle looks at while it loads. */

@@ -341,8 +341,9 @@ export class HostBook {
           categories: categories && plainArea(categories),
         })),
       })),
-      pivots: sheet.pivots.map(({ name, rows, columns, filters, data }) => ({
+      pivots: sheet.pivots.map(({ name, rows, columns, filters, data, refreshed }) => ({
         name,
+        refreshed,
         rows,
         columns,
         filters,
