@@ -35,6 +35,7 @@ export function paneOn(workbook: SurveyWorkbook): Pane {
     functions: FIRST_FUNCTIONS_STATE,
     care: FIRST_CARE_STATE,
   };
+  const watches = new Map<string, () => Promise<void>>();
   const pane = {
     workbook,
     held: heldSeasonOf(workbook),
@@ -47,6 +48,11 @@ export function paneOn(workbook: SurveyWorkbook): Pane {
     tell: (intent, text, facts) =>
       pane.change((now) => ({ ...now, message: { intent, text: say(text, now.language, facts) } })),
     announce: () => undefined,
+    keepWatch: (name, stop) => void watches.set(name, stop),
+    async endWatch(name) {
+      await watches.get(name)?.();
+      watches.delete(name);
+    },
   } as Partial<Pane> as Pane;
   return pane;
 }
