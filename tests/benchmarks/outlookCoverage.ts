@@ -1,3 +1,4 @@
+import { PUBLISHED_WINTERS, winterOutlookOf } from "../published/winterToHarvest";
 import { BUD_SCENARIOS, budCoverage, coverage, SCENARIOS } from "../domain/outlook/coverage";
 
 const BLOCKS = Number(process.argv[2] ?? 4000);
@@ -25,5 +26,14 @@ for (const [index, scenario] of BUD_SCENARIOS.entries()) {
   const name = `buds, ${canes} canes, ${alive} alive, ${correlation} alike, ${secondary} saved`;
   const seen = budCoverage(scenario, BLOCKS, 2000 + index, CONFIDENCE);
   line(name, seen, seen.share < CONFIDENCE - 0.02);
+}
+console.log(
+  "Winters of which nodes and harvest were published, a vine in kg, by the usual figures of Settings",
+);
+for (const winter of PUBLISHED_WINTERS) {
+  const { low, likely, high } = winterOutlookOf(winter).perVine;
+  const held = winter.harvest >= low && winter.harvest <= high ? "held" : "missed";
+  const range = [low, likely, high].map((value) => value.toFixed(1)).join(" - ");
+  console.log(`${winter.vine.padEnd(56)}${range.padStart(18)}, picked ${winter.harvest.toFixed(1)}: ${held}`);
 }
 console.log(outside ? `${outside} lines off` : "every line as it says");
