@@ -2,6 +2,7 @@ import * as fc from "fast-check";
 import { readSeason } from "../../src/survey/reading/readSeason";
 import type { SheetArea } from "../../src/survey/reading/sheetArea";
 import type { Season } from "../../src/survey/season/season";
+import { placeName } from "../../src/texts/placeName";
 import { isCellError, type CellValue } from "../../src/survey/sheets/cell";
 
 type Row = readonly CellValue[];
@@ -67,8 +68,11 @@ export const layout = fc.record({
   ),
   counts: fc.constantFrom("number", "text", "strokes", "words"),
   keys: fc.constantFrom("each", "onceAGroup", "captions", "above", "sheetName"),
+  labels: fc.constantFrom("plain", "worded", "letters"),
+  dates: fc.constantFrom("none", "day", "text", "words", "bothWays"),
+  measured: fc.constantFrom("number", "text", "ownUnit"),
   linesAbove: fc.integer({ min: 0, max: 3 }),
-  extra: fc.constantFrom(undefined, "Weather", "Total", "Live spurs last year"),
+  extra: fc.constantFrom(undefined, "Weather", "Total", "Live spurs last year", "Live spurs %"),
   totals: fc.boolean(),
   headAgain: fc.boolean(),
 });
@@ -87,7 +91,11 @@ export function sheetsOf(drawn: Layout): SheetArea[] {
     const key = `${cordon.block} row ${cordon.row}`;
     groups.set(key, [...(groups.get(key) ?? []), cordon]);
   }
-  const heads: CellValue[] = [...order.map((id) => drawn.heads[id]), ...(drawn.extra ? [drawn.extra] : [])];
+  const heads: CellValue[] = [
+    ...order.map((id) => drawn.heads[id]),
+    ...(drawn.dates === "none" ? [] : ["Date"]),
+    ...(drawn.extra ? [drawn.extra] : []),
+  ];
   const body = (cordons: readonly Counted[]) =>
     cordons.map((cordon, i): CellValue[] => [
       ...order.map((id) =>
@@ -95,7 +103,8 @@ export function sheetsOf(drawn: Layout): SheetArea[] {
           ? null
           : cellOf(cordon, id, drawn),
       ),
-      ...(drawn.extra ? [drawn.extra === "Weather" ? "dry" : 99] : []),
+      ...(drawn.dates === "none" ? [] : [dateOf(cordon, drawn.dates)]),
+      ...(drawn.extra ? [drawn.extra === "Weather" ? "dry" : drawn.extra === "Live spurs %" ? 1 : 99] : []),
     ]);
   const total = (cordons: readonly Counted[]): CellValue[] =>
     order.map((id, i) =>
@@ -134,13 +143,29 @@ export function sheetsOf(drawn: Layout): SheetArea[] {
   return [area("Counts", [...above, heads, ...lines])];
 }
 
-function cellOf(cordon: Counted, id: ColumnId, { sides, counts, heads }: Layout): CellValue {
+/** Days of a walk over the first days of February 2026, a row of vines a day; day 46,055 is 2 February. */
+const FIRST_DAY = 46055;
+const dayOf = ({ block, row }: Counted) => (block === "North Bench" ? 0 : 2) + row - 1;
+
+function dateOf(cordon: Counted, how: Layout["dates"]): CellValue {
+  const day = 2 + dayOf(cordon);
+  if (how === "day") return FIRST_DAY + dayOf(cordon);
+  if (how === "text") return `2026-02-0${day}`;
+  return how === "words" ? `${day} Feb 2026` : `0${day}/02/2026`;
+}
+
+function cellOf(cordon: Counted, id: ColumnId, drawn: Layout): CellValue {
+  const { sides, counts, heads, labels, measured } = drawn;
   if (id === "side") return sides[cordon.side === "left" ? 0 : 1];
+  if (id === "row" && labels !== "plain")
+    return labels === "worded" ? `R${cordon.row}` : "AB"[cordon.row - 1];
+  if (id === "vine" && labels === "worded") return `V0${cordon.vine}`;
   if (id === "length") {
     const unit = (Object.keys(PER_FOOT) as (keyof typeof PER_FOOT)[]).find((each) =>
       heads.length.includes(`(${each})`),
     )!;
-    return cordon.length * PER_FOOT[unit];
+    const length = Number((cordon.length * PER_FOOT[unit]).toFixed(4));
+    return measured === "number" ? length : measured === "text" ? String(length) : `${length} ${unit}`;
   }
   const value = cordon[id];
   if (typeof value !== "number" || id === "row" || id === "vine" || counts === "number") return value;
@@ -170,7 +195,7 @@ export function mustBeExactOrAsked(areas: readonly SheetArea[]): void {
       const side = table.column("side");
       const key = keyOf(
         block ? season.words.wordOf(block.codes[i]) : "",
-        at("row"),
+        rowNumber(at("row")),
         at("vine"),
         side?.column.choices?.[side.codes[i]]?.id ?? "",
       );
@@ -184,6 +209,13 @@ export function mustBeExactOrAsked(areas: readonly SheetArea[]): void {
       for (const id of ["positions", "liveSpurs"] as const)
         if (at(id) !== cordon[id] && !(Number.isNaN(at(id)) && isAsked))
           throw new Error(`${key}: ${id} is ${at(id)}, but ${cordon[id]} were counted`);
+      const date = table.column("countedOn");
+      if (
+        date &&
+        at("countedOn") !== FIRST_DAY + dayOf(cordon) &&
+        !(Number.isNaN(at("countedOn")) && isAsked)
+      )
+        throw new Error(`${key}: dated ${at("countedOn")}, but counted on ${FIRST_DAY + dayOf(cordon)}`);
       if (Math.abs(at("length") - cordon.length * 0.3048) > 1e-9 && !(Number.isNaN(at("length")) && isAsked))
         throw new Error(`${key}: length is ${at("length")} m, but ${cordon.length} ft were measured`);
     }
@@ -197,6 +229,12 @@ function hasErrorKey(table: ReturnType<Season["tables"]>[number], i: number): bo
     return isCellError(cell ?? null);
   });
 }
+
+/** The number of a row whose label may be a letter. */
+const rowNumber = (place: number) => {
+  const label = placeName(place);
+  return typeof label === "string" ? label.charCodeAt(0) - 64 : label;
+};
 
 function keyOf(block: string, row: number, vine: number, side: string): string {
   return [block.toLowerCase(), row, vine, side].join("|");
