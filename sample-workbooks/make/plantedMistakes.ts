@@ -58,6 +58,9 @@ function change(
   };
 }
 
+const rowsOfVine = (rows: readonly FarmRow[], { block, row, vine }: FarmRow) =>
+  rows.filter((own) => own.block === block && own.row === row && own.vine === vine);
+
 const northBench = (row: number, vine: number): Where => ({ block: "North Bench", row, vine });
 const creekSide = (row: number, vine: number): Where => ({ block: "Creek Side", row, vine });
 const schoolhouse = (row: number, vine: number): Where => ({ block: "Schoolhouse", row, vine });
@@ -431,6 +434,66 @@ const MISTAKES: readonly Mistake[] = [
     column: "year",
     what: "The same block and year twice.",
     plant: repeat("harvest", { block: "Schoolhouse", year: 2024 }),
+  },
+  {
+    code: "missingVineCounted",
+    sheet: "vines",
+    column: "prunings",
+    what: "A weight of prunings on a vine that is called missing.",
+    plant: change("vines", { block: "Schoolhouse", status: "missing" }, "prunings", 1.4),
+  },
+  {
+    code: "sideWithoutCordon",
+    sheet: "cordons",
+    column: "side",
+    what: "Every cordon of the vine is written left.",
+    plant: (farm) => {
+      const vine = rowsOfVine(farm.cordons, rowWhere(farm.cordons, northBench(6, 22)));
+      for (const row of vine) row.side = "left";
+      return vine[1];
+    },
+  },
+  {
+    code: "harvestUnusual",
+    sheet: "harvest",
+    column: "picked",
+    what: "A harvest ten times too large.",
+    plant: change("harvest", { block: "Creek Side", year: 2023 }, "picked", (row) => Number(row.picked) * 10),
+  },
+  {
+    code: "countLeftOut",
+    sheet: "cordons",
+    column: "diameter",
+    what: "The only diameter that nobody wrote down.",
+    plant: change("cordons", { ...northBench(7, 8), condition: "sound" }, "diameter", null),
+  },
+  {
+    code: "copiedDown",
+    sheet: "cordons",
+    column: "",
+    what: "A vine filled down from the one before it.",
+    plant: (farm) => {
+      const one = rowsOfVine(farm.cordons, rowWhere(farm.cordons, northBench(7, 18)));
+      const at = farm.cordons.indexOf(one[0]) + one.length;
+      const other = rowsOfVine(farm.cordons, farm.cordons[at]);
+      const copies = one.map((row) => ({ ...row, vine: other[0].vine }));
+      farm.cordons.splice(at, other.length, ...copies);
+      return copies[0];
+    },
+  },
+  {
+    code: "unknownWord",
+    sheet: "blocks",
+    column: "nodeRule",
+    what: "A node rule that there is none of that name.",
+    plant: change("blocks", { block: "Schoolhouse" }, "nodeRule", "by lenght"),
+  },
+  {
+    code: "digitsSwapped",
+    sheet: "cordons",
+    column: "length",
+    what: "Digits exchanged: 1.3 for 3.1.",
+    plant: change("cordons", { ...northBench(3, 24), condition: "sound", length: 3.1 }, "length", 1.3),
   },
   {
     code: "settingNotUsable",

@@ -184,13 +184,9 @@ describe("the checks", () => {
     "vineNeverCounted",
     "rowNeverCounted",
     "cordonsAboveMost",
-    "sideWithoutCordon",
-    "harvestUnusual",
-    "countLeftOut",
     "cordonIntoGap",
     "unitSlip",
     "columnsSwapped",
-    "copiedDown",
     "sideFromOneTrunk",
     "trunksAboveRegister",
     "digitPreference",
@@ -199,6 +195,9 @@ describe("the checks", () => {
     "positionsAppeared",
     "trunkChangedPlace",
     "vineCameBack",
+    "totalUnlikeParts",
+    "vineWithoutCount",
+    "trunkNotOfVine",
   ];
 
   async function findingsIn(name: string): Promise<Finding[]> {

@@ -32,7 +32,7 @@ export type FindingRow = number | { readonly sheetRow: number };
 export type Report = (
   kind: FindingKind,
   row: FindingRow,
-  column: SurveyColumn | undefined,
+  column: Pick<SurveyColumn, "header" | "sheetColumn"> | undefined,
   facts?: TextFacts,
 ) => void;
 

@@ -87,7 +87,7 @@ function makeFinding(
   table: SurveyTable,
   kind: FindingKind,
   row: FindingRow,
-  column: SurveyColumn | undefined,
+  column: Pick<SurveyColumn, "header" | "sheetColumn"> | undefined,
   facts: TextFacts = {},
 ): Finding {
   const index = typeof row === "number" ? row : HEADER;

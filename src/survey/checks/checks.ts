@@ -26,6 +26,7 @@ import { SETTING_VALUES } from "./settingValues";
 import { SIDE_WITHOUT_CORDON } from "./sideWithoutCordon";
 import { SPUR_COUNTS } from "./spurCounts";
 import { SPURS_TOO_CLOSE } from "./spursTooClose";
+import { TOTAL_OF_PARTS } from "./totalOfParts";
 import { TOTALS } from "./totals";
 import { TRADE_RANGES } from "./tradeRanges";
 import { TRUNKS_OF_VINE } from "./trunksOfVine";
@@ -56,6 +57,7 @@ export const CHECKS: readonly Check[] = [
   SAME_TWICE,
   NEVER_COUNTED,
   TOTALS,
+  TOTAL_OF_PARTS,
   WALK_ORDER,
   DATE_ORDER,
   VINE_SPACE,

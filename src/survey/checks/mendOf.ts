@@ -1,5 +1,5 @@
 import { countOfText, doubtOfNumber } from "../reading/countOfText";
-import { isoDay, isPlausibleDay, serialOf, winterOf } from "../reading/serialDate";
+import { isoDay, isPlausibleDay, winterOf, yearsLater } from "../reading/serialDate";
 import { textNumber } from "../reading/textNumber";
 import { CELL, type Season } from "../season/season";
 import type { CellValue } from "../sheets/cell";
@@ -81,6 +81,7 @@ const MENDS: Readonly<Record<string, ((finding: Finding, cell: FindingCell) => M
   missingAsZero: () => ({ to: null, isCertain: false }),
   dateOtherYear: inWinterOfTable,
   dateInFuture: inWinterOfTable,
+  digitsSwapped: ({ facts }) => ({ to: Number(facts["meant"]), isCertain: false }),
   unitSlip: ({ facts }, { value, column }) => {
     const meant = unitNamed(String(facts["meant"]));
     if (!meant || typeof value !== "number") return undefined;
@@ -99,8 +100,7 @@ function inWinterOfTable(_: Finding, { table, column, index, value }: FindingCel
   if (table.winter === undefined || !isPlausibleDay(serial)) return undefined;
   const slip = table.winter - winterOf(serial);
   if (Math.abs(slip) !== 1) return undefined;
-  const day = new Date((Math.floor(serial) - 25569) * 86_400_000);
-  const to = serialOf(day.getUTCFullYear() + slip, day.getUTCMonth() + 1, day.getUTCDate());
+  const to = yearsLater(serial, slip);
   if (to === undefined) return undefined;
   return { to: typeof value === "string" ? isoDay(to) : to, isCertain: false };
 }

@@ -1,4 +1,5 @@
 import type { Check, FindingKind } from "./check";
+import type { CellValue } from "../sheets/cell";
 import type { SurveyTable } from "../season/season";
 import { middleAndSpread, type MiddleAndSpread } from "../season/middleAndSpread";
 import { comparedColumns } from "./unitSlips";
@@ -10,25 +11,35 @@ const positionsUnlikeLength: FindingKind = {
   action: "lookAtVine",
 };
 
+const digitsSwapped: FindingKind = { code: "digitsSwapped", severity: "ask", action: "correct" };
+
 /** Least spread of the distance between positions that counts as usual, as a share of it. */
 const LEAST_SPREAD = 0.12;
 /** A count of positions is sure to about three quarters of one, since ends are counted in or out. */
 const COUNTED_WITHIN = 0.75;
+/** Usual spreads beyond which a length does not belong to its positions, and within which one with two digits exchanged does. */
+const SWAPPED_OFF = 2.2;
+const SWAPPED_FITS = 1.5;
+/** Least spread of distances and what a single position is worth, for one length by itself. */
+const LEAST_OWN_SPREAD = 0.06;
+const OWN_POSITION = 0.3;
 
 /**
  * Far more or fewer positions than the cordons of the block carry on that length. Where the positions are usual for
- * the block it is the length that is odd, which other checks ask about.
+ * the block it is the length that is odd: where two of its digits exchanged make it fit that is asked; a length far too
+ * long or short by itself is left to other checks.
  */
 export const POSITIONS_FOR_LENGTH: Check = {
   id: "positionsForLength",
-  kinds: [positionsUnlikeLength],
+  kinds: [positionsUnlikeLength, digitsSwapped],
   sheets: ["cordons"],
   scope: "survey",
   prepare(table, context) {
     const column = table.column("positions");
-    const lengths = table.column("length")?.numbers;
+    const length = table.column("length");
     const blocks = table.column("block")?.codes;
-    if (!column || !lengths || !blocks) return undefined;
+    if (!column || !length || !blocks) return undefined;
+    const lengths = length.numbers;
     const positions = column.numbers;
     const { grown, columns } = comparedColumns(table, context);
     const slips = columns.find((compared) => compared.column.column.id === "length")?.slips ?? [];
@@ -46,19 +57,34 @@ export const POSITIONS_FOR_LENGTH: Check = {
         { ...own, distance: Math.exp(own.median), positions: counts.get(block)! },
       ]),
     );
+    const swapped = (i: number, { distance, spread, positions: usualCount }: UsualBlock) => {
+      if (!isMeant(i) || !isUsual(positions[i], usualCount)) return undefined;
+      const own = Math.max(spread, LEAST_OWN_SPREAD) + OWN_POSITION / positions[i];
+      const off = (metres: number) => Math.abs(Math.log(metres / positions[i] / distance)) / own;
+      if (off(lengths[i]) < SWAPPED_OFF) return undefined;
+      return exchanged(length.raw.at(i)).find((value) => off(value * length.perUnit) <= SWAPPED_FITS);
+    };
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
         const block = usual.get(blocks[i]);
         if (!block || otherUnit.has(i) || !(positions[i] >= 0) || !(lengths[i] > 0)) continue;
         const expected = lengths[i] / block.distance;
+        const meant = swapped(i, block);
+        if (meant !== undefined)
+          report(digitsSwapped, i, length, {
+            value: length.raw.at(i) as number,
+            meant,
+            positions: positions[i],
+            unit: length.unit?.id ?? "",
+          });
         const spread = Math.max(block.spread, LEAST_SPREAD) * expected + COUNTED_WITHIN / 2;
         if (Math.abs(positions[i] - expected) <= times * spread) continue;
         if (isUsual(positions[i], block.positions)) continue;
         if (positions[i] > (column.column.most ?? Infinity)) continue;
         report(positionsUnlikeLength, i, column, {
           value: positions[i],
-          length: table.column("length")!.raw.at(i) as number,
-          unit: table.column("length")!.unit?.id ?? "",
+          length: length.raw.at(i) as number,
+          unit: length.unit?.id ?? "",
           expected: Math.round(expected),
           values: block.count,
         });
@@ -66,6 +92,27 @@ export const POSITIONS_FOR_LENGTH: Check = {
     };
   },
 };
+
+interface UsualBlock {
+  readonly distance: number;
+  readonly spread: number;
+  readonly positions: MiddleAndSpread;
+}
+
+/** The numbers that a written one becomes with two of its digits exchanged. */
+function exchanged(cell: CellValue | undefined): number[] {
+  if (typeof cell !== "number") return [];
+  const signs = [...String(cell)];
+  return signs.flatMap((one, a) =>
+    signs.slice(a + 1).flatMap((other, behind) => {
+      if (one === other || one === "." || other === ".") return [];
+      const again = [...signs];
+      [again[a], again[a + 1 + behind]] = [other, one];
+      const number = Number(again.join(""));
+      return Number.isFinite(number) ? [number] : [];
+    }),
+  );
+}
 
 /** Middle and spread of each block with values enough. */
 function usualByBlock(

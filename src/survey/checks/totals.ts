@@ -38,7 +38,8 @@ export const TOTALS: Check = {
   },
 };
 
-function isAdded({ column }: SurveyColumn): boolean {
+/** True for a column of numbers that are no names. */
+export function isAdded({ column }: SurveyColumn): boolean {
   return (
     !NEVER_ADDED.has(column.id) &&
     column.kind !== "text" &&
@@ -76,14 +77,14 @@ function nearestPart(total: number, parts: readonly number[]): number {
 }
 
 /** A total that was typed is often rounded to its last decimal. */
-function tolerance(total: number): number {
+export function tolerance(total: number): number {
   const decimals = [0, 1, 2, 3].find(
     (places) => Math.abs(total * 10 ** places - Math.round(total * 10 ** places)) < 1e-6,
   );
   return decimals === undefined || decimals === 0 ? 1e-6 : 0.5 * 10 ** -decimals + 1e-9;
 }
 
-function rounded(value: number): number {
+export function rounded(value: number): number {
   return Number(value.toFixed(3));
 }
 

@@ -10,13 +10,19 @@ const trunksAboveRegister: FindingKind = {
   action: "lookAtVine",
 };
 
+const trunkNotOfVine: FindingKind = { code: "trunkNotOfVine", severity: "ask", action: "lookAtVine" };
+
+/** Vines with a number above their trunks from which on, as a share, the farm numbers its trunks in another way. */
+const OTHER_NUMBERS = 0.005;
+
 /**
  * A side whose candidates all come from one trunk although the vine has another, so that the choice cannot part the
- * two sides; and live cordons on more trunks than the register says are alive.
+ * two sides; live cordons on more trunks than the register says are alive; and a live cordon on a trunk with a number
+ * above those, where trunks are numbered from one without a gap.
  */
 export const TRUNKS_OF_VINE: Check = {
   id: "trunksOfVine",
-  kinds: [sideFromOneTrunk, trunksAboveRegister],
+  kinds: [sideFromOneTrunk, trunksAboveRegister, trunkNotOfVine],
   sheets: ["cordons"],
   scope: "survey",
   prepare(table, context) {
@@ -31,17 +37,26 @@ export const TRUNKS_OF_VINE: Check = {
       { side?: { id: string; trunk: number }; trunks?: number[]; register?: number }
     >();
     const register = context.places.register();
+    const tooHigh: { row: number; trunk: number; living: number; dead: number }[] = [];
+    let known = 0;
     for (const [key, rows] of rowsByVine(table, context)) {
       const living: number[] = [];
       for (const i of rows) if (isTrunk(trunks[i], most) && (!spurs || spurs[i] > 0)) living.push(i);
       const alive = firstOfEach(living, trunks);
       const entry = register.get(key);
       const registered = entry?.table.column("liveTrunks")?.numbers[entry.index] ?? NaN;
+      const numbers = alive.map((i) => trunks[i]).sort((a, b) => a - b);
+      if (registered >= 1) known++;
       if (registered >= 0 && alive.length > registered)
-        found.set(living[0], {
-          trunks: alive.map((i) => trunks[i]).sort((a, b) => a - b),
-          register: registered,
-        });
+        found.set(living[0], { trunks: numbers, register: registered });
+      else if (numbers.at(-1)! > registered) {
+        const dead = firstOfEach(rows, trunks).filter(
+          (i) => isTrunk(trunks[i], most) && !numbers.includes(trunks[i]),
+        ).length;
+        const row = living.find((i) => trunks[i] === numbers.at(-1))!;
+        if (trunks[row] > registered + dead)
+          tooHigh.push({ row, trunk: trunks[row], living: registered, dead });
+      }
       if (alive.length < 2) continue;
       for (const first of firstOfEach(living, side.codes)) {
         const id = choiceId(side, first);
@@ -51,7 +66,10 @@ export const TRUNKS_OF_VINE: Check = {
         found.set(first, { ...found.get(first), side: { id, trunk: trunks[first] } });
       }
     }
+    const odd = tooHigh.length <= Math.max(2, OTHER_NUMBERS * known) ? tooHigh : [];
     return (from, to, report) => {
+      for (const { row, trunk, living, dead } of odd)
+        if (row >= from && row < to) report(trunkNotOfVine, row, trunkColumn, { trunk, living, dead });
       for (let i = from; i < to; i++) {
         const vine = found.get(i);
         if (vine?.trunks)

@@ -53,7 +53,7 @@ export const VINE_SPACE: Check = {
           const gap = length <= share * 3 * long ? neighbourGap(keys[i], context) : undefined;
           if (gap) report(cordonIntoGap, i, column, { ...facts, gap });
           else report(cordonTooLong, i, column, facts);
-        } else if (length < share * short && isGrown(keys[i], context) && isAlive(table, i))
+        } else if (length < share * short && isGrown(keys[i], context) && isSound(table, i))
           report(cordonTooShort, i, column, {
             value: column.raw.at(i) as number,
             share: written(share / column.perUnit),
@@ -102,11 +102,10 @@ function isGrown(key: number, context: CheckContext): boolean {
   return status === undefined || status === "bearing";
 }
 
-/** A dead or diseased cordon may have been cut back; nobody asks about its length. */
-function isAlive(table: SurveyTable, index: number): boolean {
+/** A cordon that is not called sound may have been cut back; nobody asks about its length. */
+function isSound(table: SurveyTable, index: number): boolean {
   const condition = table.column("condition");
-  const id = condition && choiceId(condition, index);
-  return id === undefined || id === "sound";
+  return !condition || choiceId(condition, index) === "sound";
 }
 
 function written(length: number): number {

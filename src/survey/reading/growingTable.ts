@@ -7,6 +7,7 @@ import {
   CELL,
   type CellList,
   type Numbers,
+  type OtherColumn,
   type SurveyColumn,
   type SurveyTable,
   type TotalRow,
@@ -19,6 +20,7 @@ import {
  */
 export class GrowingTable {
   private readonly columns: GrowingColumn[];
+  private readonly others: readonly (OtherColumn & { readonly growing: GrowingNumbers })[];
   private readonly totals: TotalRow[] = [];
   private readonly formulas = new Map<number, ReadonlyMap<string, string>>();
   private readonly sheetRows = new GrowingRows();
@@ -33,6 +35,7 @@ export class GrowingTable {
     private readonly odd: OddCells,
   ) {
     this.columns = first.columns.map((column) => new GrowingColumn(column));
+    this.others = first.otherColumns.map((other) => ({ ...other, growing: new GrowingNumbers() }));
   }
 
   /**
@@ -53,6 +56,10 @@ export class GrowingTable {
     for (let i = 0; i < rows; i++)
       if (mayHoldFormulas(from + i)) this.keepFormulas(piece, from + i, this.count + i);
     for (const column of this.columns) column.add(piece.column(column.id)!, from);
+    for (const { growing, sheetColumn } of this.others)
+      growing.add(
+        piece.otherColumns.find((other) => other.sheetColumn === sheetColumn)!.numbers.subarray(from),
+      );
     for (const total of piece.totals)
       this.totals.push({ ...total, rowsBefore: this.count + total.rowsBefore - from });
     this.count += rows;
@@ -86,7 +93,11 @@ export class GrowingTable {
       columns,
       column: (id) => byId.get(id),
       totals: this.totals,
-      otherHeaders: first.otherHeaders,
+      otherColumns: this.others.map(({ header, sheetColumn, growing }) => ({
+        header,
+        sheetColumn,
+        numbers: growing.whole(),
+      })),
       repeatedHeaders: first.repeatedHeaders,
       formulaAt: (index, column) => formulas.get(index)?.get(column.column.id) ?? null,
     };

@@ -101,7 +101,8 @@ function takeApart(head: string): HeadWords {
   return { text, words, unit, year, qualifier, unknown: unknown[0] };
 }
 
-const single = (words: string) => words.replace(/\s+/g, " ").trim();
+/** With single spaces. */
+export const single = (words: string) => words.replace(/\s+/g, " ").trim();
 
 function yearOf(words: string): number | undefined {
   const found = /^(20\d\d)(?:\s*[-/ ]\s*(\d\d(?:\d\d)?))?$/.exec(words);

@@ -250,8 +250,10 @@ export function readRows(
     columns,
     column: (id) => byId.get(id),
     totals,
-    otherHeaders: headers.flatMap((cell, position) =>
-      typeof cell === "string" && !isBlank(cell) && !known.has(position) ? [heading(position)] : [],
+    otherColumns: headers.flatMap((cell, position) =>
+      typeof cell === "string" && !isBlank(cell) && !known.has(position)
+        ? [{ ...heading(position), numbers: numbersAt(lines, position) }]
+        : [],
     ),
     repeatedHeaders: place.repeated.map(heading),
     formulaAt: (index, column) => area.formulaAt(rows[index], positions.get(column.column.id) ?? -1),
@@ -305,6 +307,15 @@ function cellsAt(lines: readonly (readonly CellValue[])[], position: number): Ce
   const cells = new Array<CellValue>(lines.length);
   for (let i = 0; i < lines.length; i++) cells[i] = lines[i][position] ?? null;
   return cells;
+}
+
+function numbersAt(lines: readonly (readonly CellValue[])[], position: number): Float64Array {
+  const numbers = new Float64Array(lines.length);
+  for (let i = 0; i < lines.length; i++) {
+    const cell = lines[i][position];
+    numbers[i] = typeof cell === "number" ? cell : NaN;
+  }
+  return numbers;
 }
 
 /**

@@ -25,6 +25,17 @@ export function isoDay(serial: number): string {
   return new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).toISOString().slice(0, 10);
 }
 
+/**
+ * The same day of the year, so many years later or earlier; undefined for 29 February where that year has none.
+ *
+ * @example
+ * yearsLater(46037, 1) // 46402
+ */
+export function yearsLater(serial: number, years: number): number | undefined {
+  const [year, month, day] = isoDay(serial).split("-").map(Number);
+  return serialOf(year + years, month, day);
+}
+
 /** Month of a serial number, 1 to 12. */
 export function monthOf(serial: number): number {
   return new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).getUTCMonth() + 1;

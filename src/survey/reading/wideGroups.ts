@@ -1,7 +1,7 @@
 import type { Column } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
 import { choiceOf } from "./choiceWords";
-import { columnNamed, headWords, likeness, plainWords } from "./headWords";
+import { columnNamed, headWords, likeness, plainWords, single } from "./headWords";
 
 /** Columns of one candidate among several that stand side by side in a line. */
 export interface WideGroup {
@@ -17,6 +17,9 @@ export interface WideGroup {
 
 const { columns } = SHEETS.cordons;
 const SIDE = columns.find(({ id }) => id === "side")!;
+const LENGTH = columns.find(({ id }) => id === "length")!;
+/** Says no more of a candidate than its side does. */
+const ARM = /\b(arm|cordon|brazo|bras)\b/;
 const VALUES = new Set([
   "length",
   "positions",
@@ -45,7 +48,7 @@ export function wideGroups(texts: readonly (string | undefined)[], from: number,
     const text = texts[at];
     const parts = text === undefined ? undefined : candidateHead(text);
     if (!parts) continue;
-    const key = plainWords(parts.name);
+    const key = single(plainWords(parts.name).replace(ARM, " "));
     const group = found.get(key) ?? {
       name: parts.name,
       side: parts.side,
@@ -72,6 +75,8 @@ function candidateHead(
 ): { name: string; side: string | undefined; column: Column; rest: string } | undefined {
   const head = headWords(text);
   if (head.qualifier !== undefined || columnNamed(SHEETS.cordons, head.words)) return undefined;
+  const arm = head.unit?.dimension === "length" ? candidateNamed(head.words) : undefined;
+  if (arm?.side) return { name: head.words, side: arm.side, column: LENGTH, rest: LENGTH.header.en };
   const words = text
     .normalize("NFKC")
     .replace(/[\s_.:/-]+/g, " ")

@@ -1,6 +1,6 @@
 import { CELL, type SurveyColumn, type SurveyTable } from "../season/season";
 import type { OpenAccount, ReadingAnswers } from "./readingAccount";
-import { isPlausibleDay, serialOf, winterOf } from "./serialDate";
+import { isPlausibleDay, yearsLater, winterOf } from "./serialDate";
 
 /** Days between counts that can still be one winter's, either side of the season's first day. */
 const ONE_WALK_DAYS = 75;
@@ -137,11 +137,8 @@ function moved(column: SurveyColumn, winter: number): SurveyColumn {
   const numbers = Float64Array.from(column.numbers, (serial, i) => {
     if (column.states[i] !== CELL.usable || !isPlausibleDay(serial) || winterOf(serial) === winter)
       return serial;
-    const day = new Date((Math.floor(serial) - 25569) * 86_400_000);
-    const year = day.getUTCFullYear() + winter - winterOf(serial);
-    return (
-      serialOf(year, day.getUTCMonth() + 1, day.getUTCDate()) ?? serial + 365 * (winter - winterOf(serial))
-    );
+    const years = winter - winterOf(serial);
+    return yearsLater(serial, years) ?? serial + 365 * years;
   });
   return { ...column, numbers, usable: numbers };
 }

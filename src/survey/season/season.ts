@@ -13,6 +13,7 @@ export {
   type CellList,
   type Codes,
   type Numbers,
+  type OtherColumn,
   type SurveyColumn,
   type SurveyTable,
   type TotalRow,

@@ -57,6 +57,9 @@ export interface SurveyColumn {
   readonly codes: Codes;
 }
 
+/** A column that is none of ours: its header and the numbers in it, NaN for other cells. */
+export type OtherColumn = Pick<SurveyColumn, "header" | "sheetColumn" | "numbers">;
+
 /** One table found in a sheet. Rows without any entry, totals, repeated headers and remarks below it are left out. */
 export interface SurveyTable {
   readonly shape: SheetShape;
@@ -72,8 +75,8 @@ export interface SurveyTable {
   column(id: string): SurveyColumn | undefined;
   /** Rows of totals under or inside the table. */
   readonly totals: readonly TotalRow[];
-  /** Headers of the table that are none of ours, with their sheet columns. */
-  readonly otherHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
+  /** Columns of the table that are none of ours. */
+  readonly otherColumns: readonly OtherColumn[];
   /** Headers found twice: the first is read, the others are not. */
   readonly repeatedHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
   /** Formula of a row's cell, null where a value was typed. */

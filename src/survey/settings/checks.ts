@@ -37,6 +37,14 @@ export const CHECK_SETTINGS = {
     [5, 1000],
     MEANINGS.unlikeItsBlockLeastValues,
   ),
+  unlikeItsBlockFewValuesTimes: figure(
+    "Unlike its block: times the middle of few values",
+    8,
+    "times",
+    "ours",
+    [2, 100],
+    MEANINGS.unlikeItsBlockFewValuesTimes,
+  ),
   walkOrderMostVinesOutOfOrder: figure(
     "Walk order: most vines out of order",
     0.2,

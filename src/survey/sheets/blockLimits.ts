@@ -18,10 +18,10 @@ export interface Measure {
 
 export const MEASURES: readonly Measure[] = [
   { id: "length", leastShare: 0.15, least: 0, byRatio: false, mostTimes: Infinity },
-  { id: "diameter", leastShare: 0.22, least: 0, byRatio: true, mostTimes: Infinity },
-  { id: "prunings", leastShare: 0.35, least: 0, byRatio: true, mostTimes: 5 },
-  { id: "clusters", leastShare: 0.25, least: 0, byRatio: true, mostTimes: 5 },
-  { id: "shoots", leastShare: 0.2, least: 0, byRatio: true, mostTimes: 5 },
+  { id: "diameter", leastShare: 0.24, least: 0, byRatio: true, mostTimes: Infinity },
+  { id: "prunings", leastShare: 0.4, least: 0, byRatio: true, mostTimes: 5 },
+  { id: "clusters", leastShare: 0.32, least: 0, byRatio: true, mostTimes: 5 },
+  { id: "shoots", leastShare: 0.25, least: 0, byRatio: true, mostTimes: 5 },
 ];
 
 /** What is usual in a block, in metric units. */
@@ -52,7 +52,7 @@ export function grownRows(table: SurveyTable, context: CheckContext): Uint8Array
 
 /**
  * The usual values of a column in each block, by number of the block's name. A block with too few values is held
- * against all blocks together; undefined where they are too few as well.
+ * against all blocks together; where they are too few as well, five values still tell one many times their middle.
  */
 export function limitsByBlock(
   table: SurveyTable,
@@ -74,20 +74,27 @@ export function limitsByBlock(
   if (small.length === 0 || !measure.byRatio) return limits;
   const all: number[] = [];
   for (const [, values] of valuesByBlock(table, valueOf)) for (const value of values) all.push(value);
-  if (all.length >= least) {
-    const ofAll = limitsOf(Float64Array.from(all), measure, times);
-    for (const block of small) limits.set(block, ofAll);
-  }
+  const isEnough = all.length >= least;
+  if (!isEnough && (all.length < FEW_VALUES || measure.mostTimes === Infinity)) return limits;
+  const reach = isEnough ? undefined : Math.log(context.season.settings.unlikeItsBlockFewValuesTimes);
+  const ofAll = limitsOf(Float64Array.from(all), measure, times, reach);
+  for (const block of small) limits.set(block, ofAll);
   return limits;
 }
 
-/** @param values the list is sorted */
-function limitsOf(values: Float64Array, measure: Measure, times: number): BlockLimits {
+/** Values from which on one that is many times their middle is told. */
+const FEW_VALUES = 5;
+
+/**
+ * @param values the list is sorted
+ * @param few logarithm of the ratio beyond which values too few to show their spread are asked about
+ */
+function limitsOf(values: Float64Array, measure: Measure, times: number, few?: number): BlockLimits {
   const count = values.length;
   if (measure.byRatio) {
     const middle = middleAndSpread(values.map(Math.log));
     const spread = Math.max(middle.spread, measure.leastShare);
-    const reach = Math.min(times * spread, Math.log(measure.mostTimes));
+    const reach = few ?? Math.min(times * spread, Math.log(measure.mostTimes));
     const [low, high] = [-1, 1].map((side) => Math.exp(middle.median + side * reach));
     return { low, high, median: Math.exp(middle.median), spread, count };
   }

@@ -26,6 +26,8 @@ interface NodeRuleRow {
   readonly written: string;
   /** Rules of this kind that a publication gives, for holding a block's own against. */
   readonly published: readonly string[];
+  /** True where every spelling is the same rule; formulas and numbers differ. */
+  readonly isOneRule: boolean;
   readonly understands: (text: string) => boolean;
   readonly basis: (vine: VineToBudget) => BudgetBasis;
   /** Nodes of an uninjured vine; refuses where the vine lacks what the rule needs. */
@@ -37,6 +39,7 @@ const BY_LENGTH = ["by length", "por longitud", "por largo", "par longueur"];
 const BALANCED: NodeRuleRow = {
   written: "30+10",
   published: ["30+10", "20+10", "20+20"],
+  isOneRule: false,
   understands: (text) => {
     try {
       return balancedFormula(text).first > 0;
@@ -62,6 +65,7 @@ export const NODE_RULES: readonly NodeRuleRow[] = [
   {
     written: BY_LENGTH[0],
     published: [BY_LENGTH[0]],
+    isOneRule: true,
     understands: (text) => BY_LENGTH.includes(wordKey(text)),
     basis: () => "length",
     nodes: (_, { vineSpacing, nodesByLength: density }) => {
@@ -72,6 +76,7 @@ export const NODE_RULES: readonly NodeRuleRow[] = [
   {
     written: "40",
     published: [],
+    isOneRule: false,
     understands: (text) => /^\d{1,3}$/.test(text.trim()),
     basis: () => "fixed",
     nodes: (text) => Number(text),

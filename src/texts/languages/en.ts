@@ -29,6 +29,8 @@ export const en = {
         "A value this many times the block's usual spread away from its middle is asked about (median and median deviation; Iglewicz and Hoaglin 1993 begin at 3.5, from memory).",
       unlikeItsBlockLeastValues:
         "A block with fewer values than this is too small to say what is usual in it.",
+      unlikeItsBlockFewValuesTimes:
+        "With only five values or little more a value is asked about from this many times their middle on, or below its part.",
       walkOrderMostVinesOutOfOrder:
         "When more of a row's vines than this stand out of order, the sheet was sorted another way and its order is not judged.",
       cordonLengthMostOfItsSpace:
@@ -370,15 +372,15 @@ export const en = {
       "Passed over, because the cell for the fixed choice holds a formula or another word: vines {unreadable}.",
     by: "Your name or initials, if you like",
     byHelp: "The name goes into the log of runs, where that is switched on.",
-    yes: "Yes, write {cells} cells",
+    yes: "Yes, write {cells} {cells:cell|cells}",
     done: "{block} accepted: vines {vines}, cells written {cells} in the column Fixed choice.",
     doneBy: "{block} accepted by {by}: vines {vines}, cells written {cells} in the column Fixed choice.",
     meanwhile:
       "Cell {cell} of sheet {sheet} was changed meanwhile; nothing was accepted. Next step: decide again.",
     takeBack: "Take back: {block} accepted",
-    takenBack: "Taken back: {cells} cells of {block} hold what they held before.",
+    takenBack: "Taken back: {cells} {cells:cell|cells} of {block} hold what they held before.",
     partlyBack:
-      "{cells} cells of {block} hold what they held before; left alone, because somebody changed them since: {left}. Next step: decide again.",
+      "{cells} {cells:cell|cells} of {block} hold what they held before; left alone, because somebody changed them since: {left}. Next step: decide again.",
   },
   addinServer: {
     notHere:
@@ -471,9 +473,10 @@ export const en = {
       "The Vines sheet lists no bearing vine of {block}. Next step: list its vines with row, number and status.",
     vines:
       "Count {vines} of {all} bearing vines: the mean then lies within {margin} % in {confidence} of 100 cases like this.",
-    pilot: "Spread between vines {percent} %, from {pilot} vines of this block that carry a count.",
+    pilot:
+      "Spread between vines {percent} %, from {pilot} {pilot:vine|vines} of this block that carry a count.",
     setting:
-      "Spread between vines {percent} %, from Settings, because fewer than {least} vines of this block carry a count.",
+      "Spread between vines {percent} %, from Settings, because fewer than {least} {least:vine|vines} of this block carry a count.",
     handbooks: "What handbooks say beside it",
     walk: "Which vines, in the order of a walk",
     row: "Row {row}: {vines}",
@@ -496,16 +499,16 @@ export const en = {
     make: "Make the cards",
     again: "Make them again",
     progress: "Progress of the cards",
-    sum: "{cards} cards for {vines} vines; {done} of the pruning is done.",
+    sum: "{cards} {cards:card|cards} for {vines} {vines:vine|vines}; {done} of the pruning is done.",
     none: "No vine was found. Next step: fill in the Cordons or Vines sheet.",
     row: "Row",
     paper: "Paper",
     cardLanguage: "Language of the cards",
-    print: "Print {cards} cards",
+    print: "Print {cards} {cards:card|cards}",
     write: "Write Crew cards sheet",
     back: "What the crew found different goes into the Cordons and Vines sheets; then make the cards again.",
     work: "Order of work",
-    workSum: "{hours} hours are left, {days} days of the whole crew.",
+    workSum: "{hours} hours are left, {days} {days:day|days} of the whole crew.",
     workSource:
       "Hardy blocks and fruitful secondaries first, tender ones last (University of Georgia, Bulletin 1505); the lists and the crew's calendar stand in Settings.",
     block: "Block",
@@ -657,7 +660,7 @@ export const en = {
     tooDeep: '"{file}" was not read: its part {part} nests more than {most} elements.',
     tooMuchText: '"{file}" was not read: {part} holds more than {most} characters in one place.',
     tooManyCells:
-      'Sheet "{sheet}" of "{file}" spans more than {most} cells; clear stray cells far from the table and try again.',
+      'Sheet "{sheet}" of "{file}" spans more than {most} {most:cell|cells}; clear stray cells far from the table and try again.',
     tooManyOf:
       '"{file}" was not read: its part {part} lists more than {most} entries of one kind, which no workbook needs.',
     sheetsOnOnePart: '"{file}" was not read: its sheet "{sheet}" and another one are the same part {part}.',
@@ -772,14 +775,14 @@ export const en = {
       columnsSwapped: {
         title: "Two columns swapped",
         sentence:
-          "{rows} rows, to row {lastRow} of the sheet, only fit when {column} and {other} change places.",
+          "{rows} {rows:row|rows}, to row {lastRow} of the sheet, only fit when {column} and {other} change places.",
         why: "Every figure of these rows is taken for another.",
         remedy: "Compare with the heads of the paper sheet and exchange the two columns in these rows.",
       },
       unitSlip: {
         title: "Written in another unit",
         sentence:
-          "{column} is {value}{unit}, unlike its block; taken as {value} {meant} it is {converted}{unit} and fits ({rows} rows, to row {lastRow} of the sheet).",
+          "{column} is {value}{unit}, unlike its block; taken as {value} {meant} it is {converted}{unit} and fits ({rows} {rows:row|rows}, to row {lastRow} of the sheet).",
         why: "In the wrong unit every figure made from it is wrong by as much.",
         remedy: "Ask which tape or scale was used and convert the values.",
       },
@@ -798,7 +801,7 @@ export const en = {
       vineNeverCounted: {
         title: "Vine never counted",
         sentence:
-          "The vine bears, but no cordon of it was counted; {counted} of {vines} vines of the row were.",
+          "The vine bears, but no cordon of it was counted; {counted} of {vines} {vines:vine|vines} of the row were.",
         why: "Nothing would be decided on it, or its counts stand under another number.",
         remedy: "Count it, or correct its status in the Vines sheet.",
       },
@@ -819,7 +822,7 @@ export const en = {
       counterUnlikeOthers: {
         title: "Counts unlike the others",
         sentence:
-          "{habit} by {counter} differs by {percent} % from the others in the same blocks, over {vineyardRows} rows.",
+          "{habit} by {counter} differs by {percent} % from the others in the same blocks, over {vineyardRows} {vineyardRows:row|rows}.",
         why: "Somebody counts by another rule, so that cordons of different rows cannot be compared.",
         remedy: "Count one vine together and agree on the rule.",
       },
@@ -908,9 +911,22 @@ export const en = {
       },
       countLeftOut: {
         title: "One count left out",
-        sentence: "{column} is blank here and filled in the other {values} rows.",
+        sentence: "{column} is blank here and filled in the other {values} {values:row|rows}.",
         why: "A count that was forgotten is missing in every mean.",
         remedy: "Count it again, or set the finding aside.",
+      },
+      vineWithoutCount: {
+        title: "Nothing counted on this vine",
+        sentence: "{counts} are all blank here; the other {values} vines have them.",
+        why: "A vine that was passed by is missing in every mean, or is missing itself.",
+        remedy: "Count it, call it missing, or set the finding aside.",
+      },
+      totalUnlikeParts: {
+        title: "Total unlike its parts",
+        sentence:
+          "{column} is {total}, but {parts} add up to {sum}; the sum is right in {values} other {values:row|rows}.",
+        why: "Either the total or one of its parts is mistyped.",
+        remedy: "Look up the paper, then correct the cell that is wrong.",
       },
       cordonsAboveMost: {
         title: "More rows than a vine has cordons",
@@ -998,7 +1014,7 @@ export const en = {
           copiedDown: {
             title: "The same numbers down several vines",
             sentence:
-              "{vines} vines in a row, from {from} to {last}, carry the same numbers in every column.",
+              "{vines} {vines:vine|vines} in a row, from {from} to {last}, carry the same numbers in every column.",
             why: "Numbers copied down were not counted.",
           },
         },
@@ -1008,18 +1024,18 @@ export const en = {
         kinds: {
           dateInFuture: {
             title: "Date in the future",
-            sentence: "{column} is {value}, after today ({today}); {rows} rows.",
+            sentence: "{column} is {value}, after today ({today}); {rows} {rows:row|rows}.",
             why: "Nobody has counted on a day to come: day, month or year is mistyped.",
           },
           dateOutOfSeason: {
             title: "Date out of season",
             sentence:
-              "{column} is {value}, outside the months {firstMonth} to {lastMonth} in which dormant vines are counted; {rows} rows.",
+              "{column} is {value}, outside the months {firstMonth} to {lastMonth} in which dormant vines are counted; {rows} {rows:row|rows}.",
             why: "Day and month may have changed places.",
           },
           dateOtherYear: {
             title: "Date of another winter",
-            sentence: "{column} is {value}, but the sheet is of the winter {season}; {rows} rows.",
+            sentence: "{column} is {value}, but the sheet is of the winter {season}; {rows} {rows:row|rows}.",
             why: "Either the year is mistyped or rows of an old sheet got in.",
           },
           dateOutOfWalkOrder: {
@@ -1083,7 +1099,7 @@ export const en = {
           },
           nodesUnusual: {
             title: "Unusual number of nodes a spur",
-            sentence: "{column} is {value}; spurs are cut to {least} to {most} nodes.",
+            sentence: "{column} is {value}; spurs are cut to {least} to {most} {most:node|nodes}.",
             why: "Shoots and crop are counted from it.",
           },
           missingVineCounted: {
@@ -1093,7 +1109,7 @@ export const en = {
           },
           trunksUnusual: {
             title: "Unusual number of trunks",
-            sentence: "{column} is {value}; vines carry {most} trunks at most.",
+            sentence: "{column} is {value}; vines carry {most} {most:trunk|trunks} at most.",
             why: "A wrong trunk number joins cordons that do not belong together.",
           },
           trunksAboveRegister: {
@@ -1104,7 +1120,7 @@ export const en = {
           positionsAppeared: {
             title: "Positions that were not there last year",
             sentence:
-              "{now} positions, but {before} in {season} (sheet{otherSheet}, row {otherRow}), and the cordon has not grown that much.",
+              "{now} {now:position|positions}, but {before} in {season} (sheet{otherSheet}, row {otherRow}), and the cordon has not grown that much.",
             why: "Positions do not come back on old wood; one of the two counts is of another cordon.",
           },
           trunkChangedPlace: {
@@ -1121,6 +1137,18 @@ export const en = {
             title: "Unlike its block",
             sentence: "{column} is {value}{unit}; the middle of {values} in the block is {median}{unit}.",
             why: "So far from its neighbours a value is mostly a slip: a digit too many, a lost decimal point, another unit.",
+          },
+          trunkNotOfVine: {
+            title: "A trunk that the vine does not have",
+            sentence:
+              "A live cordon on trunk {trunk}; the Vines sheet says {living} live {living:trunk|trunks}, and {dead} dead {dead:one is|ones are} counted.",
+            why: "A cordon on a wrong trunk number is kept or cut with the wrong trunk.",
+          },
+          digitsSwapped: {
+            title: "Digits of a length exchanged",
+            sentence:
+              "{value}{unit} with {positions} {positions:position|positions}; {meant}{unit} would fit them as the block's other cordons do.",
+            why: "Length of cordon is counted for gaps and for the wire that is filled.",
           },
           positionsUnlikeLength: {
             title: "Positions unlike the length",
@@ -1237,7 +1265,8 @@ export const en = {
         notAChoice: "{argument} is “{value}”: expected one of {choices}.",
         oneCellOnly: "{argument} is a range of {rows} rows and {columns} columns: expected one cell.",
         oneColumnOnly: "{argument} is a range of {columns} columns: expected one column.",
-        ragged: "{argument} has rows of different length ({rowLengths} cells): expected a rectangle.",
+        ragged:
+          "{argument} has rows of different length ({rowLengths} {rowLengths:cell|cells}): expected a rectangle.",
         differentLengths:
           "{argument} has {rows} rows but {other} has {otherRows}: expected columns of the same length.",
         noNumbers: "{argument} holds no number: expected at least one.",
@@ -1776,7 +1805,8 @@ export const en = {
     missingTwice:
       "Count bearing vines only. A missing vine counted as 0 and taken off again as missing is lost twice: with {percent} % missing the crop comes out {percent} % too low.",
     handbookSamples: {
-      wsu2006: "WSU 2006: {vines} vines for 5 %; that is the sample for a share of one half, not for a mean.",
+      wsu2006:
+        "WSU 2006: {vines} {vines:vine|vines} for 5 %; that is the sample for a share of one half, not for a mean.",
       iowa2011:
         "Iowa State 2011: all clusters on {vines} vines and {clusters} weighed, for 15 %; a little light by the formula.",
       iowa2013: "Iowa State 2013: {clusters} clusters weighed at lag phase.",
@@ -1801,7 +1831,8 @@ export const en = {
       meanBelow:
         "The harvests on record average {mean} {unit}, below this range of {low} to {high}; this year would be a large one.",
     },
-    farmFigureWeight: "{years} years of your own count {percent} %, the usual figure {usual} the rest.",
+    farmFigureWeight:
+      "{years} {years:year|years} of your own count {percent} %, the usual figure {usual} the rest.",
   },
   outlookRefusals: {
     tooFewClusters:
@@ -1830,7 +1861,7 @@ export const en = {
       figure: "Settings, {figure}: {to} instead of {from}.",
       risk: "How much hangs on counting?",
       riskFound:
-        "{block}: were every count off by one, another cordon would stay on {flips} of the vines; on {decided} of those that are decided without a question ({of} vines, counted anew {draws} times).",
+        "{block}: were every count off by one, another cordon would stay on {flips} of the vines; on {decided} of those that are decided without a question ({of} {of:vine|vines}, counted anew {draws} times).",
     },
   },
   picture: {
@@ -2049,7 +2080,7 @@ export const en = {
       "Written by Cordonbook on {date}. A winter that is kept again replaces its own rows; other winters stay. Lengths of gaps in spur positions.",
     foreign:
       "The sheet {sheet} has no table of winters that can be read, so it is left alone. Rename it to keep winters.",
-    lost: "{count} rows of the sheet {sheet} are not complete, so they would be lost; nothing was written. Complete or delete them first.",
+    lost: "{count} {count:row|rows} of the sheet {sheet} are not complete, so they would be lost; nothing was written. Complete or delete them first.",
     allRows: "All rows",
     year: "Winter",
     share: "% of positions",
@@ -2100,7 +2131,7 @@ export const en = {
     difference: "{setting}: here {here} {unit}, there {there} {unit}",
     thereBy: "Changed there by {by}, {on}",
     show: "Show what moves",
-    copy: "Copy {count} figures",
+    copy: "Copy {count} {count:figure|figures}",
     nothingTicked: "Tick at least one figure.",
     copied: "{count} figures were copied from {file}.",
     older:
@@ -2186,7 +2217,7 @@ export const en = {
     },
     weakPoints: {
       spurs: "it carries {spurs} live spurs where its wire should carry {carry}",
-      stretch: "it has a gap of {gap} positions",
+      stretch: "it has a gap of {gap} {gap:position|positions}",
       deadStretch:
         "one stretch of {gap} places is dead, and {spurs} live spurs are left where its wire should carry {carry}",
       placing: "only {well} of its {spurs} spurs point the right way",
@@ -2299,9 +2330,10 @@ export const en = {
         'No count sheet was recognised in {files} (looked at: {sheets}). A table needs heads such as Block, Row, Vine, Side, Cordon; what your own heads mean can be told with --heads FILE.json, such as {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
       repairOne: "--repair takes one workbook (.xlsx or .xlsm) and writes a copy of it.",
       repairOut: "--repair writes a copy: name it with --out FILE.xlsx, or give --save.",
-      repaired: "Changed in the copy: {cells} cells",
+      repaired: "Changed in the copy: {cells} {cells:cell|cells}",
       repairNothing: "Nothing could be mended for certain, so no copy was written.",
-      likelyLeft: "Likely changes that were not made: {cells} cells; --also-likely makes them too.",
+      likelyLeft:
+        "Likely changes that were not made: {cells} {cells:cell|cells}; --also-likely makes them too.",
       more: "and {findings} more: {cells}",
       usage: "{program} COMMAND ...",
       moreHelp: "Help on one command: {program} COMMAND --help",
@@ -2331,14 +2363,15 @@ export const en = {
       savedOneName: "{file} had {others} more names on this disk (hard links); they keep the old content.",
       passedOver: "Passed over, because Cordonbook made them of {original}: {files}",
       sameRows:
-        "{file} and {other} hold the same {rows} rows of cordons: is one a copy? Take it away or name the files to read; --same-rows counts both.",
+        "{file} and {other} hold the same {rows} {rows:row|rows} of cordons: is one a copy? Take it away or name the files to read; --same-rows counts both.",
       outEnding: "What is written is a {ending} workbook, so --out must end in {ending}, but is {file}.",
       oneOption: "--{one} and --{other} say two different things; give one of them.",
       inPlaceOne:
         "--in-place takes one workbook (.xlsx or .xlsm); for csv and several files use --save or --out.",
       formulaSummary: "Calculates one formula with CORDON functions and prints its value.",
-      checked: "{wrong} wrong, {ask} to ask about, {note} notes in {rows} rows of {tables} tables.",
-      checkedClean: "Nothing found in {rows} rows of {tables} tables.",
+      checked:
+        "{wrong} wrong, {ask} to ask about, {note} {note:note|notes} in {rows} {rows:row|rows} of {tables} {tables:table|tables}.",
+      checkedClean: "Nothing found in {rows} {rows:row|rows} of {tables} {tables:table|tables}.",
       setAside:
         "Set aside in the workbook, so not counted: {findings}. The option --also-set-aside lists them.",
       setAsideHeading: "Set aside, with reason, name and day",
@@ -2442,14 +2475,14 @@ export const en = {
       checkAgain: "Check again",
       chooseSheets: "Choose sheets",
       sheetsFound: "Survey tables found",
-      sheetRows: "{sheet}: {shape}, {rows} rows",
+      sheetRows: "{sheet}: {shape}, {rows} {rows:row|rows}",
       nothingFound:
         "No survey table was found. A sheet needs a line of column heads such as Block, Row, Vine, Side, Live spurs. Next step: type your counts under such heads, or tell which of your own heads mean what.",
       reading: "Reading {sheet}",
       checking: "Checking",
       progress: "Progress of the check",
-      clean: "Nothing to object to in {rows} rows.",
-      result: "{wrong} wrong, {ask} to ask about, {note} notes in {rows} rows.",
+      clean: "Nothing to object to in {rows} {rows:row|rows}.",
+      result: "{wrong} wrong, {ask} to ask about, {note} {note:note|notes} in {rows} {rows:row|rows}.",
       since: "Since the check before: {gone} gone, {come} new, {stayed} as before.",
       asideCount: "{aside} are set aside.",
       gone: "Gone since the check before",
@@ -2471,9 +2504,9 @@ export const en = {
       perCounter: "Findings per counter",
       rowHead: "Block, row",
       writeSheet: "Write Findings sheet",
-      sheetWritten: "The sheet {sheet} was written: {rows} rows.",
+      sheetWritten: "The sheet {sheet} was written: {rows} {rows:row|rows}.",
       sheetWithoutChart:
-        "The sheet {sheet} was written: {rows} rows. No chart could be drawn on it here: its bars stand in the pane.",
+        "The sheet {sheet} was written: {rows} {rows:row|rows}. No chart could be drawn on it here: its bars stand in the pane.",
       mark: "Mark cells",
       marked: "{cells} cells are marked. Fills, notes and formats of your own stay as they are.",
       unmark: "Take marks off",
@@ -2665,14 +2698,14 @@ export const en = {
       byCultivar: "By cultivar",
       cultivar: "{cultivar} ({blocks})",
       leave: "What to leave",
-      leaves: "Leave {nodes} nodes on a vine by {rule}.",
-      leavesCorrected: "Leave {nodes} nodes on a vine by {rule}, corrected by {injuryRule}.",
+      leaves: "Leave {nodes} {nodes:node|nodes} on a vine by {rule}.",
+      leavesCorrected: "Leave {nodes} {nodes:node|nodes} on a vine by {rule}, corrected by {injuryRule}.",
       noNumber: "No number for this block: {reason}",
       limitedLeast: "Raised to the least of Settings.",
       limitedMost: "Held at the most of Settings.",
       straddle:
         "The range of dead buds reaches over {edges}, where {injuryRule} changes: {low} at its low end, {high} at its high end. More bud cuts would tell.",
-      someNodes: "{nodes} nodes",
+      someNodes: "{nodes} {nodes:node|nodes}",
       noAnswer: "no number",
       own: "the mean of {vines} weighed vines, {mean} {unit}",
       oneWeighed: "one weighed vine, {mean} {unit}",
@@ -2686,8 +2719,8 @@ export const en = {
       injuryRules: "The same corrected for dead buds, rule by rule",
       spurs: "Spurs that carry it",
       carried:
-        "{spurs} spurs stay on a vine (mean of {vines} vines): at {usual} nodes each they hold {held}, at {most} each {heldMost}.",
-      enough: "That carries the budget: {each} nodes on a spur.",
+        "{spurs} spurs stay on a vine (mean of {vines} {vines:vine|vines}): at {usual} nodes each they hold {held}, at {most} each {heldMost}.",
+      enough: "That carries the budget: {each} {each:node|nodes} on a spur.",
       short: "{short} nodes are short even then: lay canes, keep more wood, or accept a smaller budget.",
       noSpurs: "No spur counts of cordons that stay.",
       light: "Vines below one pound of prunings",
@@ -2758,7 +2791,7 @@ export const en = {
       progress: "Progress of the decision",
       none: "No vine with candidate cordons was found. Next step: count them on the Cordons sheet, a row each.",
       write: "Write Cordon choice sheet",
-      sum: "{all} vines: {ask} to ask about, {lay} where a cane is laid, {trunks} with trunks to renew.",
+      sum: "{all} {all:vine|vines}: {ask} to ask about, {lay} where a cane is laid, {trunks} with trunks to renew.",
       caution:
         "Figures advise; whoever stands at the vine decides. Look at the wood before a cordon is cut for good.",
       show: "Show",
@@ -2816,7 +2849,7 @@ export const en = {
       ends: "{low} – {likely} – {high} {unit}",
       asCounted:
         "With the nodes as counted: about {clusters} clusters a vine, {low} – {likely} – {high} {unit}.",
-      aVine: "A vine: about {clusters} clusters, {low} to {high} {unit}.",
+      aVine: "A vine: about {clusters} {clusters:cluster|clusters}, {low} to {high} {unit}.",
       target: "The dashed line is the target, {value} {unit}.",
       spread: "Where the doubt comes from",
       share: "{percent} %: {source}",
@@ -2824,7 +2857,7 @@ export const en = {
       load: "Crop load",
       thinning: "Thinning to the target",
       noThinning: "The counted clusters lie at or under the target: nothing has to go.",
-      keep: "Every vine keeps at most {keep} clusters; about {hours} hours of one person.",
+      keep: "Every vine keeps at most {keep} {keep:cluster|clusters}; about {hours} {hours:hour|hours} of one person.",
       group: "Vines",
       vines: "How many",
       remove: "Take off",
@@ -2879,7 +2912,7 @@ export const en = {
       enterAgain: "Is entered again as it stands:",
       before: "Stands there",
       after: "Becomes",
-      repair: "Repair {cells} cells",
+      repair: "Repair {cells} {cells:cell|cells}",
       repaired:
         "{cells} cells were repaired; {left} were left alone because somebody changed them meanwhile.",
       undo: "Take the repair back",
@@ -2941,7 +2974,7 @@ export const en = {
       yearTaken: "Of heads with a year, {head} was taken in {sheets}.",
       strokes: "{cells} counts written as strokes were read, such as {examples}.",
       worded: "{cells} counts written beside a word or sign were read, such as {examples}.",
-      ownUnits: "{cells} cells that name their own unit were read in it, such as {examples}.",
+      ownUnits: "{cells} {cells:cell|cells} that name their own unit were read in it, such as {examples}.",
       textNumbers: "{cells} numbers that are stored as text were read as numbers, such as {examples}.",
       datesSettled:
         "{cells} {cells:date|dates} that can be read two ways {cells:was|were} read with the {order}, as the other days of the walk say ({examples}): {sheets}.",
@@ -2961,7 +2994,7 @@ export const en = {
       winter:
         "{sheets}: {rows} rows are dated in the winter {winter} and stand in no result. Do they belong to {likely}?",
       oddCounts:
-        "{sheet}: {cells} cells of {columns} hold {kind}, such as {examples}, and were not read. What was counted?",
+        "{sheet}: {cells} {cells:cell|cells} of {columns} hold {kind}, such as {examples}, and were not read. What was counted?",
       keys: "{sheet}: no column, caption or name tells {column}. Which is it?",
     },
     leftOut: {
@@ -2998,8 +3031,8 @@ export const en = {
   },
   usedRows: {
     usedRows: {
-      all: "Worked out from all {rows} rows of the Cordons sheets.",
-      some: "Worked out from {used} of {rows} rows of the Cordons sheets. Left out: {leftOut}.",
+      all: "Worked out from all {rows} {rows:row|rows} of the Cordons sheets.",
+      some: "Worked out from {used} of {rows} {rows:row|rows} of the Cordons sheets. Left out: {leftOut}.",
       column: "{rows} where {column} {reason} (first in {sheet}, row {row})",
       sameVine: "{rows} beside those on the same vines",
     },

@@ -34,6 +34,8 @@ export const es: Texts = {
         "Se pregunta por un valor tan lejos del centro de su cuartel, en veces la dispersión usual (mediana; Iglewicz y Hoaglin 1993 empiezan en 3,5, de memoria).",
       unlikeItsBlockLeastValues:
         "Un cuartel con menos valores que esto es demasiado chico para saber qué es usual.",
+      unlikeItsBlockFewValuesTimes:
+        "Con solo cinco valores o poco más se pregunta por un valor desde tantas veces su medio, o por debajo de su parte.",
       walkOrderMostVinesOutOfOrder:
         "Si más plantas de la hilera que esta parte están fuera de orden, la hoja se ordenó de otra manera y no se juzga.",
       cordonLengthMostOfItsSpace:
@@ -370,16 +372,16 @@ export const es: Texts = {
       "Se pasan por alto, porque la celda de la decisión fija tiene una fórmula u otra palabra: plantas {unreadable}.",
     by: "Su nombre o iniciales, si quiere",
     byHelp: "El nombre va al registro de acciones, si está activado.",
-    yes: "Sí, escribir {cells} celdas",
+    yes: "Sí, escribir {cells} {cells:celda|celdas}",
     done: "{block} aceptado: plantas {vines}, celdas escritas {cells} en la columna Decisión fija.",
     doneBy:
       "{block} aceptado por {by}: plantas {vines}, celdas escritas {cells} en la columna Decisión fija.",
     meanwhile:
       "La celda {cell} de la hoja {sheet} cambió entretanto; no se aceptó nada. Siguiente paso: decida otra vez.",
     takeBack: "Deshacer: {block} aceptado",
-    takenBack: "Deshecho: {cells} celdas de {block} tienen lo que tenían antes.",
+    takenBack: "Deshecho: {cells} {cells:celda|celdas} de {block} tienen lo que tenían antes.",
     partlyBack:
-      "{cells} celdas de {block} tienen lo que tenían antes; sin tocar, porque alguien las cambió después: {left}. Siguiente paso: decida otra vez.",
+      "{cells} {cells:celda|celdas} de {block} tienen lo que tenían antes; sin tocar, porque alguien las cambió después: {left}. Siguiente paso: decida otra vez.",
   },
   addinServer: {
     notHere:
@@ -472,9 +474,10 @@ export const es: Texts = {
       "La hoja Plantas no tiene plantas productivas de {block}. Siguiente paso: anote sus plantas con hilera, número y estado.",
     vines:
       "Cuente {vines} de {all} plantas productivas: la media queda dentro de {margin} % en {confidence} de 100 casos así.",
-    pilot: "Variación entre plantas {percent} %, de {pilot} plantas de este cuartel con conteo.",
+    pilot:
+      "Variación entre plantas {percent} %, de {pilot} {pilot:planta|plantas} de este cuartel con conteo.",
     setting:
-      "Variación entre plantas {percent} %, de Ajustes, porque menos de {least} plantas de este cuartel tienen conteo.",
+      "Variación entre plantas {percent} %, de Ajustes, porque menos de {least} {least:planta|plantas} de este cuartel tienen conteo.",
     handbooks: "Lo que dicen los manuales al lado",
     walk: "Qué plantas, en el orden del recorrido",
     row: "Hilera {row}: {vines}",
@@ -497,16 +500,16 @@ export const es: Texts = {
     make: "Hacer las tarjetas",
     again: "Hacerlas otra vez",
     progress: "Avance de las tarjetas",
-    sum: "{cards} tarjetas para {vines} plantas; hecho el {done} de la poda.",
+    sum: "{cards} {cards:tarjeta|tarjetas} para {vines} {vines:planta|plantas}; hecho el {done} de la poda.",
     none: "No se encontró ninguna planta. Siguiente paso: llene la hoja Cordones o Plantas.",
     row: "Hilera",
     paper: "Papel",
     cardLanguage: "Idioma de las tarjetas",
-    print: "Imprimir {cards} tarjetas",
+    print: "Imprimir {cards} {cards:tarjeta|tarjetas}",
     write: "Escribir hoja de tarjetas",
     back: "Lo que la cuadrilla halló distinto se anota en las hojas Cordones y Plantas; luego haga otra vez las tarjetas.",
     work: "Orden de trabajo",
-    workSum: "Quedan {hours} horas, {days} días de toda la cuadrilla.",
+    workSum: "Quedan {hours} {hours:hora|horas}, {days} {days:día|días} de toda la cuadrilla.",
     workSource:
       "Primero cuarteles resistentes y secundarias fértiles, al final los sensibles (Universidad de Georgia, Boletín 1505); las listas y el calendario están en Ajustes.",
     block: "Cuartel",
@@ -662,7 +665,7 @@ export const es: Texts = {
     tooDeep: '"{file}" no se leyó: su parte {part} anida más de {most} elementos.',
     tooMuchText: '"{file}" no se leyó: {part} contiene más de {most} caracteres en un solo lugar.',
     tooManyCells:
-      'La hoja "{sheet}" de "{file}" abarca más de {most} celdas; borre las celdas sueltas lejos de la tabla y repita.',
+      'La hoja "{sheet}" de "{file}" abarca más de {most} {most:celda|celdas}; borre las celdas sueltas lejos de la tabla y repita.',
     tooManyOf:
       '"{file}" no se leyó: su parte {part} enumera más de {most} entradas de un mismo tipo, más de las que necesita un libro.',
     sheetsOnOnePart: '"{file}" no se leyó: su hoja "{sheet}" y otra son la misma parte {part}.',
@@ -781,14 +784,14 @@ export const es: Texts = {
       columnsSwapped: {
         title: "Dos columnas cambiadas",
         sentence:
-          "{rows} filas, hasta la fila {lastRow} de la hoja, solo cuadran si {column} y {other} cambian de lugar.",
+          "{rows} {rows:fila|filas}, hasta la fila {lastRow} de la hoja, solo cuadran si {column} y {other} cambian de lugar.",
         why: "Cada cifra de estas filas se toma por otra.",
         remedy: "Compare con los encabezados de la hoja de papel y cambie las dos columnas en estas filas.",
       },
       unitSlip: {
         title: "Escrito en otra unidad",
         sentence:
-          "{column} es {value}{unit}, distinto de su cuartel; tomado como {value} {meant} es {converted}{unit} y cuadra ({rows} filas, hasta la fila {lastRow} de la hoja).",
+          "{column} es {value}{unit}, distinto de su cuartel; tomado como {value} {meant} es {converted}{unit} y cuadra ({rows} {rows:fila|filas}, hasta la fila {lastRow} de la hoja).",
         why: "En la unidad equivocada, toda cifra hecha con él está mal en la misma medida.",
         remedy: "Pregunte qué cinta o balanza se usó y convierta los valores.",
       },
@@ -923,6 +926,19 @@ export const es: Texts = {
         why: "Un conteo olvidado falta en cada promedio.",
         remedy: "Cuéntelo de nuevo, o aparte la observación.",
       },
+      vineWithoutCount: {
+        title: "Nada contado en esta planta",
+        sentence: "{counts} están vacías aquí; las otras {values} plantas las tienen.",
+        why: "Una planta que se pasó por alto falta en cada promedio, o falta ella misma.",
+        remedy: "Cuéntela, anótela como faltante, o aparte la observación.",
+      },
+      totalUnlikeParts: {
+        title: "Total distinto de sus partes",
+        sentence:
+          "{column} es {total}, pero {parts} suman {sum}; la suma es correcta en {values} {values:fila|filas} más.",
+        why: "O el total o una de sus partes está mal escrito.",
+        remedy: "Busque en el papel y corrija la celda equivocada.",
+      },
       cordonsAboveMost: {
         title: "Más filas que cordones de una planta",
         sentence: "{rows} filas nombran esta planta; una planta tiene {most} cordones como máximo.",
@@ -1019,18 +1035,18 @@ export const es: Texts = {
         kinds: {
           dateInFuture: {
             title: "Fecha en el futuro",
-            sentence: "{column} es {value}, después de hoy ({today}); {rows} filas.",
+            sentence: "{column} es {value}, después de hoy ({today}); {rows} {rows:fila|filas}.",
             why: "Nadie contó en un día por venir: día, mes o año está mal escrito.",
           },
           dateOutOfSeason: {
             title: "Fecha fuera de temporada",
             sentence:
-              "{column} es {value}, fuera de los meses {firstMonth} a {lastMonth} en que se cuentan plantas en reposo; {rows} filas.",
+              "{column} es {value}, fuera de los meses {firstMonth} a {lastMonth} en que se cuentan plantas en reposo; {rows} {rows:fila|filas}.",
             why: "Puede que día y mes hayan cambiado de lugar.",
           },
           dateOtherYear: {
             title: "Fecha de otro invierno",
-            sentence: "{column} es {value}, pero la hoja es del invierno {season}; {rows} filas.",
+            sentence: "{column} es {value}, pero la hoja es del invierno {season}; {rows} {rows:fila|filas}.",
             why: "O el año está mal escrito o entraron filas de una hoja vieja.",
           },
           dateOutOfWalkOrder: {
@@ -1117,7 +1133,7 @@ export const es: Texts = {
           positionsAppeared: {
             title: "Posiciones que el año pasado no estaban",
             sentence:
-              "{now} posiciones, pero {before} en {season} (hoja{otherSheet}, fila {otherRow}), y el cordón no creció tanto.",
+              "{now} {now:posición|posiciones}, pero {before} en {season} (hoja{otherSheet}, fila {otherRow}), y el cordón no creció tanto.",
             why: "Las posiciones no vuelven en madera vieja; uno de los dos conteos es de otro cordón.",
           },
           trunkChangedPlace: {
@@ -1135,6 +1151,18 @@ export const es: Texts = {
             sentence:
               "{column} es {value}{unit}; el valor central de {values} en el cuartel es {median}{unit}.",
             why: "Tan lejos de sus vecinas suele ser un error: un dígito de más, una coma perdida, otra unidad.",
+          },
+          trunkNotOfVine: {
+            title: "Un tronco que la planta no tiene",
+            sentence:
+              "Un cordón vivo en el tronco {trunk}; la hoja de plantas dice {living} {living:tronco vivo|troncos vivos}, y hay {dead} {dead:muerto contado|muertos contados}.",
+            why: "Un cordón con un número de tronco equivocado se deja o se corta con el tronco equivocado.",
+          },
+          digitsSwapped: {
+            title: "Cifras de un largo cambiadas de lugar",
+            sentence:
+              "{value}{unit} con {positions} {positions:posición|posiciones}; {meant}{unit} cuadraría como en los otros cordones del cuartel.",
+            why: "El largo de cordón cuenta para los huecos y para el alambre que se llena.",
           },
           positionsUnlikeLength: {
             title: "Posiciones que no cuadran con el largo",
@@ -1261,7 +1289,8 @@ export const es: Texts = {
         notAChoice: "{argument} es «{value}»: se espera uno de {choices}.",
         oneCellOnly: "{argument} es un rango de {rows} filas y {columns} columnas: se espera una celda.",
         oneColumnOnly: "{argument} es un rango de {columns} columnas: se espera una columna.",
-        ragged: "{argument} tiene filas de distinto largo ({rowLengths} celdas): se espera un rectángulo.",
+        ragged:
+          "{argument} tiene filas de distinto largo ({rowLengths} {rowLengths:celda|celdas}): se espera un rectángulo.",
         differentLengths:
           "{argument} tiene {rows} filas pero {other} tiene {otherRows}: se esperan columnas del mismo largo.",
         noNumbers: "{argument} no contiene ningún número: se espera al menos uno.",
@@ -1809,7 +1838,7 @@ export const es: Texts = {
       "Cuente solo plantas productivas. Una planta faltante contada como 0 y descontada otra vez se pierde dos veces: con {percent} % faltante la cosecha sale {percent} % baja.",
     handbookSamples: {
       wsu2006:
-        "WSU 2006: {vines} plantas para 5 %; esa es la muestra para una proporción de la mitad, no para una media.",
+        "WSU 2006: {vines} {vines:planta|plantas} para 5 %; esa es la muestra para una proporción de la mitad, no para una media.",
       iowa2011:
         "Iowa State 2011: todos los racimos de {vines} plantas y {clusters} pesados, para 15 %; algo escaso según la fórmula.",
       iowa2013: "Iowa State 2013: {clusters} racimos pesados en fase de pausa.",
@@ -1863,7 +1892,7 @@ export const es: Texts = {
       figure: "Ajustes, {figure}: {to} en vez de {from}.",
       risk: "¿Cuánto depende del conteo?",
       riskFound:
-        "{block}: si cada conteo errara por uno, quedaría otro cordón en {flips} de las plantas; en {decided} de las decididas sin pregunta ({of} plantas, recontadas {draws} veces).",
+        "{block}: si cada conteo errara por uno, quedaría otro cordón en {flips} de las plantas; en {decided} de las decididas sin pregunta ({of} {of:planta|plantas}, recontadas {draws} veces).",
     },
   },
   picture: {
@@ -2089,7 +2118,7 @@ export const es: Texts = {
       "Escrita por Cordonbook el {date}. Un invierno guardado otra vez reemplaza sus propias filas; los demás quedan. Huecos en posiciones de pitón.",
     foreign:
       "La hoja {sheet} no tiene una tabla de inviernos legible y se deja como está. Cámbiele el nombre para guardar inviernos.",
-    lost: "{count} filas de la hoja {sheet} no están completas y se perderían; no se escribió nada. Complételas o bórrelas antes.",
+    lost: "{count} {count:fila|filas} de la hoja {sheet} no están completas y se perderían; no se escribió nada. Complételas o bórrelas antes.",
     allRows: "Todas las hileras",
     year: "Invierno",
     share: "% de posiciones",
@@ -2223,7 +2252,7 @@ export const es: Texts = {
     },
     weakPoints: {
       spurs: "lleva {spurs} pitones vivos donde su alambre debería llevar {carry}",
-      stretch: "tiene un hueco de {gap} posiciones",
+      stretch: "tiene un hueco de {gap} {gap:posición|posiciones}",
       deadStretch:
         "un tramo de {gap} lugares está muerto y quedan {spurs} pitones vivos donde su alambre debería llevar {carry}",
       placing: "solo {well} de sus {spurs} pitones apuntan bien",
@@ -2340,7 +2369,8 @@ export const es: Texts = {
       repairOut: "--repair escribe una copia: nómbrela con --out ARCHIVO.xlsx, o ponga --save.",
       repaired: "Celdas cambiadas en la copia: {cells}",
       repairNothing: "Nada se pudo corregir con certeza, así que no se escribió ninguna copia.",
-      likelyLeft: "Cambios probables que no se hicieron: {cells} celdas; --also-likely los hace también.",
+      likelyLeft:
+        "Cambios probables que no se hicieron: {cells} {cells:celda|celdas}; --also-likely los hace también.",
       more: "y {findings} más: {cells}",
       usage: "{program} ORDEN ...",
       moreHelp: "Ayuda de una orden: {program} ORDEN --help",
@@ -2372,15 +2402,16 @@ export const es: Texts = {
         "{file} tenía {others} nombres más en este disco (enlaces duros); conservan el contenido anterior.",
       passedOver: "Omitidos, porque Cordonbook los hizo de {original}: {files}",
       sameRows:
-        "{file} y {other} tienen las mismas {rows} filas de cordones: ¿es uno una copia? Quítelo o nombre los archivos por leer; --same-rows cuenta ambos.",
+        "{file} y {other} tienen las mismas {rows} {rows:fila|filas} de cordones: ¿es uno una copia? Quítelo o nombre los archivos por leer; --same-rows cuenta ambos.",
       outEnding:
         "Lo que se escribe es un libro {ending}, así que --out debe terminar en {ending}, pero es {file}.",
       oneOption: "--{one} y --{other} dicen cosas distintas; indique solo una.",
       inPlaceOne:
         "--in-place admite un solo libro (.xlsx o .xlsm); para csv y varios archivos use --save o --out.",
       formulaSummary: "Calcula una fórmula con funciones CORDON e imprime su valor.",
-      checked: "{wrong} mal, {ask} por preguntar, {note} notas en {rows} filas de {tables} tablas.",
-      checkedClean: "Nada que señalar en {rows} filas de {tables} tablas.",
+      checked:
+        "{wrong} mal, {ask} por preguntar, {note} {note:nota|notas} en {rows} {rows:fila|filas} de {tables} {tables:tabla|tablas}.",
+      checkedClean: "Nada que señalar en {rows} {rows:fila|filas} de {tables} {tables:tabla|tablas}.",
       setAside:
         "Apartados en el libro y por eso no contados: {findings}. La opción --also-set-aside los enumera.",
       setAsideHeading: "Apartados, con motivo, nombre y día",
@@ -2484,14 +2515,14 @@ export const es: Texts = {
       checkAgain: "Revisar otra vez",
       chooseSheets: "Elegir hojas",
       sheetsFound: "Tablas de conteo encontradas",
-      sheetRows: "{sheet}: {shape}, {rows} filas",
+      sheetRows: "{sheet}: {shape}, {rows} {rows:fila|filas}",
       nothingFound:
         "No se encontró ninguna tabla de conteo. Una hoja necesita una línea de encabezados como Cuartel, Hilera, Planta, Lado, Pitones vivos. Siguiente paso: anote los conteos bajo esos encabezados, o indique qué significan los suyos.",
       reading: "Leyendo {sheet}",
       checking: "Revisando",
       progress: "Avance de la revisión",
-      clean: "Nada que objetar en {rows} filas.",
-      result: "{wrong} erróneos, {ask} por preguntar, {note} notas en {rows} filas.",
+      clean: "Nada que objetar en {rows} {rows:fila|filas}.",
+      result: "{wrong} erróneos, {ask} por preguntar, {note} {note:nota|notas} en {rows} {rows:fila|filas}.",
       since: "Desde la revisión anterior: {gone} resueltos, {come} nuevos, {stayed} iguales.",
       asideCount: "{aside} están apartados.",
       gone: "Resueltos desde la anterior",
@@ -2513,9 +2544,9 @@ export const es: Texts = {
       perCounter: "Hallazgos por persona",
       rowHead: "Cuartel, hilera",
       writeSheet: "Escribir la hoja Hallazgos",
-      sheetWritten: "Se escribió la hoja {sheet}: {rows} filas.",
+      sheetWritten: "Se escribió la hoja {sheet}: {rows} {rows:fila|filas}.",
       sheetWithoutChart:
-        "Se escribió la hoja {sheet}: {rows} filas. Aquí no se pudo dibujar su gráfico: las barras están en el panel.",
+        "Se escribió la hoja {sheet}: {rows} {rows:fila|filas}. Aquí no se pudo dibujar su gráfico: las barras están en el panel.",
       mark: "Marcar celdas",
       marked: "{cells} celdas marcadas. Sus rellenos, notas y formatos quedan como están.",
       unmark: "Quitar marcas",
@@ -2727,7 +2758,7 @@ export const es: Texts = {
       injuryRules: "Lo mismo corregido por yemas muertas, regla por regla",
       spurs: "Pulgares que las llevan",
       carried:
-        "Quedan {spurs} pulgares por planta (media de {vines} plantas): con {usual} yemas cada uno llevan {held}, con {most} {heldMost}.",
+        "Quedan {spurs} pulgares por planta (media de {vines} {vines:planta|plantas}): con {usual} yemas cada uno llevan {held}, con {most} {heldMost}.",
       enough: "Eso lleva el número: {each} yemas por pulgar.",
       short: "Aun así faltan {short} yemas: tienda sarmientos, guarde más madera o acepte un número menor.",
       noSpurs: "Sin pulgares contados en cordones que quedan.",
@@ -2799,7 +2830,7 @@ export const es: Texts = {
       progress: "Avance de la decisión",
       none: "No se encontró ninguna planta con cordones candidatos. Siguiente paso: cuéntelos en la hoja Cordones, uno por fila.",
       write: "Escribir hoja de decisión",
-      sum: "{all} plantas: {ask} por preguntar, {lay} donde se tiende un sarmiento, {trunks} con troncos que renovar.",
+      sum: "{all} {all:planta|plantas}: {ask} por preguntar, {lay} donde se tiende un sarmiento, {trunks} con troncos que renovar.",
       caution:
         "Las cifras aconsejan; decide quien está ante la planta. Mire la madera antes de cortar un cordón para siempre.",
       show: "Mostrar",
@@ -2859,8 +2890,8 @@ export const es: Texts = {
       bar: "{stage}: bajo {low}, probable {likely}, alto {high} {unit}",
       ends: "{low} – {likely} – {high} {unit}",
       asCounted:
-        "Con los nudos tal como se contaron: unos {clusters} racimos por planta, {low} – {likely} – {high} {unit}.",
-      aVine: "Una planta: unos {clusters} racimos, de {low} a {high} {unit}.",
+        "Con los nudos tal como se contaron: unos {clusters} {clusters:racimo|racimos} por planta, {low} – {likely} – {high} {unit}.",
+      aVine: "Una planta: unos {clusters} {clusters:racimo|racimos}, de {low} a {high} {unit}.",
       target: "La línea discontinua es la meta, {value} {unit}.",
       spread: "De dónde viene la duda",
       share: "{percent} %: {source}",
@@ -2868,13 +2899,13 @@ export const es: Texts = {
       load: "Relación de carga",
       thinning: "Aclareo hasta la meta",
       noThinning: "Los racimos contados no pasan de la meta: no hay que quitar nada.",
-      keep: "Cada planta conserva como máximo {keep} racimos; unas {hours} horas de una persona.",
+      keep: "Cada planta conserva como máximo {keep} {keep:racimo|racimos}; unas {hours} {hours:hora|horas} de una persona.",
       group: "Plantas",
       vines: "Cuántas",
       remove: "Quitar",
       left: "Quedan",
       young:
-        "Año {leaf} de un cuartel joven: como máximo {clusters} racimos por planta; lleva unos {likely}.",
+        "Año {leaf} de un cuartel joven: como máximo {clusters} {clusters:racimo|racimos} por planta; lleva unos {likely}.",
       held: "{stage}: se cosechó {percent} % de lo probable, dentro del rango.",
       missed: "{stage}: se cosechó {percent} % de lo probable, fuera del rango.",
       lacking: "Qué falta en las hojas",
@@ -2923,8 +2954,9 @@ export const es: Texts = {
       enterAgain: "Se introduce otra vez tal cual:",
       before: "Está así",
       after: "Queda así",
-      repair: "Reparar {cells} celdas",
-      repaired: "Se repararon {cells} celdas; {left} se dejaron porque alguien las cambió entretanto.",
+      repair: "Reparar {cells} {cells:celda|celdas}",
+      repaired:
+        "Se repararon {cells} {cells:celda|celdas}; {left} se dejaron porque alguien las cambió entretanto.",
       undo: "Deshacer la reparación",
       undone: "{cells} celdas están como antes; {left} se dejaron porque alguien las cambió entretanto.",
       unknown: "{name} no es una función de esta versión; la fórmula queda como está.",
@@ -2984,7 +3016,8 @@ export const es: Texts = {
       yearTaken: "De los encabezados con año se tomó {head} en {sheets}.",
       strokes: "Se leyeron {cells} conteos escritos con rayas, como {examples}.",
       worded: "Se leyeron {cells} conteos escritos junto a una palabra o un signo, como {examples}.",
-      ownUnits: "Se leyeron {cells} celdas en la unidad que ellas mismas nombran, como {examples}.",
+      ownUnits:
+        "Se leyeron {cells} {cells:celda|celdas} en la unidad que ellas mismas nombran, como {examples}.",
       textNumbers: "Se leyeron como números {cells} números guardados como texto, como {examples}.",
       datesSettled:
         "{cells} {cells:fecha|fechas} que se {cells:puede|pueden} leer de dos maneras se {cells:leyó|leyeron} así: {order}, como dicen los demás días del recorrido ({examples}): {sheets}.",
@@ -3005,7 +3038,7 @@ export const es: Texts = {
       winter:
         "{sheets}: {rows} filas tienen fecha del invierno {winter} y no están en ningún resultado. ¿Pertenecen a {likely}?",
       oddCounts:
-        "{sheet}: {cells} celdas de {columns} contienen {kind}, como {examples}, y no se leyeron. ¿Qué se contó?",
+        "{sheet}: {cells} {cells:celda|celdas} de {columns} contienen {kind}, como {examples}, y no se leyeron. ¿Qué se contó?",
       keys: "{sheet}: ninguna columna, título o nombre indica {column}. ¿Cuál es?",
     },
     leftOut: {
@@ -3041,8 +3074,8 @@ export const es: Texts = {
   },
   usedRows: {
     usedRows: {
-      all: "Calculado con las {rows} filas de las hojas Cordones.",
-      some: "Calculado con {used} de {rows} filas de las hojas Cordones. Quedan fuera: {leftOut}.",
+      all: "Calculado con las {rows} {rows:fila|filas} de las hojas Cordones.",
+      some: "Calculado con {used} de {rows} {rows:fila|filas} de las hojas Cordones. Quedan fuera: {leftOut}.",
       column: "{rows} donde {column} {reason} (la primera en {sheet}, fila {row})",
       sameVine: "{rows} junto a ellas en las mismas plantas",
     },

@@ -34,6 +34,8 @@ export const fr: Texts = {
         "On demande pour une valeur si loin du milieu de sa parcelle, en multiples de l'écart habituel (médiane ; Iglewicz et Hoaglin 1993 commencent à 3,5, de mémoire).",
       unlikeItsBlockLeastValues:
         "Une parcelle avec moins de valeurs que cela est trop petite pour dire ce qui y est habituel.",
+      unlikeItsBlockFewValuesTimes:
+        "Avec seulement cinq valeurs ou guère plus, on demande dès tant de fois leur milieu, ou en dessous de sa part.",
       walkOrderMostVinesOutOfOrder:
         "Si plus de ceps du rang que cette part sont hors d'ordre, la feuille a été triée autrement et son ordre n'est pas jugé.",
       cordonLengthMostOfItsSpace:
@@ -363,7 +365,7 @@ export const fr: Texts = {
   accept: {
     chooseBlock: "Choisissez une parcelle pour accepter d'un coup tous ses ceps sans question.",
     progress:
-      "{block} : {accepted} ceps sur {all} acceptés dans la feuille, {open} sans question et pas encore acceptés, {ask} avec une question ouverte.",
+      "{block} : {accepted} {accepted:cep|ceps} sur {all} acceptés dans la feuille, {open} sans question et pas encore acceptés, {ask} avec une question ouverte.",
     progressName: "Ceps acceptés",
     ask: "Accepter les ceps sans question : {vines}",
     title: "Accepter {block}",
@@ -373,15 +375,15 @@ export const fr: Texts = {
       "Laissés de côté, car la cellule du choix fixé contient une formule ou un autre mot : ceps {unreadable}.",
     by: "Votre nom ou vos initiales, si vous voulez",
     byHelp: "Le nom va au journal des actions, s'il est activé.",
-    yes: "Oui, écrire {cells} cellules",
+    yes: "Oui, écrire {cells} {cells:cellule|cellules}",
     done: "{block} accepté : ceps {vines}, cellules écrites {cells} dans la colonne Choix fixé.",
     doneBy: "{block} accepté par {by} : ceps {vines}, cellules écrites {cells} dans la colonne Choix fixé.",
     meanwhile:
       "La cellule {cell} de la feuille {sheet} a changé entre-temps ; rien n'a été accepté. Prochaine étape : décidez encore.",
     takeBack: "Annuler : {block} accepté",
-    takenBack: "Annulé : {cells} cellules de {block} contiennent ce qu'elles avaient avant.",
+    takenBack: "Annulé : {cells} {cells:cellule|cellules} de {block} contiennent ce qu'elles avaient avant.",
     partlyBack:
-      "{cells} cellules de {block} contiennent ce qu'elles avaient avant ; laissées, car quelqu'un les a changées depuis : {left}. Prochaine étape : décidez encore.",
+      "{cells} {cells:cellule|cellules} de {block} contiennent ce qu'elles avaient avant ; laissées, car quelqu'un les a changées depuis : {left}. Prochaine étape : décidez encore.",
   },
   addinServer: {
     notHere:
@@ -436,7 +438,7 @@ export const fr: Texts = {
       leave: "{nodes} : {plan}",
       onASpur: "{nodes}",
       shortage:
-        "{block} : sur {vines} ceps de {all}, les coursons, au plus long, portent {short} yeux de moins que les budgets.",
+        "{block} : sur {vines} {vines:cep|ceps} de {all}, les coursons, au plus long, portent {short} yeux de moins que les budgets.",
       surplus: "✂ {spurs}",
       surplusRule: "✂ 4 sous les yeux : ôter autant des coursons les plus mal placés.",
       bringUp: "nouveaux troncs : {trunks}",
@@ -474,9 +476,10 @@ export const fr: Texts = {
       "La feuille Ceps ne liste aucun cep en production de {block}. Prochaine étape : listez ses ceps avec rang, numéro et état.",
     vines:
       "Comptez {vines} des {all} ceps en production : la moyenne est alors à {margin} % près dans {confidence} cas sur 100 comme celui-ci.",
-    pilot: "Variation entre ceps {percent} %, d'après {pilot} ceps de cette parcelle qui ont un comptage.",
+    pilot:
+      "Variation entre ceps {percent} %, d'après {pilot} {pilot:cep|ceps} de cette parcelle qui ont un comptage.",
     setting:
-      "Variation entre ceps {percent} %, d'après Réglages, car moins de {least} ceps de cette parcelle ont un comptage.",
+      "Variation entre ceps {percent} %, d'après Réglages, car moins de {least} {least:cep|ceps} de cette parcelle ont un comptage.",
     handbooks: "Ce que disent les manuels à côté",
     walk: "Quels ceps, dans l'ordre du parcours",
     row: "Rang {row} : {vines}",
@@ -499,16 +502,16 @@ export const fr: Texts = {
     make: "Faire les fiches",
     again: "Les refaire",
     progress: "Avancement des fiches",
-    sum: "{cards} fiches pour {vines} ceps ; {done} de la taille est fait.",
+    sum: "{cards} {cards:fiche|fiches} pour {vines} {vines:cep|ceps} ; {done} de la taille est fait.",
     none: "Aucun cep n'a été trouvé. Prochaine étape : remplissez la feuille Cordons ou Ceps.",
     row: "Rang",
     paper: "Papier",
     cardLanguage: "Langue des fiches",
-    print: "Imprimer {cards} fiches",
+    print: "Imprimer {cards} {cards:fiche|fiches}",
     write: "Écrire la feuille des fiches",
     back: "Ce que l'équipe a trouvé autrement se note dans les feuilles Cordons et Ceps ; puis refaites les fiches.",
     work: "Ordre du travail",
-    workSum: "Il reste {hours} heures, {days} jours de toute l'équipe.",
+    workSum: "Il reste {hours} {hours:heure|heures}, {days} {days:jour|jours} de toute l'équipe.",
     workSource:
       "D'abord parcelles résistantes et secondaires fertiles, les sensibles en dernier (Université de Géorgie, Bulletin 1505) ; listes et calendrier sont dans Réglages.",
     block: "Parcelle",
@@ -674,7 +677,7 @@ export const fr: Texts = {
     tooDeep: "« {file} » n'a pas été lu : sa partie {part} imbrique plus de {most} éléments.",
     tooMuchText: "« {file} » n'a pas été lu : {part} contient plus de {most} caractères en un seul endroit.",
     tooManyCells:
-      "La feuille « {sheet} » de « {file} » couvre plus de {most} cellules ; effacez les cellules isolées loin du tableau, puis recommencez.",
+      "La feuille « {sheet} » de « {file} » couvre plus de {most} {most:cellule|cellules} ; effacez les cellules isolées loin du tableau, puis recommencez.",
     tooManyOf:
       "« {file} » n'a pas été lu : sa partie {part} énumère plus de {most} entrées d'une même sorte, ce dont aucun classeur n'a besoin.",
     sheetsOnOnePart:
@@ -800,7 +803,7 @@ export const fr: Texts = {
       columnsSwapped: {
         title: "Deux colonnes échangées",
         sentence:
-          "{rows} lignes, jusqu'à la ligne {lastRow} de la feuille, ne concordent que si {column} et {other} changent de place.",
+          "{rows} {rows:ligne|lignes}, jusqu'à la ligne {lastRow} de la feuille, ne concordent que si {column} et {other} changent de place.",
         why: "Chaque chiffre de ces lignes est pris pour un autre.",
         remedy:
           "Comparer avec les en-têtes de la feuille de papier et échanger les deux colonnes dans ces lignes.",
@@ -808,7 +811,7 @@ export const fr: Texts = {
       unitSlip: {
         title: "Écrit dans une autre unité",
         sentence:
-          "{column} vaut {value}{unit}, différent de sa parcelle ; pris pour {value} {meant}, c'est {converted}{unit} et convient ({rows} lignes, jusqu'à la ligne {lastRow} de la feuille).",
+          "{column} vaut {value}{unit}, différent de sa parcelle ; pris pour {value} {meant}, c'est {converted}{unit} et convient ({rows} {rows:ligne|lignes}, jusqu'à la ligne {lastRow} de la feuille).",
         why: "Dans la mauvaise unité, tout chiffre qui en dépend est faux d'autant.",
         remedy: "Demander quel mètre ou quelle balance a servi et convertir les valeurs.",
       },
@@ -828,7 +831,7 @@ export const fr: Texts = {
       vineNeverCounted: {
         title: "Cep jamais compté",
         sentence:
-          "Le cep est en production, mais aucun cordon n'y a été compté ; {counted} ceps sur {vines} du rang l'ont été.",
+          "Le cep est en production, mais aucun cordon n'y a été compté ; {counted} {counted:cep|ceps} sur {vines} du rang l'ont été.",
         why: "Rien n'y serait décidé, ou ses comptages sont sous un autre numéro.",
         remedy: "Le compter, ou corriger sa situation dans la feuille des ceps.",
       },
@@ -942,6 +945,19 @@ export const fr: Texts = {
         why: "Un comptage oublié manque dans chaque moyenne.",
         remedy: "Compter à nouveau, ou mettre le constat de côté.",
       },
+      vineWithoutCount: {
+        title: "Rien de compté sur ce cep",
+        sentence: "{counts} sont vides ici ; les {values} autres ceps les ont.",
+        why: "Un cep passé sans être vu manque dans chaque moyenne, ou manque lui-même.",
+        remedy: "Le compter, le dire manquant, ou mettre le constat de côté.",
+      },
+      totalUnlikeParts: {
+        title: "Total différent de ses parts",
+        sentence:
+          "{column} vaut {total}, mais {parts} font {sum} ; la somme est juste sur {values} {values:autre ligne|autres lignes}.",
+        why: "Ou le total ou une de ses parts est mal saisi.",
+        remedy: "Regarder le papier, puis corriger la cellule fausse.",
+      },
       cordonsAboveMost: {
         title: "Plus de lignes qu'un cep n'a de cordons",
         sentence: "{rows} lignes nomment ce cep ; un cep a {most} cordons au plus.",
@@ -1030,7 +1046,7 @@ export const fr: Texts = {
           copiedDown: {
             title: "Les mêmes nombres sur plusieurs ceps",
             sentence:
-              "{vines} ceps de suite, de {from} à {last}, portent les mêmes nombres dans toutes les colonnes.",
+              "{vines} {vines:cep|ceps} de suite, de {from} à {last}, portent les mêmes nombres dans toutes les colonnes.",
             why: "Des nombres recopiés n'ont pas été comptés.",
           },
         },
@@ -1040,18 +1056,19 @@ export const fr: Texts = {
         kinds: {
           dateInFuture: {
             title: "Date dans le futur",
-            sentence: "{column} est {value}, après aujourd'hui ({today}) ; {rows} lignes.",
+            sentence: "{column} est {value}, après aujourd'hui ({today}) ; {rows} {rows:ligne|lignes}.",
             why: "Personne n'a compté un jour à venir : jour, mois ou année est mal saisi.",
           },
           dateOutOfSeason: {
             title: "Date hors saison",
             sentence:
-              "{column} est {value}, hors des mois {firstMonth} à {lastMonth} où l'on compte les ceps au repos ; {rows} lignes.",
+              "{column} est {value}, hors des mois {firstMonth} à {lastMonth} où l'on compte les ceps au repos ; {rows} {rows:ligne|lignes}.",
             why: "Le jour et le mois ont peut-être changé de place.",
           },
           dateOtherYear: {
             title: "Date d'un autre hiver",
-            sentence: "{column} est {value}, mais la feuille est de l'hiver {season} ; {rows} lignes.",
+            sentence:
+              "{column} est {value}, mais la feuille est de l'hiver {season} ; {rows} {rows:ligne|lignes}.",
             why: "Ou l'année est mal saisie, ou des lignes d'une vieille feuille sont entrées.",
           },
           dateOutOfWalkOrder: {
@@ -1066,13 +1083,14 @@ export const fr: Texts = {
         kinds: {
           spursAbovePositions: {
             title: "Plus de coursons que d'emplacements",
-            sentence: "{spurs} coursons vivants sur {positions} emplacements, c'est impossible.",
+            sentence:
+              "{spurs} coursons vivants sur {positions} {positions:emplacement|emplacements}, c'est impossible.",
             why: "Un emplacement porte un courson au plus ; le cordon paraîtrait plus garni qu'il n'est.",
           },
           gapTooLong: {
             title: "Vide plus long que les emplacements vides",
             sentence:
-              "Le plus long vide est de {gap}, mais seuls {missing} emplacements sur {positions} sont sans courson vivant.",
+              "Le plus long vide est de {gap}, mais seuls {missing} {missing:emplacement|emplacements} sur {positions} sont sans courson vivant.",
             why: "Un long vide compte contre un cordon toute sa vie ; s'il est faux, on coupe un bon cordon.",
           },
           gapBeyondEnd: {
@@ -1138,7 +1156,7 @@ export const fr: Texts = {
           positionsAppeared: {
             title: "Emplacements absents l'an dernier",
             sentence:
-              "{now} emplacements, mais {before} en {season} (feuille{otherSheet}, ligne {otherRow}), et le cordon n'a pas tant grandi.",
+              "{now} {now:emplacement|emplacements}, mais {before} en {season} (feuille{otherSheet}, ligne {otherRow}), et le cordon n'a pas tant grandi.",
             why: "Les emplacements ne reviennent pas sur du vieux bois ; l'un des comptages est d'un autre cordon.",
           },
           trunkChangedPlace: {
@@ -1156,6 +1174,18 @@ export const fr: Texts = {
             sentence:
               "{column} vaut {value}{unit} ; le milieu de {values} valeurs de la parcelle est {median}{unit}.",
             why: "Si loin de ses voisines, une valeur est le plus souvent une faute : un chiffre de trop, une virgule perdue, une autre unité.",
+          },
+          trunkNotOfVine: {
+            title: "Un tronc que le cep n'a pas",
+            sentence:
+              "Un cordon vivant sur le tronc {trunk} ; la feuille des ceps dit {living} {living:tronc vivant|troncs vivants}, et {dead} {dead:mort est compté|morts sont comptés}.",
+            why: "Un cordon au mauvais numéro de tronc est gardé ou coupé avec le mauvais tronc.",
+          },
+          digitsSwapped: {
+            title: "Chiffres d'une longueur échangés",
+            sentence:
+              "{value}{unit} avec {positions} {positions:emplacement|emplacements} ; {meant}{unit} irait comme sur les autres cordons de la parcelle.",
+            why: "La longueur de cordon compte pour les vides et pour le fil rempli.",
           },
           positionsUnlikeLength: {
             title: "Emplacements et longueur ne concordent pas",
@@ -1281,7 +1311,7 @@ export const fr: Texts = {
           "{argument} est une plage de {rows} lignes et {columns} colonnes : on attend une cellule.",
         oneColumnOnly: "{argument} est une plage de {columns} colonnes : on attend une colonne.",
         ragged:
-          "{argument} a des lignes de longueur différente ({rowLengths} cellules) : on attend un rectangle.",
+          "{argument} a des lignes de longueur différente ({rowLengths} {rowLengths:cellule|cellules}) : on attend un rectangle.",
         differentLengths:
           "{argument} a {rows} lignes mais {other} en a {otherRows} : on attend des colonnes de même longueur.",
         noNumbers: "{argument} ne contient aucun nombre : on en attend au moins un.",
@@ -1793,11 +1823,11 @@ export const fr: Texts = {
     nextSteps: {
       none: "{minutes} minutes de comptage ou de pesée resserreraient la fourchette de moins de {percent} % : attendre l'étape suivante.",
       vines:
-        "Compter {more} ceps de plus ({minutes} min) : de {low} à {high}, {percent} % de part et d'autre.",
+        "Compter {more} {more:cep|ceps} de plus ({minutes} min) : de {low} à {high}, {percent} % de part et d'autre.",
       canes:
         "Couper les bourgeons de {more} sarments de plus ({minutes} min) : de {low} à {high}, {percent} % de part et d'autre.",
       clusters:
-        "Peser {more} grappes de plus ({minutes} min) : de {low} à {high}, {percent} % de part et d'autre.",
+        "Peser {more} {more:grappe|grappes} de plus ({minutes} min) : de {low} à {high}, {percent} % de part et d'autre.",
     },
     outlookLacks: {
       vinesOfBlock:
@@ -1831,7 +1861,7 @@ export const fr: Texts = {
       "Ne comptez que les ceps en production. Un cep manquant compté 0 puis retiré encore est perdu deux fois : avec {percent} % de manquants la récolte sort {percent} % trop basse.",
     handbookSamples: {
       wsu2006:
-        "WSU 2006 : {vines} ceps pour 5 % ; c'est l'échantillon pour une part de moitié, pas pour une moyenne.",
+        "WSU 2006 : {vines} {vines:cep|ceps} pour 5 % ; c'est l'échantillon pour une part de moitié, pas pour une moyenne.",
       iowa2011:
         "Iowa State 2011 : toutes les grappes de {vines} ceps et {clusters} pesées, pour 15 % ; un peu juste selon la formule.",
       iowa2013: "Iowa State 2013 : {clusters} grappes pesées en phase de pause.",
@@ -1856,7 +1886,8 @@ export const fr: Texts = {
       meanBelow:
         "Les récoltes notées font {mean} {unit} en moyenne, au-dessous de cette fourchette de {low} à {high} ; cette année serait grande.",
     },
-    farmFigureWeight: "{years} années à vous comptent {percent} %, le chiffre usuel {usual} le reste.",
+    farmFigureWeight:
+      "{years} {years:année|années} à vous comptent {percent} %, le chiffre usuel {usual} le reste.",
   },
   outlookRefusals: {
     tooFewClusters:
@@ -1866,7 +1897,7 @@ export const fr: Texts = {
     tooFewRows:
       "{value} rangs comptés deux hivers sont trop peu pour dire à quelle vitesse se perdent les coursons ; il en faut au moins {needed}.",
     rowSpursAbovePositions:
-      "Rang {row}, {year} : {value} coursons vivants sur {most} emplacements, c'est impossible.",
+      "Rang {row}, {year} : {value} coursons vivants sur {most} {most:emplacement|emplacements}, c'est impossible.",
   },
   overrule: {
     page: {
@@ -1879,7 +1910,7 @@ export const fr: Texts = {
       partlyBack:
         "Cellules qui contiennent de nouveau ce qu'elles avaient : {cells} ; laissées, car quelqu'un les a changées depuis : {left}. Prochaine étape : décidez encore.",
       takenBack: "Annulé : les cellules contiennent ce qu'elles avaient avant.",
-      progress: "{block} : {decided} ceps sur {vines} décidés",
+      progress: "{block} : {decided} {decided:cep|ceps} sur {vines} décidés",
       whatTurns: "Qu'est-ce qui le changerait ?",
       nothingTurns: "Aucun comptage à cinq près et aucun poids seul ne le changerait.",
       liveSpurs: "{side} {cordon} : {to} coursons vivants au lieu de {from}.",
@@ -1887,7 +1918,7 @@ export const fr: Texts = {
       figure: "Réglages, {figure} : {to} au lieu de {from}.",
       risk: "Combien dépend du comptage ?",
       riskFound:
-        "{block} : si chaque comptage se trompait d'un, un autre cordon resterait sur {flips} des ceps ; sur {decided} de ceux décidés sans question ({of} ceps, recomptés {draws} fois).",
+        "{block} : si chaque comptage se trompait d'un, un autre cordon resterait sur {flips} des ceps ; sur {decided} de ceux décidés sans question ({of} {of:cep|ceps}, recomptés {draws} fois).",
     },
   },
   picture: {
@@ -1926,7 +1957,7 @@ export const fr: Texts = {
     tooFewVines:
       "{value} ceps comptés sont trop peu pour dire la sûreté d'une moyenne ; il en faut au moins {needed}.",
     spursAbovePositions:
-      "Parcelle {block}, rang {row}, cep {vine} : {value} coursons vivants sur {most} emplacements, c'est impossible.",
+      "Parcelle {block}, rang {row}, cep {vine} : {value} coursons vivants sur {most} {most:emplacement|emplacements}, c'est impossible.",
     nothingToScore:
       "Rien de ce qui a été compté sur le cordon {cordon} ne peut être noté ; il faut au moins les coursons vivants et la longueur.",
     noVineSpacing:
@@ -2113,7 +2144,7 @@ export const fr: Texts = {
       "Écrite par Cordonbook le {date}. Un hiver gardé de nouveau remplace ses propres lignes ; les autres restent. Vides en emplacements de courson.",
     foreign:
       "La feuille {sheet} n'a pas de tableau d'hivers lisible, elle est laissée telle quelle. Renommez-la pour garder des hivers.",
-    lost: "{count} lignes de la feuille {sheet} ne sont pas complètes et seraient perdues ; rien n'a été écrit. Complétez-les ou effacez-les d'abord.",
+    lost: "{count} {count:ligne|lignes} de la feuille {sheet} ne sont pas complètes et seraient perdues ; rien n'a été écrit. Complétez-les ou effacez-les d'abord.",
     allRows: "Tous les rangs",
     year: "Hiver",
     share: "% des emplacements",
@@ -2251,7 +2282,7 @@ export const fr: Texts = {
     },
     weakPoints: {
       spurs: "il porte {spurs} coursons vivants là où son fil devrait en porter {carry}",
-      stretch: "il a un vide de {gap} emplacements",
+      stretch: "il a un vide de {gap} {gap:emplacement|emplacements}",
       deadStretch:
         "une suite de {gap} emplacements est morte, et il reste {spurs} coursons vivants là où son fil devrait en porter {carry}",
       placing: "{well} seulement de ses {spurs} coursons sont bien orientés",
@@ -2369,7 +2400,8 @@ export const fr: Texts = {
       repairOut: "--repair écrit une copie : nommez-la avec --out FICHIER.xlsx, ou donnez --save.",
       repaired: "Cellules modifiées dans la copie : {cells}",
       repairNothing: "Rien n’a pu être corrigé avec certitude, aucune copie n’a donc été écrite.",
-      likelyLeft: "Modifications probables non faites : {cells} cellules ; --also-likely les fait aussi.",
+      likelyLeft:
+        "Modifications probables non faites : {cells} {cells:cellule|cellules} ; --also-likely les fait aussi.",
       more: "et {findings} de plus : {cells}",
       usage: "{program} COMMANDE ...",
       moreHelp: "Aide sur une commande : {program} COMMANDE --help",
@@ -2401,15 +2433,16 @@ export const fr: Texts = {
         "{file} avait {others} autres noms sur ce disque (liens physiques) ; ils gardent l'ancien contenu.",
       passedOver: "Laissés de côté, car Cordonbook les a faits de {original} : {files}",
       sameRows:
-        "{file} et {other} ont les mêmes {rows} lignes de cordons : l'un est-il une copie ? Retirez-le ou nommez les fichiers à lire ; --same-rows compte les deux.",
+        "{file} et {other} ont les mêmes {rows} {rows:ligne|lignes} de cordons : l'un est-il une copie ? Retirez-le ou nommez les fichiers à lire ; --same-rows compte les deux.",
       outEnding:
         "Ce qui est écrit est un classeur {ending} : --out doit donc finir par {ending}, mais est {file}.",
       oneOption: "--{one} et --{other} disent deux choses différentes ; donnez l'une des deux.",
       inPlaceOne:
         "--in-place prend un seul classeur (.xlsx ou .xlsm) ; pour csv et plusieurs fichiers, utilisez --save ou --out.",
       formulaSummary: "Calcule une formule avec des fonctions CORDON et en imprime la valeur.",
-      checked: "{wrong} faux, {ask} à demander, {note} notes dans {rows} lignes de {tables} tableaux.",
-      checkedClean: "Rien à signaler dans {rows} lignes de {tables} tableaux.",
+      checked:
+        "{wrong} faux, {ask} à demander, {note} {note:note|notes} dans {rows} {rows:ligne|lignes} de {tables} {tables:tableau|tableaux}.",
+      checkedClean: "Rien à signaler dans {rows} {rows:ligne|lignes} de {tables} {tables:tableau|tableaux}.",
       setAside:
         "Mis de côté dans le classeur, donc pas comptés : {findings}. L'option --also-set-aside les énumère.",
       setAsideHeading: "Mis de côté, avec raison, nom et jour",
@@ -2513,14 +2546,14 @@ export const fr: Texts = {
       checkAgain: "Vérifier encore",
       chooseSheets: "Choisir les feuilles",
       sheetsFound: "Tableaux trouvés",
-      sheetRows: "{sheet} : {shape}, {rows} lignes",
+      sheetRows: "{sheet} : {shape}, {rows} {rows:ligne|lignes}",
       nothingFound:
         "Aucun tableau de comptage trouvé. Une feuille a besoin d'une ligne d'en-têtes comme Parcelle, Rang, Cep, Côté, Coursons vivants. Prochaine étape : notez les comptages sous ces en-têtes, ou dites ce que signifient les vôtres.",
       reading: "Lecture de {sheet}",
       checking: "Vérification",
       progress: "Avancement de la vérification",
-      clean: "Rien à redire sur {rows} lignes.",
-      result: "{wrong} faux, {ask} à voir, {note} notes sur {rows} lignes.",
+      clean: "Rien à redire sur {rows} {rows:ligne|lignes}.",
+      result: "{wrong} faux, {ask} à voir, {note} {note:note|notes} sur {rows} {rows:ligne|lignes}.",
       since: "Depuis la vérification d'avant : {gone} disparus, {come} nouveaux, {stayed} inchangés.",
       asideCount: "{aside} sont mis de côté.",
       gone: "Disparus depuis la précédente",
@@ -2532,7 +2565,7 @@ export const fr: Texts = {
       counter: "Compté par",
       words: "Mots",
       all: "Tous",
-      shown: "{shown} constats sur {all} passent le filtre.",
+      shown: "{shown} {shown:constat|constats} sur {all} passent le filtre.",
       more: "Afficher {more} de plus sur {all}",
       cell: "{sheet} {cell}",
       wentTo: "{cell} sur {sheet} est sélectionnée.",
@@ -2542,9 +2575,9 @@ export const fr: Texts = {
       perCounter: "Constats par personne",
       rowHead: "Parcelle, rang",
       writeSheet: "Écrire la feuille Constats",
-      sheetWritten: "La feuille {sheet} est écrite : {rows} lignes.",
+      sheetWritten: "La feuille {sheet} est écrite : {rows} {rows:ligne|lignes}.",
       sheetWithoutChart:
-        "La feuille {sheet} est écrite : {rows} lignes. Son graphique n'a pas pu y être tracé : les barres sont dans le volet.",
+        "La feuille {sheet} est écrite : {rows} {rows:ligne|lignes}. Son graphique n'a pas pu y être tracé : les barres sont dans le volet.",
       mark: "Marquer les cellules",
       marked: "{cells} cellules marquées. Vos remplissages, notes et formats restent tels quels.",
       unmark: "Ôter les marques",
@@ -2759,7 +2792,7 @@ export const fr: Texts = {
       injuryRules: "Le même corrigé des bourgeons morts, règle par règle",
       spurs: "Coursons qui les portent",
       carried:
-        "{spurs} coursons restent par cep (moyenne de {vines} ceps) : à {usual} yeux chacun ils portent {held}, à {most} chacun {heldMost}.",
+        "{spurs} coursons restent par cep (moyenne de {vines} {vines:cep|ceps}) : à {usual} yeux chacun ils portent {held}, à {most} chacun {heldMost}.",
       enough: "Cela porte le nombre : {each} yeux par courson.",
       short:
         "Il manque même alors {short} yeux : couchez des sarments, gardez plus de bois ou acceptez un nombre plus petit.",
@@ -2807,7 +2840,7 @@ export const fr: Texts = {
       keep: "Garder",
       reset: "Revenir à la valeur de la source",
       nothingMoves: "Aucun choix et aucun constat de ce classeur ne bougerait.",
-      vinesMove: "{moved} ceps sur {vines} seraient décidés autrement.",
+      vinesMove: "{moved} {moved:cep|ceps} sur {vines} seraient décidés autrement.",
       findingsMove: "{gone} constats disparaîtraient et {come} apparaîtraient.",
       vineHead: "Cep",
       now: "Reste maintenant",
@@ -2835,7 +2868,7 @@ export const fr: Texts = {
       progress: "Avancement du choix",
       none: "Aucun cep avec des cordons candidats. Prochaine étape : comptez-les dans la feuille Cordons, un par ligne.",
       write: "Écrire la feuille des choix",
-      sum: "{all} ceps : {ask} à voir, {lay} où l'on couche un sarment, {trunks} avec des troncs à renouveler.",
+      sum: "{all} {all:cep|ceps} : {ask} à voir, {lay} où l'on couche un sarment, {trunks} avec des troncs à renouveler.",
       caution:
         "Les chiffres conseillent ; qui est devant le cep décide. Regardez le bois avant de couper un cordon pour de bon.",
       show: "Montrer",
@@ -2894,8 +2927,8 @@ export const fr: Texts = {
       bar: "{stage} : bas {low}, probable {likely}, haut {high} {unit}",
       ends: "{low} – {likely} – {high} {unit}",
       asCounted:
-        "Avec les nœuds tels que comptés : environ {clusters} grappes par cep, {low} – {likely} – {high} {unit}.",
-      aVine: "Un cep : environ {clusters} grappes, de {low} à {high} {unit}.",
+        "Avec les nœuds tels que comptés : environ {clusters} {clusters:grappe|grappes} par cep, {low} – {likely} – {high} {unit}.",
+      aVine: "Un cep : environ {clusters} {clusters:grappe|grappes}, de {low} à {high} {unit}.",
       target: "La ligne en tirets est l'objectif, {value} {unit}.",
       spread: "D'où vient le doute",
       share: "{percent} % : {source}",
@@ -2903,13 +2936,13 @@ export const fr: Texts = {
       load: "Rapport de charge",
       thinning: "Éclaircissage vers l'objectif",
       noThinning: "Les grappes comptées ne dépassent pas l'objectif : rien à enlever.",
-      keep: "Chaque cep garde au plus {keep} grappes ; environ {hours} heures d'une personne.",
+      keep: "Chaque cep garde au plus {keep} {keep:grappe|grappes} ; environ {hours} heures d'une personne.",
       group: "Ceps",
       vines: "Combien",
       remove: "Enlever",
       left: "Restent",
       young:
-        "Année {leaf} d'une jeune parcelle : au plus {clusters} grappes par cep ; elle en porte environ {likely}.",
+        "Année {leaf} d'une jeune parcelle : au plus {clusters} {clusters:grappe|grappes} par cep ; elle en porte environ {likely}.",
       held: "{stage} : récolté {percent} % du probable, dans la fourchette.",
       missed: "{stage} : récolté {percent} % du probable, hors de la fourchette.",
       lacking: "Ce qui manque aux feuilles",
@@ -2959,7 +2992,7 @@ export const fr: Texts = {
       enterAgain: "Est saisie à nouveau telle quelle :",
       before: "Telle quelle",
       after: "Devient",
-      repair: "Réparer {cells} cellules",
+      repair: "Réparer {cells} {cells:cellule|cellules}",
       repaired:
         "{cells} cellules ont été réparées ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
       undo: "Annuler la réparation",
@@ -3046,7 +3079,7 @@ export const fr: Texts = {
       winter:
         "{sheets} : {rows} lignes sont datées de l'hiver {winter} et ne sont dans aucun résultat. Appartiennent-elles à {likely} ?",
       oddCounts:
-        "{sheet} : {cells} cellules de {columns} contiennent {kind}, comme {examples}, et n'ont pas été lues. Qu'a-t-on compté ?",
+        "{sheet} : {cells} {cells:cellule|cellules} de {columns} contiennent {kind}, comme {examples}, et n'ont pas été lues. Qu'a-t-on compté ?",
       keys: "{sheet} : aucune colonne, aucun titre ni nom n'indique {column}. Laquelle est-ce ?",
     },
     leftOut: {

@@ -180,8 +180,8 @@ export function plausibleSeason(random: RandomSource): Season {
         }
         const young = chance(0.02);
         const room = missing.has(vine - 1) || missing.has(vine + 1);
-        const cordons = young
-          ? youngVine(block, filled, counter, random, normal)
+        const { cordons, trunks } = young
+          ? { cordons: youngVine(block, filled, counter, random, normal), trunks: 1 }
           : bearingVine(block, filled, room, counter, random, normal);
         for (const cordon of cordons) season.cordons.rows.push(Object.assign(cordon, at, by));
         season.past?.cordons.rows.push(
@@ -189,8 +189,7 @@ export function plausibleSeason(random: RandomSource): Season {
             .filter(() => chance(0.85))
             .map((cordon) => ({ ...at, ...lastWinter(cordon, random), countedOn: day - 364 })),
         );
-        const living = new Set(cordons.filter((c) => Number(c.liveSpurs) > 0).map((c) => c.trunk)).size;
-        const liveTrunks = Math.max(1, living + (chance(0.06) ? 1 : 0));
+        const liveTrunks = trunks + (chance(0.06) ? 1 : 0);
         const weighed = !young && chance(0.12);
         const counted = !young && chance(0.06);
         const shoots = Math.max(12, Math.round(32 + 6 * normal()));
@@ -283,7 +282,7 @@ function bearingVine(
   counter: Counter,
   random: RandomSource,
   normal: () => number,
-): WinterRow[] {
+): { cordons: WinterRow[]; trunks: number } {
   const count = random.chance(0.08) ? 1 : random.chance(0.12) ? 3 : 2;
   const trunks = Array.from({ length: count }, (_, index): Trunk => {
     if (index > 0 && random.chance(0.05)) return { condition: "dead", filled: 0 };
@@ -298,7 +297,10 @@ function bearingVine(
       if (!random.chance(0.85) && !(index === trunks.length - 1 && first)) return;
       cordons.push(candidate(block, side, index + 1, trunk, room, counter, random, normal));
     });
-  return cordons.map((cordon, index) => ({ ...cordon, cordon: "ABCDEFGH"[index] }));
+  return {
+    cordons: cordons.map((cordon, index) => ({ ...cordon, cordon: "ABCDEFGH"[index] })),
+    trunks: trunks.filter(({ condition }) => condition !== "dead").length,
+  };
 }
 
 function youngVine(

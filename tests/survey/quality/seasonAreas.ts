@@ -16,8 +16,8 @@ function sheetsOf(season: Season): SeasonSheet[] {
 export function seasonAreas(season: Season): SheetArea[] {
   return sheetsOf(season).map((sheet) => {
     const headers = sheet.columns.map((id) => {
-      const column = SHEETS[sheet.shape].columns.find((own) => own.id === id)!;
-      return column.header.en + (US_UNITS[column.kind] ?? "");
+      const column = SHEETS[sheet.shape].columns.find((own) => own.id === id);
+      return column ? column.header.en + (US_UNITS[column.kind] ?? "") : id;
     });
     const cells = (row: Record<string, CellValue>) => sheet.columns.map((id) => row[id] ?? null);
     return areaOf(sheet.name, [headers, ...sheet.rows.map(cells), ...sheet.below.map(cells)]);

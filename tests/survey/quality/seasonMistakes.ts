@@ -323,6 +323,12 @@ const CELL_MISTAKES: readonly SeasonMistake[] = [
     (row) => (row.prunings = 1.4),
     (row) => row.status === "missing",
   ),
+  inSheet(
+    "missingAsZero",
+    "vines",
+    (row, { random }) => (row[random.oneOf(["clusters", "shoots", "prunings"])] = 0),
+    (row) => row.status === "missing",
+  ),
   inSheet("harvestUnusual", "harvest", (row) => (row.picked = num(row, "picked") * 10)),
   inSheet("aliveAboveCut", "budCuts", (row, { random }) => {
     row.primariesAlive = num(row, "nodesCut") + random.whole(1, 3);
@@ -365,6 +371,39 @@ const VINE_MISTAKES: readonly SeasonMistake[] = [
       );
       row.trunk = side[0].trunk;
       return { sheet: season.cordons, rows: side };
+    },
+  },
+  {
+    code: "trunkNotOfVine",
+    also: "trunksAboveRegister",
+    group: "vine",
+    plant(season, field) {
+      const above = (own: WinterRow) => {
+        const rows = rowsOfVine(season, own);
+        const living = rows.filter((row) => num(row, "liveSpurs") > 0).map((row) => num(row, "trunk"));
+        const dead = new Set(rows.map((row) => num(row, "trunk")).filter((trunk) => !living.includes(trunk)));
+        const known = indexOf(season).vines.get(vineKey(own))?.liveTrunks;
+        return 1 + Math.max(...rows.map((row) => num(row, "trunk")), Number(known ?? Infinity) + dead.size);
+      };
+      const row = field.row(season.cordons, (own) => grown(own) && above(own) <= 4);
+      if (!row) return undefined;
+      row.trunk = above(row);
+      return { sheet: season.cordons, rows: rowsOfVine(season, row) };
+    },
+  },
+  {
+    code: "digitsSwapped",
+    also: "cordonTooLong",
+    group: "vine",
+    plant(season, field) {
+      const swapped = (own: WinterRow) => Number([...String(own.length)].reverse().join(""));
+      const row = field.row(
+        season.cordons,
+        (own) => withoutGap(season)(own) && Math.abs(Math.log(swapped(own) / num(own, "length"))) > 0.3,
+      );
+      if (!row) return undefined;
+      row.length = swapped(row);
+      return { sheet: season.cordons, rows: [row] };
     },
   },
   {
@@ -601,6 +640,20 @@ const STRETCH_MISTAKES: readonly SeasonMistake[] = [
     },
   },
   {
+    code: "copiedDown",
+    group: "stretch",
+    plant(season, field) {
+      const run = field.stretch(9, 9) ?? [];
+      const vines = [...new Set(run.map((row) => row.vine))].slice(1, -1);
+      const [one, other] = vines.map((vine) => run.filter((row) => row.vine === vine));
+      if (!other || one.length < 2) return undefined;
+      const { vine, countedBy, countedOn } = other[0];
+      const copies = one.map((row) => ({ ...row, vine, countedBy, countedOn }));
+      season.cordons.rows.splice(season.cordons.rows.indexOf(other[0]), other.length, ...copies);
+      return { sheet: season.cordons, rows: copies };
+    },
+  },
+  {
     code: "cordonsAboveMost",
     group: "stretch",
     plant(season, field) {
@@ -743,6 +796,60 @@ const SHEET_MISTAKES: readonly SeasonMistake[] = [
       const row = field.random.oneOf(vines);
       row.clusters = null;
       return { sheet: season.vines, rows: [row] };
+    },
+  },
+  {
+    code: "vineWithoutCount",
+    group: "sheet",
+    plant(season, field) {
+      const vines = season.vines.rows.filter((row) => row.status === "bearing");
+      for (const row of vines) {
+        row.clusters ??= field.random.whole(40, 60);
+        row.shoots ??= field.random.whole(28, 38);
+      }
+      const row = field.random.oneOf(vines);
+      row.clusters = row.shoots = null;
+      field.random.oneOf(vines.filter((other) => other !== row)).clusters = null;
+      return { sheet: season.vines, rows: [row] };
+    },
+  },
+  {
+    code: "totalUnlikeParts",
+    group: "sheet",
+    plant(season, { random }) {
+      season.cordons.columns = [...season.cordons.columns, "Strong", "Weak", "Blind", "All shoots"];
+      for (const row of season.cordons.rows) {
+        const [strong, weak, blind] = [random.whole(0, 9), random.whole(0, 5), random.whole(0, 2)];
+        Object.assign(row, { Strong: strong, Weak: weak, Blind: blind, "All shoots": strong + weak + blind });
+      }
+      const row = random.oneOf(season.cordons.rows);
+      const id = random.oneOf(["Strong", "All shoots"]);
+      row[id] = num(row, id) + random.whole(1, 3);
+      return { sheet: season.cordons, rows: [row] };
+    },
+  },
+  {
+    code: "unlikeItsBlock",
+    also: "unitSlip",
+    group: "sheet",
+    plant(season, { random }) {
+      const weighed = season.vines.rows.filter((row) => typeof row.prunings === "number");
+      const [row, ...others] = weighed.slice(0, 8);
+      for (const own of weighed.slice(8)) own.prunings = null;
+      others.forEach((own, at) => (own.prunings = rounded(0.6 + 0.2 * at, 1)));
+      row.prunings = random.number(17, 22, 1);
+      return weighed.length < 8 ? undefined : { sheet: season.vines, rows: [row] };
+    },
+  },
+  {
+    code: "unknownWord",
+    group: "sheet",
+    plant(season, { random }) {
+      season.blocks.columns = [...season.blocks.columns, "nodeRule"];
+      for (const row of season.blocks.rows) row.nodeRule = "30+10";
+      const row = random.oneOf(season.blocks.rows);
+      row.nodeRule = random.oneOf(["30x10", "by lenght", "as usual"]);
+      return { sheet: season.blocks, rows: [row] };
     },
   },
   {

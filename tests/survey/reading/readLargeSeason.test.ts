@@ -56,7 +56,8 @@ function everythingOf(season: Season) {
       rows: Array.from({ length: table.rowCount }, (_, i) => table.sheetRow(i)),
       totals: table.totals,
       winter: table.winter,
-      others: [table.otherHeaders, table.repeatedHeaders],
+      others: table.otherColumns.map((other) => ({ ...other, numbers: [...other.numbers] })),
+      repeated: table.repeatedHeaders,
       columns: table.columns.map((column) => ({
         id: column.column.id,
         numbers: [...column.numbers],
@@ -125,7 +126,7 @@ const ODD = areaOf("Counts", [
   ["North", 2, 3, "left", "A", 1, 3, 8, 8, { error: "#N/A" }, "03/02/2026", null],
   ["North", 2, 4, "left", "A", 1, 3, 8, 8, null, "04/02/2026", null],
   ["North", 2, 5, "left", "A", 1, 3, 8, 8, null, "25/01/2026", null],
-  ["North", 2, 6, "left", "A", 1, 3, 8, 8, null, 5, null],
+  ["North", 2, 6, "left", "A", 1, 3, 8, 8, null, 5, 2.5],
 ]);
 const BOTH_ORDERS = areaOf("Both", [
   ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs", "Date"],

@@ -99,7 +99,7 @@ describe("reading a survey sheet", () => {
     const [table] = season.tables("cordons");
     expect(table.column("liveSpurs")!.numbers[0]).toBe(7);
     expect(table.column("side")!.column.choices![table.column("side")!.codes[0]].id).toBe("right");
-    expect(table.otherHeaders).toEqual([{ header: "Weather", sheetColumn: 2 }]);
+    expect(table.otherColumns).toMatchObject([{ header: "Weather", sheetColumn: 2 }]);
   });
 
   test.each([

@@ -149,7 +149,7 @@ function rulesToShow(inForce: string): string[] {
   const published = NODE_RULES.flatMap((rule) => rule.published);
   const isInForce = (text: string) =>
     squeezed(text) === squeezed(inForce) ||
-    (nodeRule(text) === nodeRule(inForce) && nodeRule(text).published.length === 1);
+    (nodeRule(text) === nodeRule(inForce) && nodeRule(text).isOneRule);
   return [inForce, ...published.filter((text) => !isInForce(text))];
 }
 

@@ -5,6 +5,7 @@ import {
   type CrewCalendar,
   type PlannedPass,
 } from "../../../domain/plan/orderOfWork";
+import { yearsLater } from "../../reading/serialDate";
 import type { SettingValues } from "../../settings/settings";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
@@ -66,20 +67,14 @@ export function crewCalendar(settings: SettingValues, countedOn = -Infinity): Cr
 }
 
 const HALF_A_YEAR = 183;
+const DAYS_A_YEAR = 365;
 
 function inTheWinterOf(countedOn: number, day: number): number {
-  if (countedOn - day <= HALF_A_YEAR) return day;
-  const date = new Date((day - UNIX_EPOCH) * 86_400_000);
   let later = day;
-  while (countedOn - later > HALF_A_YEAR) {
-    date.setUTCFullYear(date.getUTCFullYear() + 1);
-    later = date.getTime() / 86_400_000 + UNIX_EPOCH;
-  }
+  for (let years = 1; countedOn - later > HALF_A_YEAR; years++)
+    later = yearsLater(day, years) ?? later + DAYS_A_YEAR;
   return later;
 }
-
-/** 1 January 1970 in the calendar of spreadsheets. */
-const UNIX_EPOCH = 25569;
 
 function lastCountedOn(season: Season): number {
   let last = -Infinity;
