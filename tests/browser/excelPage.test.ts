@@ -81,14 +81,14 @@ describe("the add-in's page", () => {
     const { page, problems } = await openExcelPage(browser, host);
     await onPage(page, "care");
     await page.locator("#look-repairs").click();
-    await page.getByText("1 cells can be repaired.").waitFor();
+    await page.getByText("1 cell can be repaired.").waitFor();
     expect(await page.locator("#repairs li").innerText()).toContain("Cordons A5");
     expect(JSON.stringify(host.book.snapshot())).toBe(before);
     await page.locator("#repair").click();
-    await page.getByText("1 cells were repaired").waitFor();
+    await page.getByText("1 cell was repaired").waitFor();
     expect(host.book.sheet("Cordons").cell(4, 0).formula).toBe('=CORDON.NODEBUDGET(3,"30+10")');
     await page.locator("#undo-repairs").click();
-    await page.getByText("1 cells are as they were").waitFor();
+    await page.getByText("1 cell is as it was").waitFor();
     expect(JSON.stringify(host.book.snapshot())).toBe(before);
     expect(problems).toEqual([]);
     await page.context().close();

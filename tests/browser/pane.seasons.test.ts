@@ -166,7 +166,7 @@ describe("winter against winter", () => {
     await type("Cordons", [[2, 8, 9]]);
     await work();
     await pane.page.locator("#keep-season").click();
-    await pane.page.getByText("1 rows of the sheet Winters are not complete").waitFor();
+    await pane.page.getByText("1 row of the sheet Winters is not complete").waitFor();
     expect(await kept()).toEqual(before);
   });
 });

@@ -168,8 +168,8 @@ describe("the page for the figures that change results", () => {
     await pane.page.locator("#difference-0").click();
     await pane.page.locator("#copy-by input").fill("JT");
     await pane.button("Show what moves").click();
-    await pane.button("Copy 1 figures").click();
-    await pane.page.getByText("1 figures were copied from two.csv").waitFor();
+    await pane.button("Copy 1 figure").click();
+    await pane.page.getByText("1 figure was copied from two.csv").waitFor();
     const after = await values("Settings");
     expect(after).toHaveLength(2);
     expect(after[1].slice(0, 2)).toEqual(["Weight of live spurs", 0.25]);

@@ -136,8 +136,8 @@ describe("check", () => {
     const before = readFileSync(book);
     const copy = join(folder, "mended.xlsx");
     const { told } = await run(["check", book, "--repair", "--out", copy]);
-    expect(told).toContain("Changed in the copy: 1 cells\n  Cordons I2: “6” becomes 6");
-    expect(told).toContain("Likely changes that were not made: 1 cells");
+    expect(told).toContain("Changed in the copy: 1 cell\n  Cordons I2: “6” becomes 6");
+    expect(told).toContain("Likely changes that were not made: 1 cell;");
     expect(readFileSync(book).equals(before)).toBe(true);
     const codesIn = async (path: string) =>
       (

@@ -246,7 +246,7 @@ describe("findings set aside", () => {
     const path = file("aside.xlsx", workbook.bytes());
     const { exitCode, out } = await run(["check", path]);
     expect(exitCode).toBe(0);
-    expect(out).toMatch(/^0 wrong, 0 to ask about, 0 notes in 1 rows/);
+    expect(out).toMatch(/^0 wrong, 0 to ask about, 0 notes in 1 row of/);
     await workbook.writeCells("Cordons", [{ row: 2, column: 9, value: 10 }]);
     expect((await asJson(file("changed.xlsx", workbook.bytes()))).exitCode).toBe(1);
   });

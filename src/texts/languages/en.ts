@@ -2080,7 +2080,7 @@ export const en = {
       "Written by Cordonbook on {date}. A winter that is kept again replaces its own rows; other winters stay. Lengths of gaps in spur positions.",
     foreign:
       "The sheet {sheet} has no table of winters that can be read, so it is left alone. Rename it to keep winters.",
-    lost: "{count} {count:row|rows} of the sheet {sheet} are not complete, so they would be lost; nothing was written. Complete or delete them first.",
+    lost: "{count} {count:row|rows} of the sheet {sheet} {count:is not complete, so it|are not complete, so they} would be lost; nothing was written. Complete or delete them first.",
     allRows: "All rows",
     year: "Winter",
     share: "% of positions",
@@ -2133,7 +2133,7 @@ export const en = {
     show: "Show what moves",
     copy: "Copy {count} {count:figure|figures}",
     nothingTicked: "Tick at least one figure.",
-    copied: "{count} figures were copied from {file}.",
+    copied: "{count} {count:figure was|figures were} copied from {file}.",
     older:
       "This Settings table has an older shape. Bringing it up to date changes no value and leaves every cell of yours as it is.",
     moreNames: "{names} and {more} more",
@@ -2508,7 +2508,8 @@ export const en = {
       sheetWithoutChart:
         "The sheet {sheet} was written: {rows} {rows:row|rows}. No chart could be drawn on it here: its bars stand in the pane.",
       mark: "Mark cells",
-      marked: "{cells} cells are marked. Fills, notes and formats of your own stay as they are.",
+      marked:
+        "{cells} {cells:cell is|cells are} marked. Fills, notes and formats of your own stay as they are.",
       unmark: "Take marks off",
       unmarked: "All marks are off.",
       print: "Print list",
@@ -2908,16 +2909,16 @@ export const en = {
         "Shows {shows}: something stands in the cells that the result needs. Clear the cells to the right and below.",
       error:
         "Shows {shows}: what it is given does not fit. Select the cell and open Functions, which says what.",
-      found: "{cells} cells can be repaired.",
+      found: "{cells} {cells:cell|cells} can be repaired.",
       enterAgain: "Is entered again as it stands:",
       before: "Stands there",
       after: "Becomes",
       repair: "Repair {cells} {cells:cell|cells}",
       repaired:
-        "{cells} cells were repaired; {left} were left alone because somebody changed them meanwhile.",
+        "{cells} {cells:cell was|cells were} repaired; {left} {left:was|were} left alone because somebody changed them meanwhile.",
       undo: "Take the repair back",
       undone:
-        "{cells} cells are as they were; {left} were left alone because somebody changed them meanwhile.",
+        "{cells} {cells:cell is as it was|cells are as they were}; {left} {left:was|were} left alone because somebody changed them meanwhile.",
       unknown: "{name} is not a function of this version; the formula is left as it is.",
       testTitle: "Self-test",
       testIntro: "Tries what the add-in needs here, on sheets of its own that are taken away again.",
@@ -2974,7 +2975,8 @@ export const en = {
       yearTaken: "Of heads with a year, {head} was taken in {sheets}.",
       strokes: "{cells} counts written as strokes were read, such as {examples}.",
       worded: "{cells} counts written beside a word or sign were read, such as {examples}.",
-      ownUnits: "{cells} {cells:cell|cells} that name their own unit were read in it, such as {examples}.",
+      ownUnits:
+        "{cells} {cells:cell that names its|cells that name their} own unit {cells:was|were} read in it, such as {examples}.",
       textNumbers: "{cells} numbers that are stored as text were read as numbers, such as {examples}.",
       datesSettled:
         "{cells} {cells:date|dates} that can be read two ways {cells:was|were} read with the {order}, as the other days of the walk say ({examples}): {sheets}.",
@@ -2994,7 +2996,7 @@ export const en = {
       winter:
         "{sheets}: {rows} rows are dated in the winter {winter} and stand in no result. Do they belong to {likely}?",
       oddCounts:
-        "{sheet}: {cells} {cells:cell|cells} of {columns} hold {kind}, such as {examples}, and were not read. What was counted?",
+        "{sheet}: {cells} {cells:cell|cells} of {columns} {cells:holds|hold} {kind}, such as {examples}, and {cells:was|were} not read. What was counted?",
       keys: "{sheet}: no column, caption or name tells {column}. Which is it?",
     },
     leftOut: {

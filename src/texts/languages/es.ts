@@ -2118,7 +2118,7 @@ export const es: Texts = {
       "Escrita por Cordonbook el {date}. Un invierno guardado otra vez reemplaza sus propias filas; los demás quedan. Huecos en posiciones de pitón.",
     foreign:
       "La hoja {sheet} no tiene una tabla de inviernos legible y se deja como está. Cámbiele el nombre para guardar inviernos.",
-    lost: "{count} {count:fila|filas} de la hoja {sheet} no están completas y se perderían; no se escribió nada. Complételas o bórrelas antes.",
+    lost: "{count} {count:fila|filas} de la hoja {sheet} {count:no está completa y se perdería|no están completas y se perderían}; no se escribió nada. Complételas o bórrelas antes.",
     allRows: "Todas las hileras",
     year: "Invierno",
     share: "% de posiciones",
@@ -2170,7 +2170,7 @@ export const es: Texts = {
     show: "Mostrar qué se mueve",
     copy: "Copiar {count} cifras",
     nothingTicked: "Marque al menos una cifra.",
-    copied: "Se copiaron {count} cifras de {file}.",
+    copied: "Se {count:copió|copiaron} {count} {count:cifra|cifras} de {file}.",
     older:
       "Esta tabla de ajustes tiene una forma anterior. Ponerla al día no cambia ningún valor y deja sus celdas como están.",
     moreNames: "{names} y {more} más",
@@ -2548,7 +2548,8 @@ export const es: Texts = {
       sheetWithoutChart:
         "Se escribió la hoja {sheet}: {rows} {rows:fila|filas}. Aquí no se pudo dibujar su gráfico: las barras están en el panel.",
       mark: "Marcar celdas",
-      marked: "{cells} celdas marcadas. Sus rellenos, notas y formatos quedan como están.",
+      marked:
+        "{cells} {cells:celda marcada|celdas marcadas}. Sus rellenos, notas y formatos quedan como están.",
       unmark: "Quitar marcas",
       unmarked: "Todas las marcas están quitadas.",
       print: "Imprimir lista",
@@ -2950,15 +2951,16 @@ export const es: Texts = {
       spill:
         "Muestra {shows}: hay algo en las celdas que el resultado necesita. Vacíe las celdas a la derecha y debajo.",
       error: "Muestra {shows}: lo que recibe no encaja. Seleccione la celda y abra Funciones, que dice qué.",
-      found: "{cells} celdas se pueden reparar.",
+      found: "{cells} {cells:celda se puede|celdas se pueden} reparar.",
       enterAgain: "Se introduce otra vez tal cual:",
       before: "Está así",
       after: "Queda así",
       repair: "Reparar {cells} {cells:celda|celdas}",
       repaired:
-        "Se repararon {cells} {cells:celda|celdas}; {left} se dejaron porque alguien las cambió entretanto.",
+        "Se {cells:reparó|repararon} {cells} {cells:celda|celdas}; {left} se dejaron porque alguien las cambió entretanto.",
       undo: "Deshacer la reparación",
-      undone: "{cells} celdas están como antes; {left} se dejaron porque alguien las cambió entretanto.",
+      undone:
+        "{cells} {cells:celda está|celdas están} como antes; {left} se dejaron porque alguien las cambió entretanto.",
       unknown: "{name} no es una función de esta versión; la fórmula queda como está.",
       testTitle: "Autoprueba",
       testIntro: "Prueba lo que el complemento necesita aquí, en hojas propias que luego se quitan.",
@@ -3038,7 +3040,7 @@ export const es: Texts = {
       winter:
         "{sheets}: {rows} filas tienen fecha del invierno {winter} y no están en ningún resultado. ¿Pertenecen a {likely}?",
       oddCounts:
-        "{sheet}: {cells} {cells:celda|celdas} de {columns} contienen {kind}, como {examples}, y no se leyeron. ¿Qué se contó?",
+        "{sheet}: {cells} {cells:celda|celdas} de {columns} {cells:contiene|contienen} {kind}, como {examples}, y no se {cells:leyó|leyeron}. ¿Qué se contó?",
       keys: "{sheet}: ninguna columna, título o nombre indica {column}. ¿Cuál es?",
     },
     leftOut: {

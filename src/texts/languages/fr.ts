@@ -2144,7 +2144,7 @@ export const fr: Texts = {
       "Écrite par Cordonbook le {date}. Un hiver gardé de nouveau remplace ses propres lignes ; les autres restent. Vides en emplacements de courson.",
     foreign:
       "La feuille {sheet} n'a pas de tableau d'hivers lisible, elle est laissée telle quelle. Renommez-la pour garder des hivers.",
-    lost: "{count} {count:ligne|lignes} de la feuille {sheet} ne sont pas complètes et seraient perdues ; rien n'a été écrit. Complétez-les ou effacez-les d'abord.",
+    lost: "{count} {count:ligne|lignes} de la feuille {sheet} {count:n'est pas complète et serait perdue|ne sont pas complètes et seraient perdues} ; rien n'a été écrit. Complétez-les ou effacez-les d'abord.",
     allRows: "Tous les rangs",
     year: "Hiver",
     share: "% des emplacements",
@@ -2197,7 +2197,7 @@ export const fr: Texts = {
     show: "Montrer ce qui bouge",
     copy: "Copier {count} chiffres",
     nothingTicked: "Cochez au moins un chiffre.",
-    copied: "{count} chiffres ont été copiés de {file}.",
+    copied: "{count} {count:chiffre a été copié|chiffres ont été copiés} de {file}.",
     older:
       "Ce tableau de réglages a une forme plus ancienne. Le mettre à jour ne change aucune valeur et laisse vos cellules telles quelles.",
     moreNames: "{names} et {more} de plus",
@@ -2579,7 +2579,8 @@ export const fr: Texts = {
       sheetWithoutChart:
         "La feuille {sheet} est écrite : {rows} {rows:ligne|lignes}. Son graphique n'a pas pu y être tracé : les barres sont dans le volet.",
       mark: "Marquer les cellules",
-      marked: "{cells} cellules marquées. Vos remplissages, notes et formats restent tels quels.",
+      marked:
+        "{cells} {cells:cellule marquée|cellules marquées}. Vos remplissages, notes et formats restent tels quels.",
       unmark: "Ôter les marques",
       unmarked: "Toutes les marques sont ôtées.",
       print: "Imprimer la liste",
@@ -2988,16 +2989,16 @@ export const fr: Texts = {
         "Affiche {shows} : quelque chose occupe les cellules dont le résultat a besoin. Videz les cellules à droite et en dessous.",
       error:
         "Affiche {shows} : ce qui lui est donné ne convient pas. Sélectionnez la cellule et ouvrez Fonctions, qui dit quoi.",
-      found: "{cells} cellules peuvent être réparées.",
+      found: "{cells} {cells:cellule peut être réparée|cellules peuvent être réparées}.",
       enterAgain: "Est saisie à nouveau telle quelle :",
       before: "Telle quelle",
       after: "Devient",
       repair: "Réparer {cells} {cells:cellule|cellules}",
       repaired:
-        "{cells} cellules ont été réparées ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
+        "{cells} {cells:cellule a été réparée|cellules ont été réparées} ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
       undo: "Annuler la réparation",
       undone:
-        "{cells} cellules sont comme avant ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
+        "{cells} {cells:cellule est|cellules sont} comme avant ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
       unknown: "{name} n'est pas une fonction de cette version ; la formule reste telle quelle.",
       testTitle: "Autotest",
       testIntro: "Essaie ce dont le complément a besoin ici, sur des feuilles à lui, ôtées ensuite.",
@@ -3079,7 +3080,7 @@ export const fr: Texts = {
       winter:
         "{sheets} : {rows} lignes sont datées de l'hiver {winter} et ne sont dans aucun résultat. Appartiennent-elles à {likely} ?",
       oddCounts:
-        "{sheet} : {cells} {cells:cellule|cellules} de {columns} contiennent {kind}, comme {examples}, et n'ont pas été lues. Qu'a-t-on compté ?",
+        "{sheet} : {cells} {cells:cellule|cellules} de {columns} {cells:contient|contiennent} {kind}, comme {examples}, et {cells:n'a pas été lue|n'ont pas été lues}. Qu'a-t-on compté ?",
       keys: "{sheet} : aucune colonne, aucun titre ni nom n'indique {column}. Laquelle est-ce ?",
     },
     leftOut: {
