@@ -477,3 +477,57 @@ test.each(RUNS)(
     expect(found).toEqual(expected);
   },
 );
+
+test("in Excel a block whose vines are merged cells is decided and accepted like any other", async () => {
+  const rows = SHEETS.Cordons.map((row, index) => {
+    const above = SHEETS.Cordons[index - 1];
+    return index > 1 && above[2] === row[2] ? [null, null, null, ...row.slice(3)] : row;
+  });
+  const merged = ["A2:A3", "B2:B3", "C2:C3", "A4:A6", "B4:B6", "C4:C6", "A7:A8", "B7:B8", "C7:C8"];
+  const host = hostWith({ ...SHEETS, Cordons: rows }, perpetual2021, { Cordons: merged });
+  const pane = paneOn(excelWorkbookOn(host, ME));
+  const plain = open(perpetual2021);
+  for (const one of [pane, plain.pane]) {
+    await decide(one, signal());
+    await acceptBlock(one, BLOCK, "AB");
+  }
+  const fixed = ({ book }: ExcelHost) =>
+    rows.map((_row, index) => book.sheet("Cordons").cell(index, 10).value);
+  expect(pane.state.decide.result!.vines.map(({ vine }) => vine)).toEqual([1, 2, 3]);
+  // Vine 2: A bears and B is dead on its left. Vine 3 is asked about: more spurs than positions.
+  expect(fixed(host)).toEqual(["Fixed choice", "stays", "stays", "stays", "goes", "stays", "", ""]);
+  expect(fixed(host)).toEqual(fixed(plain.host));
+  await takeBackBlock(pane);
+  expect(fixed(host).slice(1)).toEqual(Array.from({ length: 7 }, () => ""));
+  host.close();
+  plain.host.close();
+});
+
+test("what lies in merged cells, where it would be lost, is not written", async () => {
+  const { host, pane } = open(perpetual2021);
+  const sheet = host.book.sheet("Vines");
+  sheet.merge({ sheet, row: 1, column: 4, rows: 2, columns: 1 });
+  const write = (row: number) => pane.workbook.writeCells("Vines", [{ row, column: 5, value: 3 }]);
+  await write(2);
+  expect(sheet.cell(1, 4).value).toBe(3);
+  const before = JSON.stringify(host.book.snapshot());
+  await expect(write(3)).rejects.toMatchObject({ code: "mergedCell", facts: { row: 3, column: 5 } });
+  expect(JSON.stringify(host.book.snapshot())).toBe(before);
+  host.close();
+});
+
+test("a sheet of ours with cells that a person merged below its table is left whole", async () => {
+  const { host, pane } = open(perpetual2021);
+  const content = (count: number) => ({
+    sheet: "Row gaps",
+    headers: ["Row", "Gaps"],
+    rows: Array.from({ length: count }, (_, row) => [row, 1]),
+  });
+  await pane.workbook.writeOwnSheet(content(2));
+  const sheet = host.book.sheet("Row gaps");
+  sheet.merge({ sheet, row: 4, column: 0, rows: 2, columns: 2 });
+  const before = JSON.stringify(host.book.snapshot());
+  await expect(pane.workbook.writeOwnSheet(content(6))).rejects.toMatchObject({ code: "overlap" });
+  expect(JSON.stringify(host.book.snapshot())).toBe(before);
+  host.close();
+});

@@ -28,7 +28,7 @@ export async function acceptBlock(pane: Pane, block: string, by: string): Promis
     return;
   }
   const rows = vines.flatMap((vine) => vine.rows.map((_row, place) => wholeRow(vine, place)));
-  const unlike = await cellChangedSince(pane.workbook, rows);
+  const unlike = await cellChangedSince(pane, rows);
   if (unlike !== undefined) {
     pane.tell("warning", ACCEPT_TEXTS.meanwhile, { ...unlike });
     return;

@@ -1,9 +1,12 @@
-import type { CellValue } from "../../survey/sheets/cell";
+import { isBlank, type CellValue } from "../../survey/sheets/cell";
 import { cellName } from "../../survey/sheets/cellName";
 import type { SheetArea } from "../../survey/reading/sheetArea";
 import type { SurveyTable } from "../../survey/season/season";
 import { sameContent } from "../../workbook/actions/changeCells";
-import type { SurveyWorkbook } from "../../workbook/surveyWorkbook";
+import type { Pane } from "../pane";
+
+/** Columns that may be written once for several rows. */
+const KEYS = ["block", "row", "vine", "side"];
 
 /** A row of a table that was read, and what some of its cells should still hold. */
 export interface HeldRow {
@@ -15,12 +18,14 @@ export interface HeldRow {
 
 /**
  * The first cell of these rows that no longer holds what it should, undefined where all do: asked before writing, so
- * that rows which were sorted or edited since they were read are not written to. Each sheet is read once.
+ * that rows which were sorted or edited since they were read are not written to. Each sheet is read once. A cell that
+ * says where a cordon stands and was blank, since what stands above it counts, as in merged cells, may still be blank.
  */
 export async function cellChangedSince(
-  workbook: SurveyWorkbook,
+  { workbook, held }: Pick<Pane, "workbook" | "held">,
   rows: readonly HeldRow[],
 ): Promise<{ sheet: string; cell: string } | undefined> {
+  const read = new Map((await held.read()).areas.map((area) => [area.sheet, area]));
   const areas = new Map<string, SheetArea>();
   for (const sheet of new Set(rows.map(({ table }) => table.sheet)))
     areas.set(sheet, await workbook.readSheet(sheet, { rows: stretchOf(rows, sheet) }));
@@ -29,11 +34,18 @@ export async function cellChangedSince(
     const area = areas.get(sheet)!;
     const row = table.sheetRow(index);
     for (const { column, value } of cells) {
-      const now = area.values[row - area.firstRow]?.[column - area.firstColumn] ?? null;
-      if (!sameContent({ value }, { value: now })) return { sheet, cell: cellName(row, column) };
+      const now = cellOf(area, row, column);
+      if (sameContent({ value }, { value: now })) continue;
+      const isFilledIn = KEYS.some((id) => table.column(id)?.sheetColumn === column);
+      const wasBlank = isFilledIn && isBlank(cellOf(read.get(sheet), row, column));
+      if (!(isBlank(now) && wasBlank)) return { sheet, cell: cellName(row, column) };
     }
   }
   return undefined;
+}
+
+function cellOf(area: SheetArea | undefined, row: number, column: number): CellValue {
+  return area?.values[row - area.firstRow]?.[column - area.firstColumn] ?? null;
 }
 
 /** The stretch of sheet rows in which the rows of one sheet lie. */

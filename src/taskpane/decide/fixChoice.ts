@@ -58,7 +58,7 @@ export async function fixChoice(
   }
   const current = await isCurrent(pane, "decide");
   const unlike = await cellChangedSince(
-    pane.workbook,
+    pane,
     vine.rows.map((_row, place) => wholeRow(vine, place)),
   );
   if (unlike !== undefined) {

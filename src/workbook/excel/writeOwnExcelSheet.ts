@@ -1,3 +1,4 @@
+import { areasOfAddress } from "../address";
 import { layOutOwnSheet, OWN_SHEET_NAME, type OwnSheetLayout, type OwnValue } from "../ownSheet";
 import { WorkbookProblem, type OwnSheet, type OwnSheetWritten } from "../surveyWorkbook";
 import { asExcelInput } from "./cellContent";
@@ -23,7 +24,7 @@ const POINTS_OF_MARGIN = 4;
  * in slices. What stood there before comes back when the batch is refused. Charts are drawn after that, so that a
  * refused one costs no figure.
  *
- * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "filteredTable", "inTheWay" when a person's cells stand
+ * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "filteredTable", "overlap", "inTheWay" when a person's cells stand
  * where the longer table would go, "halfWritten" when neither the new nor the former content could be written.
  */
 export async function writeOwnExcelSheet(
@@ -117,7 +118,16 @@ async function lookAt(
     return { worksheet, name: worksheet.name, used: size, table, ...size, headerRow: layout.headerRow };
   const area = table.getRange();
   area.load("rowIndex,columnIndex,rowCount,columnCount");
+  const merged = worksheet
+    .getRangeByIndexes(0, 0, layout.values.length, layout.columnCount)
+    .getMergedAreasOrNullObject();
+  merged.load("address");
   await context.sync();
+  if (
+    !merged.isNullObject &&
+    areasOfAddress(merged.address).some(({ lastRow }) => lastRow >= layout.headerRow)
+  )
+    throw new WorkbookProblem("overlap", { sheet: worksheet.name });
   const former = {
     worksheet,
     name: worksheet.name,
