@@ -1,6 +1,7 @@
 import { isBlank, type CellValue } from "../sheets/cell";
 import type { Column } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
+import { holdsUnit } from "../sheets/unit";
 import { HEADER_SEARCH_ROWS } from "./findTable";
 import { columnNamed, headWords, likeness } from "./headWords";
 import { isReadable } from "./isReadable";
@@ -41,12 +42,13 @@ function likelyAt(
   const pairs: { head: string; at: number; column: Column; score: number }[] = [];
   heads.forEach((head, at) => {
     if (head === undefined) return;
-    const { words, qualifier, year } = headWords(head);
+    const { words, qualifier, year, unit } = headWords(head);
     if (qualifier !== undefined || year !== undefined) return;
     const cells = rows.slice(0, 200).map((row) => row[at] ?? null);
     const named = columnNamed(shape, words);
     for (const column of shape.columns) {
       if (named && named !== column) continue;
+      if (unit && column.kind !== "text" && !holdsUnit(column.kind, unit)) continue;
       const score = named ? 2 : likeness(words, column);
       if (score >= LEAST_LIKENESS && fits(column, cells)) pairs.push({ head, at, column, score });
     }

@@ -1,4 +1,5 @@
 import { acceptedHeaders, plainHeader, type Column, type SheetId } from "../../survey/sheets/column";
+import { headWords, plainWords } from "../../survey/reading/headWords";
 import { SHEETS } from "../../survey/sheets/sheets";
 
 /** The columns that a person can map: all but those of the settings, the needed ones first. */
@@ -14,20 +15,39 @@ export function mappableColumns(shape: SheetId): readonly Column[] {
 export function proposeHeads(shape: SheetId, headers: readonly string[]): Record<string, string> {
   const proposal: Record<string, string> = {};
   const free = new Set(headers);
-  const take = (column: Column, fits: (header: string, accepted: readonly string[]) => boolean) => {
+  const take = (
+    column: Column,
+    fits: (header: string, accepted: readonly string[], written: string) => boolean,
+  ) => {
     if (column.id in proposal) return;
     const accepted = acceptedHeaders(column);
-    const header = [...free].find((candidate) => fits(plainHeader(candidate), accepted));
+    const header = [...free].find((candidate) => fits(plainHeader(candidate), accepted, candidate));
     if (header === undefined) return;
     proposal[column.id] = header;
     free.delete(header);
   };
   for (const column of mappableColumns(shape)) take(column, (header, accepted) => accepted.includes(header));
   for (const column of mappableColumns(shape))
-    take(column, (header, accepted) =>
-      accepted.some((word) => word.length > 2 && ` ${header} `.includes(` ${word} `)),
+    take(
+      column,
+      (header, accepted, written) =>
+        !isOfAnother(column, written) &&
+        accepted.some((word) => word.length > 2 && ` ${header} `.includes(` ${word} `)),
     );
   return proposal;
+}
+
+/** Words of a measure of a trunk, which is not its number. */
+const MEASURED =
+  /\b(circumference|circ|girth|diam(eter)?|perimetro|circunferencia|diametro|circonference|diametre|tour)\b/;
+
+/** True for a head that only borrows a column's word: a trunk's circumference, per cents or dead ones of a count. */
+function isOfAnother(column: Column, header: string): boolean {
+  const { unit, qualifier } = headWords(header);
+  return (
+    (column.kind === "count" && (unit !== undefined || MEASURED.test(plainWords(header)))) ||
+    qualifier !== undefined
+  );
 }
 
 /** The needed columns that a mapping leaves open. */

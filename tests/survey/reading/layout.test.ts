@@ -383,6 +383,14 @@ test.each<[string, (i: number) => CellValue]>([
   expect([...after.tables("cordons")[0].column("countedOn")!.usable]).not.toContain(NaN);
 });
 
+test("of unknown heads a trunk in inches is not proposed as the trunk's number", () => {
+  const heads = ["Blk", "Rw", "Vn", "Sd", "Cor", "Trunk (in)", "Len", "Pos", "Live"];
+  const { account } = readSeason([
+    areaOf("P", [heads, ...ROWS.map((row, i) => [...row.slice(0, 5), 2 + (i % 3), ...row.slice(6)])]),
+  ]);
+  expect(Object.keys(account.questions[0].proposals[0].heads![0].columns)).not.toContain("Trunk (in)");
+});
+
 test("odd counts are asked by kind and stay out until somebody answers", () => {
   const odd = ROWS.map((row, i) => (i === 0 ? [...row.slice(0, 8), "2 + 1"] : row));
   const area = areaOf("C", [HEADS, ...odd]);

@@ -9,6 +9,17 @@ test("known heads are proposed first, then heads that contain a known one as a w
   });
 });
 
+test.each([
+  "Trunk circumference summer",
+  "Trunk girth",
+  "Summer trunk (cm)",
+  "Perímetro trunk",
+  "Trunk dead",
+])("%s is not proposed as the trunk's number", (head) => {
+  expect(proposeHeads("cordons", ["Block", head])["trunk"]).toBeUndefined();
+  expect(proposeHeads("cordons", ["Block", head, "Trunk from ground"])["trunk"]).toBe("Trunk from ground");
+});
+
 test("no head is proposed for two columns", () => {
   const proposed = Object.values(proposeHeads("cordons", ["Row vine", "Side"]));
   expect(new Set(proposed).size).toBe(proposed.length);
