@@ -117,9 +117,16 @@ function sampledVines(table: SurveyTable): Set<string> {
   return vines;
 }
 
+const middleDays = new WeakMap<SurveyTable, number | undefined>();
+
 function middleDay(table: SurveyTable): number | undefined {
-  const days = [...(table.column("countedOn")?.numbers ?? [])].filter(isPlausibleDay).sort((a, b) => a - b);
-  return days.length === 0 ? undefined : days[days.length >> 1];
+  if (middleDays.has(table)) return middleDays.get(table);
+  const days = Float64Array.from(table.column("countedOn")?.numbers ?? [])
+    .filter(isPlausibleDay)
+    .sort();
+  const middle = days.length === 0 ? undefined : days[days.length >> 1];
+  middleDays.set(table, middle);
+  return middle;
 }
 
 /** The table in the winter that a person gave its sheet, its days moved by whole years. */
