@@ -1,4 +1,5 @@
 import { blockOutlook } from "../survey/crop/blockOutlook";
+import { cropLoadSentence, winterNotes } from "../survey/crop/cropNotes";
 import { ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
@@ -40,8 +41,13 @@ export const OUTLOOK_COMMAND: Command = {
     else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), blocks }));
     else {
       printTable(sheet, terminal);
-      for (const { inputs } of blocks) {
-        const { block, harvests, lacking } = inputs;
+      for (const outlook of blocks) {
+        const { block, harvests, lacking } = outlook.inputs;
+        for (const sentence of [
+          ...winterNotes(outlook, language),
+          ...outlook.cropLoads.map((pair) => cropLoadSentence(pair, language)),
+        ])
+          terminal.print(printable(`${block}: ${sentence}`));
         if (harvests)
           terminal.print(
             printable(`${block}: ${ownHarvestsSentence(harvests, season.unitSystem, language)}`),

@@ -19,6 +19,12 @@ export const THINNING_GROUPS: readonly Text[] = TEXTS.outlook.thinningGroups;
 /** Where crop load lies against its range: {load} {low} {high} {range}. */
 export const CROP_LOAD_VERDICTS = TEXTS.outlook.cropLoadVerdicts;
 
+/** Which crop is divided by which prunings: {year}. */
+export const CROP_LOAD_PAIRS = TEXTS.outlook.cropLoadPairs;
+
+/** Both crops where secondaries can be read two ways: {other} {clusters}. */
+export const OTHER_SECONDARIES: Text = TEXTS.outlook.otherSecondaries;
+
 /** Said beside a crop load verdict when the range of the crop reaches over a limit. */
 export const CROP_LOAD_UNSURE: Text = TEXTS.outlook.cropLoadUnsure;
 

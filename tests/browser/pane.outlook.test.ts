@@ -32,6 +32,11 @@ describe("the page that shows what crop the pruning leaves", () => {
       /^With the nodes as counted: about [\d.]+ clusters a vine, [\d.]+ – [\d.]+ – [\d.]+ tons\/acre\.$/,
     );
     expect(await pane.page.locator(".against-harvests").count()).toBe(0);
+    const loads = await pane.page.locator(".crop-load").allInnerTexts();
+    expect(loads.map((words) => words.split(",")[0])).toEqual([
+      "Crop of 2025 over the prunings of the winter after it",
+      "Likely crop of 2026 over the prunings of the winter before it",
+    ]);
     const bars = await pane.page
       .locator("svg.range")
       .evaluateAll((all) => all.map((bar) => bar.getAttribute("aria-label")));

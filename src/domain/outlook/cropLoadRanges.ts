@@ -43,7 +43,8 @@ export interface CropLoadVerdict {
  *
  * `perVine`: kilograms of crop on a vine, low, likely, high. `prunings`: kilograms of prunings of a vine.
  *
- * Refuses (noPrunings) prunings that weigh nothing, and (unknownCropLoadRange) an unknown name.
+ * A load is shown to a tenth, so one that only rounding parts from a limit lies within. Refuses (noPrunings) prunings that
+ * weigh nothing, and (unknownCropLoadRange) an unknown name.
  *
  * @example
  * cropLoadAgainst({ low: 8, likely: 9.8, high: 12 }, 1.3, "single canopy") // { load: { low: 6.15, likely: 7.54, high: 9.23 }, verdict: "within", sure: true }
@@ -57,7 +58,10 @@ export function cropLoadAgainst(
   mustLieBetween("low", low, 0, high);
   const of = (crop: number) => cropLoad(kilograms(crop), kilograms(prunings));
   const load = { low: of(perVine.low), likely: of(perVine.likely), high: of(perVine.high) };
-  const where = (value: number) => (value < low ? "below" : value > high ? "above" : "within");
+  const where = (value: number) => {
+    const asShown = Math.round(value * 10) / 10;
+    return asShown < low && value < low ? "below" : asShown > high && value > high ? "above" : "within";
+  };
   const verdict = where(load.likely);
   return { load, verdict, sure: where(load.low) === verdict && where(load.high) === verdict };
 }

@@ -9,6 +9,7 @@ import { cropLoadAgainst, type CropLoadVerdict } from "../../domain/outlook/crop
 import { disagreement, type Disagreement } from "../../domain/outlook/ownHarvests";
 import { nextSteps, sampledUnits, type NextStep } from "../../domain/outlook/nextSteps";
 import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
+import type { Range } from "../../domain/outlook/productRange";
 import type { BlockOutlookInputs } from "./outlookInputs";
 import { cropLoadLimit } from "../settings/outlook";
 import type { SettingValues } from "../settings/settings";
@@ -21,6 +22,18 @@ export interface YoungLimit {
   readonly clusters: number;
   /** Likely clusters on a vine as it stands. */
   readonly likely: number;
+}
+
+/**
+ * Crop over prunings of one pair. "following": the crop of the year before over the prunings of the winter after it, as
+ * published ranges have it. "before": this year's likely crop over the prunings of the winter before it.
+ */
+export interface CropLoadOfPair extends CropLoadVerdict {
+  readonly pair: "following" | "before";
+  /** Of the crop. */
+  readonly year: number;
+  readonly range: string;
+  readonly limits: { readonly low: number; readonly high: number };
 }
 
 /** Everything the outlook says of one block. */
@@ -38,13 +51,10 @@ export interface BlockOutlook {
   readonly steps: readonly NextStep[];
   /** Minutes that a step may take, and by which share it must narrow the range to be one; where anything is sampled. */
   readonly leastStep?: { readonly minutes: number; readonly gain: number };
-  /** Crop load against the range named in the Settings sheet, where prunings were weighed. */
-  readonly cropLoad:
-    | (CropLoadVerdict & {
-        readonly range: string;
-        readonly limits: { readonly low: number; readonly high: number };
-      })
-    | undefined;
+  /** The winter's crop with the secondaries read the other way, where the bud cuts do not tell. */
+  readonly otherSecondaries: CropOutlook | undefined;
+  /** Against the range named in the Settings sheet, where prunings were weighed; a pair of crop and prunings each. */
+  readonly cropLoads: readonly CropLoadOfPair[];
   /** Undefined without a target, a cluster weight, a density or counted clusters. */
   readonly thinning: Thinning | undefined;
   /** Picked over likely, for each stage, once the harvest is in. */
@@ -105,10 +115,16 @@ export function blockOutlook(
     ...(latestFigures && sampledUnits(latestFigures).length > 0
       ? { leastStep: { minutes: settings.minutesForANextStep, gain: settings.leastGainOfANextStep } }
       : {}),
-    cropLoad:
-      latest && inputs.prunings && limits.low <= limits.high
-        ? { ...cropLoadAgainst(latest.perVine, inputs.prunings.mean, limits), range, limits }
-        : undefined,
+    otherSecondaries: inputs.otherSecondaries && cropOutlook(inputs.otherSecondaries, block, confidence),
+    cropLoads:
+      limits.low <= limits.high
+        ? cropLoads(inputs, latest).map(({ crop, prunings, ...pair }) => ({
+            ...cropLoadAgainst(crop, prunings, limits),
+            ...pair,
+            range,
+            limits,
+          }))
+        : [],
     thinning: thinningOf(inputs, latestFigures, settings.minutesAVineThinning, groupNames),
     pickedOverLikely:
       inputs.picked === undefined
@@ -122,6 +138,22 @@ export function blockOutlook(
             })),
     young: youngLimit(inputs, latest, settings),
   };
+}
+
+function cropLoads({ prunings, pickedBefore, year }: BlockOutlookInputs, latest: CropOutlook | undefined) {
+  if (!prunings) return [];
+  const pairs: { pair: CropLoadOfPair["pair"]; year: number; crop: Range; prunings: number }[] = [];
+  if (pickedBefore && pickedBefore.vines > 0) {
+    const aVine = pickedBefore.picked / pickedBefore.vines;
+    pairs.push({
+      pair: "following",
+      year: year - 1,
+      crop: { low: aVine, likely: aVine, high: aVine },
+      prunings: prunings.mean,
+    });
+  }
+  if (latest) pairs.push({ pair: "before", year, crop: latest.perVine, prunings: prunings.mean });
+  return pairs;
 }
 
 function thinningOf(

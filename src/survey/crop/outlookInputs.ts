@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import type { StageFigures } from "../../domain/outlook/cropOutlook";
 import { clustersWeighedTogether } from "../../domain/outlook/clustersWeighed";
 import {
@@ -12,6 +13,12 @@ import { fruitfulNodes, type CaneCut } from "../../domain/outlook/fruitfulNodes"
 import { fewVines, SMALLEST_PILOT, vinesAtRandom, vinesByRow } from "../../domain/outlook/vinesCounted";
 import { worthOfShoots } from "../../domain/outlook/worthOfShoots";
 import {
+  secondariesOnly,
+  secondariesWritten,
+  type CaneAsWritten,
+  type SecondariesWritten,
+} from "../../domain/outlook/secondariesWritten";
+import {
   kilogramsPerHectareFromTonnes,
   kilogramsPerHectareFromTonsPerAcre,
   metres,
@@ -20,6 +27,7 @@ import {
 } from "../../domain/units";
 import { vineDensity } from "../../domain/vineDensity";
 import type { DecidedVine } from "../decide/decideSeason";
+import { injuryOfBlocks, type InjuredBlock } from "../decide/plan/injuryOfBlocks";
 import { plannedNodes } from "../decide/plan/plannedNodes";
 import { stayingCordons } from "../decide/stayingCordons";
 import { fixedCordons, type Stays } from "../season/fixedCordons";
@@ -27,6 +35,7 @@ import { winterOf } from "../reading/serialDate";
 import type { Season, SurveyTable } from "../season/season";
 import { ownHarvests, type OwnHarvests } from "../../domain/outlook/ownHarvests";
 import type { VinePlaces } from "../season/vinePlaces";
+import { NO_WORD } from "../sheets/words";
 import { choiceId, NO_PLACE, placeKey, placeOf } from "../season/vinePlaces";
 
 /** What the sheets lack: "needed" leaves a stage out, "assumed" is made up for by what stands beside it in the texts. */
@@ -37,6 +46,7 @@ export interface Lacking {
     | "countedVines"
     | "decidedVines"
     | "budCuts"
+    | "secondaries"
     | "register"
     | "rowsOfVines"
     | "usualFigures"
@@ -60,6 +70,9 @@ export interface BlockOutlookInputs {
   readonly stages: readonly StageFigures[];
   /** The winter's figures with the nodes that stand on the staying cordons as counted; undefined where no vine has a plan. */
   readonly asCounted: StageFigures | undefined;
+  /** The winter's figures with the secondaries read the other way, where the bud cuts do not tell which is meant. */
+  readonly otherSecondaries: StageFigures | undefined;
+  readonly injured: InjuredBlock | undefined;
   /** Of the years before this one. */
   readonly harvests: OwnHarvests | undefined;
   /** Clusters of each counted bearing vine. */
@@ -71,7 +84,15 @@ export interface BlockOutlookInputs {
   readonly clusterWeight: number | undefined;
   /** Picked this season. */
   readonly picked: number | undefined;
+  /** Of the year before: the crop whose prunings are those of this winter. */
+  readonly pickedBefore: CropBefore | undefined;
   readonly lacking: readonly Lacking[];
+}
+
+/** A crop in kilograms and the vines that bore it. */
+export interface CropBefore {
+  readonly picked: number;
+  readonly vines: number;
 }
 
 export interface OutlookOptions {
@@ -100,7 +121,9 @@ export function outlookInputs(season: Season, options: OutlookOptions = {}): Blo
   const left = planned?.size ? nodesLeft(season, places, stays, planned) : counted;
   const cuts = caneCuts(season);
   const seasons = winterRows(season, year);
+  const before = pickedIn(season, year - 1);
   const harvests = harvestsBefore(season, year);
+  const injured = injuryOfBlocks(season);
   const inputs: BlockOutlookInputs[] = [];
   const codes = new Set([...places.blockRows().keys(), ...tallies.keys()]);
   for (const code of codes)
@@ -115,6 +138,8 @@ export function outlookInputs(season: Season, options: OutlookOptions = {}): Blo
         cuts.get(code),
         seasons.get(code),
         ownHarvests(harvests.get(code) ?? []),
+        injured.get(code),
+        before.get(code),
       ),
     );
   return inputs;
@@ -162,9 +187,11 @@ function inputsOfBlock(
   year: number,
   tally: VineTally | undefined,
   nodes: NodesOfBlock,
-  cuts: readonly CaneCut[] | undefined,
+  cuts: CutsOfBlock | undefined,
   figures: WinterFigures | undefined,
   harvests: OwnHarvests | undefined,
+  injured: InjuredBlock | undefined,
+  before: CropBefore | undefined,
 ): BlockOutlookInputs {
   const { settings } = season;
   const figure = (column: string) => usable(places.blockNumber(code, column));
@@ -236,6 +263,7 @@ function inputsOfBlock(
 
   const stages: StageFigures[] = [];
   let asCounted: StageFigures | undefined;
+  let otherSecondaries: StageFigures | undefined;
   if (left && clusterWeight) {
     if (!cuts) lack("budCuts", "assumed");
     const basalWorth = (byRow: NodesOfBlock["left"]) =>
@@ -243,7 +271,7 @@ function inputsOfBlock(
     const winter: StageFigures = {
       stage: "winter",
       nodes: left,
-      buds: cuts ? fruitfulNodes(cuts, settings.worthOfASecondaryShoot) : exactly("buds", 1),
+      buds: cuts ? fruitfulNodes(cuts.canes, settings.worthOfASecondaryShoot) : exactly("buds", 1),
       budbreak: shareFromYears(
         "budbreak",
         ownBudbreak ?? settings.usualBudbreak,
@@ -257,10 +285,17 @@ function inputsOfBlock(
     };
     stages.push(winter);
     asCounted = counted && { ...winter, nodes: counted, basalWorth: basalWorth(nodes.counted) };
+    if (cuts?.otherwise) {
+      lack("secondaries", "assumed");
+      otherSecondaries = {
+        ...winter,
+        buds: fruitfulNodes(cuts.otherwise, settings.worthOfASecondaryShoot),
+      };
+    }
   }
   if (shoots && clusterWeight) {
-    const worth = cuts?.some(({ primaries, secondariesOnly }) => primaries + secondariesOnly > 0)
-      ? worthOfShoots(cuts, settings.worthOfASecondaryShoot, ownBudbreak ?? settings.usualBudbreak, {
+    const worth = cuts?.canes.some((cane) => cane.primaries + cane.secondariesOnly > 0)
+      ? worthOfShoots(cuts.canes, settings.worthOfASecondaryShoot, ownBudbreak ?? settings.usualBudbreak, {
           perNode: settings.basalShootsASpur * spursANode(nodes.left, settings.nodesASpur),
           worth: settings.worthOfABasalShoot,
         })
@@ -305,6 +340,8 @@ function inputsOfBlock(
         : undefined,
     stages: planted > 0 ? stages : [],
     asCounted: planted > 0 ? asCounted : undefined,
+    otherSecondaries: planted > 0 ? otherSecondaries : undefined,
+    injured,
     harvests,
     clusterCounts,
     prunings:
@@ -314,6 +351,7 @@ function inputsOfBlock(
     targetCrop: entry && targetCrop(entry.table, entry.index, season.unitSystem),
     clusterWeight: usualWeight,
     picked: usable(figures?.picked),
+    pickedBefore: before && { ...before, vines: before.vines || bearingVines },
     lacking,
   };
 }
@@ -439,29 +477,79 @@ function nodesLeft(
   return blocks;
 }
 
-/**
- * Canes of each block. The sheet counts a live secondary on every node; where the primary lives too the secondary is taken
- * to live with it, because it stands more cold, so those beyond the live primaries are the nodes it saves.
- */
-function caneCuts(season: Season): Map<number, CaneCut[]> {
-  const blocks = new Map<number, CaneCut[]>();
+interface CutsOfBlock {
+  readonly canes: readonly CaneCut[];
+  /** The same with secondaries read the other way; undefined where the sheet or Settings tell which is meant. */
+  readonly otherwise: readonly CaneCut[] | undefined;
+}
+
+interface WrittenCane {
+  readonly block: number;
+  readonly counter: number;
+  readonly cane: CaneAsWritten;
+}
+
+/** Canes of each block, by the way in which each counter writes secondaries, or all of them where one alone does not tell. */
+function caneCuts(season: Season): Map<number, CutsOfBlock> {
+  const written = writtenCanes(season);
+  const withSecondaries = written.filter(({ cane }) => cane.secondaries >= 0);
+  const asSet = WRITTEN_BY_SETTING[season.settings.secondariesAreWritten];
+  const ofAll = secondariesWritten(withSecondaries.map(({ cane }) => cane));
+  const byCounter = new Map(
+    [...grouped(withSecondaries, ({ counter }) => counter)].map(([counter, rows]) => {
+      const own = secondariesWritten(rows.map(({ cane }) => cane));
+      return [counter, own.told || !ofAll.told ? own : ofAll];
+    }),
+  );
+  return new Map(
+    [...grouped(written, ({ block }) => block)].map(([block, rows]) => {
+      const cut = (other: boolean) =>
+        rows.map(({ counter, cane: { nodes, primaries, secondaries } }): CaneCut => {
+          const read = byCounter.get(counter);
+          if (!(secondaries >= 0) || !read) return { nodes, primaries, secondariesOnly: 0 };
+          const way = asSet ?? (other && !read.told ? OTHER_WAY[read.written] : read.written);
+          return {
+            nodes,
+            primaries,
+            secondariesOnly: secondariesOnly({ nodes, primaries, secondaries }, way),
+          };
+        });
+      const canes = cut(false);
+      const otherwise = cut(true);
+      const isOther = otherwise.some((cane, at) => cane.secondariesOnly !== canes[at].secondariesOnly);
+      return [block, { canes, otherwise: isOther ? otherwise : undefined }];
+    }),
+  );
+}
+
+const WRITTEN_BY_SETTING: Readonly<Record<string, SecondariesWritten | undefined>> = {
+  "of all nodes": "ofAllNodes",
+  "under dead primaries": "underDeadPrimaries",
+};
+
+const OTHER_WAY: Readonly<Record<SecondariesWritten, SecondariesWritten>> = {
+  ofAllNodes: "underDeadPrimaries",
+  underDeadPrimaries: "ofAllNodes",
+};
+
+function writtenCanes(season: Season): WrittenCane[] {
+  const canes: WrittenCane[] = [];
   for (const table of season.tables("budCuts")) {
-    const codes = table.column("block")?.codes;
-    const cut = table.column("nodesCut")?.usable;
-    const alive = table.column("primariesAlive")?.usable;
-    const second = table.column("secondariesAlive")?.usable;
-    if (!codes || !cut || !alive) continue;
-    for (let index = 0; index < table.rowCount; index++) {
-      const nodes = cut[index];
-      const primaries = alive[index];
-      if (codes[index] < 0 || !(nodes >= 0) || !(primaries >= 0)) continue;
-      const secondaries = second && second[index] >= 0 ? second[index] : primaries;
-      const canes = blocks.get(codes[index]) ?? [];
-      blocks.set(codes[index], canes);
-      canes.push({ nodes, primaries, secondariesOnly: Math.max(0, secondaries - primaries) });
-    }
+    const blocks = table.column("block")?.codes;
+    const nodes = table.column("nodesCut")?.usable;
+    const primaries = table.column("primariesAlive")?.usable;
+    if (!blocks || !nodes || !primaries) continue;
+    const secondaries = table.column("secondariesAlive")?.usable;
+    const counters = table.column("countedBy")?.codes;
+    for (let at = 0; at < table.rowCount; at++)
+      if (blocks[at] >= 0 && nodes[at] >= 0 && primaries[at] >= 0)
+        canes.push({
+          block: blocks[at],
+          counter: counters?.[at] ?? NO_WORD,
+          cane: { nodes: nodes[at], primaries: primaries[at], secondaries: secondaries?.[at] ?? NaN },
+        });
   }
-  return blocks;
+  return canes;
 }
 
 function winterRows(season: Season, year: number): Map<number, WinterFigures> {
@@ -480,6 +568,27 @@ function winterRows(season: Season, year: number): Map<number, WinterFigures> {
         });
   }
   return rows;
+}
+
+/** What each block bore in one year, and on how many vines; 0 where the Harvest sheet does not say. */
+function pickedIn(season: Season, year: number): Map<number, CropBefore> {
+  const sums = new Map<number, CropBefore>();
+  for (const table of season.tables("harvest")) {
+    const blocks = table.column("block")?.codes;
+    const years = table.column("year")?.usable;
+    const picked = table.column("picked")?.usable;
+    const vines = table.column("vinesPicked")?.usable;
+    if (!blocks || !years || !picked) continue;
+    for (let index = 0; index < table.rowCount; index++) {
+      if (blocks[index] < 0 || years[index] !== year || !(picked[index] > 0)) continue;
+      const sum = sums.get(blocks[index]) ?? { picked: 0, vines: 0 };
+      sums.set(blocks[index], {
+        picked: sum.picked + picked[index],
+        vines: sum.vines + (usable(vines?.[index]) ?? 0),
+      });
+    }
+  }
+  return sums;
 }
 
 /** What each block bore in every year before the one given: picked rows of a block and year are added up. */

@@ -93,6 +93,13 @@ export const OUTLOOK_SETTINGS = {
     "winesVines2015",
     MEANINGS.worthOfASecondaryShoot,
   ),
+  secondariesAreWritten: oneOf(
+    "Secondaries are written",
+    "as the counts tell",
+    ["as the counts tell", "of all nodes", "under dead primaries"],
+    "ours",
+    MEANINGS.secondariesAreWritten,
+  ),
   basalShootsASpur: figure("Basal shoots a spur", 0, "", "ours", [0, 5], MEANINGS.basalShootsASpur),
   worthOfABasalShoot: share("Worth of a basal shoot", 0.5, MEMORY, MEANINGS.worthOfABasalShoot),
   lagPhaseMultiplier: figure("Lag phase multiplier", 2, "", "iowa2013", [1, 5], MEANINGS.lagPhaseMultiplier),

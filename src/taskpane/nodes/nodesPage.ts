@@ -1,7 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Refusal } from "../../domain/refusal";
 import { threeDigits, vineCropIn } from "../../survey/crop/cropWords";
-import type { BlockBudget, Injury, NodesOrRefusal, RuleBudget } from "../../survey/decide/plan/blockBudgets";
+import type { BlockBudget, RuleBudget } from "../../survey/decide/plan/blockBudgets";
+import type { Injury, NodesOrRefusal } from "../../survey/decide/plan/injuryOfBlocks";
+import { overHalfSentence, straddleSentence } from "../../survey/decide/plan/injurySentences";
 import { NODES_TEXTS, GAP_SHEET_TEXTS } from "../../texts/pane";
 import { REFUSALS } from "../../texts/refusals";
 import { changePage } from "../changePage";
@@ -87,7 +89,7 @@ function winter(pane: Pane, { blocks, cultivars }: NodesResult): TemplateResult 
     ${
       hurt.length > 0
         ? html`<fluent-message-bar intent="warning" layout="multiline"
-            >${pane.say(NODES_TEXTS.overHalf, { blocks: hurt })}</fluent-message-bar
+            >${overHalfSentence(hurt, pane.state.language)}</fluent-message-bar
           >`
         : nothing
     }
@@ -125,7 +127,13 @@ function leave(pane: Pane, { settings }: NodesResult, block: BlockBudget): Templ
       }
       ${limited === undefined ? nothing : pane.say(limited === "least" ? NODES_TEXTS.limitedLeast : NODES_TEXTS.limitedMost)}
     </p>
-    ${block.straddle === undefined ? nothing : straddle(pane, block, block.straddle)}
+    ${
+      block.straddle === undefined
+        ? nothing
+        : html`<fluent-message-bar id="straddle" intent="warning" layout="multiline"
+            >${straddleSentence(block, pane.state.language)}</fluent-message-bar
+          >`
+    }
     <div class="buttons">
       ${settingButton(pane, "nodeRule")} ${corrected ? settingButton(pane, "injuryRule") : nothing}
       ${
@@ -136,21 +144,6 @@ function leave(pane: Pane, { settings }: NodesResult, block: BlockBudget): Templ
       ${block.light.length > 0 && settings.belowOnePound === "refuse" ? settingButton(pane, "belowOnePound") : nothing}
     </div>
   </section>`;
-}
-
-function straddle(
-  pane: Pane,
-  { injuryRule }: BlockBudget,
-  { edges, low, high }: NonNullable<BlockBudget["straddle"]>,
-): TemplateResult {
-  return html`<fluent-message-bar id="straddle" intent="warning" layout="multiline"
-    >${pane.say(NODES_TEXTS.straddle, {
-      edges: new Intl.ListFormat(pane.state.language).format(edges.map((edge) => percent(pane, edge))),
-      injuryRule,
-      low: nodesOrNone(pane, low),
-      high: nodesOrNone(pane, high),
-    })}</fluent-message-bar
-  >`;
 }
 
 function ruleTable(pane: Pane, { units }: NodesResult, block: BlockBudget): TemplateResult {
@@ -279,11 +272,6 @@ function light(pane: Pane, { units }: NodesResult, block: BlockBudget): Template
 
 const numberOrReason = (pane: Pane, { nodes, refusal }: NodesOrRefusal) =>
   nodes === undefined ? reasonOf(pane, refusal) : threeDigits(nodes, pane.state.language);
-
-const nodesOrNone = (pane: Pane, { nodes, refusal }: NodesOrRefusal) =>
-  nodes === undefined
-    ? `${pane.say(NODES_TEXTS.noAnswer)} (${reasonOf(pane, refusal)})`
-    : pane.say(NODES_TEXTS.someNodes, { nodes: threeDigits(nodes, pane.state.language) });
 
 /** Why there is no number; the sentences of the functions, whose facts name no argument here. */
 const reasonOf = (pane: Pane, refusal: Refusal | undefined) =>

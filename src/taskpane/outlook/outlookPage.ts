@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { CropOutlook } from "../../domain/outlook/cropOutlook";
 import type { Range } from "../../domain/outlook/productRange";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
+import { cropLoadSentence, winterNotes } from "../../survey/crop/cropNotes";
 import { disagreementSentence, ownHarvestsSentence } from "../../survey/crop/harvestSentences";
 import {
   areaCropIn,
@@ -10,17 +11,11 @@ import {
   vineCropIn,
   type ShownCrop,
 } from "../../survey/crop/cropWords";
-import {
-  CROP_LOAD_UNSURE,
-  CROP_LOAD_VERDICTS,
-  NEXT_STEPS,
-  OUTLOOK_LACKS,
-  SPREAD_SOURCES,
-  STAGE_NAMES,
-} from "../../texts/outlook";
+import { NEXT_STEPS, OUTLOOK_LACKS, SPREAD_SOURCES, STAGE_NAMES } from "../../texts/outlook";
 import { OUTLOOK_SHEET_TEXTS, OUTLOOK_TEXTS } from "../../texts/pane";
 import { outlookSheet } from "../../workbook/results/outlookSheet";
 import { choiceField } from "../fields";
+import { settingButton } from "../settingButton";
 import { usedRowsLine } from "../usedRowsLine";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
@@ -104,6 +99,8 @@ function blockView(pane: Pane, page: OutlookState, outlook: BlockOutlook): Templ
           >${pane.say(OUTLOOK_TEXTS.cannotSay)}</fluent-message-bar
         >`
       : html`<p id="outlook-crop"><strong>${cropWords(pane, page, latest)}</strong></p>
+          ${winterNotes(outlook, pane.state.language).map((note) => html`<p class="small winter-note">${note}</p>`)}
+          ${inputs.otherSecondaries ? settingButton(pane, "secondariesAreWritten") : nothing}
           ${stageBars(pane, page, outlook, stages)} ${spreadView(pane, latest)}
           ${stepsView(pane, page, outlook)} ${loadView(pane, outlook)} ${thinningView(pane, outlook)}
           ${harvestView(pane, outlook)}`
@@ -241,21 +238,10 @@ function stepsView(pane: Pane, { unitSystem }: OutlookState, { steps, leastStep 
     }`;
 }
 
-function loadView(pane: Pane, { cropLoad }: BlockOutlook) {
-  if (cropLoad === undefined) return nothing;
-  const one = (value: number) =>
-    new Intl.NumberFormat(pane.state.language, { maximumFractionDigits: 1 }).format(value);
-  const facts = {
-    load: one(cropLoad.load.likely),
-    low: one(cropLoad.limits.low),
-    high: one(cropLoad.limits.high),
-    range: cropLoad.range,
-  };
+function loadView(pane: Pane, { cropLoads }: BlockOutlook) {
+  if (cropLoads.length === 0) return nothing;
   return html`<h2>${pane.say(OUTLOOK_TEXTS.load)}</h2>
-    <p>
-      ${pane.say(CROP_LOAD_VERDICTS[cropLoad.verdict], facts)}
-      ${cropLoad.sure ? "" : pane.say(CROP_LOAD_UNSURE)}
-    </p>`;
+    ${cropLoads.map((pair) => html`<p class="crop-load">${cropLoadSentence(pair, pane.state.language)}</p>`)}`;
 }
 
 function thinningView(pane: Pane, { thinning }: BlockOutlook) {

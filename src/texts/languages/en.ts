@@ -118,6 +118,8 @@ export const en = {
         "Spread of single clusters in one block, over the mean; says how sure a sample of weighed clusters is.",
       worthOfASecondaryShoot:
         "Crop of a shoot from a secondary bud over that of one from a primary bud: 0.275 / 0.725, worked out from the 70 to 75 % of the source.",
+      secondariesAreWritten:
+        "Which nodes the live secondaries of the Bud cuts sheet are of: of all nodes, under dead primaries only, or as the counts tell, which asks where they fit both.",
       basalShootsASpur:
         "Shoots from buds that are not counted, for each spur; 0 until the farm has counted its own.",
       worthOfABasalShoot: "Clusters of a basal shoot over those of a counted one.",
@@ -1542,7 +1544,7 @@ export const en = {
       },
       nodesafterinjury: {
         description:
-          "Nodes to leave so that winter injury is made up for, by one named rule. The rules disagree; where a rule's source says nothing, the answer is #N/A with a sentence.",
+          "Nodes to leave so that winter injury is made up for, by one named rule. The rules disagree; where a rule's source says nothing, the answer is #N/A with a sentence. Above half dead look at canes and trunks first.",
         parameters: {
           nodes: { label: "nodes", description: "Node budget of the uninjured vine." },
           dead_share: {
@@ -1787,6 +1789,8 @@ export const en = {
       decidedVines: "The cordons of fewer than two vines are decided, so the nodes left are not known.",
       budCuts:
         "No buds were cut in this block: every node is taken as alive, so the winter's figure is too high after a hard one.",
+      secondaries:
+        "The live secondaries of the bud cuts fit both ways of writing them, of all nodes and under dead primaries only: the setting Secondaries are written says which is meant.",
       register: "The Vines sheet lists no vine of this block: no vine is taken as missing.",
       usualFigures:
         "Budbreak or clusters a shoot are not in the Blocks sheet: the usual figures of Settings stand for them, and the range holds the spread between farms too.",
@@ -1795,11 +1799,19 @@ export const en = {
       rowsOfVines:
         "Rows cannot be taken as strata, because the Vines sheet does not list every vine: the counted vines are taken as drawn at random.",
     },
+    otherSecondaries:
+      "Read the other way, the secondaries would give {other} clusters a vine, not {clusters}.",
     thinningGroups: ["light vines", "middle vines", "heavy vines"],
     cropLoadVerdicts: {
       below: "Crop load {load} lies below {low} to {high} ({range}): the vines could carry more.",
       within: "Crop load {load} lies within {low} to {high} ({range}).",
       above: "Crop load {load} lies above {low} to {high} ({range}): overcropped for the size of the vines.",
+    },
+    cropLoadPairs: {
+      following:
+        "Crop of {year} over the prunings of the winter after it, the pair that published ranges are of.",
+      before:
+        "Likely crop of {year} over the prunings of the winter before it, which is not the pair that published ranges are of.",
     },
     cropLoadUnsure: "The range of the crop reaches over a limit, so this may turn.",
     missingTwice:
@@ -1889,11 +1901,11 @@ export const en = {
     msuBetween15And20:
       "{percent} % of the primary buds are dead: MSU 2002 covers up to 15 % and from 20 %, but nothing between.",
     msuAbove50:
-      "{percent} % of the primary buds are dead: above 50 % MSU 2002 gives no number but says to take off only unmanageable growth, wait until after budbreak, then prune lightly to the live nodes wanted.",
+      "{percent} % of the primary buds are dead: above 50 % MSU 2002 gives no number but says to take off only unmanageable growth, wait until after budbreak, then prune lightly to the live nodes wanted. Look at canes and trunks first.",
     purdueTwoRows:
       "{percent} % of the primary buds are dead: Purdue's table prints that share in two rows, one giving {first} nodes and the other {second}; it does not say which holds.",
     purdueAbove50:
-      "{percent} % of the primary buds are dead: above 50 % Purdue gives no number but asks for minimal pruning.",
+      "{percent} % of the primary buds are dead: above 50 % Purdue gives no number but asks for minimal pruning. Look at canes and trunks first.",
     northernGrapesNoNumber:
       "{percent} % of the primary buds are dead: above 20 % Northern Grapes 2014 says to leave more nodes, but not how many.",
     allDead: "Every primary bud is dead: no number of nodes makes up for that.",

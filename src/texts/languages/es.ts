@@ -123,6 +123,8 @@ export const es: Texts = {
         "Variación entre racimos de un cuartel, sobre la media; dice cuán segura es una muestra de racimos pesados.",
       worthOfASecondaryShoot:
         "Cosecha de un brote de yema secundaria frente a uno de primaria: 0.275 / 0.725, calculado del 70 a 75 % de la fuente.",
+      secondariesAreWritten:
+        "De qué yemas son las secundarias vivas de la hoja de cortes: de todas, solo bajo primarias muertas, o según digan los conteos, que preguntan donde caben ambas.",
       basalShootsASpur: "Brotes de yemas no contadas, por pitón; 0 hasta que la finca los cuente.",
       worthOfABasalShoot: "Racimos de un brote basal frente a uno contado.",
       lagPhaseMultiplier:
@@ -1570,7 +1572,7 @@ export const es: Texts = {
       },
       nodesafterinjury: {
         description:
-          "Yemas que dejar para compensar el daño de invierno, según una regla con nombre. Las reglas discrepan; donde la fuente calla, la respuesta es #N/A con una frase.",
+          "Yemas que dejar para compensar el daño de invierno, según una regla con nombre. Las reglas discrepan; donde la fuente calla, la respuesta es #N/A con una frase. Por encima de la mitad muerta, mire primero sarmientos y troncos.",
         parameters: {
           nodes: { label: "yemas", description: "Presupuesto de yemas de la planta sin daño." },
           dead_share: {
@@ -1817,6 +1819,8 @@ export const es: Texts = {
         "Los cordones de menos de dos plantas están decididos, así que no se sabe cuántas yemas quedan.",
       budCuts:
         "No se cortaron yemas en este cuartel: se toman todas por vivas; tras un invierno duro la cifra es demasiado alta.",
+      secondaries:
+        "Las secundarias vivas de los cortes caben de las dos maneras, de todas las yemas y solo bajo primarias muertas: el ajuste Secondaries are written dice cuál vale.",
       register: "La hoja Plantas no tiene plantas de este cuartel: ninguna se toma por faltante.",
       usualFigures:
         "La brotación o los racimos por brote no están en la hoja Cuarteles: valen las cifras usuales de Ajustes, y el intervalo incluye también la diferencia entre fincas.",
@@ -1825,6 +1829,8 @@ export const es: Texts = {
       rowsOfVines:
         "No se pueden tomar hileras como estratos porque la hoja Plantas no las enumera todas: se toman como elegidas al azar.",
     },
+    otherSecondaries:
+      "Leídas de la otra manera, las secundarias darían {other} racimos por cepa, no {clusters}.",
     thinningGroups: ["plantas ligeras", "plantas medias", "plantas cargadas"],
     cropLoadVerdicts: {
       below:
@@ -1832,6 +1838,12 @@ export const es: Texts = {
       within: "La relación de carga {load} está dentro de {low} a {high} ({range}).",
       above:
         "La relación de carga {load} está por encima de {low} a {high} ({range}): demasiada carga para el tamaño de las plantas.",
+    },
+    cropLoadPairs: {
+      following:
+        "Cosecha de {year} sobre los sarmientos del invierno siguiente, la pareja de los intervalos publicados.",
+      before:
+        "Cosecha probable de {year} sobre los sarmientos del invierno anterior, que no es la pareja de los intervalos publicados.",
     },
     cropLoadUnsure: "El rango de la cosecha pasa de un límite, así que esto puede cambiar.",
     missingTwice:
@@ -1920,11 +1932,11 @@ export const es: Texts = {
     msuBetween15And20:
       "El {percent} % de las yemas primarias está muerto: MSU 2002 cubre hasta 15 % y desde 20 %, pero nada entre medio.",
     msuAbove50:
-      "El {percent} % de las yemas primarias está muerto: por encima del 50 % MSU 2002 no da cifra, sino que pide quitar solo lo inmanejable, esperar a después de la brotación y podar ligero hasta las yemas vivas deseadas.",
+      "El {percent} % de las yemas primarias está muerto: por encima del 50 % MSU 2002 no da cifra, sino que pide quitar solo lo inmanejable, esperar a después de la brotación y podar ligero hasta las yemas vivas deseadas. Mire primero sarmientos y troncos.",
     purdueTwoRows:
       "El {percent} % de las yemas primarias está muerto: la tabla de Purdue pone esa parte en dos filas, una con {first} yemas y otra con {second}; no dice cuál vale.",
     purdueAbove50:
-      "El {percent} % de las yemas primarias está muerto: por encima del 50 % Purdue no da cifra, sino que pide una poda mínima.",
+      "El {percent} % de las yemas primarias está muerto: por encima del 50 % Purdue no da cifra, sino que pide una poda mínima. Mire primero sarmientos y troncos.",
     northernGrapesNoNumber:
       "El {percent} % de las yemas primarias está muerto: por encima del 20 % Northern Grapes 2014 pide dejar más yemas, pero no dice cuántas.",
     allDead: "Todas las yemas primarias están muertas: ningún número de yemas lo compensa.",

@@ -124,6 +124,8 @@ export const fr: Texts = {
         "Variation entre grappes d'une parcelle, sur la moyenne ; dit la sûreté d'un échantillon de grappes pesées.",
       worthOfASecondaryShoot:
         "Récolte d'une pousse de bourgeon secondaire sur celle d'un primaire : 0,275 / 0,725, tiré des 70 à 75 % de la source.",
+      secondariesAreWritten:
+        "De quels yeux sont les secondaires vivants de la feuille des coupes : de tous, seulement sous des primaires morts, ou selon les comptages, qui demandent là où les deux conviennent.",
       basalShootsASpur:
         "Pousses de bourgeons non comptés, par courson ; 0 tant que la ferme ne les a pas comptées.",
       worthOfABasalShoot: "Grappes d'une pousse basale sur celles d'une pousse comptée.",
@@ -1595,7 +1597,7 @@ export const fr: Texts = {
       },
       nodesafterinjury: {
         description:
-          "Yeux à laisser pour compenser les dégâts d'hiver, selon une règle nommée. Les règles divergent ; où la source se tait, la réponse est #N/A avec une phrase.",
+          "Yeux à laisser pour compenser les dégâts d'hiver, selon une règle nommée. Les règles divergent ; où la source se tait, la réponse est #N/A avec une phrase. Au-dessus de la moitié morte, regardez d'abord les sarments et les troncs.",
         parameters: {
           nodes: { label: "yeux", description: "Budget d'yeux du cep indemne." },
           dead_share: {
@@ -1840,6 +1842,8 @@ export const fr: Texts = {
         "Les cordons de moins de deux ceps sont décidés, les yeux laissés ne sont donc pas connus.",
       budCuts:
         "Aucun bourgeon n'a été coupé ici : tous les yeux sont tenus pour vivants ; après un hiver dur le chiffre est trop haut.",
+      secondaries:
+        "Les secondaires vivants des coupes conviennent des deux façons, de tous les yeux et seulement sous des primaires morts : le réglage Secondaries are written dit laquelle vaut.",
       register: "La feuille Ceps ne liste aucun cep de cette parcelle : aucun n'est tenu pour manquant.",
       usualFigures:
         "Le débourrement ou les grappes par rameau manquent dans la feuille Parcelles : les chiffres usuels des Réglages en tiennent lieu, et la fourchette comprend aussi l'écart entre domaines.",
@@ -1848,6 +1852,8 @@ export const fr: Texts = {
       rowsOfVines:
         "Les rangs ne peuvent servir de strates car la feuille Ceps ne liste pas tous les ceps : ils sont tenus pour tirés au hasard.",
     },
+    otherSecondaries:
+      "Lus de l'autre façon, les secondaires donneraient {other} grappes par cep, pas {clusters}.",
     thinningGroups: ["ceps légers", "ceps moyens", "ceps chargés"],
     cropLoadVerdicts: {
       below:
@@ -1855,6 +1861,12 @@ export const fr: Texts = {
       within: "Le rapport de charge {load} est dans {low} à {high} ({range}).",
       above:
         "Le rapport de charge {load} est au-dessus de {low} à {high} ({range}) : trop de charge pour la taille des ceps.",
+    },
+    cropLoadPairs: {
+      following:
+        "Récolte de {year} sur les bois de taille de l'hiver suivant, le couple des fourchettes publiées.",
+      before:
+        "Récolte probable de {year} sur les bois de taille de l'hiver précédent, qui n'est pas le couple des fourchettes publiées.",
     },
     cropLoadUnsure: "La fourchette de la récolte dépasse une limite, cela peut donc changer.",
     missingTwice:
@@ -1946,11 +1958,11 @@ export const fr: Texts = {
     msuBetween15And20:
       "{percent} % des bourgeons primaires sont morts : MSU 2002 couvre jusqu'à 15 % et dès 20 %, mais rien entre les deux.",
     msuAbove50:
-      "{percent} % des bourgeons primaires sont morts : au-dessus de 50 % MSU 2002 ne donne pas de chiffre mais dit de n'ôter que le bois ingérable, d'attendre après le débourrement, puis de tailler légèrement aux yeux vivants voulus.",
+      "{percent} % des bourgeons primaires sont morts : au-dessus de 50 % MSU 2002 ne donne pas de chiffre mais dit de n'ôter que le bois ingérable, d'attendre après le débourrement, puis de tailler légèrement aux yeux vivants voulus. Regardez d'abord les sarments et les troncs.",
     purdueTwoRows:
       "{percent} % des bourgeons primaires sont morts : le tableau de Purdue met cette part dans deux lignes, l'une donnant {first} yeux et l'autre {second} ; il ne dit pas laquelle vaut.",
     purdueAbove50:
-      "{percent} % des bourgeons primaires sont morts : au-dessus de 50 % Purdue ne donne pas de chiffre mais demande une taille minimale.",
+      "{percent} % des bourgeons primaires sont morts : au-dessus de 50 % Purdue ne donne pas de chiffre mais demande une taille minimale. Regardez d'abord les sarments et les troncs.",
     northernGrapesNoNumber:
       "{percent} % des bourgeons primaires sont morts : au-dessus de 20 % Northern Grapes 2014 dit de laisser plus d'yeux, mais pas combien.",
     allDead: "Tous les bourgeons primaires sont morts : aucun nombre d'yeux ne le compense.",

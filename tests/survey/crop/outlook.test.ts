@@ -1,10 +1,12 @@
 import { inventedFarm } from "../../../sample-workbooks/make/inventedFarm";
 import { randomSource } from "../../../sample-workbooks/make/randomSource";
+import { cropLoadAgainst } from "../../../src/domain/outlook/cropLoadRanges";
 import { disagreement, ownHarvests } from "../../../src/domain/outlook/ownHarvests";
 import { STAGES } from "../../../src/domain/outlook/cropOutlook";
 import { blockOutlook } from "../../../src/survey/crop/blockOutlook";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import type { SheetId } from "../../../src/survey/sheets/column";
+import { cropLoadSentence, winterNotes } from "../../../src/survey/crop/cropNotes";
 import { disagreementSentence, ownHarvestsSentence } from "../../../src/survey/crop/harvestSentences";
 import { crewCards } from "../../../src/survey/decide/cards/crewCards";
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
@@ -495,6 +497,96 @@ describe("the crop follows the plan", () => {
     expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(24.875, 9);
     expect(at(0, "Against own harvests")).toContain("lies above this range");
     expect(at(1, "Against own harvests")).toBeNull();
+  });
+});
+
+describe("buds", () => {
+  const cuts = (...rows: readonly (readonly [number, number, number, string?])[]): Rows => [
+    ["Block", "Nodes cut", "Primaries alive", "Secondaries alive", "Cut by"],
+    ...rows.map(([cut, primaries, secondaries, by]) => [
+      "North Bench",
+      cut,
+      primaries,
+      secondaries,
+      by ?? null,
+    ]),
+  ];
+  const outlookOf = (budCuts: Rows, more: Partial<Record<SheetId, Rows>> = {}) => {
+    const season = seasonOfSheets({ blocks: BLOCKS, vines: VINES, cordons: CORDONS, budCuts, ...more });
+    return blockOutlook(outlookInputs(season)[0], season.settings, GROUPS);
+  };
+  const buds = (outlook: ReturnType<typeof outlookOf>) =>
+    outlook.inputs.stages[0].stage === "winter" ? outlook.inputs.stages[0].buds.value : NaN;
+
+  test("the same buds written under dead primaries or of all nodes: (5 + 3 x 0.38) / 8 = 0.7675 either way", () => {
+    expect(buds(outlookOf(cuts([8, 5, 3])))).toBeCloseTo(0.7675, 12);
+    expect(buds(outlookOf(cuts([8, 5, 8])))).toBeCloseTo(0.7675, 12);
+  });
+
+  test("each counter's own way is told: 8/5/3 of one and 8/5/8 of the other are (10 + 6 x 0.38) / 16", () => {
+    const outlook = outlookOf(cuts([8, 5, 3, "Ana"], [8, 5, 8, "Ben"]));
+    expect(buds(outlook)).toBeCloseTo(0.7675, 12);
+    expect(outlook.otherSecondaries).toBeUndefined();
+  });
+
+  test("8/4/4 fits both ways and is asked: 4 of 8 nodes, or (4 + 4 x 0.38) / 8 = 0.69, with both crops", () => {
+    const outlook = outlookOf(cuts([8, 4, 4]));
+    expect(buds(outlook)).toBe(0.5);
+    expect(outlook.inputs.lacking.map(({ code }) => code)).toContain("secondaries");
+    const { likely } = outlook.stages[0].clusters;
+    expect(outlook.otherSecondaries!.clusters.likely / likely).toBeCloseTo(0.69 / 0.5, 2);
+    expect(winterNotes(outlook, "en").at(-1)).toMatch(/^Read the other way, the secondaries would give /);
+    const answered = outlookOf(cuts([8, 4, 4]), {
+      settings: [
+        ["Setting", "Value"],
+        ["Secondaries are written", "under dead primaries"],
+      ],
+    });
+    expect(buds(answered)).toBeCloseTo(0.69, 12);
+    expect(answered.otherSecondaries).toBeUndefined();
+  });
+
+  test("10 of 50 dead straddles Cornell's 20 %: both budgets of 45 nodes, 45 and 45 x (1 + 0.3073)", () => {
+    // Wilson at 90 %, z = 1.644854: centre (0.2 + 2.705543 / 100) / (1 + 2.705543 / 50) = 0.215398,
+    // half 1.644854 sqrt(0.16 / 50 + 2.705543 / 10000) / 1.054111 = 0.091928; 0.1235 to 0.3073
+    const notes = winterNotes(outlookOf(cuts([50, 40, 45])), "en");
+    expect(notes).toEqual([
+      "The range of dead buds reaches over 20%, where Cornell 2014 changes: 45 nodes at its low end, 58.8 nodes at its high end. More bud cuts would tell.",
+    ]);
+  });
+
+  test("more than half dead: canes and trunks before a budget, in every language", () => {
+    const outlook = outlookOf(cuts([50, 20, 30]));
+    for (const language of LANGUAGES) expect(winterNotes(outlook, language)[0]).toContain("North Bench");
+    expect(winterNotes(outlook, "en")[0]).toContain("Look at canes and trunks first");
+    expect(winterNotes(outlookOf(cuts([50, 25, 30])), "en").join()).not.toContain("canes and trunks");
+  });
+
+  test("crop load says which pair it is; last year's crop is set over the prunings that followed it", () => {
+    // 2025: 100 lb on 8 vines is 12.5 lb over 2.5 lb; 2026: likely crop of a vine over the same 2.5 lb
+    const outlook = outlookOf(cuts([8, 5, 8]), {
+      harvest: [
+        ["Block", "Year", "Picked (lb)", "Vines picked"],
+        ["North Bench", 2025, 100, 8],
+      ],
+    });
+    const [following, before] = outlook.cropLoads;
+    expect(following).toMatchObject({ pair: "following", year: 2025, verdict: "within", sure: true });
+    expect(following.load.likely).toBeCloseTo(5, 9);
+    expect(before).toMatchObject({ pair: "before", year: 2026 });
+    expect(before.load.likely).toBeCloseTo(outlook.latest!.perVine.likely / (2.5 * KILOGRAMS_PER_POUND), 9);
+    expect(cropLoadSentence(following, "en")).toBe(
+      "Crop of 2025 over the prunings of the winter after it, the pair that published ranges are of. Crop load 5 lies within 4 to 10 (single canopy).",
+    );
+    expect(cropLoadSentence(before, "en")).toMatch(
+      /^Likely crop of 2026 over the prunings of the winter before it, which is not the pair/,
+    );
+  });
+
+  test("a load that only rounding parts from its limit lies in the range that is said to hold it", () => {
+    const verdict = (load: number) =>
+      cropLoadAgainst({ low: load, likely: load, high: load }, 1, "single canopy").verdict;
+    expect([3.94, 3.96, 10.04, 10.06].map(verdict)).toEqual(["below", "within", "within", "above"]);
   });
 });
 

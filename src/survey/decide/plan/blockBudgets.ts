@@ -1,9 +1,6 @@
-import { budInjury } from "../../../domain/budInjury";
-import { edgesOfInjuryRule, INJURY_RULE_NAMES, type InjuryRule } from "../../../domain/injuryRules";
 import { limitedNodes, type LimitedNodes } from "../../../domain/limitedNodes";
 import { nodesAfterEveryRule, nodesAfterInjury, type InjuryAnswer } from "../../../domain/nodesAfterInjury";
-import type { ShareInterval } from "../../../domain/proportionInterval";
-import { Refusal } from "../../../domain/refusal";
+import type { Refusal } from "../../../domain/refusal";
 import { KILOGRAMS_PER_POUND } from "../../../domain/units";
 import type { Season } from "../../season/season";
 import { placeOf } from "../../season/vinePlaces";
@@ -11,31 +8,22 @@ import { NODE_RULES, nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
 import { NO_WORD, wordKey } from "../../sheets/words";
 import type { DecidedVine } from "../decideSeason";
 import { budsCut, pooled, type BudsCut } from "./deadShares";
+import {
+  answer,
+  injuryOf,
+  straddled,
+  type Injury,
+  type NodesOrRefusal,
+  type Straddle,
+} from "./injuryOfBlocks";
 import { spursOn } from "./plannedNodes";
 import { blockRules, weighedVines, woodOf, type WeighedVine, type WeighedVines } from "./vineBudgets";
-
-/** Dead primary buds of a sample, with the range that holds their share at the confidence of Settings. */
-export interface Injury extends BudsCut, ShareInterval {}
-
-/** A number of nodes, or why there is none. */
-export interface NodesOrRefusal {
-  readonly nodes?: number;
-  readonly refusal?: Refusal;
-}
 
 /** What one node rule leaves on a vine that no winter hurt. */
 export interface RuleBudget extends NodesOrRefusal {
   readonly rule: string;
   /** True for the rule in force. */
   readonly inForce: boolean;
-}
-
-/** Nodes that a rule leaves where the range of dead buds lies on both sides of one of its edges. */
-export interface Straddle {
-  /** Shares of dead buds at which the rule changes what it says. */
-  readonly edges: readonly number[];
-  readonly low: NodesOrRefusal;
-  readonly high: NodesOrRefusal;
 }
 
 /** A vine with less than a pound of prunings, for which the balanced formulas give no number. */
@@ -90,11 +78,6 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
   const weights = weighedVines(season);
   const rulesOf = blockRules(season);
   const spurs = spursByBlock(decided);
-  const injuryOf = ({ dead, cut }: BudsCut): Injury => ({
-    dead,
-    cut,
-    ...budInjury(dead, cut, season.settings.confidenceOfRanges, season.settings.intervalForDeadBuds),
-  });
   const blocks = blocksToBudget(season, buds, weights).map((code): BlockBudget => {
     const block = season.words.wordOf(code);
     const { nodes: text, injury: injuryRule } = rulesOf(code);
@@ -102,7 +85,7 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
     const wood = woodOf(season, code, weights);
     const rule = nodeRule(text);
     const sample = buds.get(block);
-    const injury = sample && injuryOf(sample);
+    const injury = sample && injuryOf(season, sample);
     const before = answer(() => rule.nodes(text, wood));
     const correct = (share: number) => answer(() => nodesAfterInjury(before.nodes ?? NaN, share, injuryRule));
     const isBalanced = rule.basis({ ...wood, ownPrunings: undefined }) === "blockMean";
@@ -125,16 +108,7 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
       light: isBalanced ? lightVines(vines) : [],
     };
   });
-  return { blocks, cultivars: cultivarsOf(blocks, injuryOf) };
-}
-
-function answer(work: () => number): NodesOrRefusal {
-  try {
-    return { nodes: work() };
-  } catch (problem) {
-    if (!(problem instanceof Refusal)) throw problem;
-    return { refusal: problem };
-  }
+  return { blocks, cultivars: cultivarsOf(blocks, (pool) => injuryOf(season, pool)) };
 }
 
 function leaves(season: Season, { nodes, refusal }: NodesOrRefusal): BlockBudget["leave"] {
@@ -152,19 +126,6 @@ function rulesToShow(inForce: string): string[] {
     (nodeRule(text) === nodeRule(inForce) && nodeRule(text).isOneRule);
   return [inForce, ...published.filter((text) => !isInForce(text))];
 }
-
-function straddled(
-  name: string,
-  { low, high }: ShareInterval,
-  correct: (share: number) => NodesOrRefusal,
-): { straddle: Straddle } | undefined {
-  const rule = INJURY_RULE_NAMES.find((known) => wordKey(known) === wordKey(name));
-  const edges = rule ? edgesBetween(rule, low, high) : [];
-  return edges.length === 0 ? undefined : { straddle: { edges, low: correct(low), high: correct(high) } };
-}
-
-const edgesBetween = (rule: InjuryRule, low: number, high: number) =>
-  edgesOfInjuryRule(rule).filter((edge) => low <= edge && edge <= high);
 
 /** Numbers of the names of blocks that bud cuts, prunings or the Blocks sheet know, in the order of that sheet. */
 function blocksToBudget(

@@ -1,0 +1,46 @@
+import { say, type Language } from "../../texts/language";
+import {
+  CROP_LOAD_PAIRS,
+  CROP_LOAD_UNSURE,
+  CROP_LOAD_VERDICTS,
+  OTHER_SECONDARIES,
+} from "../../texts/outlook";
+import { overHalfSentence, straddleSentence } from "../decide/plan/injurySentences";
+import type { BlockOutlook, CropLoadOfPair } from "./blockOutlook";
+import { threeDigits } from "./cropWords";
+
+/**
+ * What must be known beside a block's winter crop: that canes and trunks come first where more than half of the primaries
+ * are dead, both budgets where the injury straddles an edge of its rule, both crops where secondaries can be read two ways.
+ */
+export function winterNotes(outlook: BlockOutlook, language: Language): string[] {
+  const { injured, block } = outlook.inputs;
+  const winter = outlook.stages.find(({ stage }) => stage === "winter");
+  const digits = (value: number) => threeDigits(value, language);
+  return [
+    injured && overHalfSentence(injured.injury.share > 0.5 ? [block] : [], language),
+    injured && straddleSentence(injured, language),
+    outlook.otherSecondaries &&
+      winter &&
+      say(OTHER_SECONDARIES, language, {
+        other: digits(outlook.otherSecondaries.clusters.likely),
+        clusters: digits(winter.clusters.likely),
+      }),
+  ].filter((sentence) => sentence !== undefined);
+}
+
+/** Which crop over which prunings, and where that lies against the range of Settings. */
+export function cropLoadSentence(pair: CropLoadOfPair, language: Language): string {
+  const one = (value: number) => new Intl.NumberFormat(language, { maximumFractionDigits: 1 }).format(value);
+  const facts = {
+    load: one(pair.load.likely),
+    low: one(pair.limits.low),
+    high: one(pair.limits.high),
+    range: pair.range,
+  };
+  return [
+    say(CROP_LOAD_PAIRS[pair.pair], language, { year: String(pair.year) }),
+    say(CROP_LOAD_VERDICTS[pair.verdict], language, facts),
+    ...(pair.sure ? [] : [say(CROP_LOAD_UNSURE, language)]),
+  ].join(" ");
+}
