@@ -9,6 +9,7 @@ import { TEXTS } from "../texts/texts";
 import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
 import { startEngine, type EngineWords } from "../workbook/desk/startEngine";
 import { fileProblemSentence } from "./fileProblemSentence";
+import { keyboardWalk } from "./keyboardWalk";
 import { headerView, pickFile, statusView, type HeaderState } from "./pageView";
 
 /** A workbook that comes with the project. */
@@ -148,6 +149,7 @@ async function open(file: string, bytes: Uint8Array, sampleId: string | undefine
   pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, {
     language,
     onLanguage: (chosen) => void chooseLanguage(chosen),
+    enterSheet: () => desk.enterGrid(),
     ways: {
       sample: () => chooseSample("clean"),
       begin: (units, of) => chooseSample(emptySample(units, of).id),
@@ -234,6 +236,15 @@ async function start(): Promise<void> {
   followColours();
   acceptDroppedFiles();
   guardUnsavedWork();
+  keyboardWalk(
+    [
+      { element: top, enter: () => top.querySelector<HTMLElement>("select")?.focus() },
+      { element: grid, enter: () => desk.enterGrid() },
+      { element: paneArea, enter: () => pane?.focus() },
+    ],
+    grid,
+    () => desk.isTyping,
+  );
   await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
   performance.mark("cordonbook-ready");
 }

@@ -10,17 +10,20 @@ export interface JumpPlace {
   readonly column: number;
 }
 
-/** The button that selects a cell of the workbook; it shows the cell's name where no other words are given. */
-export function jumpButton(pane: Pane, { sheet, row, column }: JumpPlace, words?: string): TemplateResult {
-  const cell = cellName(row, column);
+/** Selects a cell of the workbook and puts the keyboard into it, so that the next key types there. */
+export async function goToCell(pane: Pane, { sheet, row, column }: JumpPlace): Promise<void> {
+  await pane.workbook.selectCell(sheet, row, column);
+  pane.enterSheet?.();
+  pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell: cellName(row, column), sheet }));
+}
+
+/** The button that goes to a cell; it shows the cell's name where no other words are given. */
+export function jumpButton(pane: Pane, place: JumpPlace, words?: string): TemplateResult {
+  const { sheet, row, column } = place;
   return html`<fluent-button
     class="jump"
     size="small"
-    @click=${() =>
-      void pane.attempt(async () => {
-        await pane.workbook.selectCell(sheet, row, column);
-        pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell, sheet }));
-      })}
-    >${words ?? pane.say(CHECK_TEXTS.cell, { sheet, cell })}</fluent-button
+    @click=${() => void pane.attempt(() => goToCell(pane, place))}
+    >${words ?? pane.say(CHECK_TEXTS.cell, { sheet, cell: cellName(row, column) })}</fluent-button
   >`;
 }

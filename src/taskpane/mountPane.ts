@@ -37,6 +37,8 @@ export interface PaneOptions {
   readonly page?: PageId;
   /** Ways from an empty workbook to a filled one, where the host has them. */
   readonly ways?: WaysOn;
+  /** Puts the keyboard into the sheet, where the host can: the next key types into the selected cell. */
+  readonly enterSheet?: () => void;
   /** Told when a person chooses another language in the pane. */
   readonly onLanguage?: (language: Language) => void;
   /** What only Excel has. */
@@ -45,6 +47,8 @@ export interface PaneOptions {
 
 export interface MountedPane {
   setLanguage(language: Language): void;
+  /** Puts the keyboard on the tab of the page that is shown. */
+  focus(): void;
   /** Takes the pane away again. */
   unmount(): void;
 }
@@ -99,6 +103,7 @@ export function mountPane(
     held,
     excel: options.excel,
     ways: options.ways,
+    enterSheet: options.enterSheet,
     root,
     today: options.today ?? spreadsheetDate(new Date()),
     get state() {
@@ -178,6 +183,7 @@ export function mountPane(
   watchWidth.observe(element);
   return {
     setLanguage: (language) => void pane.attempt(() => pane.showLanguage(language)),
+    focus: () => root.querySelector<HTMLElement>('fluent-tab[aria-selected="true"]')?.focus(),
     unmount() {
       mounted = false;
       running?.abort();

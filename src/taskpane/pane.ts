@@ -48,6 +48,8 @@ export interface Pane {
   /** What only Excel has; undefined on the page without it. */
   readonly excel?: ExcelExtras;
   readonly ways?: WaysOn;
+  /** Puts the keyboard into the sheet, where the host can. */
+  readonly enterSheet?: () => void;
   readonly state: PaneState;
   /** Today as a spreadsheet date, so that checks of dates can be repeated. */
   readonly today: number;

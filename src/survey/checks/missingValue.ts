@@ -1,5 +1,6 @@
 import { DATA_SHEETS, HEADER, type Check, type FindingKind } from "./check";
 import { CELL, type SurveyTable } from "../season/season";
+import { uncountedRows } from "../season/uncountedRows";
 
 const missingValue: FindingKind = { code: "missingValue", severity: "wrong", action: "fillIn" };
 const missingColumn: FindingKind = { code: "missingColumn", severity: "wrong", action: "mendSheet" };
@@ -7,20 +8,21 @@ const columnTwice: FindingKind = { code: "columnTwice", severity: "ask", action:
 
 /**
  * A required cell without an entry, or a required column that the table does not have; told once where a sheet was read
- * as several tables.
+ * as several tables. A vine that is laid out and not counted yet lacks nothing.
  */
 export const MISSING_VALUE: Check = {
   id: "missingValue",
   kinds: [missingValue, missingColumn, columnTwice],
   sheets: DATA_SHEETS,
   scope: "row",
-  prepare(table, { season }) {
+  prepare(table, { season, places }) {
     const before = season.tables(table.shape.id).filter(({ sheet }) => sheet === table.sheet);
     const isToldBefore = (lacks: (other: SurveyTable) => boolean) => {
       const first = before.find(lacks);
       return first !== undefined && first !== table;
     };
     const required = table.columns.filter((column) => column.column.required);
+    const uncounted = uncountedRows(table, places);
     const absent = table.shape.columns.filter((column) => column.required && !table.column(column.id));
     return (from, to, report) => {
       if (from === 0) {
@@ -33,7 +35,8 @@ export const MISSING_VALUE: Check = {
       }
       for (const column of required) {
         const { states } = column;
-        for (let i = from; i < to; i++) if (states[i] === CELL.blank) report(missingValue, i, column);
+        for (let i = from; i < to; i++)
+          if (states[i] === CELL.blank && uncounted[i] === 0) report(missingValue, i, column);
       }
     };
   },

@@ -1,5 +1,7 @@
 import type { Check, FindingKind } from "./check";
-import { blockOfRow, choiceId, NO_PLACE, placeOf, rowKey } from "../season/vinePlaces";
+import type { SurveyTable } from "../season/season";
+import { uncountedRows } from "../season/uncountedRows";
+import { blockOfRow, choiceId, NO_PLACE, placeOf, rowKey, type VinePlaces } from "../season/vinePlaces";
 
 const vineNeverCounted: FindingKind = { code: "vineNeverCounted", severity: "ask", action: "askCounter" };
 const rowNeverCounted: FindingKind = { code: "rowNeverCounted", severity: "ask", action: "askCounter" };
@@ -16,7 +18,7 @@ export const NEVER_COUNTED: Check = {
     const vineColumn = table.column("vine");
     if (cordons.length === 0 || !status || !vineColumn) return undefined;
     const { places } = context;
-    const counted = countedVines(cordons.map((other) => places.keysOf(other)));
+    const counted = countedVines(cordons, places);
     const least = context.season.settings.countedRowLeastShareOfItsVines;
     const keys = places.keysOf(table);
     const rows = new Map<number, { bearing: number; counted: number; first: number }>();
@@ -28,7 +30,7 @@ export const NEVER_COUNTED: Check = {
       if (counted.has(keys[i])) row.counted++;
       rows.set(rowKey(keys[i]), row);
     }
-    const underWay = lastBlock(cordons.map((other) => places.keysOf(other)));
+    const underWay = lastBlock(cordons, places);
     const skipped = skippedRows(rows, least, underWay);
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
@@ -43,10 +45,14 @@ export const NEVER_COUNTED: Check = {
   },
 };
 
-function countedVines(sheets: readonly Float64Array[]): Set<number> {
+function countedVines(cordons: readonly SurveyTable[], places: VinePlaces): Set<number> {
   const counted = new Set<number>();
-  for (const keys of sheets)
-    for (let i = 0; i < keys.length; i++) if (keys[i] !== keys[i - 1]) counted.add(keys[i]);
+  for (const table of cordons) {
+    const keys = places.keysOf(table);
+    const uncounted = uncountedRows(table, places);
+    for (let i = 0; i < keys.length; i++)
+      if (keys[i] !== keys[i - 1] && uncounted[i] === 0) counted.add(keys[i]);
+  }
   return counted;
 }
 
@@ -92,10 +98,13 @@ function skippedRows(
   return skipped;
 }
 
-/** Block of the last cordon in the sheets: where the crew is, or was last. */
-function lastBlock(keys: readonly Float64Array[]): number | undefined {
-  const sheet = keys.at(-1);
-  if (!sheet) return undefined;
-  for (let i = sheet.length - 1; i >= 0; i--) if (sheet[i] !== NO_PLACE) return placeOf(sheet[i]).block;
+/** Block of the last counted cordon in the sheets: where the crew is, or was last. */
+function lastBlock(cordons: readonly SurveyTable[], places: VinePlaces): number | undefined {
+  const table = cordons.at(-1);
+  if (!table) return undefined;
+  const keys = places.keysOf(table);
+  const uncounted = uncountedRows(table, places);
+  for (let i = keys.length - 1; i >= 0; i--)
+    if (keys[i] !== NO_PLACE && uncounted[i] === 0) return placeOf(keys[i]).block;
   return undefined;
 }

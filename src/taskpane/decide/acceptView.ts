@@ -2,10 +2,12 @@ import { html, nothing, type TemplateResult } from "lit";
 import { ref } from "lit/directives/ref.js";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { ACCEPT_TEXTS } from "../../texts/accept";
+import { SEASON_TEXTS } from "../../texts/seasonPage";
 import { DECIDE_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
 import { changePage } from "../changePage";
+import { openPage } from "../openPage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { showOnce } from "../showOnce";
@@ -51,7 +53,9 @@ function ofBlock(pane: Pane, block: string, vines: readonly DecidedVine[]): Temp
     ${unreadable === 0 ? nothing : html`<p class="small">${pane.say(ACCEPT_TEXTS.unreadable, { unreadable })}</p>`}
     ${
       open.length === 0 && withoutColumn === undefined
-        ? nothing
+        ? accepted > 0 && asked === 0
+          ? onwards(pane)
+          : nothing
         : html`<div class="buttons">
             <fluent-button
               id="accept-block"
@@ -66,6 +70,15 @@ function ofBlock(pane: Pane, block: string, vines: readonly DecidedVine[]): Temp
             >
           </div>`
     }`;
+}
+
+/** Where a block is accepted, the way on is what Season has open next. */
+function onwards(pane: Pane): TemplateResult {
+  return html`<div class="buttons">
+    <fluent-button id="accept-next" size="small" appearance="primary" @click=${() => openPage(pane, "season")}
+      >${pane.say(SEASON_TEXTS.next)}</fluent-button
+    >
+  </div>`;
 }
 
 function ask(pane: Pane, accepting: AcceptQuestion | undefined): void {

@@ -9,6 +9,7 @@ import { SEASON_TEXTS } from "../../texts/seasonPage";
 import { changeAllOrNone, type CellChangeWanted } from "../../workbook/actions/changeCells";
 import { changePage } from "../changePage";
 import { choiceWord } from "../decide/choiceWord";
+import { goToCell } from "../jumpButton";
 import type { Pane } from "../pane";
 import { EMPTY_FORM, type LayOutForm } from "./seasonState";
 import { typedNumber } from "./typedNumber";
@@ -81,8 +82,7 @@ export async function layOutSheets(pane: Pane): Promise<void> {
     vinesSheet: vines!.sheet,
   });
   const [first] = laid.cordons.length === 0 ? [] : cellsBelow(cordons!, [{ trunk: 0 }]);
-  if (first !== undefined)
-    await pane.workbook.selectCell(first.sheet, first.row, first.column).catch(() => undefined);
+  if (first !== undefined) await goToCell(pane, first).catch(() => undefined);
 }
 
 function problemOf(pane: Pane, form: LayOutForm, cordons: SurveyTable): string | undefined {

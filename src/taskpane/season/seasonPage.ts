@@ -1,14 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { cellName } from "../../survey/sheets/cellName";
 import type { BlockStands } from "../../survey/decide/plan/seasonStands";
-import { CHECK_TEXTS } from "../../texts/pane";
 import { SEASON_TEXTS } from "../../texts/seasonPage";
 import type { Paper } from "../../workbook/results/cardsHtml";
 import { changePage } from "../changePage";
 import { choiceField } from "../fields";
 import type { TextFacts } from "../../texts/language";
+import { goToCell } from "../jumpButton";
 import type { Pane } from "../pane";
 import { percent } from "../percent";
+import { remembered } from "../ownView";
 import { usedRowsLine } from "../usedRowsLine";
 import { emptyView } from "./emptyView";
 import { openPage } from "../openPage";
@@ -162,8 +162,7 @@ async function go(
   if (work === "mend") {
     const [{ sheet, row, columnNumber }] = wrong;
     openPage(pane, "check");
-    await pane.workbook.selectCell(sheet, row, Math.max(1, columnNumber));
-    pane.announce(pane.say(CHECK_TEXTS.wentTo, { cell: cellName(row, Math.max(1, columnNumber)), sheet }));
+    await goToCell(pane, { sheet, row, column: Math.max(1, columnNumber) });
   } else if (work === "decide") {
     changePage(pane, "decide", { shown: "ask", block: "" });
     openPage(pane, "decide");
@@ -172,13 +171,15 @@ async function go(
       await pane.workbook.selectCell(first.table.sheet, first.table.sheetRow(first.index), 1);
   } else if (work === "accept") {
     const block = blocks.find(({ decided, accepted }) => decided > accepted)?.block ?? "";
-    changePage(pane, "decide", { shown: "all", block });
+    const accepting = block === "" ? {} : { accepting: { block, by: remembered("name") } };
+    changePage(pane, "decide", { shown: "all", block, ...accepting });
     openPage(pane, "decide");
   } else if (work === "print") openPage(pane, "crew");
   else if (work === "count") await printCountSheets(pane, season);
   else {
     const [table] = season.tables(work === "prune" ? "vines" : "harvest");
-    if (table !== undefined) await pane.workbook.selectCell(table.sheet, table.headerRow + 1, 1);
+    if (table !== undefined)
+      await goToCell(pane, { sheet: table.sheet, row: table.headerRow + 1, column: 1 });
   }
 }
 

@@ -1,6 +1,7 @@
 import { ICommandService, mergeLocales, type Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
+  ILayoutService,
   SetRangeValuesMutation,
   SetSelectionsOperation,
   SetWorksheetActiveOperation,
@@ -77,6 +78,16 @@ export class OpenDesk {
       throw new WorkbookProblem("notAWorkbook", { file: this.opened?.file ?? "" });
     const { file, bytes, workbook } = this.opened;
     return savedCopy(file, bytes, workbook);
+  }
+
+  /** Puts the keyboard into the grid: the next key types into the selected cell. */
+  enterGrid(): void {
+    this.engine.getActiveWorkbook()?.getActiveSheet().getInject().get(ILayoutService).focus();
+  }
+
+  /** True while a cell is typed into. */
+  get isTyping(): boolean {
+    return this.engine.getActiveWorkbook()?.isCellEditing() === true;
   }
 
   /** Light letters on dark ground, or the other way round; the workbook's own colours are turned with them. */
