@@ -7,7 +7,7 @@ interface Planted {
   readonly code: string;
 }
 
-/** The mistakes that the workbook itself lists on its first sheet. */
+/** The mistakes that the workbook itself lists on its first sheet; the page leads to the first cell of a whole row. */
 async function plantedMistakes(file: string): Promise<Planted[]> {
   const workbook = await openWorkbookFile(file);
   const { values } = await workbook.readSheet(workbook.sheetNames[0]);
@@ -16,7 +16,10 @@ async function plantedMistakes(file: string): Promise<Planted[]> {
   return values
     .slice(head + 1)
     .filter(([sheet]) => typeof sheet === "string")
-    .map(([sheet, cell, , , code]) => ({ place: `${String(sheet)} ${String(cell)}`, code: String(code) }));
+    .map(([sheet, cell, , , code]) => ({
+      place: `${String(sheet)} ${String(cell).replace(/^row /, "A")}`,
+      code: String(code),
+    }));
 }
 
 describe("checking a season on the desk page", () => {
