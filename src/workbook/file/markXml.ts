@@ -1,5 +1,6 @@
 import { cellName } from "../address";
 import type { CellMark } from "../surveyWorkbook";
+import { freeNumber } from "./freeNumber";
 import { spliced, xmlSpans, type Splice, type XmlSpan } from "./xmlSpans";
 
 /** Fill and letters of each severity, the same as in Excel. */
@@ -61,12 +62,16 @@ export function withMarks(
   const { prefix: p, root, spans } = xmlSpans(xml, isPlaceOrRule);
   const rules = spans.filter(({ name }) => name === "cfRule");
   const splices: Splice[] = ourFormats(xml).map(({ start, end }) => ({ start, end, text: "" }));
-  let priority = rules.reduce((most, { attributes }) => Math.max(most, Number(attributes.priority) || 0), 0);
+  const priorities: (string | number)[] = rules.map(({ attributes }) => attributes.priority);
+  const nextPriority = () => {
+    priorities.push(freeNumber(priorities, MOST_PRIORITY));
+    return priorities.at(-1);
+  };
   const added = SEVERITIES.flatMap((severity) => {
     const cells = marks.filter((mark) => mark.severity === severity);
     if (cells.length === 0) return [];
     const sqref = runsOf(cells).join(" ");
-    return `<${p}conditionalFormatting sqref="${sqref}"><${p}cfRule type="expression" dxfId="${styleOf(severity)}" priority="${++priority}"><${p}formula>N("Cordonbook ${severity}")=0</${p}formula></${p}cfRule></${p}conditionalFormatting>`;
+    return `<${p}conditionalFormatting sqref="${sqref}"><${p}cfRule type="expression" dxfId="${styleOf(severity)}" priority="${nextPriority()}"><${p}formula>N("Cordonbook ${severity}")=0</${p}formula></${p}cfRule></${p}conditionalFormatting>`;
   });
   if (added.length > 0) {
     const at = spans.filter(({ name }) => UP_TO_FORMATS.includes(name)).at(-1)?.end ?? root.closeStart;
@@ -74,6 +79,9 @@ export function withMarks(
   }
   return spliced(xml, splices);
 }
+
+/** The lowest priority of a conditional format: the largest signed number of 32 bits. */
+const MOST_PRIORITY = 2 ** 31 - 1;
 
 /** Children of the sheet itself, which are its places in order, and rules wherever they stand: extensions have some too. */
 function isPlaceOrRule(path: readonly string[]): boolean {

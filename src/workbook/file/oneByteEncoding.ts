@@ -33,7 +33,7 @@ export async function oneByteEncoding(source: CsvSource): Promise<OneByteEncodin
   for await (const chunk of source.chunks())
     for (const reading of readings) {
       const text = reading.word + reading.decode(chunk);
-      const end = text.search(LAST_WORD);
+      const end = lastWordStart(text);
       reading.likeness += likeness(text.slice(0, end));
       reading.word = text.length - end > LONGEST_WORD ? "" : text.slice(end);
     }
@@ -43,16 +43,25 @@ export async function oneByteEncoding(source: CsvSource): Promise<OneByteEncodin
   return readings.reduce((best, one) => (one.likeness > best.likeness ? one : best)).encoding;
 }
 
-const LAST_WORD = /[^ \t\r\n,;|"\d]*$/;
+const BETWEEN_WORDS = /[ \t\r\n,;|"\d]/;
 const LONGEST_WORD = 1000;
-const WORDS = /[^\s,;|"\d]*(?!\s)[\u0080-\uffff][^\s,;|"\d]*/g;
+const WORDS = /[^\s,;|"\d]+/g;
+const BEYOND_ASCII = /[\u0080-\uffff]/;
 const ELISION = /^(?:[cdjlmnst]|\p{L}{0,5}qu)\u2019\p{L}/iu;
 const VOWELS = /[aeiouy\u00e0-\u00ff]/i;
+
+/** Where the word begins with which a text ends, and which may go on. */
+function lastWordStart(text: string): number {
+  let start = text.length;
+  while (start > 0 && !BETWEEN_WORDS.test(text[start - 1])) start--;
+  return start;
+}
 
 /** How well the letters beyond ASCII fit into the words around them; below zero where they make none. */
 function likeness(text: string): number {
   let sum = 0;
   for (const [word] of text.matchAll(WORDS)) {
+    if (!BEYOND_ASCII.test(word)) continue;
     const plain = word.replace(/[^A-Za-z]/g, "");
     if (plain.length < 2) continue;
     const isUpper = plain === plain.toUpperCase();

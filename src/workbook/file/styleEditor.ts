@@ -1,4 +1,5 @@
 import { WorkbookProblem } from "../surveyWorkbook";
+import { freeNumber } from "./freeNumber";
 import { spliced, xmlAttribute, xmlSpans, type Splice, type XmlRoot, type XmlSpan } from "./xmlSpans";
 
 /** How a cell of a sheet of ours looks. */
@@ -13,7 +14,9 @@ export interface CellLook {
 /** Formats, fonts and the like that a style sheet may list; a spreadsheet itself takes 65,490 formats of cells. */
 const MOST_STYLES = 200_000;
 
-const FIRST_OWN_FORMAT = 164;
+/** Number formats that no style sheet lists (ECMA-376 part 1, 18.8.30). */
+const BUILT_IN_FORMATS = Array.from({ length: 164 }, (_, id) => id);
+const MOST_FORMAT_IDS = 2 ** 32 - 1;
 /** Order of a style sheet's children (ECMA-376 part 1, 18.8.39). */
 const ORDER = [
   "numFmts",
@@ -53,6 +56,8 @@ export class StyleEditor {
   private readonly shape: XmlRoot;
   private readonly added = new Map<string, string[]>();
   private readonly looks = new Map<string, number>();
+  /** Formats that were added, by their code. */
+  private readonly formats = new Map<string, number>();
 
   constructor(
     file: string,
@@ -73,7 +78,10 @@ export class StyleEditor {
       const { prefix: p } = this.shape;
       const alignment = top ? `<${p}alignment vertical="top"${wrap ? ' wrapText="1"' : ""}/>` : "";
       const attributes =
-        `numFmtId="${format === undefined ? 0 : this.format(format)}" fontId="${bold ? this.boldFont() : 0}" fillId="0" borderId="0" xfId="0"` +
+        `numFmtId="${format === undefined ? 0 : this.format(format)}" fontId="${bold ? this.boldFont() : 0}"` +
+        this.firstOf("fillId", "fills") +
+        this.firstOf("borderId", "borders") +
+        this.firstOf("xfId", "cellStyleXfs") +
         (format === undefined ? "" : ' applyNumberFormat="1"') +
         (bold ? ' applyFont="1"' : "") +
         (top ? ' applyAlignment="1"' : "");
@@ -81,6 +89,11 @@ export class StyleEditor {
       this.looks.set(key, index);
     }
     return index;
+  }
+
+  /** Names the first of a list, where it has one. */
+  private firstOf(attribute: string, list: string): string {
+    return this.children(list).length > 0 ? ` ${attribute}="0"` : "";
   }
 
   /** Number of a conditional style; one that stands there already is used again. */
@@ -110,19 +123,14 @@ export class StyleEditor {
   }
 
   private format(code: string): number {
-    const known = this.children("numFmts").find(({ attributes }) => attributes.formatCode === code);
-    if (known) return Number(known.attributes.numFmtId);
-    const { prefix: p } = this.shape;
-    const waiting = this.added.get("numFmts") ?? [];
-    const first = this.children("numFmts").reduce(
-      (next, { attributes }) => Math.max(next, Number(attributes.numFmtId) + 1),
-      FIRST_OWN_FORMAT,
-    );
-    const written = ` formatCode="${xmlAttribute(code)}"/>`;
-    const repeated = waiting.findIndex((item) => item.endsWith(written));
-    if (repeated >= 0) return first + repeated;
-    const id = first + waiting.length;
-    this.add("numFmts", `<${p}numFmt numFmtId="${id}"${written}`);
+    const there = this.children("numFmts").map(({ attributes }) => attributes);
+    const known = there.find(({ numFmtId, formatCode }) => formatCode === code && /^\d+$/.test(numFmtId));
+    const own = known ? Number(known.numFmtId) : this.formats.get(code);
+    if (own !== undefined) return own;
+    const taken = [...BUILT_IN_FORMATS, ...there.map(({ numFmtId }) => numFmtId), ...this.formats.values()];
+    const id = freeNumber(taken, MOST_FORMAT_IDS);
+    this.formats.set(code, id);
+    this.add("numFmts", `<${this.shape.prefix}numFmt numFmtId="${id}" formatCode="${xmlAttribute(code)}"/>`);
     return id;
   }
 

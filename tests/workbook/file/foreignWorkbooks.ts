@@ -16,7 +16,7 @@ export interface ForeignWorkbook {
   readonly make: () => Promise<Uint8Array>;
 }
 
-const SAMPLES = join(__dirname, "../../../sample-workbooks");
+const SAMPLES = "sample-workbooks";
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const X14 = "http://schemas.microsoft.com/office/spreadsheetml/2009/9/main";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";

@@ -1,0 +1,64 @@
+import { Dice } from "./dice";
+import { changedWhileRead, killedAtSomeMoment, writtenByTwo } from "./disturbed";
+import { oddWorkbook } from "./oddWorkbooks";
+import { tallied, type Tally } from "./tally";
+import { soundWorkbook } from "./writers";
+import { oddCsv } from "./oddCsv";
+import { someWay, writingRun, WRITING_WAYS } from "./writingRun";
+
+/** One kind of attack on files. */
+export interface Attack {
+  readonly name: string;
+  /** Cases of 1,000. */
+  readonly share: number;
+  run(cases: number, seed: number): Promise<Tally>;
+}
+
+function attack(name: string, share: number, oneCase: (dice: Dice) => Promise<"done" | "refused">): Attack {
+  return { name, share, run: (cases, seed) => tallied(name, cases, seed, (own) => oneCase(new Dice(own))) };
+}
+
+/** What happens to a case, with what it was put before what went wrong. */
+async function told<T>(what: string, work: Promise<T>): Promise<T> {
+  try {
+    return await work;
+  } catch (error) {
+    (error as Error).message = `${what}: ${(error as Error).message}`;
+    throw error;
+  }
+}
+
+/** Share of odd workbooks about which the validator is asked, because each question takes a second. */
+const JUDGED = 0.05;
+
+export const ATTACKS: readonly Attack[] = [
+  attack("odd workbooks through every command", 0.5, async (dice) => {
+    const { bytes, oddities } = oddWorkbook(dice);
+    const way = someWay(dice);
+    const ran = writingRun("farm.xlsx", bytes, way, dice.chance(JUDGED));
+    return (await told(`${way.join(" ")} with ${oddities.join(", ")}`, ran)).outcome;
+  }),
+  attack("odd csv files through every command", 0.35, async (dice) => {
+    const bytes = oddCsv(dice);
+    const way = someWay(dice);
+    return (await told(way.join(" "), writingRun("farm.csv", bytes, way, dice.chance(JUDGED)))).outcome;
+  }),
+  attack("sound workbooks of four writers, one to three commands on each", 0.15, async (dice) => {
+    const { writer, bytes } = await soundWorkbook(dice);
+    let current = bytes;
+    let last: "done" | "refused" = "done";
+    for (let left = dice.whole(1, 3); left > 0; left--) {
+      const way = dice.one(WRITING_WAYS);
+      const { outcome, after } = await told(
+        `${writer}, ${way.join(" ")}`,
+        writingRun("farm.xlsx", current, way, true),
+      );
+      current = after;
+      last = outcome;
+    }
+    return last;
+  }),
+  attack("killed at some moment of writing (done: whole new, refused: whole old)", 0.02, killedAtSomeMoment),
+  attack("two processes at once on one file (refused: one of them)", 0.02, writtenByTwo),
+  attack("a file saved by somebody else during a run", 0.02, changedWhileRead),
+];
