@@ -11,11 +11,21 @@ export interface Attack {
   readonly name: string;
   /** Cases of 1,000. */
   readonly share: number;
-  run(cases: number, seed: number): Promise<Tally>;
+  /** @param asksValidator false leaves out the validator, of which each question takes a second */
+  run(cases: number, seed: number, asksValidator?: boolean): Promise<Tally>;
 }
 
-function attack(name: string, share: number, oneCase: (dice: Dice) => Promise<"done" | "refused">): Attack {
-  return { name, share, run: (cases, seed) => tallied(name, cases, seed, (own) => oneCase(new Dice(own))) };
+function attack(
+  name: string,
+  share: number,
+  oneCase: (dice: Dice, asksValidator: boolean) => Promise<"done" | "refused">,
+): Attack {
+  return {
+    name,
+    share,
+    run: (cases, seed, asksValidator = true) =>
+      tallied(name, cases, seed, (own) => oneCase(new Dice(own), asksValidator)),
+  };
 }
 
 /** What happens to a case, with what it was put before what went wrong. */
@@ -32,32 +42,41 @@ async function told<T>(what: string, work: Promise<T>): Promise<T> {
 const JUDGED = 0.05;
 
 export const ATTACKS: readonly Attack[] = [
-  attack("odd workbooks through every command", 0.5, async (dice) => {
+  attack("odd workbooks through every command", 0.5, async (dice, asksValidator) => {
     const { bytes, oddities } = oddWorkbook(dice);
     const way = someWay(dice);
-    const ran = writingRun("farm.xlsx", bytes, way, dice.chance(JUDGED));
+    const ran = writingRun("farm.xlsx", bytes, way, (asksValidator && dice.chance(JUDGED)) || undefined);
     return (await told(`${way.join(" ")} with ${oddities.join(", ")}`, ran)).outcome;
   }),
-  attack("odd csv files through every command", 0.35, async (dice) => {
+  attack("odd csv files through every command", 0.35, async (dice, asksValidator) => {
     const bytes = oddCsv(dice);
     const way = someWay(dice);
-    return (await told(way.join(" "), writingRun("farm.csv", bytes, way, dice.chance(JUDGED)))).outcome;
+    return (
+      await told(
+        way.join(" "),
+        writingRun("farm.csv", bytes, way, (asksValidator && dice.chance(JUDGED)) || undefined),
+      )
+    ).outcome;
   }),
-  attack("sound workbooks of four writers, one to three commands on each", 0.15, async (dice) => {
-    const { writer, bytes } = await soundWorkbook(dice);
-    let current = bytes;
-    let last: "done" | "refused" = "done";
-    for (let left = dice.whole(1, 3); left > 0; left--) {
-      const way = dice.one(WRITING_WAYS);
-      const { outcome, after } = await told(
-        `${writer}, ${way.join(" ")}`,
-        writingRun("farm.xlsx", current, way, true),
-      );
-      current = after;
-      last = outcome;
-    }
-    return last;
-  }),
+  attack(
+    "sound workbooks of four writers, one to three commands on each",
+    0.15,
+    async (dice, asksValidator) => {
+      const { writer, bytes } = await soundWorkbook(dice);
+      let current = bytes;
+      let last: "done" | "refused" = "done";
+      for (let left = dice.whole(1, 3); left > 0; left--) {
+        const way = dice.one(WRITING_WAYS);
+        const { outcome, after } = await told(
+          `${writer}, ${way.join(" ")}`,
+          writingRun("farm.xlsx", current, way, asksValidator),
+        );
+        current = after;
+        last = outcome;
+      }
+      return last;
+    },
+  ),
   attack("killed at some moment of writing (done: whole new, refused: whole old)", 0.02, killedAtSomeMoment),
   attack("two processes at once on one file (refused: one of them)", 0.02, writtenByTwo),
   attack("a file saved by somebody else during a run", 0.02, changedWhileRead),
