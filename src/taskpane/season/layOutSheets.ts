@@ -9,7 +9,7 @@ import { SEASON_TEXTS } from "../../texts/seasonPage";
 import { changeAllOrNone, type CellChangeWanted } from "../../workbook/actions/changeCells";
 import { changePage } from "../changePage";
 import { choiceWord } from "../decide/choiceWord";
-import { goToCell } from "../jumpButton";
+import { goToCell } from "../goToCell";
 import type { Pane } from "../pane";
 import { EMPTY_FORM, type LayOutForm } from "./seasonState";
 import { typedNumber } from "./typedNumber";

@@ -5,7 +5,7 @@ import type { Paper } from "../../workbook/results/cardsHtml";
 import { changePage } from "../changePage";
 import { choiceField } from "../fields";
 import type { TextFacts } from "../../texts/language";
-import { goToCell } from "../jumpButton";
+import { goToCell } from "../goToCell";
 import type { Pane } from "../pane";
 import { percent } from "../percent";
 import { remembered } from "../ownView";
