@@ -44,7 +44,7 @@ export const TRUNKS_OF_VINE: Check = {
       for (const i of rows) if (isTrunk(trunks[i], most) && (!spurs || spurs[i] > 0)) living.push(i);
       const alive = firstOfEach(living, trunks);
       const entry = register.get(key);
-      const registered = entry?.table.column("liveTrunks")?.numbers[entry.index] ?? NaN;
+      const registered = entry?.table.column("liveTrunks")?.usable[entry.index] ?? NaN;
       const numbers = alive.map((i) => trunks[i]).sort((a, b) => a - b);
       if (registered >= 1) known++;
       if (registered >= 0 && alive.length > registered)

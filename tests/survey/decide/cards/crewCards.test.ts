@@ -263,12 +263,9 @@ describe("where the gap lies, what grows near the head and how high the spurs st
 
   test("the card says it in a few words", () => {
     const words = lines.map((line) => cardLine(line, "en", "US"));
-    expect(words[0].notes).toContain("A: cane over the gap after place 3");
+    expect(words[0].notes).toContain("A: cane over gap after 3");
     expect(words[1].lay).toEqual([{ side: "right", words: "next winter: T1", ask: false }]);
-    expect(words[2].notes).toEqual([
-      "A: longer spurs beside the gap after place 4",
-      "A: spurs back to the cordon",
-    ]);
+    expect(words[2].notes).toEqual(["A: longer spurs at 4", "A: spurs back to the cordon"]);
   });
 
   test("pane, sheet and command line say it in sentences", () => {
