@@ -7,17 +7,10 @@ import { serialDay } from "../../sample-workbooks/make/inventedFarm";
 import { cellName } from "../../src/workbook/address";
 import { csvLine } from "../../src/workbook/csvText";
 import { workbookParts } from "../workbook/file/buildWorkbook";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 export const HEADERS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
+  ...CORDON_HEADS,
   "Longest gap",
   "Spurs down",
   "Spurs level",

@@ -5,21 +5,11 @@ import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { hostWith } from "../workbook/office/excelWorkbookOn";
 import { startChromium } from "./chromium";
 import { openExcelPage } from "./excelPage";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 const COUNTS = {
   Cordons: [
-    [
-      "Block",
-      "Row",
-      "Vine",
-      "Side",
-      "Cordon",
-      "Trunk",
-      "Length (ft)",
-      "Positions",
-      "Live spurs",
-      "Counted by",
-    ],
+    [...CORDON_HEADS, "Counted by"],
     ["North Bench", 1, 1, "left", "A", 1, 3.5, 7, 6, "AB"],
     ["North Bench", 1, 1, "right", "B", 1, 3.5, 7, 9, "AB"],
   ],

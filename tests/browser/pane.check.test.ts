@@ -1,19 +1,9 @@
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
-const HEAD = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Counted by",
-];
+const HEAD = [...CORDON_HEADS, "Counted by"];
 
 /** Invented counts with three mistakes: more spurs than positions, a blank, a negative count. */
 const COUNTS: Sheets = {

@@ -2,23 +2,11 @@ import type { Sheets } from "./pane/harness";
 import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 jest.setTimeout(30_000);
 
-const HEAD = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-  "Condition",
-  "Fixed choice",
-];
+const HEAD = [...CORDON_HEADS, "Longest gap", "Condition", "Fixed choice"];
 
 /** Invented counts: two equal cordons on one side, a side with nothing worth keeping, and plain vines. */
 const COUNTS: Sheets = {

@@ -1,10 +1,11 @@
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 jest.setTimeout(30_000);
 
-const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEAD = [...CORDON_HEADS];
 
 /** Invented counts: 12 vines a row, more gaps towards the end of the row and this winter. */
 function counts(block: string, rows: number, worse: number) {

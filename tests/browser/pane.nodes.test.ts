@@ -1,6 +1,7 @@
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 jest.setTimeout(30_000);
 
@@ -25,7 +26,7 @@ const SEASON: Sheets = {
     ["Pond Field", 50, 20],
   ],
   Cordons: [
-    ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"],
+    [...CORDON_HEADS],
     ["North Bench", 1, 1, "left", "A", 1, 3.5, 9, 9],
     ["North Bench", 1, 1, "right", "B", 2, 3.5, 9, 8],
     ["North Bench", 1, 2, "left", "A", 1, 3.5, 9, 7],

@@ -2,24 +2,11 @@ import type { Sheets } from "./pane/harness";
 import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 jest.setTimeout(60_000);
 
-const HEAD = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-  "Condition",
-  "Fixed choice",
-  "Note",
-];
+const HEAD = [...CORDON_HEADS, "Longest gap", "Condition", "Fixed choice", "Note"];
 
 /** Invented counts: A is clearly better than B on one vine, another vine is a close call. */
 const COUNTS: Sheets = {

@@ -1,23 +1,13 @@
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 jest.setTimeout(30_000);
 
 const CORDONS: Sheets = {
   Cordons: [
-    [
-      "Block",
-      "Row",
-      "Vine",
-      "Side",
-      "Cordon",
-      "Trunk",
-      "Length (ft)",
-      "Positions",
-      "Live spurs",
-      "Longest gap",
-    ],
+    [...CORDON_HEADS, "Longest gap"],
     ["North Bench", 1, 1, "left", "A", 1, 3.5, 7, 6, 1],
     ["North Bench", 1, 1, "left", "B", 2, 3.5, 7, 2, 4],
     ["North Bench", 1, 1, "right", "C", 1, 3.5, 7, 7, 0],

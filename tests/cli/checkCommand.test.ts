@@ -9,6 +9,7 @@ import { seasonWithMistakes } from "../../sample-workbooks/make/sampleWorkbooks"
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { run } from "./testTerminal";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 jest.setTimeout(60000);
 
@@ -125,7 +126,7 @@ describe("check", () => {
           {
             name: "Cordons",
             rows: [
-              ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"],
+              [...CORDON_HEADS],
               ["North Bench", 1, 1, "left", "A", 1, 3, 8, "6"],
               ["North Bench", 1, 1, "right", "B", 1, 3, 8, "12 + 1"],
             ],

@@ -16,6 +16,7 @@ import type { SurveyWorkbook } from "../../src/workbook/surveyWorkbook";
 import { withExcelFlags } from "../workbook/file/withExcelFlags";
 import { shownFinding } from "./shownFinding";
 import { run } from "./testTerminal";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 jest.setTimeout(60000);
 
@@ -120,7 +121,7 @@ describe("what a person set aside and mapped in the pane", () => {
   });
 });
 
-const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEAD = [...CORDON_HEADS];
 const OWN_HEAD = ["Field", "Line", "Plant", "Arm", "Name", "Stem", "Span (ft)", "Knots", "Stubs"];
 const OWN_HEADS = {
   block: "Field",

@@ -3,18 +3,9 @@ import type { RawArgument } from "../../src/functions/readArgument";
 import { functionNamed } from "../../src/functions/registry";
 import type { CellValue } from "../../src/survey/sheets/cell";
 import type { Language } from "../../src/texts/language";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
-const HEADINGS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-];
+const HEADINGS = [...CORDON_HEADS];
 const SOUND = ["North Bench", 1, 1, "left", "A", 1, 3, 8, 6];
 const with9Spurs = ["North Bench", 1, 2, "left", "A", 1, 3, 8, 9];
 

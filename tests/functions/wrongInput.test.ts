@@ -7,6 +7,7 @@ import { gapsOfSeason } from "../../src/survey/season/gapsOfSeason";
 import { readSeason } from "../../src/survey/reading/readSeason";
 import { stayingCordons } from "../../src/survey/decide/stayingCordons";
 import { LANGUAGES, type Language } from "../../src/texts/language";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 const call = (name: string, args: readonly RawArgument[], language: Language = "en"): CallOutcome =>
   callFunction(functionNamed(name)!, args, language);
@@ -400,11 +401,7 @@ function plausible({
   if (kind === "text") return "30+10";
   if (kind === "choice" || kind === "unitSystem") return choices[0];
   if (kind === "numbers") return [[1], [2]];
-  if (kind === "table")
-    return [
-      ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"],
-      ["North Bench", 1, 1, "left", "A", 1, 3, 8, 6],
-    ];
+  if (kind === "table") return [[...CORDON_HEADS], ["North Bench", 1, 1, "left", "A", 1, 3, 8, 6]];
   return Math.min(most, Math.max(least, 1));
 }
 

@@ -1,6 +1,7 @@
 import type { Dice } from "./dice";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
-const HEADS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEADS = [...CORDON_HEADS];
 const CELLS = [
   "=1+1",
   "\uff1dcmd",

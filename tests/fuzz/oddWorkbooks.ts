@@ -5,6 +5,7 @@ import { xmlText } from "../../src/workbook/file/xmlSpans";
 import { changeEntry, workbookParts, zipParts } from "../workbook/file/buildWorkbook";
 import { zip64 } from "../workbook/file/zip64";
 import type { Dice } from "./dice";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 type Parts = Record<string, string | Uint8Array>;
 
@@ -27,7 +28,7 @@ const BESIDE = "xl/worksheets/sheet2.xml";
 const X14 = "http://schemas.microsoft.com/office/spreadsheetml/2009/9/main";
 const RELATION_TYPES = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
-const HEADS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEADS = [...CORDON_HEADS];
 /** Characters that a terminal, a spreadsheet or an XML reader would obey. */
 const ACTING = [
   "\u001b[31m",

@@ -3,6 +3,7 @@ import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
 import type { Dice } from "./dice";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
 type Cell = string | number | boolean | null;
 type Rows = Cell[][];
@@ -10,20 +11,7 @@ type Rows = Cell[][];
 /** The sheets of an invented farm, with a mistake here and there. */
 function farm(dice: Dice): { name: string; rows: Rows }[] {
   const blocks = ["North Bench", "Creek Side"].slice(0, dice.whole(1, 2));
-  const cordons: Rows = [
-    [
-      "Block",
-      "Row",
-      "Vine",
-      "Side",
-      "Cordon",
-      "Trunk",
-      "Length (ft)",
-      "Positions",
-      "Live spurs",
-      "Counted by",
-    ],
-  ];
+  const cordons: Rows = [[...CORDON_HEADS, "Counted by"]];
   const vines: Rows = [["Block", "Row", "Vine", "Prunings (oz)"]];
   for (const block of blocks)
     for (let row = 1; row <= dice.whole(1, 3); row++)

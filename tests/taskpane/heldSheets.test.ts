@@ -2,8 +2,9 @@ import { HeldSheets } from "../../src/taskpane/heldSheets";
 import { sameArea } from "../../src/taskpane/patchArea";
 import { readAreas } from "../../src/taskpane/readAreas";
 import { MemoryWorkbook, type MemoryCell } from "../workbook/memory/memoryWorkbook";
+import { CORDON_HEADS } from "../survey/cordonHeads";
 
-const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEAD = [...CORDON_HEADS];
 const row = (vine: number): MemoryCell[] => ["North Bench", 1, vine, "left", "A", 1, 3.5, 7, 6];
 const counts = () => ({ Cordons: [HEAD, row(1), row(2), row(3)], Notes: [["snow"]] });
 

@@ -2,8 +2,9 @@ import type { CellValue } from "../../../src/survey/sheets/cell";
 import { rowChecker } from "../../../src/survey/checks/checkRow";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
-const HEADERS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEADERS = [...CORDON_HEADS];
 const row = (vine: CellValue, spurs: CellValue = 7): CellValue[] => [
   "B",
   1,

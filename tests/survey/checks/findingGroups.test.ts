@@ -5,10 +5,11 @@ import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { LANGUAGES } from "../../../src/texts/language";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
 type Row = readonly CellValue[];
 
-const HEADS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEADS = [...CORDON_HEADS];
 const MORE = ["Condition", "Counted by", "Date"];
 /** Serial of 12 January 2026: 16 leap days lie in 1904 to 2024 beside that of 1900: 126 x 365 + 32 + 12 - 0 = 46034. */
 const TWELFTH = 46034;

@@ -3,8 +3,9 @@ import { findingSentence } from "../../../src/survey/checks/findingSentence";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
-const HEADERS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEADERS = [...CORDON_HEADS];
 
 /** The sentences of the first finding of a sheet with this one row. */
 function sentences(...row: CellValue[]): string[] {

@@ -10,19 +10,9 @@ import {
 } from "../../../src/survey/checks/setAside";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
-const HEADERS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Counted by",
-];
+const HEADERS = [...CORDON_HEADS, "Counted by"];
 const row = (vine: number, spurs: CellValue, by = "AB"): CellValue[] => [
   "North Bench",
   3,

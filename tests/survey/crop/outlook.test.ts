@@ -35,6 +35,7 @@ import { handbookSampleSizes } from "../../../src/domain/outlook/handbookSampleS
 import { KILOGRAMS_PER_POUND } from "../../../src/domain/units";
 import { outlookSheet } from "../../../src/workbook/results/outlookSheet";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
 const DAY_IN_WINTER_2026 = 46037;
 const GROUPS = ["light", "middle", "heavy"];
@@ -72,20 +73,7 @@ const VINES: Rows = [
   ["North Bench", 2, 5, "bearing", null, null, null],
 ];
 const CORDONS: Rows = [
-  [
-    "Block",
-    "Row",
-    "Vine",
-    "Side",
-    "Cordon",
-    "Trunk",
-    "Length (ft)",
-    "Positions",
-    "Live spurs",
-    "Nodes a spur",
-    "Fixed choice",
-    "Date",
-  ],
+  [...CORDON_HEADS, "Nodes a spur", "Fixed choice", "Date"],
   ["North Bench", 1, 1, "left", "A", 1, 3, 8, 7, 2, "stays", DAY_IN_WINTER_2026],
   ["North Bench", 1, 1, "right", "B", 2, 3, 8, 8, 3, "stays", DAY_IN_WINTER_2026],
   ["North Bench", 1, 1, "right", "C", 1, 3, 8, 8, 3, "goes", DAY_IN_WINTER_2026],
@@ -392,20 +380,7 @@ describe("the invented farm's outlook", () => {
 });
 
 describe("the crop follows the plan", () => {
-  const head = [
-    "Block",
-    "Row",
-    "Vine",
-    "Side",
-    "Cordon",
-    "Trunk",
-    "Length (ft)",
-    "Positions",
-    "Live spurs",
-    "Nodes a spur",
-    "Fixed choice",
-    "Date",
-  ];
+  const head = [...CORDON_HEADS, "Nodes a spur", "Fixed choice", "Date"];
   const season = seasonOfSheets({
     blocks: [
       ["Block", "Vines", "Cluster weight (lb)", "Node rule"],

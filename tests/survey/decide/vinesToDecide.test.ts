@@ -3,17 +3,10 @@ import { readSeason } from "../../../src/survey/reading/readSeason";
 import { vinesToDecide } from "../../../src/survey/decide/vinesToDecide";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
 const HEADERS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
+  ...CORDON_HEADS,
   "Longest gap",
   "Spurs down",
   "Spurs level",

@@ -6,6 +6,7 @@ import { allFindings } from "../../../src/survey/checks/checkSeason";
 import { findingGroups } from "../../../src/survey/checks/findingGroups";
 import { areaOf } from "../area";
 import { againstTruth, firstAnswers, rowsRead, TRUTH, type CountedRow } from "./foreignSheets";
+import { CORDON_HEADS } from "../cordonHeads";
 
 type Cells = CellValue[];
 
@@ -15,21 +16,7 @@ const day = ({ counted_on }: CountedRow) => {
   const [year, month, date] = String(counted_on).split("-").map(Number);
   return serialOf(year, month, date)!;
 };
-const HEADS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-  "Condition",
-  "Counted by",
-  "Date",
-];
+const HEADS = [...CORDON_HEADS, "Longest gap", "Condition", "Counted by", "Date"];
 const cells = (row: CountedRow): Cells =>
   [
     row.block,

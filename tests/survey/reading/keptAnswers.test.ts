@@ -3,6 +3,7 @@ import { answersOfSheet, answersTable, holdsAnswers } from "../../../src/survey/
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { withAnswers, type ReadingAnswers } from "../../../src/survey/reading/readingAccount";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
 const ANSWERS: ReadingAnswers = {
   heads: [{ sheet: "Pond", shape: "cordons", columns: { Vn: "vine", Sd: "side" } }],
@@ -44,10 +45,7 @@ test("with several files the answers are about the sheets of their own file", ()
 });
 
 test("a sheet of somebody's own that is called Answers is read like any other", () => {
-  const counts = areaOf("Answers", [
-    ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"],
-    ["North Bench", 1, 1, "left", "A", 1, 3, 8, 6],
-  ]);
+  const counts = areaOf("Answers", [[...CORDON_HEADS], ["North Bench", 1, 1, "left", "A", 1, 3, 8, 6]]);
   expect(readSeason([counts]).tables("cordons")[0].rowCount).toBe(1);
 });
 

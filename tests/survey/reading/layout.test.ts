@@ -6,10 +6,11 @@ import type { SheetArea } from "../../../src/survey/reading/sheetArea";
 import type { Season } from "../../../src/survey/season/season";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
 type Row = readonly CellValue[];
 
-const HEADS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEADS = [...CORDON_HEADS];
 
 /** An invented season: two rows of six vines with a cordon left and right; vine v of row r has 8 places and 1 + (r + v) mod 8 live. */
 const ROWS: Row[] = [1, 2].flatMap((row) =>

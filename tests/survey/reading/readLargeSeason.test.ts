@@ -13,6 +13,7 @@ import type { Season } from "../../../src/survey/season/season";
 import { openWorkbookFile } from "../../../src/workbook/file/openWorkbookFile";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
 /** A sheet as a file gives it: rows with anything in them, in batches of three. */
 function streamed(area: SheetArea): StreamedSheet {
@@ -88,38 +89,12 @@ async function areasOfFile(name: string): Promise<SheetArea[]> {
 const ODD = areaOf("Counts", [
   ["Counted in January"],
   [],
-  [
-    "Block",
-    "Row",
-    "Vine",
-    "Side",
-    "Cordon",
-    "Trunk",
-    "Length (ft)",
-    "Positions",
-    "Live spurs",
-    "Note",
-    "Date",
-    "Mine",
-  ],
+  [...CORDON_HEADS, "Note", "Date", "Mine"],
   ["North", 1, 1, "left", "A", 1, 3.1, 8, 7, "fine", "2026-01-12", "x"],
   ["north ", 1, 1, "R", "B", "2", 2.9, 8, "6", null, 46034, null],
   [],
   ["to be done tomorrow"],
-  [
-    "Block",
-    "Row",
-    "Vine",
-    "Side",
-    "Cordon",
-    "Trunk",
-    "Length (ft)",
-    "Positions",
-    "Live spurs",
-    "Note",
-    "Date",
-    "Mine",
-  ],
+  [...CORDON_HEADS, "Note", "Date", "Mine"],
   [7, 2, 1, "uphill", "A", 1, null, 8, 9, null, "soon", null],
   ["Total", null, null, null, null, null, null, 24, 22, null, null, null],
   ["North", 2, 2, "left", "A", 1, 3, 8, { error: "#N/A" }, "#N/A", 46035, null],
@@ -129,7 +104,7 @@ const ODD = areaOf("Counts", [
   ["North", 2, 6, "left", "A", 1, 3, 8, 8, null, 5, 2.5],
 ]);
 const BOTH_ORDERS = areaOf("Both", [
-  ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs", "Date"],
+  [...CORDON_HEADS, "Date"],
   ["North", 3, 1, "left", "A", 1, 3.1, 8, 7, "25/01/2026"],
   ["North", 3, 2, "left", "A", 1, 3.1, 8, 7, "03/02/2026"],
   ["North", 3, 3, "left", "A", 1, 3.1, 8, 7, "01/26/2026"],

@@ -1,8 +1,9 @@
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { CELL } from "../../../src/survey/season/season";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
-const HEADERS = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEADERS = [...CORDON_HEADS];
 const row = (vine: number | null, ...rest: (string | number | null)[]) => [
   "North Bench",
   1,

@@ -3,8 +3,9 @@ import { gapsOfSeason } from "../../../src/survey/season/gapsOfSeason";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { stayingCordons } from "../../../src/survey/decide/stayingCordons";
 import type { CellValue } from "../../../src/survey/sheets/cell";
+import { CORDON_HEADS } from "../cordonHeads";
 
-const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEAD = [...CORDON_HEADS];
 
 function season(sheets: Readonly<Record<string, readonly (readonly CellValue[])[]>>) {
   return readSeason(

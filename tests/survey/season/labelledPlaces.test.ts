@@ -16,6 +16,7 @@ import { choiceSheet } from "../../../src/workbook/results/choiceSheet";
 import { gapCountsSheet } from "../../../src/workbook/results/gapCountsSheet";
 import { gapMapSheet, rowGapsSheet } from "../../../src/workbook/results/gapSheets";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
 /** Rows and vines in the order of the walk: a row with a letter between two, a vine with one, a vine half way. */
 const WALK: readonly (readonly [row: CellValue, vine: CellValue])[] = [
@@ -42,18 +43,7 @@ const seasonOf = (walk: typeof WALK) =>
       ...walk.map(([row, vine], i): CellValue[] => ["North", row, vine, "bearing", i === 1 ? 1 : 2]),
     ]),
     areaOf("Cordons", [
-      [
-        "Block",
-        "Row",
-        "Vine",
-        "Side",
-        "Cordon",
-        "Trunk",
-        "Length (ft)",
-        "Positions",
-        "Live spurs",
-        "Decided",
-      ],
+      [...CORDON_HEADS, "Decided"],
       ...walk.flatMap(([row, vine]) =>
         (["left", "right"] as const).map((side, at): CellValue[] => [
           "North",

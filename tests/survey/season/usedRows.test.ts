@@ -11,21 +11,9 @@ import { allFindings } from "../../../src/survey/checks/checkSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { placeOf } from "../../../src/survey/season/vinePlaces";
 import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 
-const HEAD = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-  "Condition",
-  "Fixed choice",
-];
+const HEAD = [...CORDON_HEADS, "Longest gap", "Condition", "Fixed choice"];
 
 /** Six vines of an invented block, three candidates each; every left one is better on A, the right one is fixed. */
 const SOUND: readonly (readonly CellValue[])[] = [1, 2, 3, 4, 5, 6].flatMap((vine) => [

@@ -2,8 +2,9 @@ import { ROWS_SHOWN, TYPING_OFF, takeLargeChange, takeRow } from "../../../src/t
 import { watchTyping, type TypedRow } from "../../../src/taskpane/check/watchTyping";
 import { seasonOf } from "../heldSeasonOf";
 import { MemoryWorkbook } from "../../workbook/memory/memoryWorkbook";
+import { CORDON_HEADS } from "../../survey/cordonHeads";
 
-const HEAD = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const HEAD = [...CORDON_HEADS];
 const row = (vine: number, spurs: number) => ["North Bench", 1, vine, "left", "A", 1, 3.5, 7, spurs];
 
 async function watched(sheets: ConstructorParameters<typeof MemoryWorkbook>[0]) {

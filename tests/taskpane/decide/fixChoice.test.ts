@@ -13,20 +13,9 @@ import { OVERRULE_TEXTS } from "../../../src/texts/overrule";
 import { AGE_TEXTS, DECIDE_TEXTS } from "../../../src/texts/pane";
 import { heldSeasonOf } from "../heldSeasonOf";
 import { MemoryWorkbook } from "../../workbook/memory/memoryWorkbook";
+import { CORDON_HEADS } from "../../survey/cordonHeads";
 
-const head = (fixed: string[]) => [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-  ...fixed,
-];
+const head = (fixed: string[]) => [...CORDON_HEADS, "Longest gap", ...fixed];
 const TWINS = [
   ["North Bench", 1, 1, "left", "A", 1, 3.5, 7, 6, 1],
   ["North Bench", 1, 1, "left", "B", 1, 3.5, 7, 6, 1],

@@ -8,6 +8,7 @@ import { movedResults, nothingMoves, type MovedResults } from "../../../src/task
 import type { ReadSettings } from "../../../src/taskpane/settings/settingsState";
 import { LANGUAGES } from "../../../src/texts/language";
 import { layOutOwnSheet } from "../../../src/workbook/ownSheet";
+import { CORDON_HEADS } from "../../survey/cordonHeads";
 
 const area = (sheet: string, values: SheetArea["values"]): SheetArea => ({
   sheet,
@@ -17,18 +18,7 @@ const area = (sheet: string, values: SheetArea["values"]): SheetArea => ({
   formulaAt: () => null,
 });
 
-const HEAD = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-];
+const HEAD = [...CORDON_HEADS, "Longest gap"];
 const CORDONS = area("Cordons", [
   HEAD,
   ["North Bench", 1, 1, "left", "A", 1, 3.5, 7, 6, 1],

@@ -5,6 +5,7 @@ import { FUNCTIONS, functionNamed } from "../../../src/functions/registry";
 import type { Language } from "../../../src/texts/language";
 import { associateFunctions } from "../../../src/workbook/excel/associateFunctions";
 import { functionsRuntime, type FunctionsRuntime } from "../office/functionsRuntime";
+import { CORDON_HEADS } from "../../survey/cordonHeads";
 
 const runtimes = new Map<Language, FunctionsRuntime>();
 
@@ -41,19 +42,7 @@ function cellsOf(argument: Expression): unknown[][] {
   }
 }
 
-const CORDON_HEADERS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Counted by",
-  "Note",
-];
+const CORDON_HEADERS = [...CORDON_HEADS, "Counted by", "Note"];
 const cordon = (row: number, spurs: unknown, note: unknown) => [
   "North Bench",
   row,

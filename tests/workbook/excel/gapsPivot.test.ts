@@ -5,21 +5,11 @@ import { WorkbookProblem, type SurveyWorkbook } from "../../../src/workbook/surv
 import type { ExcelHost } from "../office/excelHost";
 import { EXCEL_PROFILES } from "../office/excelProfiles";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";
+import { CORDON_HEADS } from "../../survey/cordonHeads";
 
 jest.setTimeout(60_000);
 
-const HEAD = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Counted by",
-];
+const HEAD = [...CORDON_HEADS, "Counted by"];
 const COUNTS = {
   Cordons: [
     HEAD,

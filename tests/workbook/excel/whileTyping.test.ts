@@ -5,19 +5,9 @@ import { WorkbookProblem, type CellChange } from "../../../src/workbook/surveyWo
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { EXCEL_PROFILES } from "../office/excelProfiles";
 import { excelWorkbookOn, hostWith } from "../office/excelWorkbookOn";
+import { CORDON_HEADS } from "../../survey/cordonHeads";
 
-const HEADERS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Counted by",
-];
+const HEADERS = [...CORDON_HEADS, "Counted by"];
 const SPURS = HEADERS.indexOf("Live spurs") + 1;
 
 const cordons = (vines: number): CellValue[][] => [

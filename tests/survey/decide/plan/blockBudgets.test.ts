@@ -3,6 +3,7 @@ import { blockBudgets } from "../../../../src/survey/decide/plan/blockBudgets";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
 import { areaOf } from "../../area";
+import { CORDON_HEADS } from "../../cordonHeads";
 
 type Rows = readonly (readonly CellValue[])[];
 
@@ -25,7 +26,7 @@ const CUTS: Rows = [
   ["Creek Side", 50, 35],
   ["Creek Side", 50, 35],
 ];
-const CORDON = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+const CORDON = [...CORDON_HEADS];
 const CORDONS: Rows = [
   CORDON,
   ["North Bench", 1, 1, "left", "A", 1, 3.5, 9, 9],
