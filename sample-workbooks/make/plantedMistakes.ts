@@ -65,6 +65,17 @@ const northBench = (row: number, vine: number): Where => ({ block: "North Bench"
 const creekSide = (row: number, vine: number): Where => ({ block: "Creek Side", row, vine });
 const schoolhouse = (row: number, vine: number): Where => ({ block: "Schoolhouse", row, vine });
 
+/** The first sound cordon of a row of Creek Side that has a gap of two positions or more. */
+function soundCordonWithGap(farm: Farm, row: number): FarmRow {
+  return farm.cordons.find(
+    (cordon) =>
+      cordon.block === "Creek Side" &&
+      cordon.row === row &&
+      cordon.condition === "sound" &&
+      Number(cordon.longestGap) >= 2,
+  )!;
+}
+
 /** A second copy of the row found, just below it. */
 function repeat(sheet: Mistake["sheet"], where: Where) {
   return (farm: Farm): FarmRow => {
@@ -386,13 +397,7 @@ const MISTAKES: readonly Mistake[] = [
     column: "gapFrom",
     what: "A gap that begins so far out that it ends beyond the cordon.",
     plant: (farm) => {
-      const row = farm.cordons.find(
-        (cordon) =>
-          cordon.block === "Creek Side" &&
-          cordon.row === 4 &&
-          cordon.condition === "sound" &&
-          Number(cordon.longestGap) >= 2,
-      )!;
+      const row = soundCordonWithGap(farm, 4);
       row.gapFrom = Number(row.positions) - Number(row.longestGap) + 2;
       return row;
     },
@@ -403,13 +408,7 @@ const MISTAKES: readonly Mistake[] = [
     column: "longestGap",
     what: "No gap, although places without a spur were counted.",
     plant: (farm) => {
-      const row = farm.cordons.find(
-        (cordon) =>
-          cordon.block === "Creek Side" &&
-          cordon.row === 5 &&
-          cordon.condition === "sound" &&
-          Number(cordon.longestGap) >= 2,
-      )!;
+      const row = soundCordonWithGap(farm, 5);
       row.longestGap = 0;
       return row;
     },

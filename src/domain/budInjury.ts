@@ -10,7 +10,8 @@ import { mustBeWhole, mustLieBetween, Refusal } from "./refusal";
  * Share of dead primary buds in a sample of cut buds, with the range that holds the block's true share at the stated
  * confidence. Used in late winter, after the cold, before the node budget is set.
  *
- * `dead` of `cut`: nodes with a dead primary bud, of all nodes cut; whole numbers. `confidence`: 0.5 to 0.9999. `method`: "Wilson" (default) or "Clopper-Pearson".
+ * `dead` of `cut`: nodes with a dead primary bud, of all nodes cut; whole numbers. `confidence`: 0.5 to 0.9999.
+ * `method`: "Wilson" (default) or "Clopper-Pearson".
  *
  * The range treats each bud as drawn on its own. Buds of one cane share its fate, so cut few buds on many canes of many
  * vines: 6 to 10 canes and 50 to 100 buds a block (Cornell Cooperative Extension 2014); about 100 for each block and

@@ -1,5 +1,5 @@
-/** Parts of the way from a row or vine to the next at which a label with letters stands; decimals never fall on odd ones. */
-const PARTS = 64;
+/** Parts of the way from a row or vine to the next; letters stand on odd ones, decimals on even ones. */
+export const PARTS_OF_A_WAY = 64;
 
 /**
  * A row's or vine's place as its label: 12 and 12.5 as they are, 12a and C where letters made the place (placeOfLabel).
@@ -11,9 +11,9 @@ const PARTS = 64;
  */
 export function placeName(place: number): number | string {
   const whole = Math.floor(place);
-  const part = (place - whole) * PARTS;
+  const part = (place - whole) * PARTS_OF_A_WAY;
   if (part % 2 !== 1) return place;
-  if (part === PARTS - 1)
+  if (part === PARTS_OF_A_WAY - 1)
     return (whole > 26 ? letter((whole - 1) / 26) : "") + letter(((whole - 1) % 26) + 1);
   return whole + letter((part + 1) / 2).toLowerCase();
 }

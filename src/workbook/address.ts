@@ -1,3 +1,5 @@
+import { columnNumber } from "../survey/sheets/cellName";
+
 export { cellName, columnLetters } from "../survey/sheets/cellName";
 
 /** A rectangle of cells, rows and columns counted from 1, both ends included. */
@@ -6,6 +8,15 @@ export interface CellArea {
   readonly firstColumn: number;
   readonly lastRow: number;
   readonly lastColumn: number;
+}
+
+/** True for a cell within the rectangle, its edges included. */
+export function holdsCell(
+  { firstRow, lastRow, firstColumn, lastColumn }: CellArea,
+  row: number,
+  column: number,
+): boolean {
+  return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
 }
 
 const LAST_ROW = 1_048_576;
@@ -36,8 +47,4 @@ export function areasOfAddress(address: string): CellArea[] {
       },
     ];
   });
-}
-
-function columnNumber(letters: string): number {
-  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
 }

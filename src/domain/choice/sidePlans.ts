@@ -38,8 +38,8 @@ export function keepPlan(cordon: WeighedCordon, rules: ChoiceRules, young = fals
 /**
  * Laying a cane: one plan a live trunk, one for a live trunk that carries no candidate. A cane is taken from a hurt
  * trunk only where no sound one lives (common practice), and from one on which no cane was counted near the head only
- * where no other stands; then nothing can be laid this winter and the plan is worth nothing yet. Without any live trunk known the cane comes from the head while
- * a cordon still lives there, and from a sucker at the ground when nothing does.
+ * where no other stands; then nothing can be laid this winter and the plan is worth nothing yet. Without any live trunk
+ * known the cane comes from the head while a cordon still lives there, and from a sucker at the ground when nothing does.
  *
  * @example
  * layPlans([{ number: 1, live: true }], 2, true, { newCane: 0.5 }).map((plan) => plan.layFrom) // [1, "otherTrunk"]

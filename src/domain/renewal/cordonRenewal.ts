@@ -92,6 +92,27 @@ export function cordonRenewal(
   };
 }
 
+/** One piece of work on a cordon that stays. */
+export type RenewalWork = Exclude<CordonRenewal["action"], "keep"> | "longerSpurs" | "lowerSpurs";
+
+/**
+ * What is done on a cordon that stays, piece by piece.
+ *
+ * @example
+ * renewalWork({ action: "extend", triggers: [], wanted: [], gap: { from: 3, places: 2 } }) // ["extend", "longerSpurs"]
+ */
+export function renewalWork({
+  action,
+  gap,
+  spurHeight,
+}: Pick<CordonRenewal, "action" | "gap" | "spurHeight">): RenewalWork[] {
+  return [
+    ...(action === "keep" ? [] : [action]),
+    ...(gap && action !== "layOver" ? (["longerSpurs"] as const) : []),
+    ...(spurHeight === undefined ? [] : (["lowerSpurs"] as const)),
+  ];
+}
+
 function wayToRenew(
   { gapFrom, longestGap, canesNearHead }: CandidateCordon,
   gapAlone: (from: number | undefined) => boolean,

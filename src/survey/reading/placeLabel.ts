@@ -1,3 +1,6 @@
+import { PARTS_OF_A_WAY } from "../../texts/placeName";
+import { columnNumber } from "../sheets/cellName";
+
 /**
  * Where a row's or a vine's label stands among the others: 12 at 12, 12.5 and 12a between 12 and 13, R7, 007 and "row 7"
  * at 7, a letter among letters. Places with letters are those of placeName. Undefined for a label without an order.
@@ -22,16 +25,10 @@ export function placeOfLabel(label: string): number | undefined {
   if (numbered) {
     const whole = Number(numbered[1]);
     if (numbered[2] !== undefined) return Number(`${numbered[1]}.${numbered[2]}`);
-    return numbered[3] === undefined ? whole : whole + (2 * letterNumber(numbered[3]) - 1) / PARTS;
+    return numbered[3] === undefined ? whole : whole + (2 * columnNumber(numbered[3]) - 1) / PARTS_OF_A_WAY;
   }
-  return /^[a-z]{1,2}$/i.test(bare)
-    ? [...bare].reduce((sum, letter) => sum * 26 + letterNumber(letter), 0) + (PARTS - 1) / PARTS
-    : undefined;
+  return /^[a-z]{1,2}$/i.test(bare) ? columnNumber(bare) + (PARTS_OF_A_WAY - 1) / PARTS_OF_A_WAY : undefined;
 }
-
-const PARTS = 64;
-
-const letterNumber = (letter: string) => letter.toLowerCase().charCodeAt(0) - 96;
 
 /**
  * Row and vine of a label that holds both.

@@ -1,6 +1,7 @@
 import type { SheetId } from "../sheets/column";
 import type { Codes, SurveyTable } from "./surveyTable";
 import { NO_WORD } from "../sheets/words";
+import { PARTS_OF_A_WAY } from "../../texts/placeName";
 
 /** A row that names no usable block, row and vine. */
 export const NO_PLACE = -1;
@@ -9,8 +10,6 @@ const ROWS = 4096;
 const VINES = 8192;
 const LETTERS = 1024;
 const SIDES = 8;
-/** Parts of the way to the next row or vine; letters stand on odd ones (placeName), decimals on even ones. */
-const PARTS = 64;
 
 /** Parts by the tenths and quarters of a way, in their order. */
 const PART_OF = new Map([
@@ -24,15 +23,15 @@ const SHARE_OF = new Map([...PART_OF].map(([hundredths, part]) => [part, hundred
 function onParts(place: number): number {
   const whole = Math.floor(place);
   if (whole === place) return place;
-  const part = (place - whole) * PARTS;
+  const part = (place - whole) * PARTS_OF_A_WAY;
   if (part % 2 === 1) return place;
-  return whole + (PART_OF.get(Math.round((place - whole) * 1e6) / 1e4) ?? NaN) / PARTS;
+  return whole + (PART_OF.get(Math.round((place - whole) * 1e6) / 1e4) ?? NaN) / PARTS_OF_A_WAY;
 }
 
 function fromParts(place: number): number {
   const whole = Math.floor(place);
   if (whole === place) return place;
-  const part = (place - whole) * PARTS;
+  const part = (place - whole) * PARTS_OF_A_WAY;
   return part % 2 === 1 ? place : Math.round((whole + SHARE_OF.get(part)!) * 100) / 100;
 }
 
@@ -42,14 +41,14 @@ function fromParts(place: number): number {
  */
 export function placeKey(block: number, row: number, vine: number): number {
   if (block === NO_WORD || !(row >= 1 && row < ROWS) || !(vine >= 1 && vine < VINES)) return NO_PLACE;
-  const key = (block * ROWS + onParts(row)) * PARTS * VINES + onParts(vine);
+  const key = (block * ROWS + onParts(row)) * PARTS_OF_A_WAY * VINES + onParts(vine);
   return Number.isNaN(key) ? NO_PLACE : key;
 }
 
 /** Block, row and vine of a place. */
 export function placeOf(key: number): { block: number; row: number; vine: number } {
   const vine = key % VINES;
-  const rest = (key - vine) / VINES / PARTS;
+  const rest = (key - vine) / VINES / PARTS_OF_A_WAY;
   const row = rest % ROWS;
   return { block: (rest - row) / ROWS, row: fromParts(row), vine: fromParts(vine) };
 }
@@ -61,7 +60,7 @@ export function rowKey(key: number): number {
 
 /** Block of a row's number. */
 export function blockOfRow(row: number): number {
-  return Math.floor(row / ROWS / PARTS);
+  return Math.floor(row / ROWS / PARTS_OF_A_WAY);
 }
 
 /** The neighbour `steps` vines further along the same row. */
@@ -100,7 +99,7 @@ export class VinePlaces {
   /** A whole number for a vine that leaves room for its cordons: rows and vines between others are numbered below 0. */
   private vineNumber(key: number): number {
     const vine = key % VINES;
-    const row = (key - vine) / VINES / PARTS;
+    const row = (key - vine) / VINES / PARTS_OF_A_WAY;
     if (Number.isInteger(vine) && Number.isInteger(row)) return row * VINES + vine;
     let number = this.between.get(key);
     if (number === undefined) this.between.set(key, (number = -1 - this.between.size));

@@ -13,6 +13,16 @@ export function columnLetters(column: number): string {
 }
 
 /**
+ * The column of its letters, 1 for A.
+ *
+ * @example
+ * columnNumber("AB") // 28
+ */
+export function columnNumber(letters: string): number {
+  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+}
+
+/**
  * A cell as a spreadsheet names it.
  *
  * @param row first row is 1

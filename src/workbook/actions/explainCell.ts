@@ -6,7 +6,7 @@ import type { ResultCell } from "../../functions/callFunction";
 import type { SheetArea } from "../../survey/reading/sheetArea";
 import type { CellValue } from "../../survey/sheets/cell";
 import type { Language } from "../../texts/language";
-import type { CellArea } from "../address";
+import { holdsCell, type CellArea } from "../address";
 import { readReference, type TablePart } from "../reference";
 import { WorkbookProblem, type ReadOptions, type SurveyWorkbook, type TablePlace } from "../surveyWorkbook";
 
@@ -138,7 +138,7 @@ class ReferredCells {
     const { sheet, row, column } = this.anchor;
     const table = (await this.known).find((one) =>
       part.table === undefined
-        ? one.sheet === sheet && holds(one.area, row, column)
+        ? one.sheet === sheet && holdsCell(one.area, row, column)
         : one.name.toLowerCase() === part.table.toLowerCase(),
     );
     if (!table) return undefined;
@@ -200,9 +200,6 @@ const width = ({ values }: SheetArea) => values[0]?.length ?? 0;
 /** Rows and columns from which on a reference means whole columns or rows. */
 const LONGEST = 1_000_000;
 const WIDEST = 16_000;
-
-const holds = ({ firstRow, lastRow, firstColumn, lastColumn }: CellArea, row: number, column: number) =>
-  row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
 
 /** In a structured reference a line break of a head is a blank. */
 const plainHead = (head: string) => head.replace(/\s+/g, " ").trim().toLowerCase();

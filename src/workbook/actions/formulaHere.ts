@@ -10,6 +10,7 @@ import { cellName, columnLetters } from "../../survey/sheets/cellName";
 import { acceptedHeaders, plainHeader } from "../../survey/sheets/column";
 import { isBalancedRule } from "../../survey/sheets/nodeRules";
 import { SHEETS } from "../../survey/sheets/sheets";
+import { holdsCell } from "../address";
 import type { TablePlace } from "../surveyWorkbook";
 import type { CellPlace } from "./explainCell";
 
@@ -47,6 +48,7 @@ interface Referred {
  * tables it is the function's first example.
  */
 export function formulaHere(called: CordonFunction, around: Around): FormulaHere {
+  const { place } = around;
   const example = { formula: called.examples[0].formula };
   if (called.onSheet === undefined) return example;
   const [call] = callsInFormula(called.onSheet);
@@ -54,10 +56,13 @@ export function formulaHere(called: CordonFunction, around: Around): FormulaHere
   const isOptional = call.args.map((_, index) => called.parameters[index].optional);
   if (found.some((referred, index) => referred === undefined && !isOptional[index])) return example;
   const all = found.flatMap((referred) => referred ?? []);
-  const row = rowHere(called, call.args, all, around.place);
+  const row = rowHere(called, call.args, all, place);
   const spills =
     row === undefined && (called.result.shape === "table" || columnsOf(called, found).length > 0);
-  if (spills && around.tables.some((table) => stands(around.place, table)))
+  if (
+    spills &&
+    around.tables.some(({ sheet, area }) => sheet === place.sheet && holdsCell(area, place.row, place.column))
+  )
     return { problem: "inTable", facts: {} };
   const units = systemFor(called, found);
   const args: string[] = [];
@@ -67,9 +72,7 @@ export function formulaHere(called: CordonFunction, around: Around): FormulaHere
     if (referred === undefined) args.push("");
     else if (called.id === "NODEBUDGET" && parameter.id === "formula") {
       const rule =
-        row === undefined
-          ? ruleOfAll(around.season)
-          : ruleOfRow(around.season, all[0].table, row, around.place);
+        row === undefined ? ruleOfAll(around.season) : ruleOfRow(around.season, all[0].table, row, place);
       if ("problem" in rule) return rule;
       args.push(rule.written);
     } else args.push(argumentHere(written, referred, parameter, units, row, around));
@@ -138,13 +141,6 @@ function rowHere(
   if (first === undefined || !takesCells || !isOneTable || first.table.sheet !== sheet) return undefined;
   return first.table.indexOfSheetRow(row);
 }
-
-const stands = ({ sheet, row, column }: CellPlace, { sheet: of, area }: TablePlace) =>
-  sheet === of &&
-  row >= area.firstRow &&
-  row <= area.lastRow &&
-  column >= area.firstColumn &&
-  column <= area.lastColumn;
 
 /** The unit system in which no column has to be converted; US where there is none. */
 function systemFor(called: CordonFunction, found: readonly (readonly Referred[] | undefined)[]): UnitSystem {

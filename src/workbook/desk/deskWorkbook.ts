@@ -9,7 +9,7 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { CellValue } from "../../survey/sheets/cell";
 import type { SheetArea } from "../../survey/reading/sheetArea";
-import type { CellArea } from "../address";
+import { holdsCell, type CellArea } from "../address";
 import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
 import { readReference } from "../reference";
 import {
@@ -277,13 +277,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     await this.settling;
     return this.filledByFormula(sheet)
       .map(cellArea)
-      .find(
-        (area) =>
-          row >= area.firstRow &&
-          row <= area.lastRow &&
-          column >= area.firstColumn &&
-          column <= area.lastColumn,
-      );
+      .find((area) => holdsCell(area, row, column));
   }
 
   private changesOf(command: Readonly<ICommandInfo>): CellChange[] {

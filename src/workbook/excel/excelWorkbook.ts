@@ -17,6 +17,7 @@ import {
 import { changeInExcel, inExcel, type ExcelRun } from "./excelRun";
 import { mayAddSheets } from "./mayAddSheets";
 import { WORKING_SHEET_NAME } from "./workingSheet";
+import { PageWatch } from "./pageWatch";
 
 const lookingUp = () => import(/* webpackChunkName: "looking-up" */ "./lookUpInExcel");
 const writing = () => import(/* webpackChunkName: "writing" */ "./excelWriting");
@@ -162,62 +163,30 @@ export class ExcelWorkbook implements SurveyWorkbook {
     return changeInExcel(this.run, pivot.sheet, false, (context) => writeExcelPivot(context, pivot));
   }
 
-  private readonly listeners = new Set<(change: CellChange) => void>();
-  private registration: Promise<void> | undefined;
+  private readonly cellWatch = new PageWatch<CellChange>(() =>
+    this.registered(({ worksheets }) =>
+      worksheets.onChanged.add((event) => this.cellWatch.tell(() => this.changesOf(event))),
+    ),
+  );
+  private readonly selectionWatch = new PageWatch<undefined>(() =>
+    this.registered(({ worksheets }) =>
+      worksheets.onSelectionChanged.add(() => this.selectionWatch.tell(() => [undefined])),
+    ),
+  );
 
-  /**
-   * Excel is asked once a page to tell of changes, and tells until the page is closed; the page itself hands them to
-   * all who watch. A registration belongs to the request context that made it
-   * (https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-events), so that a second one that is taken
-   * back could silence the first.
-   */
-  async watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
-    const listener = (change: CellChange) => onChange(change);
-    this.listeners.add(listener);
-    this.registration ??= this.register();
-    try {
-      await this.registration;
-    } catch (error) {
-      this.listeners.delete(listener);
-      this.registration = undefined;
-      throw error;
-    }
-    return async () => void this.listeners.delete(listener);
+  watchCells(onChange: (change: CellChange) => void): Promise<() => Promise<void>> {
+    return this.cellWatch.watch(onChange);
   }
 
-  private register(): Promise<void> {
+  watchSelection(onSelect: () => void): Promise<() => Promise<void>> {
+    return this.selectionWatch.watch(onSelect);
+  }
+
+  private registered(add: (workbook: Excel.Workbook) => void): Promise<void> {
     return inExcel(this.run, "", async (context) => {
-      context.workbook.worksheets.onChanged.add(async (event) => {
-        const listening = [...this.listeners];
-        if (listening.length === 0) return;
-        for (const change of await this.changesOf(event))
-          for (const listener of listening) if (this.listeners.has(listener)) listener(change);
-      });
+      add(context.workbook);
       await context.sync();
     });
-  }
-
-  private readonly selectionListeners = new Set<() => void>();
-  private selectionRegistration: Promise<void> | undefined;
-
-  /** Registered once a page, as `watchCells`. */
-  async watchSelection(onSelect: () => void): Promise<() => Promise<void>> {
-    const listener = () => onSelect();
-    this.selectionListeners.add(listener);
-    this.selectionRegistration ??= inExcel(this.run, "", async (context) => {
-      context.workbook.worksheets.onSelectionChanged.add(async () => {
-        for (const each of [...this.selectionListeners]) each();
-      });
-      await context.sync();
-    });
-    try {
-      await this.selectionRegistration;
-    } catch (error) {
-      this.selectionListeners.delete(listener);
-      this.selectionRegistration = undefined;
-      throw error;
-    }
-    return async () => void this.selectionListeners.delete(listener);
   }
 
   async tables(): Promise<TablePlace[]> {

@@ -1,4 +1,4 @@
-import { areasOfAddress, type CellArea } from "../address";
+import { areasOfAddress, holdsCell, type CellArea } from "../address";
 import { WorkbookProblem, type CellWrite } from "../surveyWorkbook";
 import { inputOf, inputToRestore } from "./cellContent";
 import { messageBatches } from "./messageBatches";
@@ -78,9 +78,7 @@ export async function writeExcelCells(
 function refuseCovered(sheet: string, run: Run, merged: readonly CellArea[]): void {
   const { column } = run;
   for (let row = run.row; row < run.row + run.inputs.length; row++) {
-    const covers = ({ firstRow, firstColumn, lastRow, lastColumn }: CellArea) =>
-      row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
-    const area = merged.find(covers);
+    const area = merged.find((one) => holdsCell(one, row, column));
     if (area && (row !== area.firstRow || column !== area.firstColumn))
       throw new WorkbookProblem("mergedCell", { sheet, row, column });
   }

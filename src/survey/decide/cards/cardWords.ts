@@ -1,4 +1,5 @@
 import type { CaneOrigin } from "../../../domain/choice/vineDecision";
+import { renewalWork } from "../../../domain/renewal/cordonRenewal";
 import type { PlannedCane, PlannedCut, PlannedKeep } from "../../../domain/plan/vinePlan";
 import type { UnitSystem } from "../../../domain/units";
 import { CARD_ORIGINS, CARD_TEXTS } from "../../../texts/cards";
@@ -111,13 +112,6 @@ function nodeWords({ nodes }: CardVine, language: Language): string[] {
   return plan;
 }
 
-const RENEWAL_NOTES = {
-  replace: "renew",
-  replaceLater: "renewLater",
-  layOver: "renewOver",
-  extend: "extend",
-} as const;
-
 function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): string[] {
   const notes: string[] = [];
   if (vine.status !== undefined && vine.status !== "bearing") notes.push(CARD_TEXTS[vine.status][language]);
@@ -128,14 +122,11 @@ function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): 
     notes.push(say(CARD_TEXTS.bringUp, language, { trunks: vine.trunksToBringUp }));
   for (const { cordon, ask, renewal } of vine.keeps) {
     if (ask) continue;
-    const { action, toExtend, gap, spurHeight } = renewal;
-    const words = [
-      ...(action === "keep" ? [] : [RENEWAL_NOTES[action]]),
-      ...(gap && action !== "layOver" ? (["longerSpurs"] as const) : []),
-      ...(spurHeight === undefined ? [] : (["lowerSpurs"] as const)),
-    ];
+    const { toExtend, gap } = renewal;
     const length = toExtend === undefined ? "" : lengthWords(toExtend, language, unitSystem);
-    notes.push(...words.map((word) => say(CARD_TEXTS[word], language, { cordon, length, ...gap })));
+    notes.push(
+      ...renewalWork(renewal).map((work) => say(CARD_TEXTS[work], language, { cordon, length, ...gap })),
+    );
   }
   if (vine.status !== "missing" && vine.keeps.length + vine.canes.length === 0)
     notes.push(CARD_TEXTS.notDecided[language]);

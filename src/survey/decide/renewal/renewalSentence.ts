@@ -1,5 +1,5 @@
 import type { CaneToLay } from "../../../domain/renewal/caneToLay";
-import type { CordonRenewal } from "../../../domain/renewal/cordonRenewal";
+import { renewalWork, type CordonRenewal } from "../../../domain/renewal/cordonRenewal";
 import type { VinePlan } from "../../../domain/plan/vinePlan";
 import type { TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { Metres, UnitSystem } from "../../../domain/units";
@@ -39,11 +39,12 @@ export function trunkRenewalSentence(
  * cordonRenewalSentences({ action: "keep", triggers: [], wanted: [], gap: { from: 3, places: 2 } }, "B", "en", "US") // ["B: leave the spur on either side of its gap of 2 places (3 places from the head) a node longer, within the nodes of the vine."]
  */
 export function cordonRenewalSentences(
-  { action, triggers, toExtend, gap, spurHeight, wanted }: CordonRenewal,
+  renewal: CordonRenewal,
   cordon: string,
   language: Language,
   unitSystem: UnitSystem,
 ): string[] {
+  const { triggers, toExtend, gap, spurHeight, wanted } = renewal;
   const words = (length: Metres | undefined) =>
     length === undefined ? "" : lengthWords(length, language, unitSystem);
   const facts = {
@@ -54,12 +55,8 @@ export function cordonRenewalSentences(
     counts: wanted.map((count) => RENEWAL_COUNTS[count][language]),
     ...gap,
   };
-  return [
-    ...(action === "keep" ? [] : [action]),
-    ...(gap && action !== "layOver" ? ["longerSpurs"] : []),
-    ...(spurHeight === undefined ? [] : ["lowerSpurs"]),
-    ...(wanted.length > 0 ? ["wanted"] : []),
-  ].map((line) => say(CORDON_RENEWAL[line], language, facts));
+  const lines: readonly string[] = [...renewalWork(renewal), ...(wanted.length > 0 ? ["wanted"] : [])];
+  return lines.map((line) => say(CORDON_RENEWAL[line], language, facts));
 }
 
 /**
