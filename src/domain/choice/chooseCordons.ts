@@ -9,6 +9,7 @@ import type {
   CordonDecision,
   QuestionSide,
   Reason,
+  ReasonCode,
   SideDecision,
   Verdict,
   VineDecision,
@@ -124,13 +125,9 @@ function decideSide(
     const rival = staysHere
       ? nearest(close)
       : nearest(close.filter(({ plan }) => plan[place]!.keeps === cordon));
-    if (candidate.fixedChoice === "stays")
-      answer("stays", plainReason(isDead(cordon) ? "fixedStaysDead" : "fixedStays"));
-    else if (cordon.ruledOut)
-      answer(
-        "goes",
-        plainReason(cordon.ruledOut, { trunk: candidate.trunk ?? "", length: candidate.length ?? "" }),
-      );
+    const fixed = fixedAnswer(cordon);
+    if (fixed) answer(fixed.verdict, fixed.reason);
+    else if (cordon.ruledOut) answer("goes", ruledOutReason(cordon, cordon.ruledOut));
     else if (cordon.namedTwice) answer("ask", plainReason("namedTwice"));
     else if (fixedHere)
       answer("goes", { ...plainReason("besideFixed"), rival: own.keeps?.candidate.cordon ?? "" });
@@ -188,18 +185,32 @@ function isDead({ candidate, trunkCondition }: WeighedCandidate): boolean {
   return candidate.condition === "dead" || trunkCondition === "dead";
 }
 
+/** The answer that a person gave; undefined where nobody has. */
+function fixedAnswer(cordon: WeighedCandidate): Pick<CordonDecision, "verdict" | "reason"> | undefined {
+  const { fixedChoice } = cordon.candidate;
+  if (fixedChoice === undefined) return undefined;
+  return fixedChoice === "stays"
+    ? { verdict: "stays", reason: plainReason(isDead(cordon) ? "fixedStaysDead" : "fixedStays") }
+    : { verdict: "goes", reason: ruledOutReason(cordon, cordon.ruledOut!) };
+}
+
+function ruledOutReason({ candidate: { trunk, length } }: WeighedCandidate, code: ReasonCode): Reason {
+  return plainReason(code, { trunk: trunk ?? "", length: length ?? "" });
+}
+
 function undecided(
   code: "recount" | "uncounted" | "vineMissing" | "sidesUnclear",
   weighed: WeighedVine,
   facts: Facts = {},
 ): VineDecision {
   return {
-    cordons: weighed.cordons.map(({ candidate, score }) => ({
-      side: candidate.side,
-      cordon: candidate.cordon,
+    cordons: weighed.cordons.map((one) => ({
+      side: one.candidate.side,
+      cordon: one.candidate.cordon,
       verdict: "ask",
-      score,
+      score: one.score,
       reason: plainReason(code, facts),
+      ...(code === "uncounted" ? fixedAnswer(one) : undefined),
     })),
     sides: [],
     notes: [{ code, facts }],

@@ -159,7 +159,29 @@ describe("whatever is written down", () => {
           if (fixedChoice) expect(decision.cordons[index].verdict).toBe(fixedChoice);
         });
       }),
+      { numRuns: 2000 },
     );
+  });
+
+  test("what a person has fixed stands on a vine that is counted nowhere; the rest of it is asked about", () => {
+    const { cordons, sides } = chooseCordons(
+      {
+        candidates: [
+          { side: "left", cordon: "A", trunk: 1, fixedChoice: "stays" },
+          { side: "left", cordon: "B", trunk: 1, fixedChoice: "goes" },
+          { side: "right", cordon: "C", trunk: 1 },
+          { side: "right", cordon: "D", trunk: 2 },
+        ],
+      },
+      RULES,
+    );
+    expect(cordons.map(({ verdict, reason: { code } }) => `${verdict} ${code}`)).toEqual([
+      "stays fixedStays",
+      "goes fixedGoes",
+      "ask uncounted",
+      "ask uncounted",
+    ]);
+    expect(sides).toEqual([]);
   });
 
   test("the order of the rows decides nothing but ties", () => {
