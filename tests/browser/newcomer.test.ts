@@ -1,5 +1,6 @@
 import type { Locator } from "playwright-core";
 import type { DeskPage } from "./deskPage";
+import { SEASON_TEXTS } from "../../src/texts/seasonPage";
 import { openDesk } from "./openDesk";
 
 jest.setTimeout(120_000);
@@ -105,6 +106,8 @@ describe("a newcomer's season, from the empty page to the printed card", () => {
     const desk = await openDesk("empty", { language, catchPrints: true, width: 1280, height: 720 });
     const newcomer = new Newcomer(desk, language);
     const { pane, page } = desk;
+    const nextStep = (work: "mend" | "accept" | "print") =>
+      pane.locator("#next-step", { hasText: SEASON_TEXTS.go[work][language] });
     await pane.locator("#counted-vine").waitFor();
     await newcomer.press(pane.locator("#way-begin"));
     await pane.locator("#lay-out-block").waitFor();
@@ -131,14 +134,13 @@ describe("a newcomer's season, from the empty page to the printed card", () => {
       await newcomer.type(cut);
       await newcomer.type(alive, "Enter");
     }
-    await newcomer.press(pane.locator("#next-step"));
+    await newcomer.press(nextStep("mend"));
     await newcomer.type("7", "Enter");
-    await page.waitForTimeout(1500);
     await newcomer.page("season");
-    await newcomer.press(pane.locator("#next-step"));
+    await newcomer.press(nextStep("accept"));
     await newcomer.press(pane.locator("#accept-yes"));
     await newcomer.press(pane.locator("#accept-next"));
-    await newcomer.press(pane.locator("#next-step"));
+    await newcomer.press(nextStep("print"));
     await newcomer.press(pane.locator("#print-cards"));
     const printed = await desk.printed();
     expect(printed).toContain("Home");
