@@ -106,6 +106,23 @@ export function languageOf(tag: string | undefined): Language {
 }
 
 /**
+ * What stands before decimals where a person writes: as the first of their regional tags in this language has it (Mexico
+ * writes points where Spain writes commas), else as the language has it.
+ *
+ * @example
+ * decimalSign("es", ["en-US", "es-MX"]) // "."
+ * @example
+ * decimalSign("es", ["en-US"]) // ","
+ */
+export function decimalSign(language: Language, tags: readonly string[]): string {
+  const parts = new Intl.NumberFormat([
+    ...tags.filter((tag) => languageOf(tag) === language),
+    language,
+  ]).formatToParts(0.5);
+  return parts.find(({ type }) => type === "decimal")!.value;
+}
+
+/**
  * The language of a terminal's locale, from the variables in which POSIX has it: LC_ALL before LC_MESSAGES before LANG.
  *
  * @example

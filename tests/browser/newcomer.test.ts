@@ -74,35 +74,25 @@ class Newcomer {
     await this.press(this.desk.pane.locator(`#${list} fluent-option[value="${value}"]`));
   }
 
-  /** A page without a next step, and an action that was refused, are dead ends. */
+  /** A page on which no next step comes, and an action that was refused, are dead ends. */
   private async looksAround(): Promise<void> {
-    await this.desk.page.waitForTimeout(400);
-    const seen = await this.desk.page.evaluate(() => {
-      const root = document.querySelector("#pane > *")!.shadowRoot!;
-      const shown = (one: HTMLElement) => one.offsetParent !== null || one.getClientRects().length > 0;
-      const page = [...root.querySelectorAll<HTMLElement>(".page")].find((one) => !one.hidden)!;
-      const steps = [...page.querySelectorAll<HTMLElement>('fluent-button[appearance="primary"]')].filter(
-        (one) => shown(one) && !one.hasAttribute("disabled"),
-      );
-      const refused = [
-        ...root.querySelectorAll<HTMLElement>(
-          '.page:not(#page-check) fluent-message-bar[intent="error"], [role="alert"]',
-        ),
-        ...document.querySelectorAll<HTMLElement>("#notice.refused"),
-      ].map((one) => one.innerText.trim());
-      return {
-        page: page.id,
-        steps: steps.map((one) => one.innerText.trim()),
-        refused: refused.filter((words) => words !== ""),
-      };
-    });
-    if (seen.steps.length === 0) this.deadEnds.push(`${seen.page} shows no next step`);
-    this.deadEnds.push(...seen.refused);
+    const { page, pane } = this.desk;
+    await page.waitForTimeout(400);
+    const shownPage = pane.locator(".page:not([hidden])");
+    await shownPage
+      .locator('fluent-button[appearance="primary"]:not([disabled]):visible')
+      .first()
+      .waitFor({ timeout: 10_000 })
+      .catch(async () => this.deadEnds.push(`${await shownPage.getAttribute("id")} shows no next step`));
+    const refused = page.locator(
+      '.page:not(#page-check) fluent-message-bar[intent="error"], #pane [role="alert"], #notice.refused',
+    );
+    this.deadEnds.push(...(await refused.allInnerTexts()).map((words) => words.trim()).filter(Boolean));
   }
 }
 
 describe("a newcomer's season, from the empty page to the printed card", () => {
-  test.each(["en"] as const)("in %s", async (language) => {
+  test.each(["en", "es"] as const)("in %s", async (language) => {
     const desk = await openDesk("empty", { language, catchPrints: true, width: 1280, height: 720 });
     const newcomer = new Newcomer(desk, language);
     const { pane, page } = desk;

@@ -7,9 +7,10 @@ import {
   SetWorksheetActiveOperation,
 } from "@univerjs/preset-sheets-core";
 import type { CordonFunction } from "../../functions/cordonFunction";
-import type { Language } from "../../texts/language";
+import { decimalSign, type Language } from "../../texts/language";
 import { isCsvName } from "../file/openWorkbook";
 import { WorkbookProblem } from "../surveyWorkbook";
+import { readDecimalCommas } from "./decimalComma";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
 import { loadWorkbook } from "./loadWorkbook";
@@ -62,6 +63,7 @@ export class OpenDesk {
   /** The engine's formula part is there only when a first workbook is open. */
   private begin(injector: Injector): void {
     registerFunctions(injector, this.functions, () => this.language, this.sentences.take);
+    readDecimalCommas(injector, () => decimalSign(this.language, navigator.languages));
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
       if (TELLING.has(id)) this.tellSoon();
     });
