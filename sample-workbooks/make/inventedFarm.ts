@@ -223,7 +223,7 @@ interface TrunkState {
   readonly filled: number;
 }
 
-/** Two to three trunks with a candidate a side from most of them. */
+/** Two to three trunks with a candidate a side from most of them; a trunk without any is none that is numbered. */
 function bearingVine(plan: BlockPlan, random: RandomSource): FarmRow[] {
   const trunks = Array.from({ length: random.chance(0.12) ? 3 : 2 }, (_, i) => trunk(plan, i === 0, random));
   if (trunks.every((state) => state.condition === "dead")) trunks[0] = { condition: "injured", filled: 0.55 };
@@ -234,7 +234,12 @@ function bearingVine(plan: BlockPlan, random: RandomSource): FarmRow[] {
       const neededHere = index === trunks.length - 1 && !cordons.some((cordon) => cordon.side === side);
       if (reaches || neededHere) cordons.push(candidate(plan, side, index + 1, state, random));
     });
-  return cordons.map((cordon, index) => ({ ...cordon, cordon: "ABCDEF"[index] }));
+  const numbered = [...new Set(cordons.map((cordon) => cordon.trunk))].sort();
+  return cordons.map((cordon, index) => ({
+    ...cordon,
+    cordon: "ABCDEF"[index],
+    trunk: 1 + numbered.indexOf(cordon.trunk),
+  }));
 }
 
 /** One trunk, one short cordon a side. */

@@ -1,7 +1,7 @@
 import type { WriteSheet } from "hucre";
 import { cellName } from "../../src/survey/sheets/cellName";
 import { SHEETS } from "../../src/survey/sheets/sheets";
-import type { PlantedMistake } from "./plantedMistakes";
+import { columnNumberOf, type PlantedMistake } from "./plantedMistakes";
 import { headerWithUnit, wrappedRowHeight } from "./surveySheet";
 
 const WIDTHS = [18, 12, 22, 64, 26];
@@ -24,9 +24,10 @@ export function noticeSheet(
   const headerRow = lines.length + 1;
   const rows = mistakes.map((mistake) => {
     const shape = SHEETS[mistake.sheet];
-    const index = shape.columns.findIndex((column) => column.id === mistake.column);
-    const cell = index < 0 ? `row ${mistake.sheetRow}` : cellName(mistake.sheetRow, index + 1);
-    const header = index < 0 ? "whole row" : headerWithUnit(shape.columns[index]);
+    const number = columnNumberOf(mistake);
+    const cell = number === 0 ? `row ${mistake.sheetRow}` : cellName(mistake.sheetRow, number);
+    const own = shape.columns[number - 1];
+    const header = own ? headerWithUnit(own) : mistake.column || "whole row";
     return [shape.name.en, cell, header, mistake.what, mistake.code];
   });
   if (rows.length > 0)

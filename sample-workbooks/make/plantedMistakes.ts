@@ -1,5 +1,6 @@
 import type { CellValue } from "../../src/survey/sheets/cell";
 import type { SheetId } from "../../src/survey/sheets/column";
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { Farm, FarmRow } from "./farm";
 import { serialDay } from "./inventedFarm";
 
@@ -9,7 +10,7 @@ export interface Mistake {
   readonly code: string;
   /** What is wrong, as the first sheet of the workbook says it. */
   readonly what: string;
-  /** Column id where the finding must point, "" when it is about the whole row. */
+  /** Column id, or one of OWN_COUNTS, where the finding must point; "" when it is about the whole row. */
   readonly column: string;
   readonly sheet: SheetId;
   /** Makes the mistake and answers the row that carries it. */
@@ -19,6 +20,16 @@ export interface Mistake {
 /** Where a planted mistake ended up: the sheet's row as a person sees it. */
 export interface PlantedMistake extends Mistake {
   readonly sheetRow: number;
+}
+
+/** Columns of the farm's own on the Vines sheet that is to be checked: canes thicker than a pencil, thinner ones, and all. */
+export const OWN_COUNTS = ["Thick canes", "Thin canes", "Canes in all"] as const;
+const [THICK, THIN, ALL] = OWN_COUNTS;
+
+/** Number of the sheet's column where the finding must point, from 1; 0 when it is about the whole row. */
+export function columnNumberOf({ sheet, column }: Mistake): number {
+  const columns = SHEETS[sheet].columns.map(({ id }) => id);
+  return [...columns, ...OWN_COUNTS].indexOf(column) + 1;
 }
 
 /** Plants every mistake and answers where each one stands. The farm is changed. */
@@ -104,6 +115,17 @@ function moveBehind(sheet: Mistake["sheet"], where: Where, places: number) {
     rows.splice(0, rows.length, ...rest.slice(0, behind + 1), ...moved, ...rest.slice(behind + 1));
     return moved[0];
   };
+}
+
+/** The bearing vines with canes counted on each; the same ones every time. */
+function vinesWithCanes(farm: Farm): FarmRow[] {
+  const bearing = farm.vines.filter(({ status }) => status === "bearing");
+  bearing.forEach((vine, at) => {
+    vine[THICK] ??= 9 + ((at * 5) % 8);
+    vine[THIN] ??= 2 + ((at * 3) % 5);
+    vine[ALL] ??= Number(vine[THICK]) + Number(vine[THIN]);
+  });
+  return bearing;
 }
 
 /** The mistakes of the season that is meant to be checked, at least one for each kind of finding. */
@@ -518,5 +540,47 @@ const MISTAKES: readonly Mistake[] = [
     column: "setting",
     what: "The same setting twice, so that nobody can tell which value holds.",
     plant: repeat("settings", { setting: "Unlike its block: spread" }),
+  },
+  {
+    code: "trunkNotOfVine",
+    sheet: "cordons",
+    column: "trunk",
+    what: "A third trunk on a vine that has two.",
+    plant: (farm) => {
+      const isAlone = (row: FarmRow) =>
+        row.trunk === 2 && rowsOfVine(farm.cordons, row).filter(({ trunk }) => trunk === 2).length === 1;
+      const isSound = (row: FarmRow) =>
+        rowsOfVine(farm.vines, row)[0].liveTrunks === 2 &&
+        rowsOfVine(farm.cordons, row).every(
+          ({ condition, trunk }) => condition === "sound" && Number(trunk) <= 2,
+        );
+      const row = farm.cordons.find(
+        (own) => own.block === "Schoolhouse" && Number(own.row) > 5 && isAlone(own) && isSound(own),
+      )!;
+      row.trunk = 3;
+      return row;
+    },
+  },
+  {
+    code: "totalUnlikeParts",
+    sheet: "vines",
+    column: ALL,
+    what: "A total of the farm's own columns, two above what they add up to.",
+    plant: (farm) => {
+      const vine = vinesWithCanes(farm).find((row) => row.block === "North Bench" && row.row === 2)!;
+      vine[ALL] = Number(vine[ALL]) + 2;
+      return vine;
+    },
+  },
+  {
+    code: "vineWithoutCount",
+    sheet: "vines",
+    column: "",
+    what: "A vine on which no cane was counted, where they were counted on every other.",
+    plant: (farm) => {
+      const vine = vinesWithCanes(farm).find((row) => row.block === "North Bench" && row.row === 4)!;
+      for (const column of OWN_COUNTS) vine[column] = null;
+      return vine;
+    },
   },
 ];

@@ -7,7 +7,7 @@ import type { Farm } from "./farm";
 import { figuresSheet } from "./figuresSheet";
 import { FARM_NAME, inventedFarm } from "./inventedFarm";
 import { noticeSheet } from "./noticeSheet";
-import { plantMistakes, type PlantedMistake } from "./plantedMistakes";
+import { OWN_COUNTS, plantMistakes, type PlantedMistake } from "./plantedMistakes";
 import { randomSource } from "./randomSource";
 import { settingNames, settingRows, settingsSheet } from "./settingsSheet";
 import { surveySheet } from "./surveySheet";
@@ -97,7 +97,11 @@ function season(
       noticeSheet("About this season", lines, mistakes),
       surveySheet(SHEETS.blocks, farm.blocks, options),
       surveySheet(SHEETS.cordons, farm.cordons, options),
-      surveySheet(SHEETS.vines, farm.vines, options),
+      surveySheet(
+        SHEETS.vines,
+        farm.vines,
+        mistakes.length > 0 ? { ...options, ownColumns: OWN_COUNTS } : options,
+      ),
       surveySheet(SHEETS.budCuts, farm.budCuts, options),
       surveySheet(SHEETS.harvest, farm.harvest, options),
       settingsSheet(farm.settings, options),

@@ -48,6 +48,8 @@ export interface SurveySheetOptions {
   readonly blankLines?: number;
   /** Written into the page's header when printed. */
   readonly farm: string;
+  /** Heads of columns of the farm's own, right of ours; the rows carry their numbers by the head. */
+  readonly ownColumns?: readonly string[];
   /** US where left out. */
   readonly units?: UnitSystem;
   /** Language of the sheet's name, headers, accepted words and help; English where left out. */
@@ -79,15 +81,27 @@ export function surveySheet(
 ): WriteSheet {
   const blank = options.blankLines ?? 0;
   const language = options.language ?? "en";
-  const headerOf = (column: Column) => headerWithUnit(column, options.units, language);
+  const columns = [
+    ...shape.columns.map((column) => ({
+      id: column.id,
+      width: column.width + 2,
+      header: headerWithUnit(column, options.units, language),
+      style: bodyStyle(column, blank > 0, shape.columns.some(wraps)),
+    })),
+    ...(options.ownColumns ?? []).map((header) => ({
+      id: header,
+      width: header.length + 2,
+      header,
+      style: {},
+    })),
+  ];
   const rowCount = Math.max(1, rows.length + blank);
-  const last = columnLetters(shape.columns.length);
+  const last = columnLetters(columns.length);
   const cells: NonNullable<WriteSheet["cells"]> = new Map();
-  shape.columns.forEach((column, index) => {
-    cells.set(`0,${index}`, { value: headerOf(column), style: HEADER_STYLE });
-    const style = bodyStyle(column, blank > 0, shape.columns.some(wraps));
+  columns.forEach(({ id, header, style }, index) => {
+    cells.set(`0,${index}`, { value: header, style: HEADER_STYLE });
     for (let i = 0; i < rowCount; i++) {
-      const value = rows[i]?.[column.id] ?? null;
+      const value = rows[i]?.[id] ?? null;
       if (value === null && blank === 0) continue;
       cells.set(`${i + 1},${index}`, isCellError(value) ? errorCell(value.error, style) : { value, style });
     }
@@ -96,7 +110,7 @@ export function surveySheet(
     name: shape.name[language],
     rows: Array.from({ length: rowCount + 1 }, () => []),
     cells,
-    columns: shape.columns.map((column) => ({ width: column.width + 2 })),
+    columns: columns.map(({ width }) => ({ width })),
     rowDefs: new Map([
       [0, { height: HEADER_HEIGHT }],
       ...rows.flatMap((row, i) => {
@@ -113,7 +127,7 @@ export function surveySheet(
       {
         name: tableName(shape, language),
         range: `A1:${last}${rowCount + 1}`,
-        columns: shape.columns.map((column) => ({ name: headerOf(column) })),
+        columns: columns.map(({ header }) => ({ name: header })),
         style: "TableStyleLight1",
         showRowStripes: blank === 0,
       },
