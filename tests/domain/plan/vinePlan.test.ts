@@ -239,6 +239,7 @@ const seen = fc.record(
 
 describe("on 10,000 random vines", () => {
   test("every plan can be carried out", () => {
+    let vines = 0;
     let canes = 0;
     let spurs = 0;
     let renewed = 0;
@@ -251,6 +252,7 @@ describe("on 10,000 random vines", () => {
         fc.oneof(vineOf(fullCandidate, 3), vineOf(anyCandidate, 3)),
         fc.array(seen),
         (drawn, more) => {
+          vines++;
           const candidates = drawn.candidates.map((one, at) => ({ ...one, ...more[at] }));
           const vine = { ...drawn, candidates };
           const decision = chooseCordons(vine, RULES);
@@ -345,12 +347,15 @@ describe("on 10,000 random vines", () => {
       ),
       { numRuns: 10_000 },
     );
-    expect(canes).toBeGreaterThan(1000);
-    expect(spurs).toBeGreaterThan(100);
-    expect(renewed).toBeGreaterThan(100);
-    expect(laterCanes).toBeGreaterThan(100);
-    expect(laidOver).toBeGreaterThan(100);
-    expect(alternatives).toBeGreaterThan(100);
-    expect(alternativesCut).toBeGreaterThan(10);
+    for (const [seen, least] of [
+      [canes, 0.1],
+      [spurs, 0.01],
+      [renewed, 0.01],
+      [laterCanes, 0.01],
+      [laidOver, 0.01],
+      [alternatives, 0.01],
+      [alternativesCut, 0.001],
+    ] as const)
+      expect(seen / vines).toBeGreaterThan(least);
   });
 });
