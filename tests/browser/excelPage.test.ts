@@ -84,6 +84,44 @@ describe("the add-in's page", () => {
     await page.context().close();
   });
 
+  test("makes the report about this Excel with what the person is asked to do, writes it and gives it as text", async () => {
+    const host = hostWith(COUNTS);
+    host.keepsCells = true;
+    host.book.calculate = (formula) => (formula === "=NA()" ? "#N/A" : "#BUSY!");
+    const { page, problems } = await openExcelPage(browser, host, { file: new Uint8Array([80, 75, 3, 4]) });
+    host.book.onFormula = async (sheet, row, column) => {
+      const give = (value: number | string) =>
+        sheet.put(row, column, { ...sheet.cell(row, column), value, type: "Double" });
+      if (column === 4) return give("#SPILL!");
+      await page.evaluate(() => window.associated.NODEBUDGET([[3], [null], ["?"], [2]], "30+10", {}));
+      give(50);
+    };
+    await onPage(page, "care");
+    const before = JSON.stringify(host.book.snapshot());
+    await page.locator("#make-report").click();
+    for (const question of ["Press Ctrl+Z once", "And once more"]) {
+      await page.locator("#report-question").getByText(question).waitFor();
+      host.undo("me");
+      await page.locator("#pressed").click();
+    }
+    await page.locator("#report-text").waitFor();
+    await page.getByText("Excel report").first().waitFor();
+    const text = await page.locator("#report-text").inputValue();
+    const sheet = host.book.sheet("Excel report");
+    const cells = (row: number) => [0, 1, 2, 3, 4].map((column) => String(sheet.cell(row, column).value));
+    const table = text.split("\n").slice(3);
+    expect(table).toHaveLength(23);
+    table.forEach((line, index) => expect(line).toBe(cells(4 + index).join("\t")));
+    expect(await page.locator("#report li").count()).toBe(22);
+    expect(table.filter((line) => line.includes("16.0.19201.20002"))).toHaveLength(1);
+    const blank = table.find((line) => line.startsWith("As what a blank cell"))!;
+    expect(blank.split("\t").slice(1, 4)).toEqual(["0", "null", "different"]);
+    host.book.deleteSheet(sheet);
+    expect(JSON.stringify(host.book.snapshot())).toBe(before);
+    expect(problems).toEqual([]);
+    await page.context().close();
+  });
+
   test("says in one sentence that Excel refused, and the workbook is as it was", async () => {
     const host = hostWith(COUNTS);
     const { page, problems } = await openExcelPage(browser, host);

@@ -99,6 +99,7 @@ function officeScript({
             },
           })),
         },
+        diagnostics: { version: "16.0.19201.20002", platform: "PC" },
         displayLanguage: ${JSON.stringify(displayLanguage)},
         requirements: {
           isSetSupported: (set, version) => set !== "ExcelApi" || Number(version.split(".")[1]) <= ${excelApi},

@@ -3,8 +3,9 @@ import { UPKEEP_TEXTS as TEXTS } from "../../texts/upkeep";
 import type { ExcelExtras } from "../../workbook/excel/excelExtras";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
+import { reportPart } from "./reportPart";
 
-/** What the care of a workbook has in Excel only: a copy of values, starting at opening. */
+/** What the care of a workbook has in Excel only: a copy of values, starting at opening, a report about this Excel. */
 export function excelPart(pane: Pane, excel: ExcelExtras): TemplateResult {
   return html`<h2>${pane.say(TEXTS.copyTitle)}</h2>
     <p class="quiet">${pane.say(TEXTS.copyIntro)}</p>
@@ -21,7 +22,7 @@ export function excelPart(pane: Pane, excel: ExcelExtras): TemplateResult {
     </div>
     <h2>${pane.say(TEXTS.openingTitle)}</h2>
     <p class="quiet">${pane.say(TEXTS.openingIntro)}</p>
-    ${opening(pane, excel, pane.state.care.atOpening)}`;
+    ${opening(pane, excel, pane.state.care.atOpening)} ${reportPart(pane, excel)}`;
 }
 
 function opening(pane: Pane, excel: ExcelExtras, on: boolean | undefined): TemplateResult {

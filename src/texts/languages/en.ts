@@ -2132,6 +2132,103 @@ export const en = {
         "A cell asked for =CORDON.VERSION() and got {shows}. Close and open the workbook; if it stays so, ask whoever installed Cordonbook.",
     },
   },
+  excelReport: {
+    sheet: "Excel report",
+    title: "Report about this Excel",
+    intro:
+      "Tries what Cordonbook relies on and writes a sheet with what was expected and what was seen, for whoever looks after Cordonbook. It takes about two minutes, works on sheets of its own and touches none of yours.",
+    before:
+      "It clears the list of Undo and opens the print dialog, which you can cancel. To have typing tried too: type in a cell, leave it open, press the button, then leave the cell.",
+    start: "Make the report",
+    trying: "Trying what this Excel does",
+    undo: "Press Ctrl+Z once in the sheet that is shown now (on a Mac Cmd+Z), then say so here.",
+    undoFact: "And once more: press Ctrl+Z once in the sheet (on a Mac Cmd+Z).",
+    pressed: "I have pressed it",
+    skip: "Leave this out",
+    made: "Made on {date} by Cordonbook {version}.",
+    counts: "{same} as expected, {different} different, {notTried} not tried.",
+    text: "The report as text",
+    copy: "Copy the text",
+    copied: "The text of the report is copied.",
+    copyYourself: "Excel does not let the pane copy. The text is selected: press Ctrl+C (on a Mac Cmd+C).",
+    heads: {
+      tried: "What was tried",
+      expected: "Expected",
+      seen: "Seen",
+      outcome: "Result",
+      page: "Says who",
+    },
+    outcomes: {
+      same: "same",
+      different: "different",
+      notTried: "not tried",
+    },
+    says: {
+      value: "{shows}",
+      refused: "refused: {shows}",
+      nothing: "nothing",
+      notCalled: "the function was not called",
+      notTold: "nothing; close the pane and open it again before you check while typing",
+      notEditing: "no cell was being edited",
+      skipped: "left out",
+    },
+    rows: {
+      build: { tried: "Number of the build", expected: "a number such as 16.0.14326" },
+      platform: { tried: "Platform", expected: "PC, Mac or OfficeOnline" },
+      sets: { tried: "Highest requirement sets", expected: "at least {sets}" },
+      editing: {
+        tried: "Asking Excel while a cell is being edited",
+        expected: "refused with InvalidOperationInCellEditMode until the cell is left",
+      },
+      undo: {
+        tried: "Two cells written as one step, then Undo once",
+        expected: "both cells are empty again",
+      },
+      undoFact: {
+        tried: "A cell written, a fact kept in the workbook, then Undo once",
+        expected: "nothing in the cell: keeping a fact is not among what clears Undo",
+      },
+      blank: { tried: "As what a blank cell of a range reaches a function", expected: "null" },
+      error: { tried: "As what a cell with #N/A reaches a function", expected: "#N/A" },
+      errorInArray: {
+        tried: "A result with a blank and an error among its cells",
+        expected: "50, blank, an error, 40",
+      },
+      spill: { tried: "The cells that a result fills", expected: "C1:C4" },
+      spillBlocked: { tried: "A result with a full cell in its way", expected: "#SPILL!" },
+      watch: {
+        tried: "Two watches over cells, the first taken back, a cell changed",
+        expected: "the second is told: onChanged",
+      },
+      text: { tried: "Text that begins with =", expected: "it stays text: =1+1" },
+      filterSeen: { tried: "Asking whether a table is filtered", expected: "true" },
+      filterWrite: {
+        tried: "Writing through rows that a filter hides",
+        expected: "refused with FilteredRangeConflict",
+      },
+      marks: {
+        tried: "Priorities of a new conditional format and of the one before",
+        expected: "0, 1: the new one comes first",
+      },
+      marksOff: {
+        tried: "A mark taken off a coloured cell",
+        expected: "its colour #C0FFC0 and the 1 other format stay",
+      },
+      rewrite: {
+        tried: "A sheet of ours written again while a formula elsewhere points at it",
+        expected: "the formula stays: ='…'!B2",
+      },
+      pivot: { tried: "A PivotTable of sums", expected: "4, 6, 10" },
+      chart: { tried: "A chart drawn twice on a sheet of ours", expected: "one chart of 3 parts: 3" },
+      print: { tried: "Printing from the pane", expected: "it begins: beforeprint" },
+      file: { tried: "Reading the workbook as a file", expected: "it begins with PK" },
+    },
+    otherwise: {
+      undo: "the second cell is empty again, the first still holds 1",
+      blank: "0",
+      print: "nothing: a Mac does not print from a pane",
+    },
+  },
   settingsTravel: {
     title: "Figures of another workbook",
     intro:

@@ -2169,6 +2169,107 @@ export const es: Texts = {
         "Una celda pidió =CORDON.VERSION() y recibió {shows}. Cierre y abra el libro; si sigue igual, pregunte a quien instaló Cordonbook.",
     },
   },
+  excelReport: {
+    sheet: "Informe de Excel",
+    title: "Informe sobre este Excel",
+    intro:
+      "Prueba aquello en lo que Cordonbook se apoya y escribe una hoja con lo que se esperaba y lo que se vio, para quien cuida de Cordonbook. Tarda unos dos minutos, trabaja en hojas propias y no toca ninguna de las suyas.",
+    before:
+      "Vacía la lista de Deshacer y abre el diálogo de impresión, que usted puede cancelar. Para probar también la escritura: escriba en una celda, déjela abierta, pulse el botón y salga luego de la celda.",
+    start: "Hacer el informe",
+    trying: "Se prueba lo que hace este Excel",
+    undo: "Pulse Ctrl+Z una vez en la hoja que se muestra ahora (en Mac, Cmd+Z) y dígalo aquí.",
+    undoFact: "Y una vez más: pulse Ctrl+Z una vez en la hoja (en Mac, Cmd+Z).",
+    pressed: "Ya lo pulsé",
+    skip: "Omitir esto",
+    made: "Hecho el {date} por Cordonbook {version}.",
+    counts: "{same} como se esperaba, {different} distintas, {notTried} sin probar.",
+    text: "El informe como texto",
+    copy: "Copiar el texto",
+    copied: "El texto del informe está copiado.",
+    copyYourself:
+      "Excel no deja que el panel copie. El texto está seleccionado: pulse Ctrl+C (en Mac, Cmd+C).",
+    heads: {
+      tried: "Qué se probó",
+      expected: "Se esperaba",
+      seen: "Se vio",
+      outcome: "Resultado",
+      page: "Quién lo dice",
+    },
+    outcomes: {
+      same: "igual",
+      different: "distinto",
+      notTried: "sin probar",
+    },
+    says: {
+      value: "{shows}",
+      refused: "rechazado: {shows}",
+      nothing: "nada",
+      notCalled: "no se llamó a la función",
+      notTold: "nada; cierre el panel y ábralo otra vez antes de revisar al escribir",
+      notEditing: "no se editaba ninguna celda",
+      skipped: "omitido",
+    },
+    rows: {
+      build: { tried: "Número de la compilación", expected: "un número como 16.0.14326" },
+      platform: { tried: "Plataforma", expected: "PC, Mac u OfficeOnline" },
+      sets: { tried: "Conjuntos de requisitos más altos", expected: "al menos {sets}" },
+      editing: {
+        tried: "Preguntar a Excel mientras se edita una celda",
+        expected: "rechazado con InvalidOperationInCellEditMode hasta salir de la celda",
+      },
+      undo: {
+        tried: "Dos celdas escritas en un paso, luego Deshacer una vez",
+        expected: "ambas celdas están otra vez vacías",
+      },
+      undoFact: {
+        tried: "Una celda escrita, un dato guardado en el libro, luego Deshacer una vez",
+        expected: "nada en la celda: guardar un dato no figura entre lo que vacía Deshacer",
+      },
+      blank: { tried: "Cómo llega a una función una celda vacía de un rango", expected: "null" },
+      error: { tried: "Cómo llega a una función una celda con #N/A", expected: "#N/A" },
+      errorInArray: {
+        tried: "Un resultado con un vacío y un error entre sus celdas",
+        expected: "50, vacío, un error, 40",
+      },
+      spill: { tried: "Las celdas que llena un resultado", expected: "C1:C4" },
+      spillBlocked: { tried: "Un resultado con una celda llena en su camino", expected: "#SPILL!" },
+      watch: {
+        tried: "Dos avisos de cambios, el primero retirado, una celda cambiada",
+        expected: "el segundo se entera: onChanged",
+      },
+      text: { tried: "Texto que empieza por =", expected: "sigue siendo texto: =1+1" },
+      filterSeen: { tried: "Preguntar si una tabla está filtrada", expected: "true" },
+      filterWrite: {
+        tried: "Escribir a través de filas ocultas por un filtro",
+        expected: "rechazado con FilteredRangeConflict",
+      },
+      marks: {
+        tried: "Prioridades de un formato condicional nuevo y del anterior",
+        expected: "0, 1: el nuevo va primero",
+      },
+      marksOff: {
+        tried: "Una marca quitada de una celda con color",
+        expected: "quedan su color #C0FFC0 y el otro formato, 1",
+      },
+      rewrite: {
+        tried: "Una hoja propia escrita otra vez mientras una fórmula apunta a ella",
+        expected: "la fórmula queda: ='…'!B2",
+      },
+      pivot: { tried: "Una tabla dinámica de sumas", expected: "4, 6, 10" },
+      chart: {
+        tried: "Un gráfico dibujado dos veces en una hoja propia",
+        expected: "un gráfico de 3 partes: 3",
+      },
+      print: { tried: "Imprimir desde el panel", expected: "empieza: beforeprint" },
+      file: { tried: "Leer el libro como archivo", expected: "empieza por PK" },
+    },
+    otherwise: {
+      undo: "la segunda celda está vacía otra vez, la primera aún tiene 1",
+      blank: "0",
+      print: "nada: un Mac no imprime desde un panel",
+    },
+  },
   settingsTravel: {
     title: "Cifras de otro libro",
     intro:

@@ -2196,6 +2196,107 @@ export const fr: Texts = {
         "Une cellule a demandé =CORDON.VERSION() et a reçu {shows}. Fermez et rouvrez le classeur ; si cela persiste, demandez à qui a installé Cordonbook.",
     },
   },
+  excelReport: {
+    sheet: "Rapport Excel",
+    title: "Rapport sur cet Excel",
+    intro:
+      "Essaie ce sur quoi Cordonbook s'appuie et écrit une feuille avec ce qui était attendu et ce qui a été vu, pour qui s'occupe de Cordonbook. Cela prend environ deux minutes, travaille sur des feuilles à part et ne touche aucune des vôtres.",
+    before:
+      "La liste d'Annuler est vidée et la boîte d'impression s'ouvre ; vous pouvez l'annuler. Pour essayer aussi la saisie : tapez dans une cellule, laissez-la ouverte, appuyez sur le bouton, puis quittez la cellule.",
+    start: "Faire le rapport",
+    trying: "Essai de ce que fait cet Excel",
+    undo: "Appuyez une fois sur Ctrl+Z dans la feuille affichée maintenant (sur Mac, Cmd+Z), puis dites-le ici.",
+    undoFact: "Et encore une fois : appuyez une fois sur Ctrl+Z dans la feuille (sur Mac, Cmd+Z).",
+    pressed: "C'est fait",
+    skip: "Laisser de côté",
+    made: "Fait le {date} par Cordonbook {version}.",
+    counts: "{same} comme attendu, {different} différents, {notTried} non essayés.",
+    text: "Le rapport en texte",
+    copy: "Copier le texte",
+    copied: "Le texte du rapport est copié.",
+    copyYourself:
+      "Excel ne laisse pas le volet copier. Le texte est sélectionné : appuyez sur Ctrl+C (sur Mac, Cmd+C).",
+    heads: {
+      tried: "Ce qui a été essayé",
+      expected: "Attendu",
+      seen: "Vu",
+      outcome: "Résultat",
+      page: "Qui le dit",
+    },
+    outcomes: {
+      same: "pareil",
+      different: "différent",
+      notTried: "non essayé",
+    },
+    says: {
+      value: "{shows}",
+      refused: "refusé : {shows}",
+      nothing: "rien",
+      notCalled: "la fonction n'a pas été appelée",
+      notTold: "rien ; fermez le volet et rouvrez-le avant de contrôler pendant la saisie",
+      notEditing: "aucune cellule n'était en cours de saisie",
+      skipped: "laissé de côté",
+    },
+    rows: {
+      build: { tried: "Numéro de la version", expected: "un numéro comme 16.0.14326" },
+      platform: { tried: "Plateforme", expected: "PC, Mac ou OfficeOnline" },
+      sets: { tried: "Ensembles de conditions les plus hauts", expected: "au moins {sets}" },
+      editing: {
+        tried: "Interroger Excel pendant la saisie d'une cellule",
+        expected: "refusé avec InvalidOperationInCellEditMode jusqu'à ce que la cellule soit quittée",
+      },
+      undo: {
+        tried: "Deux cellules écrites en une étape, puis Annuler une fois",
+        expected: "les deux cellules sont à nouveau vides",
+      },
+      undoFact: {
+        tried: "Une cellule écrite, un fait gardé dans le classeur, puis Annuler une fois",
+        expected: "rien dans la cellule : garder un fait n'est pas parmi ce qui vide Annuler",
+      },
+      blank: { tried: "Comme quoi une cellule vide d'une plage arrive à une fonction", expected: "null" },
+      error: { tried: "Comme quoi une cellule avec #N/A arrive à une fonction", expected: "#N/A" },
+      errorInArray: {
+        tried: "Un résultat avec un vide et une erreur parmi ses cellules",
+        expected: "50, vide, une erreur, 40",
+      },
+      spill: { tried: "Les cellules qu'un résultat remplit", expected: "C1:C4" },
+      spillBlocked: { tried: "Un résultat avec une cellule pleine sur son chemin", expected: "#SPILL!" },
+      watch: {
+        tried: "Deux veilles sur les cellules, la première retirée, une cellule changée",
+        expected: "la seconde l'apprend : onChanged",
+      },
+      text: { tried: "Texte qui commence par =", expected: "il reste du texte : =1+1" },
+      filterSeen: { tried: "Demander si un tableau est filtré", expected: "true" },
+      filterWrite: {
+        tried: "Écrire à travers des lignes cachées par un filtre",
+        expected: "refusé avec FilteredRangeConflict",
+      },
+      marks: {
+        tried: "Priorités d'une mise en forme conditionnelle nouvelle et de la précédente",
+        expected: "0, 1 : la nouvelle vient en premier",
+      },
+      marksOff: {
+        tried: "Une marque enlevée d'une cellule colorée",
+        expected: "sa couleur #C0FFC0 et l'autre mise en forme restent, 1",
+      },
+      rewrite: {
+        tried: "Une feuille à nous écrite à nouveau pendant qu'une formule y renvoie",
+        expected: "la formule reste : ='…'!B2",
+      },
+      pivot: { tried: "Un tableau croisé de sommes", expected: "4, 6, 10" },
+      chart: {
+        tried: "Un graphique dessiné deux fois sur une feuille à nous",
+        expected: "un graphique de 3 parties : 3",
+      },
+      print: { tried: "Imprimer depuis le volet", expected: "cela commence : beforeprint" },
+      file: { tried: "Lire le classeur comme fichier", expected: "il commence par PK" },
+    },
+    otherwise: {
+      undo: "la seconde cellule est à nouveau vide, la première contient encore 1",
+      blank: "0",
+      print: "rien : un Mac n'imprime pas depuis un volet",
+    },
+  },
   settingsTravel: {
     title: "Chiffres d'un autre classeur",
     intro:

@@ -16,6 +16,7 @@ const PARTS: Readonly<Record<Exclude<TextPart, "pages">, Areas>> = {
     areas: [
       "language",
       "excelPage",
+      "excelReport.sheet",
       "heads",
       "sheets",
       "settings.choice.directions",

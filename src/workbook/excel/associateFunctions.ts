@@ -8,6 +8,13 @@ import type { Language } from "../../texts/language";
 /** The part of Excel's custom functions runtime that binds our functions. */
 export type CustomFunctionsRuntime = Pick<typeof CustomFunctions, "associate" | "Error" | "ErrorCode">;
 
+/** Hears the arguments of every call as Excel hands them over, until it is called with undefined. */
+export type HearsCalls = (listener: ((id: string, given: readonly unknown[]) => void) | undefined) => void;
+
+let heard: Parameters<HearsCalls>[0];
+
+export const hearCalls: HearsCalls = (listener) => void (heard = listener);
+
 /**
  * Binds every function of the registry to its id in functions.json.
  *
@@ -21,6 +28,7 @@ export function associateFunctions(runtime: CustomFunctionsRuntime, language: ()
 /** One function as Excel calls it: arguments in order and its own invocation last, which is no argument; a refusal becomes Excel's error. */
 function excelFunction(called: CordonFunction, runtime: CustomFunctionsRuntime, language: () => Language) {
   return (...given: readonly unknown[]): unknown[][] => {
+    heard?.(called.id, given);
     const args = given.slice(0, -1).map(rawArgument);
     const outcome = callFunction(called, args, language());
     if (isRefused(outcome)) throw excelError(outcome, runtime);

@@ -1,6 +1,10 @@
 import { PROJECT_VERSION } from "../../functions/version";
 import type { ValuesOnlyCopy } from "../actions/valuesOnlyCopy";
+import { hearCalls } from "./associateFunctions";
 import { excelFile } from "./excelFile";
+import type { ReportedExcel, ReportingPage } from "./excelReport";
+import { ExcelWorkbook } from "./excelWorkbook";
+import type { ReportRow } from "./reportPages";
 import { setStartsAtOpening, startsAtOpening } from "./openingWithAddin";
 import { askFunctions, supportedAbilities, type FunctionsAnswer, type ExcelAbility } from "./excelAbilities";
 
@@ -12,6 +16,8 @@ export interface ExcelExtras {
   askFunctions(): Promise<FunctionsAnswer>;
   startsAtOpening(): Promise<boolean>;
   setStartsAtOpening(on: boolean): Promise<void>;
+  /** What this Excel does, beside what is expected of it, a line at a time. */
+  report(page: ReportingPage): AsyncGenerator<ReportRow, void>;
   /** Opens a copy of the workbook with values in place of our functions. */
   openValuesOnlyCopy(): Promise<ValuesOnlyCopy>;
 }
@@ -24,6 +30,19 @@ export function excelExtras(): ExcelExtras {
     askFunctions: () => askFunctions((batch) => Excel.run(batch), PROJECT_VERSION),
     startsAtOpening: () => startsAtOpening(Office.addin),
     setStartsAtOpening: (on) => setStartsAtOpening(Office.addin, on),
+    async *report(page) {
+      const { excelReport } = await import(/* webpackChunkName: "report" */ "./excelReport");
+      const { requirements, diagnostics, document } = Office.context;
+      const excel: ReportedExcel = {
+        run: (batch, options) => Excel.run({ ...options }, batch),
+        supports: (set, version) => requirements.isSetSupported(set, version),
+        workbook: new ExcelWorkbook(),
+        diagnostics: { version: diagnostics.version, platform: String(diagnostics.platform) },
+        document,
+        hear: hearCalls,
+      };
+      yield* excelReport(excel, page);
+    },
     async openValuesOnlyCopy() {
       const { valuesOnlyCopy } = await import("../actions/valuesOnlyCopy");
       const copy = await valuesOnlyCopy("workbook.xlsx", await excelFile(Office.context.document));

@@ -1,8 +1,17 @@
 import { loadExcelProxies, type ExcelProxies, type HostBridge } from "./excelProxies";
-import { HostBook, HostFault, type HostArea, type HostValue } from "./hostBook";
+import {
+  COLUMNS,
+  HostBook,
+  HostFault,
+  type HostArea,
+  type HostCell,
+  type HostSheet,
+  type HostValue,
+} from "./hostBook";
 import { EXCEL_PROFILES, FAILS_BEHIND_ANOTHER_WORKBOOK, undoOf, type ExcelProfile } from "./excelProfiles";
 import { areaAddress, Collection, NullObject, WorkbookObject, type Person } from "./hostObjects";
 
+type CellsBefore = ReadonlyMap<HostSheet, ReadonlyMap<number, HostCell>>;
 type NamedPerson = Person & { readonly name: string };
 
 /** One action of a batch as it travels: what is asked of which object. */
@@ -110,8 +119,10 @@ export class ExcelHost {
   /** Somebody types into a cell. */
   type(who: string, sheet: string, row: number, column: number, value: HostValue): void {
     const found = this.book.sheet(sheet);
+    const before = this.copyCells();
     found.put(row - 1, column - 1, this.book.typed(value));
     this.undoListOf(who).push("typed");
+    this.keepCells(who, before);
     this.tell(who, {
       sheet: found,
       row: row - 1,
@@ -203,6 +214,11 @@ export class ExcelHost {
     };
   }
 
+  /** From now on a registration of this person's that is taken back ends the others. */
+  endWatchesTogether(who: string): void {
+    for (const person of this.people) if (person.name === who) person.endsWatchesTogether = true;
+  }
+
   /** How many registrations for changed cells this person's Excel holds now. */
   registrationsOf(who: string): number {
     return this.people.filter(({ name }) => name === who).reduce((sum, each) => sum + each.registrations, 0);
@@ -229,6 +245,29 @@ export class ExcelHost {
   }
 
   private readonly undoLists = new Map<string, string[]>();
+
+  /** Keeps what cells held before each step, so that `undo` can take steps back; costs a copy of every cell a batch. */
+  keepsCells = false;
+  private cellsBefore: CellsBefore = new Map();
+  private readonly cellsOfSteps = new Map<string, CellsBefore[]>();
+
+  /** A person presses Undo: what cells held before the last step that is left, if one is. */
+  undo(who: string): void {
+    if (this.undoListOf(who).pop() === undefined) return;
+    for (const [sheet, cells] of this.cellsOfSteps.get(who)?.pop() ?? [])
+      for (const key of new Set([...cells.keys(), ...sheet.cells.keys()]))
+        sheet.put(Math.floor(key / COLUMNS), key % COLUMNS, cells.get(key) ?? { value: "", type: "Empty" });
+  }
+
+  private copyCells(): CellsBefore {
+    if (!this.keepsCells) return new Map();
+    return new Map(this.book.sheets.map((sheet) => [sheet, new Map(sheet.cells)]));
+  }
+
+  private keepCells(who: string, cells: CellsBefore): void {
+    this.cellsOfSteps.set(who, [...(this.cellsOfSteps.get(who) ?? []), cells]);
+  }
+
   private readonly groups = new Map<string, { begun: boolean }>();
 
   /** Runs a batch of a person as one step to undo; the bundle of the npm package does not know mergeUndoGroup yet. */
@@ -283,6 +322,7 @@ export class ExcelHost {
     const tidies = batch.Actions.every((action) => isTidying(action, batch));
     const results: { ActionId: number; Value: unknown }[] = [];
     this.changesOfBatch = new Set();
+    this.cellsBefore = this.copyCells();
     for (const [index, action] of batch.Actions.entries()) {
       const name = action.Name || batch.ObjectPaths[action.ObjectPathId]?.Name || "";
       if (action.ActionType !== TRACE && !tidies) this.log.push({ batch: number, who: person.name, name });
@@ -309,6 +349,7 @@ export class ExcelHost {
     const list = this.undoListOf(who);
     const group = this.groups.get(who);
     const changes = [...this.changesOfBatch].sort().join(" ");
+    if (!group?.begun) this.keepCells(who, this.cellsBefore);
     if (group?.begun) list.push(`${list.pop() ?? ""} ${changes}`.trim());
     else list.push(changes);
     if (group) group.begun = true;
@@ -330,6 +371,8 @@ export class ExcelHost {
     if (this.groups.has(person.name))
       throw new HostFault("UndoNotSupported", "The operation can't be part of an undo group.", api);
     this.undoListOf(person.name).length = 0;
+    this.cellsOfSteps.delete(person.name);
+    this.cellsBefore = this.copyCells();
     this.changesOfBatch.clear();
   }
 

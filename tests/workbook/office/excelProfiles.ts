@@ -6,6 +6,12 @@ export interface ExcelProfile {
   /** Highest CustomFunctionsRuntime requirement set. */
   readonly customFunctions: number;
   readonly platform: "windows" | "mac" | "web";
+  /** Office.context.diagnostics: https://learn.microsoft.com/javascript/api/office/office.contextinformation */
+  readonly diagnostics: { readonly version: string; readonly platform: string };
+  /** As what a blank cell reaches a function: https://github.com/OfficeDev/office-js/issues/4702 */
+  readonly blankArgument: 0 | null;
+  /** Whether window.print() does anything: https://github.com/OfficeDev/office-js/issues/3385 */
+  readonly prints: boolean;
 }
 
 /**
@@ -19,24 +25,36 @@ export const EXCEL_PROFILES = {
     excelApi: 14,
     customFunctions: 3,
     platform: "windows",
+    diagnostics: { version: "16.0.14326.20508", platform: "PC" },
+    blankArgument: 0,
+    prints: true,
   },
   current: {
     name: "current Microsoft 365 on Windows",
     excelApi: 20,
     customFunctions: 5,
     platform: "windows",
+    diagnostics: { version: "16.0.19201.20002", platform: "PC" },
+    blankArgument: null,
+    prints: true,
   },
   web: {
     name: "Excel on the web",
     excelApi: 20,
     customFunctions: 5,
     platform: "web",
+    diagnostics: { version: "16.0.19300.41000", platform: "OfficeOnline" },
+    blankArgument: null,
+    prints: true,
   },
   mac: {
     name: "current Microsoft 365 on a Mac",
     excelApi: 20,
     customFunctions: 5,
     platform: "mac",
+    diagnostics: { version: "16.100.25081015", platform: "Mac" },
+    blankArgument: null,
+    prints: false,
   },
 } as const satisfies Record<string, ExcelProfile>;
 
@@ -75,7 +93,7 @@ const CLEARS_UNDO: Readonly<Record<string, readonly ExcelProfile["platform"][]>>
 
 /** Methods that change the workbook; setting any property does too. */
 const CHANGES = new Set(
-  "add,clear,clearAll,convertToRange,copyFrom,delete,freezeRows,merge,refresh,resize,setPosition,setSolidColor,setValues,setXAxisValues".split(
+  "add,apply,clear,clearAll,convertToRange,copyFrom,delete,freezeRows,merge,refresh,resize,setPosition,setSolidColor,setValues,setXAxisValues".split(
     ",",
   ),
 );

@@ -1,19 +1,26 @@
 import { areasOfAddress } from "../../../src/workbook/address";
-import { ExcelWorkbook } from "../../../src/workbook/excel/excelWorkbook";
+import type { ExcelRun } from "../../../src/workbook/excel/excelRun";
+import { ExcelWorkbook, type SupportsSet } from "../../../src/workbook/excel/excelWorkbook";
 import type { MergedCells, StartSheets } from "../contract";
 import { ExcelHost } from "./excelHost";
 import type { ExcelProfile } from "./excelProfiles";
 
 /** A workbook that goes through the real proxies to this host, as one person of possibly several. */
-export function excelWorkbookOn(host: ExcelHost, who = "somebody"): ExcelWorkbook {
+export function excelWorkbookOn(host: ExcelHost, who?: string): ExcelWorkbook {
+  const { run, supports } = excelOn(host, who);
+  return new ExcelWorkbook(run, supports);
+}
+
+/** What a workbook is made of: one person's way to run a batch, and what their Excel supports. */
+export function excelOn(host: ExcelHost, who = "somebody"): { run: ExcelRun; supports: SupportsSet } {
   const { excel, office } = host.person(who);
-  return new ExcelWorkbook(
-    (batch, options) => {
+  return {
+    run: (batch, options) => {
       const run = () => excel.run({ ...options }, batch);
       return options?.mergeUndoGroup ? host.merged(who, run) : run();
     },
-    (set, version) => office.context.requirements.isSetSupported(set, version),
-  );
+    supports: (set, version) => office.context.requirements.isSetSupported(set, version),
+  };
 }
 
 /** A host with these sheets. */

@@ -111,7 +111,7 @@ export interface HostChart {
   series: HostSeries[];
 }
 
-const COLUMNS = 16384;
+export const COLUMNS = 16384;
 
 export class HostSheet {
   readonly cells = new Map<number, HostCell>();
@@ -267,6 +267,8 @@ export class HostBook {
   structureLocked = false;
   /** The value of a formula; the host itself does not calculate. */
   calculate: (formula: string) => HostValue = () => 0;
+  /** Told of every formula that a range is given, after its cell has its value: fills further cells, if it spills. */
+  onFormula: ((sheet: HostSheet, row: number, column: number, formula: string) => void) | undefined;
   private ids = 0;
 
   nextId(kind: string): string {

@@ -29,6 +29,8 @@ export interface Person {
   activeSheet: HostSheet | undefined;
   /** How often Excel was asked to tell of changes, and not told again to stop. */
   registrations: number;
+  /** A registration that is taken back ends all others, as people report. */
+  endsWatchesTogether?: boolean;
   tellChange(area: HostArea, changeType?: string): void;
   /** Asked to tell of selected cells. */
   followsSelection?: boolean;
@@ -121,7 +123,7 @@ class WorksheetCollectionObject extends Collection<WorksheetObject> {
     this.person.registrations += 1;
   }
   _UnregisterDataChangedEvent() {
-    this.person.registrations -= 1;
+    this.person.registrations -= this.person.endsWatchesTogether ? this.person.registrations : 1;
   }
   _RegisterSelectionChangedEvent() {
     this.person.followsSelection = true;
@@ -341,7 +343,10 @@ class RangeObject {
       );
   }
   private type(row: number, column: number, value: HostValue): void {
-    this.sheet.put(row, column, this.person.book.typed(value, this.sheet.format(row, column).numberFormat));
+    const { book } = this.person;
+    const cell = book.typed(value, this.sheet.format(row, column).numberFormat);
+    this.sheet.put(row, column, cell);
+    if (cell.formula) book.onFormula?.(this.sheet, row, column, cell.formula);
   }
   get Values() {
     return this.map((cell) => cell.value);
@@ -944,7 +949,19 @@ class TableObject {
     return false;
   }
   get AutoFilter() {
-    return { IsDataFiltered: (this.table.hiddenRows?.size ?? 0) > 0 };
+    const { table } = this;
+    return {
+      get IsDataFiltered() {
+        return (table.hiddenRows?.size ?? 0) > 0;
+      },
+      /** By values: https://learn.microsoft.com/javascript/api/excel/excel.filtercriteria */
+      Apply: (_range: RangeObject, column: number, { values = [] }: Excel.FilterCriteria) => {
+        const { sheet, row, rows, column: first } = table.area;
+        const shown = (at: number) => values.includes(String(sheet.cell(at, first + column).value));
+        const body = Array.from({ length: rows - 1 }, (_, index) => row + 1 + index);
+        table.hiddenRows = new Set(body.filter((at) => !shown(at)));
+      },
+    };
   }
   get Worksheet() {
     return new WorksheetObject(this.person, this.table.area.sheet);
@@ -1126,6 +1143,9 @@ class SeriesCollectionObject extends Collection<SeriesObject> {
 
 class SeriesObject {
   constructor(private readonly series: HostSeries) {}
+  get Name() {
+    return this.series.name;
+  }
   set GapWidth(width: number) {
     this.series.gapWidth = width;
   }
@@ -1232,12 +1252,31 @@ class PivotObject {
     private readonly sheet: HostSheet,
     private readonly pivot: HostPivot,
   ) {}
-  private fields(): string[] {
+  private get source(): HostArea {
     const { source } = this.pivot;
     const tables = this.person.book.sheets.flatMap((sheet) => sheet.tables);
     const area = typeof source === "string" ? tables.find(({ name }) => name === source)?.area : source;
     if (!area || area.sheet.gone)
       throw new HostFault("InvalidReference", "The source of the PivotTable is gone.");
+    return area;
+  }
+  /** The first data field by the first row field, and of all rows. */
+  private body(): number[][] {
+    const area = this.source;
+    const column = (field: string) =>
+      Array.from({ length: area.rows - 1 }, (_, index) => index + 1).map(
+        (at) => area.sheet.cell(area.row + at, area.column + this.fields().indexOf(field)).value,
+      );
+    const { rows, data } = this.pivot;
+    const [names, figures] = [column(rows[0].field), column(data[0].field).map(Number)];
+    const of = (fits: (name: HostValue) => boolean) => {
+      const own = figures.filter((_, index) => fits(names[index]));
+      return data[0].summarizeBy === "Count" ? own.length : own.reduce((sum, each) => sum + each, 0);
+    };
+    return [...[...new Set(names)].map((name) => [of((other) => other === name)]), [of(() => true)]];
+  }
+  private fields(): string[] {
+    const area = this.source;
     return Array.from({ length: area.columns }, (_, c) =>
       String(area.sheet.cell(area.row, area.column + c).value),
     );
@@ -1282,6 +1321,11 @@ class PivotObject {
         pivot.layout = type;
       },
       GetRange: () => new RangeObject(this.person, pivotArea(pivot)),
+      GetDataBodyRange: () => ({
+        keepsReference: true,
+        Values: this.body(),
+        _KeepReference: () => undefined,
+      }),
     };
   }
   Refresh() {
