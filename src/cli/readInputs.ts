@@ -1,13 +1,11 @@
 import { readdir, readFile, stat } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { grouped } from "../domain/grouped";
-import type { HeaderMapping } from "../survey/reading/findTable";
 import { isReadSheet } from "../survey/reading/isReadSheet";
 import type { StreamedSheet } from "../survey/reading/readLargeSeason";
 import type { SetAside } from "../survey/checks/setAside";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { say } from "../texts/language";
-import { headsOfFlags } from "../workbook/actions/ownHeads";
 import { asideOfFlags } from "../workbook/actions/setAside";
 import type { CsvReading } from "../workbook/file/csvReading";
 import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
@@ -39,8 +37,6 @@ export interface Inputs {
   readonly passedOver: readonly string[];
   /** What was decided about csv files, by file. */
   readonly csv: ReadonlyMap<string, CsvReading>;
-  /** What people's own column heads mean, as the workbooks keep it, a sheet each. */
-  readonly mapping: readonly HeaderMapping[];
   /** Findings that people let stand, as each workbook keeps them, by file. */
   readonly setAside: ReadonlyMap<string, readonly SetAside[]>;
   close(): Promise<void>;
@@ -50,9 +46,9 @@ const READABLE = /\.(xlsx|xlsm|csv|tsv)$/i;
 const STANDARD_INPUT = "-";
 
 /**
- * Opens files, folders of files and standard input ("-") as one farm, with what their workbooks keep of people's own
- * column heads and of findings set aside. Sheets that the add-in wrote itself are left out, and in a folder the backups
- * and copies that it made of a workbook beside them.
+ * Opens files, folders of files and standard input ("-") as one farm, with what their workbooks keep of findings
+ * set aside. Sheets of results that the add-in wrote itself are left out, and in a folder the backups and copies that it
+ * made of a workbook beside them.
  *
  * @throws WorkbookProblem when one of them cannot be read; "noFiles" for a folder without any.
  */
@@ -110,7 +106,6 @@ function farmOf(opened: readonly OpenedFile[]): Omit<Inputs, "words" | "stamps" 
   const sheets: StreamedSheet[] = [];
   const origin = new Map<string, InputSheet>();
   const csv = new Map<string, CsvReading>();
-  const mapping: HeaderMapping[] = [];
   const setAside = new Map<string, readonly SetAside[]>();
   const names = fileNames(files);
   for (const [index, { book, flags }] of opened.entries()) {
@@ -125,10 +120,9 @@ function farmOf(opened: readonly OpenedFile[]): Omit<Inputs, "words" | "stamps" 
         rows: (onMerged) => book.rows(sheet, onMerged),
       });
     }
-    mapping.push(...headsOfFlags(flags).map((heads) => ({ ...heads, sheet: nameOf(heads.sheet) })));
     setAside.set(file, asideOfFlags(flags));
   }
-  return { files, sheets, origin, csv, mapping, setAside };
+  return { files, sheets, origin, csv, setAside };
 }
 
 /** Names of files as messages show them: where two of several folders have the same one, their paths. */

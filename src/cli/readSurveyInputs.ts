@@ -16,8 +16,8 @@ import { printable, type Terminal } from "./terminal";
 const ROWS_OF_A_SMALL_FARM = 20_000;
 
 /**
- * Reads a farm's files and the survey in them, each sheet by the own column heads that its workbook keeps. Refuses files
- * in which no sheet was recognised, because an empty result would be a lie.
+ * Reads a farm's files and the survey in them. Refuses files in which no sheet was recognised, because an empty result
+ * would be a lie.
  */
 export async function readSeasonInputs(
   paths: readonly string[],
@@ -49,7 +49,7 @@ async function readWith<Read>(
 ): Promise<Read> {
   try {
     const answers = await answersOfOptions(options, inputs);
-    return await read({ unitSystem: unitsOf(options), mapping: inputs.mapping, answers });
+    return await read({ unitSystem: unitsOf(options), answers });
   } finally {
     await inputs.close();
   }

@@ -1,7 +1,6 @@
 import type { UnitSystem } from "../domain/units";
 import { readSeason } from "../survey/reading/readSeason";
 import { isBlank, isCellError, type CellValue } from "../survey/sheets/cell";
-import type { SheetId } from "../survey/sheets/column";
 import type { RowsUsed } from "../survey/season/usedRows";
 import type { Language } from "../texts/language";
 import { callFunction, unitsOf, type CallOutcome } from "./callFunction";
@@ -110,7 +109,7 @@ function rowsUsed(called: CordonFunction, given: readonly GivenArgument[]): Rows
       values: cells,
       formulaAt: () => null,
     })),
-    { mapping: tables.map(({ shape }) => ({ sheet: shape, shape: shape satisfies SheetId, headers: {} })) },
+    { told: new Map(tables.map(({ shape }) => [shape, shape])) },
   );
   const { leftOut, ...counted } = season.used.account();
   const sheet = tables.find(({ shape }) => shape === "cordons")!.from?.sheet;

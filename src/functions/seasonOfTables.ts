@@ -27,10 +27,10 @@ export function seasonOfTables(
     const argument = given[sheet];
     return argument ? [{ ...argument.area, sheet }] : [];
   });
-  const mapping = Object.entries(sheets).flatMap(([sheet, shape]) =>
-    shape === "any" ? [] : [{ sheet, shape, headers: {} }],
+  const told = new Map(
+    Object.entries(sheets).flatMap(([sheet, shape]) => (shape === "any" ? [] : [[sheet, shape] as const])),
   );
-  const season = readSeason(areas, unitSystem ? { unitSystem, mapping } : { mapping });
+  const season = readSeason(areas, { unitSystem, told });
   for (const argument of season.otherSheets) {
     const shape = sheets[argument];
     throw new Refusal("invalid", "notOurTable", { argument, sheet: shape === "any" ? "cordons" : shape });

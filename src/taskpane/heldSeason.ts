@@ -35,7 +35,7 @@ export class HeldSeason {
   async read(options?: ReadingOptions): Promise<SeasonReading> {
     const values = await this.sheets.read(options);
     if (this.reading?.version !== values.version) {
-      const season = this.timed("season", () => readSeason(values.areas, { mapping: values.mapping }));
+      const season = this.timed("season", () => readSeason(values.areas));
       this.reading = { ...values, season };
     }
     return this.reading;

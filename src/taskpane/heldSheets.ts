@@ -1,7 +1,5 @@
-import type { HeaderMapping } from "../survey/reading/findTable";
 import { isReadSheet } from "../survey/reading/isReadSheet";
 import type { SheetArea } from "../survey/reading/sheetArea";
-import { readHeads } from "../workbook/actions/ownHeads";
 import { WorkbookProblem, type CellChange, type SurveyWorkbook } from "../workbook/surveyWorkbook";
 import { areaHasFormulas, patchArea, sameArea } from "./patchArea";
 import { readAreas, type ReadingOptions } from "./readAreas";
@@ -11,7 +9,6 @@ export interface HeldValues {
   /** Raised by every change of what the sheets hold. */
   readonly version: number;
   readonly areas: readonly SheetArea[];
-  readonly mapping: readonly HeaderMapping[];
 }
 
 /** Rows of one change that are read alone; after a larger one the sheet is read again. */
@@ -95,10 +92,9 @@ export class HeldSheets {
       const before = this.values;
       try {
         const areas = await this.areasAfter(changes, options);
-        const mapping = await readHeads(this.workbook);
-        if (before === undefined || !sameValues(before, areas, mapping)) {
+        if (before === undefined || !sameAreas(before.areas, areas)) {
           this.version += 1;
-          this.values = { version: this.version, areas, mapping };
+          this.values = { version: this.version, areas };
         }
       } catch (failure) {
         this.pending.unshift(...changes);
@@ -151,14 +147,6 @@ export class HeldSheets {
   }
 }
 
-function sameValues(
-  before: HeldValues,
-  areas: readonly SheetArea[],
-  mapping: readonly HeaderMapping[],
-): boolean {
-  return (
-    JSON.stringify(before.mapping) === JSON.stringify(mapping) &&
-    before.areas.length === areas.length &&
-    before.areas.every((area, index) => sameArea(area, areas[index]))
-  );
+function sameAreas(before: readonly SheetArea[], areas: readonly SheetArea[]): boolean {
+  return before.length === areas.length && before.every((area, index) => sameArea(area, areas[index]));
 }

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import * as XLSX from "@e965/xlsx";
 import type { Finding } from "../../src/survey/checks/finding";
 import { readSetAside } from "../../src/survey/checks/setAside";
 import { keepAside } from "../../src/workbook/actions/setAside";
@@ -70,5 +71,72 @@ describe("what a workbook keeps, on the desk page", () => {
     const kept = [...(await copy.readFlags("setAside."))].flatMap(([, text]) => readSetAside(text));
     expect(kept.map(({ reason }) => reason)).toEqual(["reason 1"]);
     expect((await checked(copy.bytes())).setAside.map(({ reason }) => reason)).toEqual(["reason 1"]);
+  });
+
+  test("heads of one's own and the unit of a length without one are told once, for pane and command line", async () => {
+    const rows = [1, 2, 3, 4, 5].flatMap((vine) => [
+      ["North Bench", 1, vine, "left", "A", 1, vine === 1 ? 75 : 90, vine === 1 ? 5 : 6, 5],
+      ["North Bench", 1, vine, "right", "B", 2, 90, 6, 5],
+    ]);
+    const told = { block: "Where", length: "Span", liveSpurs: "Alive" };
+    const book = XLSX.utils.book_new();
+    const sheet = (name: string, lines: unknown[][]) =>
+      XLSX.utils.book_append_sheet(book, XLSX.utils.aoa_to_sheet(lines), name);
+    sheet("Blocks", [
+      ["Block", "Training", "Row spacing (ft)", "Vine spacing (ft)"],
+      ["North Bench", "high wire", 9, 8],
+    ]);
+    sheet("Tally", [
+      ["Where", "Row", "Vine", "Side", "Cordon", "Trunk", "Span", "Positions", "Alive"],
+      ...rows,
+    ]);
+    const page = await openDesk("clean", { catchPrints: true });
+    await page.openFile("tally.xlsx", XLSX.write(book, { type: "buffer", bookType: "xlsx" }) as Buffer);
+    const { pane } = page;
+    const choose = async (list: string, value: string) => {
+      await pane.locator(`#${list} button`).click();
+      await pane.locator(`#${list} fluent-option[value="${value}"]`).click();
+    };
+    await page.check();
+    await pane.locator("fluent-button", { hasText: "Choose sheets" }).first().click();
+    await pane.locator("#own-heads").click();
+    await pane.locator("#heads-title").waitFor();
+    await choose("heads-sheet", "Tally");
+    for (const [column, head] of Object.entries(told)) await choose(`heads-cordons-${column}`, head);
+    // 90 cm over 6 places are 15 cm a spur; 90 ft, in, m or mm are no cordon with such places: cm stands first.
+    await pane.getByText("Likely cm: the middle value 90").waitFor();
+    expect(await pane.locator("#heads-unit-length fluent-option").allInnerTexts()).toEqual([
+      ...["cm", "ft", "in", "m", "mm"],
+    ]);
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-heads");
+    await pane.locator("#keep-heads").click();
+    await pane.getByText("Tally is now read with your own heads").waitFor();
+    await page.check();
+    expect(await pane.locator("#check-result").innerText()).toContain("Nothing to object to in 11 rows");
+    await page.goToPage("gaps");
+    await pane.locator("#count-gaps").click();
+    // 59 places with 50 live spurs: 9 of 59 are empty, 15 %.
+    await pane.locator("#gaps-result", { hasText: "9 of 59" }).waitFor();
+    await page.goToPage("crew");
+    await pane.locator("#make-cards").click();
+    await pane.locator("#cards-result").waitFor();
+    await pane.locator("#print-cards").click();
+    // 8 ft less 10 cm between neighbours leave 116.92 cm a side: 41.92 cm (16.5 in) beyond 75 cm, 26.92 cm (10.6 in) beyond 90 cm.
+    const paper = await page.printed();
+    expect(paper).toContain("extend A 16.5 in");
+    expect(paper).toContain("extend B 10.6 in");
+    const [download] = await Promise.all([
+      page.page.waitForEvent("download"),
+      page.page.locator("#save-copy").click(),
+    ]);
+    const saved = path.join(folder, "tally.xlsx");
+    await download.saveAs(saved);
+    const { out, told: said } = await run(["rows", saved]);
+    expect(said).toBe("");
+    const lengths = out.split("\n").map((line) => line.split(",")[9]);
+    expect(lengths.slice(0, 4)).toEqual(["length", "0.75", "0.9", "0.9"]);
+    const cards = await run(["cards", saved]);
+    expect(cards.out).toContain("Extend A by 16.5 in");
   });
 });

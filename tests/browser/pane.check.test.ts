@@ -251,8 +251,10 @@ describe("the page that checks the counts", () => {
     await pane.page.getByText("Tally is now read with your own heads").waitFor();
     await check();
     expect(await pane.page.locator("#check-result").innerText()).toMatch(/in 1 row of|in 1 row\./);
-    const kept = await pane.page.evaluate(() => window.harness.workbook.readFlag("columnHeads"));
-    expect(JSON.parse(kept!)[0]).toMatchObject({ sheet: "Tally", shape: "cordons", headers: heads });
+    const answers = await pane.page.evaluate(
+      async () => (await window.harness.workbook.readSheet("Answers")).values,
+    );
+    expect(answers).toContainEqual(["Tally", "head in Cordons", "Plant no.", "Vine"]);
   });
 
   test("mends all cells of one cause at a press and takes that back; a formula stays", async () => {

@@ -8,7 +8,8 @@ import { allFindings } from "../../src/survey/checks/checkSeason";
 import { serialOf } from "../../src/survey/reading/serialDate";
 import { sortFindings } from "../../src/survey/checks/setAside";
 import { seasonOf } from "../taskpane/heldSeasonOf";
-import { keepHeads } from "../../src/workbook/actions/ownHeads";
+import { keepHeads } from "../../src/workbook/actions/keepAnswers";
+import type { ReadingAnswers } from "../../src/survey/reading/readingAccount";
 import { keepAside, readAside } from "../../src/workbook/actions/setAside";
 import { emptyWorkbook } from "../../src/workbook/file/emptyWorkbook";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
@@ -65,11 +66,12 @@ async function seasonOfAPerson(): Promise<FileWorkbook> {
   const headerIndex = values.findIndex((row) => row.includes("Live spurs"));
   const column = values[headerIndex].indexOf("Live spurs") + 1;
   await workbook.writeCells("Cordons", [{ row: firstRow + headerIndex, column, value: "Stubs that live" }]);
-  await keepHeads(workbook, {
-    sheet: "Cordons",
-    shape: "cordons",
-    headers: { liveSpurs: "Stubs that live" },
-  });
+  await keepHeads(
+    workbook,
+    "Cordons",
+    { heads: [{ sheet: "Cordons", shape: "cordons", columns: { "Stubs that live": "liveSpurs" } }] },
+    "en",
+  );
   const { open } = await inPane(workbook);
   for (const [index, finding] of open.filter((_, i) => i % 5 === 0).entries())
     await keepAside(workbook, finding, { reason: `seen on the vine ${index}`, by: "MK", on: "2026-03-02" });
@@ -123,16 +125,24 @@ describe("what a person set aside and mapped in the pane", () => {
 
 const HEAD = [...CORDON_HEADS];
 const OWN_HEAD = ["Field", "Line", "Plant", "Arm", "Name", "Stem", "Span (ft)", "Knots", "Stubs"];
-const OWN_HEADS = {
-  block: "Field",
-  row: "Line",
-  vine: "Plant",
-  side: "Arm",
-  cordon: "Name",
-  trunk: "Stem",
-  length: "Span (ft)",
-  positions: "Knots",
-  liveSpurs: "Stubs",
+const OWN_HEADS: ReadingAnswers = {
+  heads: [
+    {
+      sheet: "Tally",
+      shape: "cordons",
+      columns: {
+        Field: "block",
+        Line: "row",
+        Plant: "vine",
+        Arm: "side",
+        Name: "cordon",
+        Stem: "trunk",
+        "Span (ft)": "length",
+        Knots: "positions",
+        Stubs: "liveSpurs",
+      },
+    },
+  ],
 };
 
 /** A workbook with one sheet of counts in which each cordon listed has more live spurs than positions. */
@@ -160,10 +170,10 @@ async function setVineAside(workbook: FileWorkbook, vine: number) {
 describe("several files as one farm", () => {
   test("hold their findings against their own entries, and read by their own heads", async () => {
     const north = await counts("Tally", OWN_HEAD, "North Bench", [1, 2, 3]);
-    await keepHeads(north, { sheet: "Tally", shape: "cordons", headers: OWN_HEADS });
+    await keepHeads(north, "Tally", OWN_HEADS, "en");
     await setVineAside(north, 2);
     const creek = await counts("Tally", OWN_HEAD, "Creek Side", [1, 2, 3]);
-    await keepHeads(creek, { sheet: "Tally", shape: "cordons", headers: OWN_HEADS });
+    await keepHeads(creek, "Tally", OWN_HEADS, "en");
     await setVineAside(creek, 3);
     const paths = [file("north.xlsx", north.bytes()), file("creek.xlsx", creek.bytes())];
     const { findings, setAside } = await asJson(...paths);

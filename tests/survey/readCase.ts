@@ -66,7 +66,7 @@ export function readCase(name: string): SurveyCase {
   return {
     name,
     why: expected.why,
-    season: readSeason(areas, { unitSystem: expected.unitSystem, mapping: expected.mapping }),
+    season: readSeason(areas, { unitSystem: expected.unitSystem }),
     today: day && "serial" in day ? day.serial : undefined,
     findings: expected.findings,
     nearMisses: expected.nearMisses ?? [],

@@ -27,8 +27,7 @@ import { RESULT_SHEET_TEXTS } from "../../src/texts/resultSheets";
 import { SEASON_SHEET } from "../../src/texts/season";
 import { WORKBOOK_PROBLEMS } from "../../src/texts/workbook";
 import { undoChange } from "../../src/workbook/actions/changeCells";
-import { keepAnswers } from "../../src/workbook/actions/keepAnswers";
-import { keepHeads } from "../../src/workbook/actions/ownHeads";
+import { keepAnswers, keepHeads } from "../../src/workbook/actions/keepAnswers";
 import { notePrinted } from "../../src/workbook/actions/printedCards";
 import { applyRepairs, lookForRepairs } from "../../src/workbook/actions/repairFormulas";
 import { logRun, setLogsRuns } from "../../src/workbook/actions/runLog";
@@ -312,8 +311,14 @@ const ACTIONS: Readonly<Record<string, Action>> = {
     act: ({ pane }) => dropAside(pane.workbook, findings(pane)[0]),
   },
   "keep one's own heads": {
-    does: "facts",
-    act: ({ pane }) => keepHeads(pane.workbook, { sheet: "Plan", shape: "vines", headers: {} }),
+    does: "newSheet",
+    act: ({ pane }) =>
+      keepHeads(
+        pane.workbook,
+        "Plan",
+        { heads: [{ sheet: "Plan", shape: "vines", columns: { Plant: "vine" } }] },
+        "en",
+      ),
   },
   "note the printed cards": {
     does: "facts",

@@ -5,14 +5,6 @@ import { SHEETS } from "../sheets/sheets";
 import type { Unit } from "../sheets/unit";
 import { LANGUAGES } from "../../texts/language";
 
-/** A person's own column heads for one sheet, kept in the workbook. */
-export interface HeaderMapping {
-  readonly sheet: string;
-  readonly shape: SheetId;
-  /** Header in the sheet by column id of ours. */
-  readonly headers: Readonly<Record<string, string>>;
-}
-
 /** Where a table starts and which of our columns stands in which of its columns. */
 export interface FoundTable {
   readonly shape: SheetShape;
@@ -47,15 +39,17 @@ const ACCEPTED: ReadonlyMap<SheetShape, ReadonlyMap<string, Column>> = new Map(
 /**
  * Finds the table of a sheet by its headers, in any language of ours, in any order, anywhere in the first thirty rows.
  * Undefined when no row has at least half of a sheet's required columns and three known headers (two for Settings).
+ *
+ * @param told which sheet of ours it is, where that is known; one known header is enough then
  */
-export function findTable(area: SheetArea, mapping?: HeaderMapping): FoundTable | undefined {
+export function findTable(area: SheetArea, told?: SheetId): FoundTable | undefined {
   const last = Math.min(area.values.length, HEADER_SEARCH_ROWS);
-  const shapes = mapping ? [SHEETS[mapping.shape]] : Object.values(SHEETS);
+  const shapes = told ? [SHEETS[told]] : Object.values(SHEETS);
   let best: { found: FoundTable; score: number } | undefined;
   for (let index = 0; index < last; index++)
     for (const shape of shapes) {
-      const found = matchRow(area, index, shape, mapping);
-      const score = scoreOf(found, area.sheet, mapping !== undefined);
+      const found = matchRow(area, index, shape);
+      const score = scoreOf(found, area.sheet, told !== undefined);
       if (score > (best?.score ?? 0)) best = { found, score };
     }
   return best?.found;
@@ -74,8 +68,8 @@ export function likelyHeaders(area: SheetArea): { headerRow: number; headers: st
   return best;
 }
 
-function matchRow(area: SheetArea, index: number, shape: SheetShape, mapping?: HeaderMapping): FoundTable {
-  const accepted = mapping ? mappedHeaders(shape, mapping) : ACCEPTED.get(shape)!;
+function matchRow(area: SheetArea, index: number, shape: SheetShape): FoundTable {
+  const accepted = ACCEPTED.get(shape)!;
   const columns = new Map<Column, number>();
   const repeated: number[] = [];
   area.values[index].forEach((cell, position) => {
@@ -88,22 +82,11 @@ function matchRow(area: SheetArea, index: number, shape: SheetShape, mapping?: H
   return { shape, headerIndex: index, columns, repeated };
 }
 
-function mappedHeaders(shape: SheetShape, mapping: HeaderMapping): Map<string, Column> {
-  const accepted = new Map(ACCEPTED.get(shape)!);
-  for (const column of shape.columns) {
-    const own = mapping.headers[column.id];
-    if (own === undefined) continue;
-    for (const [header, owner] of accepted) if (owner === column) accepted.delete(header);
-    accepted.set(plainHeader(own), column);
-  }
-  return accepted;
-}
-
-function scoreOf(found: FoundTable, sheet: string, mapped: boolean): number {
+function scoreOf(found: FoundTable, sheet: string, isTold: boolean): number {
   const required = found.shape.columns.filter((column) => column.required);
   const present = required.filter((column) => found.columns.has(column)).length / required.length;
   const enough = found.shape.id === "settings" ? 2 : 3;
-  if (!mapped && (found.columns.size < enough || present < 0.5)) return 0;
+  if (!isTold && (found.columns.size < enough || present < 0.5)) return 0;
   if (found.columns.size === 0) return 0;
   const named = LANGUAGES.some((language) => plainHeader(found.shape.name[language]) === plainHeader(sheet));
   return found.columns.size + 2 * present + (named ? 1 : 0);

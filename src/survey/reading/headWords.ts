@@ -12,6 +12,8 @@ export interface HeadWords {
   /** Plain words without number signs, unit, year and qualifier. */
   readonly words: string;
   readonly unit: Unit | undefined;
+  /** A unit that the last word names behind words that are none of ours; it counts where a person says what they mean. */
+  readonly lastWord: Unit | undefined;
   readonly qualifier: Qualifier | undefined;
   readonly year: number | undefined;
   /** What stands in brackets and is none of our words; a unit of ours misspelt, for example. */
@@ -77,7 +79,8 @@ function takeApart(head: string): HeadWords {
     return " ";
   });
   let words = plainWords(outside);
-  if (NAMES.has(words)) return { text, words, unit, year, qualifier, unknown: unknown[0] };
+  if (NAMES.has(words))
+    return { text, words, unit, lastWord: undefined, year, qualifier, unknown: unknown[0] };
   const trailing = /^(.+?)[ ,;/_-]+(\S+)$/.exec(outside.trim());
   const last = trailing && !unit ? unitNamed(trailing[2].replace(/[.,]/g, "")) : undefined;
   if (last && NAMES.has(plainWords(trailing![1]))) {
@@ -98,7 +101,7 @@ function takeApart(head: string): HeadWords {
       );
     }
   }
-  return { text, words, unit, year, qualifier, unknown: unknown[0] };
+  return { text, words, unit, lastWord: unit ? undefined : last, year, qualifier, unknown: unknown[0] };
 }
 
 /** With single spaces. */

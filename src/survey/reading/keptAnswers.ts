@@ -52,7 +52,7 @@ export function answersTable(answers: ReadingAnswers, language: Language): Answe
   const rows: (string | number)[][] = [];
   for (const { sheet, shape, columns } of answers.heads ?? [])
     for (const [head, id] of Object.entries(columns))
-      rows.push([sheet, headOf(shape)[language], head, headerOf(id)?.[language] ?? id]);
+      rows.push([sheet, headOf(shape)[language], head, headerOf(id, shape)?.[language] ?? id]);
   for (const { sheet, column, value } of answers.constants ?? [])
     rows.push([sheet, word(WORDS.value), headerOf(column)?.[language] ?? column, value]);
   for (const sheet of answers.leaveOut ?? []) rows.push([sheet, word(WORDS.leaveOut), "", ""]);
@@ -119,8 +119,8 @@ function headOf(shape: SheetId): Text {
   return withTexts(WORDS.headOf, { shape: SHEETS[shape].name });
 }
 
-function headerOf(id: string): Text | undefined {
-  for (const { columns } of Object.values(SHEETS))
+function headerOf(id: string, sheet?: SheetId): Text | undefined {
+  for (const { columns } of sheet ? [SHEETS[sheet]] : Object.values(SHEETS))
     for (const column of columns) if (column.id === id) return column.header;
   return undefined;
 }

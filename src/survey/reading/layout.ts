@@ -1,9 +1,9 @@
 import { isBlank, type CellValue } from "../sheets/cell";
-import type { Column, SheetShape } from "../sheets/column";
+import type { Column, SheetId, SheetShape } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
 import { holdsUnit, unitNamed, type Unit } from "../sheets/unit";
 import type { SurveyTable } from "../season/surveyTable";
-import { findTable, HEADER_SEARCH_ROWS, type FoundTable, type HeaderMapping } from "./findTable";
+import { findTable, HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
 import { columnNamed, headWords, NAMES, plainWords, type HeadWords } from "./headWords";
 import { isReadable } from "./isReadable";
 import { likelyColumns } from "./likelyColumns";
@@ -22,7 +22,8 @@ export interface LaidTable {
 }
 
 interface LayoutOptions {
-  readonly mapping?: HeaderMapping;
+  /** Which sheet of ours it is, where a formula tells that of its range. */
+  readonly told?: SheetId;
   readonly answers: ReadingAnswers;
   /** The winter that most dates of the workbook tell, for heads that name a year. */
   readonly winter: number | undefined;
@@ -45,10 +46,9 @@ export function layOut(area: SheetArea, options: LayoutOptions, account: OpenAcc
   }
   if (area.values.length === 0) return [];
   if (notCalculated(area, account)) return [];
-  const plain = findTable(area, options.mapping);
+  const plain = findTable(area, options.told);
   if (plain?.shape.id === "settings") return [{ area, place: plain }];
-  if (options.mapping && Object.keys(options.mapping.headers).length === 0)
-    return plain ? [{ area, place: { ...plain, units: unitsOfHeads(area, plain) } }] : [];
+  if (options.told) return plain ? [{ area, place: { ...plain, units: unitsOfHeads(area, plain) } }] : [];
   const filled = withMerged(area, account);
   const heads = bestHeads(filled, options);
   if (!heads) return unknownTable(filled, account);
@@ -293,15 +293,10 @@ function bestShape(
   const known = texts.slice(from, to).filter((text) => text !== undefined).length;
   const named = keysOfSheetName(area.sheet);
   const answered = options.answers.heads?.filter((heads) => heads.sheet === area.sheet) ?? [];
-  const shapes =
-    answered.length > 0
-      ? [SHEETS[answered[0].shape]]
-      : options.mapping
-        ? [SHEETS[options.mapping.shape]]
-        : Object.values(SHEETS);
+  const shapes = answered.length > 0 ? [SHEETS[answered[0].shape]] : Object.values(SHEETS);
   for (const shape of shapes) {
     if (shape.id === "settings") continue;
-    const own = ownHeads(shape, options, answered);
+    const own = ownHeads(shape, answered);
     const columns = new Map<Column, number>();
     for (let at = from; at < to; at++) {
       const text = texts[at];
@@ -320,7 +315,7 @@ function bestShape(
         (shape.id === "cordons" && column.id in named),
     ).length;
     const share = present / required.length;
-    const isAnswered = (options.mapping !== undefined || answered.length > 0) && columns.size > 0;
+    const isAnswered = answered.length > 0 && columns.size > 0;
     if (!isAnswered && !isWide && (columns.size < 3 || share < 0.5)) continue;
     if (!isAnswered && !isWide && !looksLike(area, shape, columns, known, firstRow)) continue;
     const score = (isWide ? 20 + groups.length : 0) + columns.size + 2 * share;
@@ -367,16 +362,8 @@ function hasLiveBeside(
 }
 
 /** A person's own heads, by their plain words. */
-function ownHeads(
-  shape: SheetShape,
-  { mapping }: LayoutOptions,
-  answered: NonNullable<ReadingAnswers["heads"]>,
-): Map<string, Column> {
+function ownHeads(shape: SheetShape, answered: NonNullable<ReadingAnswers["heads"]>): Map<string, Column> {
   const own = new Map<string, Column>();
-  for (const column of shape.columns) {
-    const head = mapping?.headers[column.id];
-    if (head !== undefined && mapping?.shape === shape.id) own.set(plainWords(head), column);
-  }
   for (const { columns } of answered)
     for (const [head, id] of Object.entries(columns)) {
       const column = shape.columns.find((candidate) => candidate.id === id);
@@ -509,7 +496,7 @@ function laidTables(
   const elsewhere = constantsOf(options, "");
   if (isKeyless) {
     const above = keysAbove(area, section.index);
-    const told = options.mapping ? {} : keysOfSheetName(sheet);
+    const told = keysOfSheetName(sheet);
     const isSure = told.row !== undefined || (told.block !== undefined && options.knowsBlock(told.block));
     const named = isSure ? told : {};
     const both = columns.has(byId("row")) ? undefined : splitLabels(area, section, columns.get(byId("vine")));
@@ -543,7 +530,7 @@ function laidTables(
           facts: { column: id, value: constant },
         });
         extras.push({ column, header: "", sheetColumn: 0, valueOf: () => constant });
-      } else if (!options.mapping) {
+      } else {
         const likely = told[id];
         account.questions.push({
           code: "keys",
@@ -707,9 +694,11 @@ function unitsOf(
   for (const [column, at] of columns) {
     const head = heads.get(at);
     const answered = answers.units?.find((own) => own.sheet === sheet && own.column === column.id);
-    const unit = answered ? unitNamed(answered.unit) : head?.unit;
-    if (unit) units.set(column, unit);
     const isMeasure = column.kind === "length" || column.kind === "shortLength" || column.kind === "mass";
+    const unit = answered
+      ? unitNamed(answered.unit)
+      : (head?.unit ?? (isMeasure ? head?.lastWord : undefined));
+    if (unit) units.set(column, unit);
     if (!unit && isMeasure && head?.unknown !== undefined) {
       columns.delete(column);
       const likely = column.kind === "mass" ? ["kg", "lb", "g", "oz"] : ["ft", "in", "cm", "m", "mm"];

@@ -2,7 +2,7 @@ import type { CellValue } from "../sheets/cell";
 import { HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
 import { GrowingTable } from "./growingTable";
 import { isOtherLayout, layOut } from "./layout";
-import { allAnswers } from "./keptAnswers";
+import { allAnswers, isAnswersSheet } from "./keptAnswers";
 import { OddCells } from "./oddCells";
 import { groupedNotes, type OpenAccount, type ReadingAccount } from "./readingAccount";
 import {
@@ -73,13 +73,16 @@ async function readHolding(
 ): Promise<Season | undefined> {
   let rows = 0;
   const told = (count: number) => onRows((rows += count));
-  const starts: SheetStart[] = [];
+  const kept: SheetArea[] = [];
   for (const sheet of sheets)
-    starts.push(
-      await startOf(sheet, held.has(sheet.sheet) ? { ...options, wholeRows: Infinity } : options, told),
-    );
+    if (isAnswersSheet(sheet.sheet)) kept.push((await startOf(sheet, options, () => undefined)).area);
+  const answers = allAnswers(kept, options.answers);
+  const starts: SheetStart[] = [];
+  for (const sheet of sheets) {
+    const wholeRows = held.has(sheet.sheet) ? Infinity : options.wholeRows;
+    starts.push(await startOf(sheet, { ...options, answers, wholeRows }, told));
+  }
   const areas = starts.map(({ area }) => area);
-  const answers = allAnswers(areas, options.answers);
   const begun = new Set(starts.flatMap(({ sheet, rest }) => (rest ? [sheet] : [])));
   const known = readSeason(areas, { ...options, answers, begun });
   const blocks = blocksNamed(areas);
@@ -183,15 +186,10 @@ function headRows(rows: readonly StreamedRow[]): readonly StreamedRow[] {
 }
 
 /** True for a head with one table under one line of heads, and that not of Settings. */
-function isPlain(head: SheetArea, { mapping, answers = {} }: ReadingOptions): boolean {
+function isPlain(head: SheetArea, { answers = {} }: ReadingOptions): boolean {
   const laid = layOut(
     head,
-    {
-      mapping: mapping?.find((own) => own.sheet === head.sheet),
-      answers,
-      winter: undefined,
-      knowsBlock: () => false,
-    },
+    { answers, winter: undefined, knowsBlock: () => false },
     { notes: [], questions: [], leftOut: [] },
   );
   return laid.length === 1 && laid[0].place.sheetRowOf === undefined && laid[0].place.shape.id !== "settings";

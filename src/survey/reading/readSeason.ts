@@ -1,7 +1,7 @@
 import type { UnitSystem } from "../../domain/units";
 import { isBlank, type CellValue } from "../sheets/cell";
-import { plainHeader, type Column } from "../sheets/column";
-import type { FoundTable, HeaderMapping } from "./findTable";
+import { plainHeader, type Column, type SheetId } from "../sheets/column";
+import type { FoundTable } from "./findTable";
 import { allAnswers, holdsAnswers } from "./keptAnswers";
 import { headWords } from "./headWords";
 import { layOut } from "./layout";
@@ -26,8 +26,8 @@ import { LANGUAGES } from "../../texts/language";
 export interface ReadingOptions {
   /** Unit of headers that name none; left out: the Settings sheet's, else that of the headers that do, else US. */
   readonly unitSystem?: UnitSystem;
-  /** Own column heads, a sheet each. */
-  readonly mapping?: readonly HeaderMapping[];
+  /** Which sheet of ours each is, where a formula tells that of its ranges. */
+  readonly told?: ReadonlyMap<string, SheetId>;
   /** What people answered to questions about the sheets. */
   readonly answers?: ReadingAnswers;
   /** Sheets of which only the first rows are given: what stands in their cells is told when all of them are read. */
@@ -54,12 +54,9 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   const winter = winterOfHeads(areas);
   const blocks = blocksNamed(areas);
   for (const area of areas) {
-    const mapping = options.mapping?.find((own) => own.sheet === area.sheet);
-    const laid = layOut(
-      area,
-      { mapping, answers, winter, knowsBlock: (name) => blocks.has(wordKey(name)) },
-      account,
-    );
+    const told = options.told?.get(area.sheet);
+    const knowsBlock = (name: string) => blocks.has(wordKey(name));
+    const laid = layOut(area, { told, answers, winter, knowsBlock }, account);
     if (laid.length === 0) otherSheets.push(area.sheet);
     found.push(...laid);
   }

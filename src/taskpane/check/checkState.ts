@@ -1,9 +1,9 @@
-import type { HeaderMapping } from "../../survey/reading/findTable";
 import { findingIdentity, type SetAside } from "../../survey/checks/setAside";
 import type { Season } from "../../survey/season/season";
 import type { Finding, Severity } from "../../survey/checks/finding";
 import type { FindingGroup } from "../../survey/checks/findingGroups";
 import type { ReadingAnswers } from "../../survey/reading/readingAccount";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { FindingAction } from "../../survey/checks/check";
 import type { SheetId } from "../../survey/sheets/column";
@@ -34,12 +34,22 @@ export interface AsideQuestion {
   readonly lacking: boolean;
 }
 
+/** The line of a sheet that most likely holds its heads. */
+export interface SheetHeads {
+  readonly sheet: string;
+  readonly headers: readonly string[];
+  readonly headerRow: number;
+  readonly area: SheetArea;
+}
+
 /** What a person has said so far of a sheet's own column heads. */
 export interface HeadsStep {
   readonly sheet: string;
   readonly shape: SheetId;
   /** Header in the sheet by column id of ours. */
   readonly headers: Readonly<Record<string, string>>;
+  /** Units that were chosen, by column id. */
+  readonly units: Readonly<Record<string, string>>;
 }
 
 declare module "../pageStates" {
@@ -57,9 +67,9 @@ export interface CheckState {
   readonly tables?: readonly FoundTable[];
   readonly typing: TypingState;
   /** Column heads of every sheet that has some, from the last look. */
-  readonly headsOf?: readonly { readonly sheet: string; readonly headers: readonly string[] }[];
-  /** What is kept of a person's own column heads, from the last look. */
-  readonly mapping?: readonly HeaderMapping[];
+  readonly headsOf?: readonly SheetHeads[];
+  /** What the workbook keeps of answers about its sheets, and its season, from the last look. */
+  readonly looked?: { readonly answers: ReadingAnswers; readonly season: Season };
   /** The step in which a person says what their own column heads mean, while it is open. */
   readonly heads?: HeadsStep;
   /** True while the list of sheets to choose from is open. */

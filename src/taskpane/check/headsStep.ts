@@ -1,25 +1,39 @@
 import { html, type TemplateResult } from "lit";
 import type { SheetId } from "../../survey/sheets/column";
 import { SHEETS } from "../../survey/sheets/sheets";
-import { HEADS_TEXTS } from "../../texts/pane";
-import { PANE_TEXTS } from "../../texts/pane";
+import type { ReadingAnswers } from "../../survey/reading/readingAccount";
+import type { Text } from "../../texts/language";
+import { HEADS_TEXTS, PANE_TEXTS } from "../../texts/pane";
 import { choiceField } from "../fields";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { CheckState, HeadsStep } from "./checkState";
 import { lookForTables } from "./lookForTables";
-import { forgetHeads, keepHeads } from "../../workbook/actions/ownHeads";
-import { mappableColumns, openColumns, proposeHeads } from "./ownHeads";
+import { keepHeads } from "../../workbook/actions/keepAnswers";
+import { mappableColumns, openColumns, openUnits, proposeHeads, type OpenUnit } from "./ownHeads";
 
 const SHAPES = Object.values(SHEETS).filter(({ id }) => id !== "settings");
 
 /** Opens the step in which a person says what their own column heads mean. */
 export function openHeads(pane: Pane, sheet: string): void {
-  const { headsOf = [], mapping = [], tables = [] } = pane.state.check;
-  const kept = mapping.find((one) => one.sheet === sheet);
-  const shape = kept?.shape ?? tables.find((table) => table.sheet === sheet)?.shape ?? "cordons";
-  const available = headsOf.find((heads) => heads.sheet === sheet)?.headers ?? [];
-  changeStep(pane, { sheet, shape, headers: kept?.headers ?? proposeHeads(shape, available) });
+  const { headsOf = [], looked, tables = [] } = pane.state.check;
+  const of = { sheet };
+  const isOfSheet = (answer: { readonly sheet: string }) => answer.sheet === of.sheet;
+  const kept = looked?.answers.heads?.filter(isOfSheet) ?? [];
+  const asked = looked?.season.account.questions.find(
+    ({ code, sheet: on }) => code === "heads" && on === sheet,
+  );
+  const known = kept.length > 0 ? kept : (asked?.proposals[0]?.heads ?? []);
+  const shape = known[0]?.shape ?? tables.find((table) => table.sheet === sheet)?.shape ?? "cordons";
+  const available = headsOf.find(isOfSheet)?.headers ?? [];
+  const told = known.flatMap(({ columns }) => Object.entries(columns).map(([head, id]) => [id, head]));
+  const units = looked?.answers.units?.filter(isOfSheet) ?? [];
+  changeStep(pane, {
+    sheet,
+    shape,
+    headers: known.length > 0 ? Object.fromEntries(told) : proposeHeads(shape, available),
+    units: Object.fromEntries(units.map(({ column, unit }) => [column, unit])),
+  });
 }
 
 function changeStep(pane: Pane, heads: HeadsStep | undefined): void {
@@ -27,13 +41,11 @@ function changeStep(pane: Pane, heads: HeadsStep | undefined): void {
 }
 
 /** The step in which a person says what their own column heads mean. */
-export function headsStep(
-  pane: Pane,
-  step: HeadsStep,
-  { headsOf = [], mapping = [] }: CheckState,
-): TemplateResult {
+export function headsStep(pane: Pane, step: HeadsStep, { headsOf = [], looked }: CheckState): TemplateResult {
   const available = headsOf.find(({ sheet }) => sheet === step.sheet)?.headers ?? [];
+  const isKept = looked?.answers.heads?.some(({ sheet }) => sheet === step.sheet) === true;
   const open = openColumns(step.shape, step.headers);
+  const asked = unitsAsked(pane, step);
   return html`<section class="stack" aria-labelledby="heads-title">
     <h2 id="heads-title">${pane.say(HEADS_TEXTS.title)}</h2>
     <p class="quiet">${pane.say(HEADS_TEXTS.intro)}</p>
@@ -54,11 +66,13 @@ export function headsStep(
           ...step,
           shape: shape as SheetId,
           headers: proposeHeads(shape as SheetId, available),
+          units: {},
         }),
     })}
     ${mappableColumns(step.shape).map((column) => {
       const head = pane.say(column.header);
-      return choiceField({
+      const ofUnit = asked.find(({ column: own }) => own === column);
+      return html`${choiceField({
         id: `heads-${step.shape}-${column.id}`,
         label: column.required ? pane.say(HEADS_TEXTS.needed, { head }) : head,
         value: step.headers[column.id] ?? "",
@@ -68,7 +82,8 @@ export function headsStep(
         ],
         onChoose: (header) =>
           changeStep(pane, { ...step, headers: withHead(step.headers, column.id, header) }),
-      });
+      })}
+      ${ofUnit ? unitField(pane, step, ofUnit) : ""}`;
     })}
     ${
       open.length === 0
@@ -85,8 +100,10 @@ export function headsStep(
         >${pane.say(HEADS_TEXTS.keep)}</fluent-button
       >
       ${
-        mapping.some(({ sheet }) => sheet === step.sheet)
-          ? html`<fluent-button id="forget-heads" @click=${() => void pane.attempt(() => forget(pane, step))}
+        isKept
+          ? html`<fluent-button
+              id="forget-heads"
+              @click=${() => void pane.attempt(() => leave(pane, step, {}, HEADS_TEXTS.forgotten))}
               >${pane.say(HEADS_TEXTS.forget)}</fluent-button
             >`
           : ""
@@ -98,9 +115,30 @@ export function headsStep(
   </section>`;
 }
 
+/** One head means one column: chosen for another it leaves the one before. */
 function withHead(headers: Readonly<Record<string, string>>, column: string, header: string) {
-  const { [column]: _before, ...rest } = headers;
-  return header === "" ? rest : { ...rest, [column]: header };
+  const others = Object.entries(headers).filter(([id, own]) => id !== column && own !== header);
+  return Object.fromEntries(header === "" ? others : [...others, [column, header]]);
+}
+
+/** Measured columns whose heads name no unit. */
+function unitsAsked(pane: Pane, step: HeadsStep): OpenUnit[] {
+  const { headsOf = [], looked } = pane.state.check;
+  const heads = headsOf.find(({ sheet }) => sheet === step.sheet);
+  return heads && looked ? openUnits(step, heads, looked.season.unitSystem) : [];
+}
+
+/** The unit of a measured column, the likely one first, with the reason. */
+function unitField(pane: Pane, step: HeadsStep, { column, head, units, middle }: OpenUnit): TemplateResult {
+  const reason = middle === undefined ? HEADS_TEXTS.unitOfOthers : HEADS_TEXTS.unitByWire;
+  return html`${choiceField({
+      id: `heads-unit-${column.id}`,
+      label: pane.say(HEADS_TEXTS.unit, { head }),
+      value: step.units[column.id] ?? units[0],
+      options: units.map((unit) => ({ value: unit, label: unit })),
+      onChoose: (unit) => changeStep(pane, { ...step, units: { ...step.units, [column.id]: unit } }),
+    })}
+    <p class="quiet">${pane.say(reason, { unit: units[0], middle: middle ?? 0 })}</p>`;
 }
 
 async function keep(pane: Pane, step: HeadsStep): Promise<void> {
@@ -109,20 +147,26 @@ async function keep(pane: Pane, step: HeadsStep): Promise<void> {
     pane.tell("warning", HEADS_TEXTS.missing, { heads: open.map((column) => pane.say(column.header)) });
     return;
   }
-  await keepHeads(pane.workbook, step);
-  await leave(pane, pane.say(HEADS_TEXTS.kept, { sheet: step.sheet }));
+  const { sheet, shape } = step;
+  const columns = Object.fromEntries(Object.entries(step.headers).map(([id, head]) => [head, id]));
+  const asked = unitsAsked(pane, step).map(({ column: { id }, units: [likely] }) => [
+    id,
+    step.units[id] ?? likely,
+  ]);
+  const others = Object.entries(step.units).filter(([id]) => !(id in step.headers));
+  const units = [...others, ...asked].map(([column, unit]) => ({ sheet, column, unit }));
+  await leave(pane, step, { heads: [{ sheet, shape, columns }], units }, HEADS_TEXTS.kept);
 }
 
-async function forget(pane: Pane, step: HeadsStep): Promise<void> {
-  await forgetHeads(pane.workbook, step.sheet);
-  await leave(pane, pane.say(HEADS_TEXTS.forgotten, { sheet: step.sheet }));
-}
-
-async function leave(pane: Pane, text: string): Promise<void> {
+/** Keeps what was told of a sheet, with what was kept before at hand to take it back, and closes the step. */
+async function leave(
+  pane: Pane,
+  { sheet }: HeadsStep,
+  told: Pick<ReadingAnswers, "heads" | "units">,
+  said: Text,
+): Promise<void> {
+  const answered = await keepHeads(pane.workbook, sheet, told, pane.state.language);
   await lookForTables(pane, new AbortController().signal);
-  pane.change((state) => ({
-    ...state,
-    message: { intent: "success", text },
-    check: { ...state.check, heads: undefined },
-  }));
+  changePage(pane, "check", { heads: undefined, answered });
+  pane.tell("success", said, { sheet });
 }

@@ -1,4 +1,5 @@
 import { likelyHeaders } from "../../survey/reading/findTable";
+import { allAnswers, holdsAnswers } from "../../survey/reading/keptAnswers";
 import type { Season } from "../../survey/season/season";
 import type { Pane } from "../pane";
 import { stopRun, type FoundTable } from "./checkState";
@@ -6,7 +7,7 @@ import { stopRun, type FoundTable } from "./checkState";
 /** Finds the survey tables of the workbook and lists them, so that a person can choose sheets or map heads. */
 export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<void> {
   try {
-    const { season, areas, mapping } = await pane.held.read({
+    const { season, areas } = await pane.held.read({
       signal,
       onProgress: (sheet, done) =>
         pane.change((state) => ({
@@ -15,12 +16,13 @@ export async function lookForTables(pane: Pane, signal: AbortSignal): Promise<vo
         })),
     });
     const headsOf = areas.flatMap((area) => {
-      const headers = likelyHeaders(area)?.headers ?? [];
-      return headers.length === 0 ? [] : [{ sheet: area.sheet, headers }];
+      const likely = holdsAnswers(area) ? undefined : likelyHeaders(area);
+      return likely ? [{ sheet: area.sheet, area, ...likely }] : [];
     });
+    const looked = { answers: allAnswers(areas), season };
     pane.change((state) => ({
       ...state,
-      check: { ...state.check, tables: foundTables(season), headsOf, mapping },
+      check: { ...state.check, tables: foundTables(season), headsOf, looked },
     }));
   } finally {
     pane.change((state) => ({ ...state, check: stopRun(state.check) }));

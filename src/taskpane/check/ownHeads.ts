@@ -1,6 +1,10 @@
 import { acceptedHeaders, plainHeader, type Column, type SheetId } from "../../survey/sheets/column";
 import { headWords, plainWords } from "../../survey/reading/headWords";
+import { likelyUnits, type LikelyUnits } from "../../survey/reading/unitByWire";
+import { holdsUnit } from "../../survey/sheets/unit";
 import { SHEETS } from "../../survey/sheets/sheets";
+import type { UnitSystem } from "../../domain/units";
+import type { HeadsStep, SheetHeads } from "./checkState";
 
 /** The columns that a person can map: all but those of the settings, the needed ones first. */
 export function mappableColumns(shape: SheetId): readonly Column[] {
@@ -53,4 +57,29 @@ function isOfAnother(column: Column, header: string): boolean {
 /** The needed columns that a mapping leaves open. */
 export function openColumns(shape: SheetId, headers: Readonly<Record<string, string>>): Column[] {
   return SHEETS[shape].columns.filter(({ id, required }) => required && !headers[id]);
+}
+
+/** A measured column that a mapping names under a head without a unit of it, and the units that are offered for it. */
+export interface OpenUnit extends LikelyUnits {
+  readonly column: Column;
+  readonly head: string;
+}
+
+/** The measured columns of a mapping whose heads name no unit, the likely unit of each first. */
+export function openUnits(
+  { shape, headers }: Pick<HeadsStep, "shape" | "headers">,
+  { area, headerRow }: SheetHeads,
+  system: UnitSystem,
+): OpenUnit[] {
+  const headerIndex = headerRow - area.firstRow;
+  const line = area.values[headerIndex].map((cell) => String(cell ?? "").trim());
+  const named = SHEETS[shape].columns.filter(({ id }) => id in headers);
+  const columns = new Map(named.map((column) => [column, line.indexOf(headers[column.id])]));
+  return named.flatMap((column) => {
+    const head = headers[column.id];
+    const { unit, lastWord = unit } = headWords(head);
+    if (lastWord && holdsUnit(column.kind, lastWord)) return [];
+    const likely = likelyUnits(area, { shape: SHEETS[shape], headerIndex, columns }, column, system);
+    return likely ? [{ column, head, ...likely }] : [];
+  });
 }

@@ -47,7 +47,7 @@ export async function showFigureMoves(pane: Pane, key: string, signal: AbortSign
       changePage(pane, "outlook", { take: { key, figure, read, problem: plan } });
       return;
     }
-    const after = readSeason(plan.areas, { mapping: read.mapping });
+    const after = readSeason(plan.areas);
     const comparing = (done: number) => show(pane.say(SETTINGS_TEXTS.comparing), done);
     const moved = await inSlices(movedResults(read.season, after, pane.today), comparing, signal);
     const before = await outlooksOf(pane, read.season, signal);

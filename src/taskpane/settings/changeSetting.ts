@@ -1,5 +1,4 @@
 import { changeSettings, type SettingChange } from "../../survey/settings/changeSettings";
-import { readSeason } from "../../survey/reading/readSeason";
 import { settingOf, SETTINGS, type Setting, type SettingId } from "../../survey/settings/settings";
 import {
   settingsTable,
@@ -52,11 +51,6 @@ export function planChange(
   const changed = withCells(table.area, cells);
   const others = read.areas.filter(({ sheet }) => sheet !== table.area.sheet);
   return { table, cells, areas: [...others, changed] };
-}
-
-/** The survey that a plan leads to. */
-export function seasonOfSheets(plan: PlannedChange, { mapping }: ReadSettings) {
-  return readSeason(plan.areas, { mapping });
 }
 
 /** A number where the setting holds one and a number was typed; else the words. */

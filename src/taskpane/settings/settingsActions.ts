@@ -2,12 +2,13 @@ import { settingOf } from "../../survey/settings/settings";
 import { settingsTable } from "../../survey/settings/settingsTable";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import type { Progress } from "../progress";
+import { readSeason } from "../../survey/reading/readSeason";
 import { readSeasonOf } from "../readDecisions";
 import { inSlices } from "../inSlices";
 import { remember } from "../ownView";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { freshSettings, planChange, seasonOfSheets, type PlannedChange } from "./changeSetting";
+import { freshSettings, planChange, type PlannedChange } from "./changeSetting";
 import { movedResults, type MovedResults } from "./movedResults";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
 
@@ -42,9 +43,9 @@ async function readNow(
   signal: AbortSignal,
   show: (progress: Progress) => void,
 ): Promise<Pick<SettingsState, "read" | "version">> {
-  const { version, season, areas, mapping } = await readSeasonOf(pane, signal, show);
+  const { version, season, areas } = await readSeasonOf(pane, signal, show);
   const table = areas.map(settingsTable).find((found) => found !== undefined);
-  return { version, read: { areas, mapping, season, table } };
+  return { version, read: { areas, season, table } };
 }
 
 /** Works out and shows what a figure as typed would move; nothing is written. */
@@ -69,7 +70,7 @@ export async function movedBy(
 ): Promise<MovedResults> {
   try {
     return await inSlices(
-      movedResults(read.season, seasonOfSheets(plan, read), pane.today),
+      movedResults(read.season, readSeason(plan.areas), pane.today),
       (done) =>
         changePage(pane, "settings", { progress: { text: pane.say(SETTINGS_TEXTS.comparing), done } }),
       signal,

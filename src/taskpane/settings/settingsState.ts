@@ -1,6 +1,5 @@
 import type { ChangedCell } from "../../workbook/actions/changeCells";
 import type { SettingDifference } from "../../survey/settings/settingDifferences";
-import type { HeaderMapping } from "../../survey/reading/findTable";
 import type { SettingId } from "../../survey/settings/settings";
 import type { SettingsTable } from "../../survey/settings/settingsTable";
 import type { SheetArea } from "../../survey/reading/sheetArea";
@@ -11,7 +10,6 @@ import type { MovedResults } from "./movedResults";
 /** The workbook as the settings page read it. */
 export interface ReadSettings {
   readonly areas: readonly SheetArea[];
-  readonly mapping: readonly HeaderMapping[];
   readonly season: Season;
   /** The table of settings, where the workbook has one. */
   readonly table?: SettingsTable;

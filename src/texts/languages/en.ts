@@ -2669,6 +2669,10 @@ export const en = {
       shape: "One line of it is",
       absent: "(not on the sheet)",
       needed: "{head} (needed)",
+      unit: "Unit of {head}",
+      unitByWire:
+        "Likely {unit}: the middle value {middle} is then a length that cordons have between their positions.",
+      unitOfOthers: "Likely {unit}: the unit of the other columns of this workbook.",
       missing: "Still needed: {heads}.",
       keep: "Keep",
       forget: "Forget",

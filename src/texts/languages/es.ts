@@ -2713,6 +2713,10 @@ export const es: Texts = {
       shape: "Una línea es",
       absent: "(no está en la hoja)",
       needed: "{head} (necesario)",
+      unit: "Unidad de {head}",
+      unitByWire:
+        "Probablemente {unit}: el valor central {middle} es entonces un largo que los cordones tienen entre sus posiciones.",
+      unitOfOthers: "Probablemente {unit}: la unidad de las otras columnas de este libro.",
       missing: "Todavía falta: {heads}.",
       keep: "Guardar",
       forget: "Olvidar",

@@ -2744,6 +2744,10 @@ export const fr: Texts = {
       shape: "Une ligne représente",
       absent: "(absent de la feuille)",
       needed: "{head} (nécessaire)",
+      unit: "Unité de {head}",
+      unitByWire:
+        "Sans doute {unit} : la valeur médiane {middle} est alors une longueur que les cordons ont entre leurs emplacements.",
+      unitOfOthers: "Sans doute {unit} : l'unité des autres colonnes de ce classeur.",
       missing: "Il manque encore : {heads}.",
       keep: "Garder",
       forget: "Oublier",

@@ -19,16 +19,32 @@ async function answersSheetOf(workbook: SurveyWorkbook) {
  *
  * @returns what was kept before, to take this answer back
  */
-export async function keepAnswers(
+export function keepAnswers(
   workbook: SurveyWorkbook,
   answers: ReadingAnswers,
   language: Language,
 ): Promise<ReadingAnswers> {
-  const kept = await answersSheetOf(workbook);
-  const before = kept ? answersOfSheet(kept) : {};
-  const table = answersTable(withAnswers(before, answers), language);
-  await workbook.writeOwnSheet({ ...table, sheet: kept?.sheet ?? table.sheet });
-  return before;
+  return changeAnswers(workbook, (before) => withAnswers(before, answers), language);
+}
+
+/**
+ * Keeps what one sheet's heads and their units mean, in place of what was kept of them; without heads it is forgotten.
+ *
+ * @returns what was kept before
+ */
+export function keepHeads(
+  workbook: SurveyWorkbook,
+  sheet: string,
+  { heads, units }: Pick<ReadingAnswers, "heads" | "units">,
+  language: Language,
+): Promise<ReadingAnswers> {
+  const ofOthers = (answer: { readonly sheet: string }) => answer.sheet !== sheet;
+  const change = (before: ReadingAnswers) =>
+    withAnswers(
+      { ...before, heads: before.heads?.filter(ofOthers), units: before.units?.filter(ofOthers) },
+      { heads, units },
+    );
+  return changeAnswers(workbook, change, language);
 }
 
 /** Writes the answers as they were before the last one. */
@@ -37,9 +53,19 @@ export async function putAnswersBack(
   before: ReadingAnswers,
   language: Language,
 ): Promise<void> {
+  await changeAnswers(workbook, () => before, language);
+}
+
+/** Changes what is kept; without any answer left the sheet goes. */
+async function changeAnswers(
+  workbook: SurveyWorkbook,
+  change: (before: ReadingAnswers) => ReadingAnswers,
+  language: Language,
+): Promise<ReadingAnswers> {
   const kept = await answersSheetOf(workbook);
-  if (!kept) return;
-  const table = answersTable(before, language);
-  if (table.rows.length === 0) await workbook.deleteOwnSheet(kept.sheet);
-  else await workbook.writeOwnSheet({ ...table, sheet: kept.sheet });
+  const before = kept ? answersOfSheet(kept) : {};
+  const table = answersTable(change(before), language);
+  if (table.rows.length > 0) await workbook.writeOwnSheet({ ...table, sheet: kept?.sheet ?? table.sheet });
+  else if (kept) await workbook.deleteOwnSheet(kept.sheet);
+  return before;
 }

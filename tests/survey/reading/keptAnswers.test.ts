@@ -1,5 +1,6 @@
 import { LANGUAGES } from "../../../src/texts/language";
 import { answersOfSheet, answersTable, holdsAnswers } from "../../../src/survey/reading/keptAnswers";
+import { SHEETS } from "../../../src/survey/sheets/sheets";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { withAnswers, type ReadingAnswers } from "../../../src/survey/reading/readingAccount";
 import { areaOf } from "../area";
@@ -37,6 +38,18 @@ test("of two answers to one question the newer stands, once", () => {
   const twice = withAnswers(ANSWERS, { units: [{ sheet: "Pond", column: "length", unit: "cm" }] });
   const { rows } = answersTable(twice, "en");
   expect(rows.filter(([, what]) => what === "unit")).toEqual([["Pond", "unit", "Length", "cm"]]);
+});
+
+test.each(LANGUAGES)("every column of every sheet keeps its head and unit through %s", (language) => {
+  for (const shape of Object.values(SHEETS)) {
+    const columns = Object.fromEntries(shape.columns.map(({ id }, at) => [`Head ${at}`, id]));
+    const units = shape.columns.map(({ id }) => ({ sheet: "Own", column: id, unit: "cm" }));
+    const read = answersOfSheet(
+      sheetOf({ heads: [{ sheet: "Own", shape: shape.id, columns }], units }, language),
+    );
+    expect(Object.assign({}, ...read.heads!.map((heads) => heads.columns))).toEqual(columns);
+    expect(new Set(read.units!.map(({ column }) => column))).toEqual(new Set(Object.values(columns)));
+  }
 });
 
 test("with several files the answers are about the sheets of their own file", () => {

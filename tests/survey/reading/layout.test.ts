@@ -424,3 +424,18 @@ test("every note, question and part left out is a whole sentence in every langua
       ])
         expect(sentence).toMatch(/^[^{}]+[.?]$/);
 });
+
+test.each([
+  ["Span cm", 0.9],
+  ["Span, in", 2.286],
+  ["Span [mm]", 0.09],
+])("a head of one's own that ends in a unit, %s, is read in it", (head, metres) => {
+  const area = areaOf("Tally", [
+    ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", head, "Positions", "Live spurs"],
+    ["North Bench", 1, 1, "left", "A", 1, 90, 6, 5],
+  ]);
+  const heads = [{ sheet: "Tally", shape: "cordons" as const, columns: { [head]: "length" } }];
+  const [table] = readSeason([area], { answers: { heads } }).tables("cordons");
+  // 90 cm are 0.9 m, 90 in of 2.54 cm 2.286 m, 90 mm 0.09 m.
+  expect(table.column("length")!.numbers[0]).toBeCloseTo(metres, 12);
+});

@@ -130,7 +130,7 @@ describe("reading a survey sheet", () => {
     expect(Number.isNaN(spurs.numbers[0])).toBe(state !== CELL.usable);
   });
 
-  test("a person's own heads, kept as a mapping", () => {
+  test("a person's own heads, as they were answered", () => {
     const area = areaOf("Tally", [
       ["Piece", "Line", "Stock", "Which way", "Letter", "From", "How long", "Places", "Alive"],
       ["North Bench", 3, 14, "left", "B", 2, 3.5, 9, 8],
@@ -138,13 +138,15 @@ describe("reading a survey sheet", () => {
     expect(readSeason([area]).tables("cordons")).toHaveLength(0);
     expect(readSeason([area]).otherSheets).toEqual(["Tally"]);
     const season = readSeason([area], {
-      mapping: [
-        {
-          sheet: "Tally",
-          shape: "cordons",
-          headers: { block: "Piece", row: "Line", vine: "Stock", positions: "places", liveSpurs: "Alive" },
-        },
-      ],
+      answers: {
+        heads: [
+          {
+            sheet: "Tally",
+            shape: "cordons",
+            columns: { Piece: "block", Line: "row", Stock: "vine", places: "positions", Alive: "liveSpurs" },
+          },
+        ],
+      },
     });
     expect(season.tables("cordons")[0].column("liveSpurs")!.numbers[0]).toBe(8);
   });

@@ -3,7 +3,7 @@ import type { Figure } from "../../../src/survey/settings/setting";
 import { SETTINGS, settingOf, type SettingId } from "../../../src/survey/settings/settings";
 import { settingsTable } from "../../../src/survey/settings/settingsTable";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
-import { freshSettings, planChange, seasonOfSheets } from "../../../src/taskpane/settings/changeSetting";
+import { freshSettings, planChange } from "../../../src/taskpane/settings/changeSetting";
 import { movedResults, nothingMoves, type MovedResults } from "../../../src/taskpane/settings/movedResults";
 import type { ReadSettings } from "../../../src/taskpane/settings/settingsState";
 import { LANGUAGES } from "../../../src/texts/language";
@@ -28,13 +28,13 @@ const CORDONS = area("Cordons", [
 
 function read(...areas: SheetArea[]): ReadSettings {
   const table = areas.map(settingsTable).find((found) => found !== undefined);
-  return { areas, mapping: [], season: readSeason(areas), table };
+  return { areas, season: readSeason(areas), table };
 }
 
 function outcome(before: ReadSettings, id: SettingId, typed: string): MovedResults {
   const plan = planChange(before, id, typed, "AB", 45350, "en");
   if (typeof plan === "string") throw new Error(plan);
-  const work = movedResults(before.season, seasonOfSheets(plan, before), 45350);
+  const work = movedResults(before.season, readSeason(plan.areas), 45350);
   for (;;) {
     const step = work.next();
     if (step.done) return step.value;
@@ -82,7 +82,7 @@ test("the workbook's own table is planned on, and only cells of the figure's row
   if (typeof plan === "string") throw new Error(plan);
   expect(new Set(plan.cells.map(({ row }) => row))).toEqual(new Set([2]));
   expect(plan.cells.map(({ value }) => value)).toEqual(expect.arrayContaining([0.5, "AB", 45350]));
-  expect(seasonOfSheets(plan, read(CORDONS, table)).settings.weightOfLiveSpurs).toBe(0.5);
+  expect(readSeason(plan.areas).settings.weightOfLiveSpurs).toBe(0.5);
 });
 
 describe.each(LANGUAGES)("a new sheet of settings in %s", (language) => {
