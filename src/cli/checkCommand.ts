@@ -7,9 +7,8 @@ import { changeInWords, groupHeading, mendSentence } from "../survey/checks/grou
 import type { CellMend } from "../survey/checks/mendOf";
 import { isoDay } from "../survey/reading/serialDate";
 import type { AsideFinding, SetAside } from "../survey/checks/setAside";
-import { leavesOpen } from "../survey/reading/readingAccount";
-import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import type { Season } from "../survey/season/season";
+import { countTables } from "../survey/season/seasonAccount";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
 import { say } from "../texts/language";
@@ -25,6 +24,7 @@ import { readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult, type Result } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS, TODAY_OPTION, todayOf } from "./sharedOptions";
 import { sortInputFindings } from "./sortInputFindings";
+import { exitOf, readingData, readingLeavesOpen, tellAccount } from "./tellAccount";
 import { printable, type Terminal } from "./terminal";
 
 const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];
@@ -82,23 +82,20 @@ export const CHECK_COMMAND: Command = {
     const groups = findingGroups(open, season);
     if (options.repair) {
       if (!isSaved(options)) throw new CommandProblem("repairOut");
-      await saveRepaired(groups, open, aside, inputs, options, terminal);
+      await saveRepaired(groups, { open, aside, season, inputs, terminal }, options);
     } else if (isSaved(options))
-      await saveResult(inputs, resultOf(open, aside, terminal), "findings", options, terminal);
+      await saveResult(inputs, season, resultOf(open, aside, terminal), "findings", options, terminal);
     const listsAside = Boolean(options["also-set-aside"]);
     WRITERS[formatOf(options)]({ open, groups, aside, listsAside, season, inputs, terminal });
-    return open.length === 0 && !leavesOpen(season.account) ? 0 : 1;
+    return exitOf(open.length > 0, season, inputs);
   },
 };
 
 /** Writes a copy with the mends and a list of them, and says which were made. */
 async function saveRepaired(
   groups: readonly FindingGroup[],
-  open: readonly Finding[],
-  aside: readonly AsideFinding[],
-  inputs: Inputs,
+  { open, aside, season, inputs, terminal }: Omit<CheckResult, "groups" | "listsAside">,
   options: OptionValues,
-  terminal: Terminal,
 ): Promise<void> {
   const { language, tell } = terminal;
   const all = onePerCell(groups.flatMap(({ mends }) => mends));
@@ -111,7 +108,14 @@ async function saveRepaired(
     );
     const { sheets, marks } = resultOf(left, aside, terminal);
     const list = changesSheet(mends, { language, file: inputs.files[0] });
-    await saveResult(inputs, { sheets: [...sheets, list], marks, mends }, "repaired", options, terminal);
+    await saveResult(
+      inputs,
+      season,
+      { sheets: [...sheets, list], marks, mends },
+      "repaired",
+      options,
+      terminal,
+    );
     tell(say(COMMAND_LINE.repaired, language, { cells: mends.length }));
     for (const mend of mends)
       tell(printable(`  ${mend.sheet} ${cellName(mend.row, mend.column)}: ${changeInWords(mend, language)}`));
@@ -166,11 +170,6 @@ function findingsOf(season: Season, today: number, terminal: Terminal): Finding[
     else terminal.progress(0.5 + step.done / 2);
   terminal.progress(1);
   return inSheetOrder(findings, season);
-}
-
-/** Tables of what was counted; Settings are none. */
-function countTables({ allTables }: Season) {
-  return allTables.filter(({ shape }) => shape.id !== "settings");
 }
 
 function countedRows(season: Season): number {
@@ -248,7 +247,7 @@ function writeText({ open, groups, aside, listsAside, season, inputs, terminal }
   terminal.print(
     say(
       COMMAND_LINE[
-        open.length + aside.length === 0 && !leavesOpen(season.account) ? "checkedClean" : "checked"
+        open.length + aside.length === 0 && !readingLeavesOpen(season, inputs) ? "checkedClean" : "checked"
       ],
       language,
       {
@@ -259,6 +258,7 @@ function writeText({ open, groups, aside, listsAside, season, inputs, terminal }
     ),
   );
   if (aside.length > 0) terminal.print(say(COMMAND_LINE.setAside, language, { findings: aside.length }));
+  tellAccount(season, inputs, terminal);
 }
 
 /** Findings of one cause that are listed in full; of more the cells are named. */
@@ -338,7 +338,7 @@ function writeJson({ open, groups, aside, season, inputs, terminal }: CheckResul
   });
   const result = {
     files: inputs.files,
-    passedOver: inputs.passedOver,
+    passedOver: inputs.passedOver.map(({ file }) => file),
     tables: season.allTables.map((table) => ({
       ...place(table.sheet),
       kind: table.shape.id,
@@ -347,20 +347,7 @@ function writeJson({ open, groups, aside, season, inputs, terminal }: CheckResul
     })),
     otherSheets: season.otherSheets.map(place),
     csv: Object.fromEntries(inputs.csv),
-    reading: {
-      notes: season.account.notes.map((note) => ({
-        ...note,
-        sentence: noteSentence(note, terminal.language),
-      })),
-      questions: season.account.questions.map((question) => ({
-        ...question,
-        sentence: questionSentence(question, terminal.language),
-      })),
-      leftOut: season.account.leftOut.map((part) => ({
-        ...part,
-        sentence: leftOutSentence(part, terminal.language),
-      })),
-    },
+    reading: readingData(season, inputs, terminal),
     counts: counted(open),
     findings: open.map(written),
     groups: groups.map((group) => ({
@@ -390,7 +377,7 @@ function writeJson({ open, groups, aside, season, inputs, terminal }: CheckResul
   terminal.print(jsonText(result));
 }
 
-function writeCsv({ open, aside, listsAside, inputs, terminal }: CheckResult): void {
+function writeCsv({ open, aside, listsAside, season, inputs, terminal }: CheckResult): void {
   const head = ["file", "sheet", "row", "column", "cell", "severity", "code", "sentence"];
   const line = (finding: Finding) => {
     const { file, sheet } = inputs.origin.get(finding.sheet) ?? { file: "", sheet: finding.sheet };
@@ -408,6 +395,7 @@ function writeCsv({ open, aside, listsAside, inputs, terminal }: CheckResult): v
   const ending = (entry?: SetAside) => (listsAside ? [entry?.reason, entry?.by, entry?.on] : []);
   terminal.print(csvLine(listsAside ? [...head, "set_aside", "by", "on"] : head));
   for (const finding of open) terminal.print(csvLine([...line(finding), ...ending()]));
-  if (!listsAside) return;
-  for (const { finding, entry } of aside) terminal.print(csvLine([...line(finding), ...ending(entry)]));
+  for (const { finding, entry } of listsAside ? aside : [])
+    terminal.print(csvLine([...line(finding), ...ending(entry)]));
+  tellAccount(season, inputs, terminal, "told");
 }

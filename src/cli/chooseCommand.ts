@@ -1,6 +1,6 @@
 import { crewCards, type CrewCard } from "../survey/decide/cards/crewCards";
 import { reasonSentence } from "../survey/decide/choice/reasonSentence";
-import { usedSentence } from "../survey/season/usedSentence";
+import { accountLines } from "../survey/season/accountSentences";
 import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
 import { isoDay } from "../survey/reading/serialDate";
 import type { Season } from "../survey/season/season";
@@ -18,7 +18,8 @@ import type { SheetId } from "../survey/sheets/column";
 import { mustHaveRows, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, mustEnd, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
-import { printable, type ExitCode, type Terminal } from "./terminal";
+import { accountOf, exitOf, readingData, tellAccount } from "./tellAccount";
+import { printable, type Terminal } from "./terminal";
 import { placeName } from "../texts/placeName";
 
 /** Decides which cordon stays on each side of every vine: 0 nothing to ask, 1 somebody must look at a vine. */
@@ -37,19 +38,21 @@ export const CHOOSE_COMMAND: Command = {
     const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const sheet = choiceSheet(vines, language, season.unitSystem, isoDay(terminal.today));
-    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "choice", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "choice", options, terminal);
     const format = formatOf(options);
-    if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") printJson(season, vines, terminal);
+    if (format === "csv") {
+      printCsv(sheet, terminal);
+      tellAccount(season, inputs, terminal, "told");
+    } else if (format === "json") printJson(season, vines, inputs, terminal);
     else {
       printTable(
         { ...sheet, headers: sheet.headers.slice(0, 10), rows: sheet.rows.map((row) => row.slice(0, 10)) },
         terminal,
       );
-      terminal.print(printable(usedSentence(season.used.account(), language)));
+      tellAccount(season, inputs, terminal);
     }
     const asked = vines.some(({ decision }) => decision.cordons.some(({ verdict }) => verdict === "ask"));
-    return asked ? 1 : 0;
+    return exitOf(asked, season, inputs);
   },
 };
 
@@ -80,20 +83,28 @@ export const CARDS_COMMAND: Command = {
     const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const crew = crewCards(season, vines);
-    if (options.html !== undefined) return writePage(String(options.html), crew, season, options, terminal);
+    if (options.html !== undefined) {
+      await writePage(String(options.html), crew, season, inputs, options, terminal);
+      return exitOf(false, season, inputs);
+    }
     const sheet = cardsSheet(crew, {
       language,
       unitSystem: season.unitSystem,
       date: isoDay(terminal.today),
     });
-    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "cards", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
     const cards = vines.map((vine) => ({
       ...vineCard(vine, language, season.unitSystem),
       plan: planOn(crew, vine),
     }));
-    if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), cards }));
+    if (format === "csv") {
+      printCsv(sheet, terminal);
+      tellAccount(season, inputs, terminal, "told");
+    } else if (format === "json")
+      terminal.print(
+        jsonText({ reading: readingData(season, inputs, terminal), rowsUsed: season.used.account(), cards }),
+      );
     else {
       let place = "";
       for (const { block, row, vine, stays, cuts, notes } of cards) {
@@ -103,9 +114,9 @@ export const CARDS_COMMAND: Command = {
         place = next;
         terminal.print(printable(`  ${vineWord} ${vine}: ${[...stays, ...cuts, ...notes].join(" ")}`));
       }
-      terminal.print(printable(usedSentence(season.used.account(), language)));
+      tellAccount(season, inputs, terminal);
     }
-    return 0;
+    return exitOf(false, season, inputs);
   },
 };
 
@@ -120,10 +131,12 @@ function planOn(cards: readonly CrewCard[], { block, row, vine, plan }: DecidedV
 async function writePage(
   path: string,
   cards: readonly CrewCard[],
-  { settings, unitSystem }: Season,
+  season: Season,
+  inputs: Inputs,
   options: OptionValues,
   { language, today, print }: Terminal,
-): Promise<ExitCode> {
+): Promise<void> {
+  const { settings, unitSystem } = season;
   const page = cardsHtml(cards, {
     language,
     unitSystem,
@@ -132,11 +145,11 @@ async function writePage(
     farm: "",
     ribbons: { stays: settings.ribbonStays, ask: settings.ribbonAsk },
     vinesAPage: Math.round(settings.vinesACardPage),
+    account: accountLines(accountOf(season, inputs), language),
   });
   mustEnd(path, ".html");
   await saveNew(path, new TextEncoder().encode(page));
   print(say(COMMAND_LINE.saved, language, { file: path }));
-  return 0;
 }
 
 /**
@@ -164,7 +177,8 @@ export async function decided(
   return { inputs, season, vines };
 }
 
-function printJson(season: Season, vines: readonly DecidedVine[], { language, print }: Terminal): void {
+function printJson(season: Season, vines: readonly DecidedVine[], inputs: Inputs, terminal: Terminal): void {
+  const { language, print } = terminal;
   const choice = vines.map(({ block, row, vine, decision, plan, rows, recount }) => ({
     block,
     row: placeName(row),
@@ -186,5 +200,11 @@ function printJson(season: Season, vines: readonly DecidedVine[], { language, pr
       sheetRow: rows[at].table.sheetRow(rows[at].index),
     })),
   }));
-  print(jsonText({ rowsUsed: season.used.account(), vines: choice }));
+  print(
+    jsonText({
+      reading: readingData(season, inputs, terminal),
+      rowsUsed: season.used.account(),
+      vines: choice,
+    }),
+  );
 }

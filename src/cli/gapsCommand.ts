@@ -1,7 +1,5 @@
-import { printable } from "./terminal";
 import { gapsOfSeason, type SurveyRowGaps } from "../survey/season/gapsOfSeason";
 import { isoDay } from "../survey/reading/serialDate";
-import { usedSentence } from "../survey/season/usedSentence";
 import { stayingCordons } from "../survey/decide/stayingCordons";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { gapMapSheet, rowGapsSheet } from "../workbook/results/gapSheets";
@@ -12,6 +10,7 @@ import { printCsv, printTable } from "./printTable";
 import { mustHaveRows, readSeasonInputs } from "./readSurveyInputs";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
+import { exitOf, readingData, tellAccount } from "./tellAccount";
 import { placeName } from "../texts/placeName";
 
 /** Gaps on the wire, row by row. */
@@ -32,29 +31,35 @@ export const GAPS_COMMAND: Command = {
   least: 1,
   most: Infinity,
   async run(words, options, terminal) {
-    const { inputs, gaps } =
+    const { inputs, season, gaps } =
       options.of === "staying"
-        ? await decided(words, options, terminal).then(({ inputs: read, season, vines }) => ({
-            inputs: read,
-            gaps: gapsOfSeason(season, stayingCordons(vines)),
+        ? await decided(words, options, terminal).then(({ vines, ...read }) => ({
+            ...read,
+            gaps: gapsOfSeason(read.season, stayingCordons(vines)),
           }))
-        : await readSeasonInputs(words, options, terminal).then(({ inputs: read, season }) => {
-            mustHaveRows(season, read);
-            return { inputs: read, gaps: gapsOfSeason(season) };
+        : await readSeasonInputs(words, options, terminal).then((read) => {
+            mustHaveRows(read.season, read.inputs);
+            return { ...read, gaps: gapsOfSeason(read.season) };
           });
     terminal.progress(1);
     const date = isoDay(terminal.today);
     const sheet = rowGapsSheet(gaps, terminal.language, date);
     const sheets = [sheet, gapMapSheet(gaps, terminal.language, date)];
-    if (isSaved(options)) await saveResult(inputs, { sheets }, "gaps", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, season, { sheets }, "gaps", options, terminal);
     const format = formatOf(options);
-    if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") terminal.print(jsonText({ ...gaps, rows: gaps.rows.map(namedRow) }));
+    if (format === "json")
+      terminal.print(
+        jsonText({
+          reading: readingData(season, inputs, terminal),
+          ...gaps,
+          rows: gaps.rows.map(namedRow),
+        }),
+      );
     else {
-      printTable(sheet, terminal);
-      terminal.print(printable(usedSentence(gaps.rowsUsed, terminal.language)));
+      (format === "csv" ? printCsv : printTable)(sheet, terminal);
+      tellAccount(season, inputs, terminal, format === "csv" ? "told" : "printed");
     }
-    return 0;
+    return exitOf(false, season, inputs);
   },
 };
 

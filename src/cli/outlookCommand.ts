@@ -3,7 +3,6 @@ import { cropLoadSentence, winterNotes } from "../survey/crop/cropNotes";
 import { ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
-import { usedSentence } from "../survey/season/usedSentence";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { OUTLOOK_LACKS, THINNING_GROUPS } from "../texts/outlook";
 import { outlookSheet } from "../workbook/results/outlookSheet";
@@ -13,6 +12,7 @@ import type { Command } from "./command";
 import { printCsv, printTable } from "./printTable";
 import { isSaved, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
+import { exitOf, readingData, tellAccount } from "./tellAccount";
 import { printable } from "./terminal";
 
 /** What the pruning leaves of a crop, block by block and stage by stage: low, likely and high. */
@@ -31,14 +31,19 @@ export const OUTLOOK_COMMAND: Command = {
     const { inputs, season, vines } = await decided(words, options, terminal, ["cordons", "vines"]);
     const { language } = terminal;
     const groups = THINNING_GROUPS.map((name) => name[language]);
-    const blocks = outlookInputs(season, { decided: vines }).map((inputs) =>
-      blockOutlook(inputs, season.settings, groups),
+    const blocks = outlookInputs(season, { decided: vines }).map((own) =>
+      blockOutlook(own, season.settings, groups),
     );
     const sheet = outlookSheet(blocks, language, season.unitSystem, isoDay(terminal.today));
-    if (isSaved(options)) await saveResult(inputs, { sheets: [sheet] }, "crop", options, terminal);
+    if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "crop", options, terminal);
     const format = formatOf(options);
-    if (format === "csv") printCsv(sheet, terminal);
-    else if (format === "json") terminal.print(jsonText({ rowsUsed: season.used.account(), blocks }));
+    if (format === "csv") {
+      printCsv(sheet, terminal);
+      tellAccount(season, inputs, terminal, "told");
+    } else if (format === "json")
+      terminal.print(
+        jsonText({ reading: readingData(season, inputs, terminal), rowsUsed: season.used.account(), blocks }),
+      );
     else {
       printTable(sheet, terminal);
       for (const outlook of blocks) {
@@ -55,8 +60,8 @@ export const OUTLOOK_COMMAND: Command = {
         for (const { code } of lacking)
           terminal.print(printable(`${block}: ${OUTLOOK_LACKS[code][language]}`));
       }
-      terminal.print(printable(usedSentence(season.used.account(), language)));
+      tellAccount(season, inputs, terminal);
     }
-    return 0;
+    return exitOf(false, season, inputs);
   },
 };

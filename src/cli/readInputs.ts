@@ -3,6 +3,7 @@ import { basename, join } from "node:path";
 import { grouped } from "../domain/grouped";
 import { isReadSheet } from "../survey/reading/isReadSheet";
 import type { StreamedSheet } from "../survey/reading/readLargeSeason";
+import type { PassedOver } from "../survey/season/seasonAccount";
 import type { SetAside } from "../survey/checks/setAside";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { say } from "../texts/language";
@@ -33,8 +34,8 @@ export interface Inputs {
   readonly origin: ReadonlyMap<string, InputSheet>;
   /** Stamp of each file before it was read, by its path; none for standard input. */
   readonly stamps: ReadonlyMap<string, FileStamp>;
-  /** Files of folders that were passed over, because we made them of another file that was read. */
-  readonly passedOver: readonly string[];
+  /** Files of folders that were passed over: of another format, or made by us of another file that was read. */
+  readonly passedOver: readonly PassedOver[];
   /** What was decided about csv files, by file. */
   readonly csv: ReadonlyMap<string, CsvReading>;
   /** Findings that people let stand, as each workbook keeps them, by file. */
@@ -63,15 +64,25 @@ export async function openInputs(
   };
   const stamps = new Map<string, FileStamp>();
   try {
-    for (const { path, isOfFolder } of (await Promise.all(paths.map(filesOf))).flat()) {
+    const found = await Promise.all(paths.map(filesOf));
+    const others = found.flatMap(({ others }) => others);
+    for (const { path, isOfFolder } of found.flatMap(({ files }) => files)) {
       const stamp = await stampOf(path);
       if (stamp) stamps.set(path, stamp);
       const book = await open(path, terminal, limits);
       opened.push({ path, isOfFolder, book, flags: new Map() });
       opened[opened.length - 1].flags = await book.readFlags();
     }
-    const passedOver = await tellPassedOver(opened, terminal);
-    const farm = farmOf(opened.filter(({ path }) => !passedOver.includes(path)));
+    const copies = await tellPassedOver(opened, terminal);
+    const farm = farmOf(opened.filter(({ path }) => !copies.includes(path)));
+    if (others.length > 0)
+      terminal.tell(
+        say(COMMAND_LINE.otherFormats, terminal.language, { files: others.map((path) => basename(path)) }),
+      );
+    const passedOver = [
+      ...others.map((file): PassedOver => ({ file, reason: "otherFormat" })),
+      ...copies.map((file): PassedOver => ({ file, reason: "copy" })),
+    ];
     return { ...farm, words: paths, stamps, passedOver, close };
   } catch (error) {
     await close();
@@ -117,6 +128,7 @@ function farmOf(opened: readonly OpenedFile[]): Omit<Inputs, "words" | "stamps" 
       sheets.push({
         sheet: nameOf(sheet),
         isText: book.csv !== undefined,
+        isHidden: book.outline?.sheets.some(({ name, hidden }) => name === sheet && hidden),
         rows: (onMerged) => book.rows(sheet, onMerged),
       });
     }
@@ -153,11 +165,16 @@ interface InputFile {
   readonly isOfFolder: boolean;
 }
 
-/** The readable files of a folder in the order of their names, or the path itself. */
-async function filesOf(path: string): Promise<InputFile[]> {
+/** The readable files of a folder in the order of their names and what else is in it, or the path itself. */
+async function filesOf(path: string): Promise<{ files: InputFile[]; others: string[] }> {
   const status = path === STANDARD_INPUT ? undefined : await stat(path).catch(() => undefined);
-  if (!status?.isDirectory()) return [{ path, isOfFolder: false }];
-  const names = (await readdir(path)).filter((name) => READABLE.test(name) && !/^[.~]/.test(name)).sort();
-  if (names.length === 0) throw new WorkbookProblem("noFiles", { folder: basename(path) });
-  return names.map((name) => ({ path: join(path, name), isOfFolder: true }));
+  if (!status?.isDirectory()) return { files: [{ path, isOfFolder: false }], others: [] };
+  const names = (await readdir(path)).filter((name) => !/^[.~]/.test(name)).sort();
+  const paths = (of: readonly string[]) => of.map((name) => join(path, name));
+  const readable = names.filter((name) => READABLE.test(name));
+  if (readable.length === 0) throw new WorkbookProblem("noFiles", { folder: basename(path) });
+  return {
+    files: paths(readable).map((file) => ({ path: file, isOfFolder: true })),
+    others: paths(names.filter((name) => !READABLE.test(name))),
+  };
 }

@@ -26,7 +26,7 @@ export async function readSeasonInputs(
 ): Promise<{ inputs: Inputs; season: Season }> {
   const inputs = await openInputs(paths, terminal, limitsOf(options));
   const season = await readWith(options, inputs, (reading) =>
-    readLargeSeason(inputs.sheets, reading, (rows) =>
+    readLargeSeason(asked(inputs.sheets, options), reading, (rows) =>
       terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
     ),
   );
@@ -39,6 +39,11 @@ export async function readSeasonInputs(
     });
   if (!options["same-rows"]) mustNotHaveCopies(season, inputs);
   return { inputs, season };
+}
+
+/** Sheets that a person named are read, hidden or not. */
+function asked(sheets: Inputs["sheets"], { sheet }: OptionValues): Inputs["sheets"] {
+  return sheet === undefined ? sheets : sheets.map((one) => ({ ...one, isHidden: false }));
 }
 
 /** Reads with what the options tell about the sheets; the files are closed behind it. */
@@ -89,7 +94,7 @@ export async function readFarms(
   const farms: Season[] = [];
   await readWith(options, inputs, async (reading) => {
     for (const sheets of files.values()) {
-      const season = await readLargeSeason(sheets, reading);
+      const season = await readLargeSeason(asked(sheets, options), reading);
       tellReading(season, terminal);
       if (season.allTables.length > 0) farms.push(season);
       terminal.progress((0.5 * farms.length) / files.size);

@@ -8,6 +8,7 @@ import type { Words } from "../survey/sheets/words";
 import type { Command } from "./command";
 import { mustHaveRows, readFarms } from "./readSurveyInputs";
 import { READING_OPTIONS } from "./sharedOptions";
+import { exitOf, tellAccount } from "./tellAccount";
 
 const LINES_BETWEEN_WAITS = 1000;
 const CORDONS = SHEETS.cordons.columns;
@@ -46,8 +47,9 @@ export const ROWS_COMMAND: Command = {
         );
       }
     }
+    tellAccount(farms, inputs, terminal, "told");
     terminal.progress(1);
-    return 0;
+    return exitOf(false, farms, inputs);
   },
 };
 

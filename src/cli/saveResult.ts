@@ -12,6 +12,10 @@ import { WorkbookProblem, type CellMark, type OwnSheet } from "../workbook/surve
 import { CommandProblem, type CommandOption, type OptionValues } from "./command";
 import type { Inputs } from "./readInputs";
 import { limitsOf } from "./sharedOptions";
+import { accountLines } from "../survey/season/accountSentences";
+import type { Season } from "../survey/season/season";
+import { withAccount } from "../workbook/results/withAccount";
+import { accountOf } from "./tellAccount";
 import { saysSomething } from "../survey/reading/readingAccount";
 import { keepAnswers } from "../workbook/actions/keepAnswers";
 import { answersOfOptions } from "./answersOfOptions";
@@ -47,11 +51,14 @@ export function isSaved(options: OptionValues): boolean {
  */
 export async function saveResult(
   inputs: Inputs,
-  result: Result,
+  season: Season,
+  made: Result,
   word: string,
   options: OptionValues,
   terminal: Terminal,
 ): Promise<void> {
+  const account = accountLines(accountOf(season, inputs), terminal.language);
+  const result = { ...made, sheets: made.sheets.map((sheet) => withAccount(sheet, account)) };
   const limits = limitsOf(options);
   const [source] = inputs.words;
   const asRead = inputs.stamps.get(source);

@@ -110,6 +110,11 @@ export class HeldSeason {
     return made;
   }
 
+  /** The season as it was read last; undefined before the first reading. */
+  get season(): Season | undefined {
+    return this.reading?.season;
+  }
+
   /** True once the workbook was read. */
   get hasRead(): boolean {
     return this.reading !== undefined;

@@ -76,13 +76,17 @@ export const PAGE_IDS: readonly PageId[] = [
 /** The pages that are here, by name. */
 export const PAGES: Partial<Record<PageId, Page>> = { check: { page: checkPage } };
 
+/** What stands at the foot of every page once it is fetched. */
+export const FOOT: { account?: (pane: Pane) => TemplateResult | typeof nothing } = {};
+
 /** Fetches what no first look at the pane needs, but every action. */
 export async function fetchRest(): Promise<void> {
-  const [{ checkAnew }] = await Promise.all([
+  const [{ accountView, checkAnew }] = await Promise.all([
     fetchCheckParts(),
     import(/* webpackChunkName: "fields" */ "./fluentFields"),
   ]);
   PAGES.check = { page: checkPage, anew: checkAnew };
+  FOOT.account = accountView;
 }
 
 /** Pages on their way, and those that did not arrive, until they are asked for again. */

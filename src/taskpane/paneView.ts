@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { ageNotice } from "./ageNotice";
 import { tabsView } from "./tabsView";
 import { choiceField } from "./fields";
-import { missingPage, PAGE_IDS, PAGES } from "./pages";
+import { FOOT, missingPage, PAGE_IDS, PAGES } from "./pages";
 import type { PageId, Pane } from "./pane";
 import { LANGUAGES, type Language } from "../texts/language";
 import { goToStep, walkCard } from "./walk";
@@ -70,5 +70,5 @@ function pageView(pane: Pane, id: PageId): TemplateResult {
   const fetched = PAGES[id];
   return fetched === undefined
     ? missingPage(pane, id)
-    : html`${ageNotice(pane, id, fetched.anew)}${PAGES.season?.notice?.(pane, id)}${fetched.page(pane)}`;
+    : html`${ageNotice(pane, id, fetched.anew)}${PAGES.season?.notice?.(pane, id)}${fetched.page(pane)}${FOOT.account?.(pane)}`;
 }

@@ -1,7 +1,9 @@
 import { CARE_TEXTS, CHECK_TEXTS } from "../texts/pane";
 import type { Text } from "../texts/language";
 import { ownSheetName } from "../workbook/actions/ownSheetName";
+import { withAccount } from "../workbook/results/withAccount";
 import type { OwnSheet } from "../workbook/surveyWorkbook";
+import { linesOfAccount } from "./linesOfAccount";
 import type { Pane } from "./pane";
 import { writeLog } from "./writeLog";
 
@@ -12,7 +14,9 @@ import { writeLog } from "./writeLog";
  */
 export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Promise<void> {
   const sheet = await ownSheetName(pane.workbook, name, pane.state.language);
-  const { charts } = await pane.workbook.writeOwnSheet({ ...content, sheet });
+  const { charts } = await pane.workbook.writeOwnSheet(
+    withAccount({ ...content, sheet }, linesOfAccount(pane)),
+  );
   const rows = content.rows.length;
   const lacksChart = rows > 0 && charts < (content.charts?.length ?? 0);
   pane.tell("success", lacksChart ? CHECK_TEXTS.sheetWithoutChart : CHECK_TEXTS.sheetWritten, {

@@ -33,7 +33,9 @@ describe("check", () => {
       exitCode: 0,
       told: "",
     });
-    expect(out).toMatch(/^Nothing found in \d+ rows of 5 tables\.$/);
+    expect(out).toMatch(
+      /^Nothing found in (\d+) rows of 5 tables\.\nRead: 1 file, 5 sheets, .*, \1 rows\.\n/,
+    );
   });
 
   test("is not clean over heads without rows", async () => {

@@ -81,18 +81,19 @@ describe("a workbook that was saved by somebody else after it was read", () => {
   test.each([["--in-place"], ["--save"]])("is left alone with %s", async (way) => {
     const path = season();
     const read = jest.spyOn(FileWorkbook, "open");
-    const { inputs } = await import("../../src/cli/readSurveyInputs").then(({ readSeasonInputs }) =>
-      readSeasonInputs([path], {}, {
-        language: "en",
-        tell: () => undefined,
-        progress: () => undefined,
-      } as never),
+    const { inputs, season: counts } = await import("../../src/cli/readSurveyInputs").then(
+      ({ readSeasonInputs }) =>
+        readSeasonInputs([path], {}, {
+          language: "en",
+          tell: () => undefined,
+          progress: () => undefined,
+        } as never),
     );
     const colleague = buildWorkbook({ sheets: { Cordons: '<row r="1"><c r="A1"><v>1</v></c></row>' } });
     writeFileSync(path, colleague);
     const { saveResult } = await import("../../src/cli/saveResult");
     await expect(
-      saveResult(inputs, { sheets: [] }, "findings", { [way.slice(2)]: true }, {
+      saveResult(inputs, counts, { sheets: [] }, "findings", { [way.slice(2)]: true }, {
         language: "en",
         tell: () => undefined,
       } as never),

@@ -103,7 +103,9 @@ describe("results are the same to the bit as in the pane", () => {
     const expected =
       of === "all" ? gapsOfSeason(season) : gapsOfSeason(season, stayingCordons(decideSeason(season)));
     const { out } = await run(["gaps", CLEAN, "--of", of, "--format", "json"]);
-    expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(expected)));
+    const { reading, ...gaps } = JSON.parse(out) as { reading: { rowsUsed: unknown } };
+    expect(gaps).toEqual(JSON.parse(JSON.stringify(expected)));
+    expect(reading.rowsUsed).toEqual(expected.rowsUsed);
   });
 });
 

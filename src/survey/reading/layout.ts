@@ -21,7 +21,7 @@ export interface LaidTable {
   readonly place: FoundTable;
 }
 
-interface LayoutOptions {
+export interface LayoutOptions {
   /** Which sheet of ours it is, where a formula tells that of its range. */
   readonly told?: SheetId;
   readonly answers: ReadingAnswers;

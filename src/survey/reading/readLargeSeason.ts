@@ -32,6 +32,8 @@ export interface StreamedSheet {
   readonly sheet: string;
   /** As in SheetArea. */
   readonly isText?: boolean;
+  /** As in SheetArea. */
+  readonly isHidden?: boolean;
   /** @param onMerged told the merged areas behind the last row, counted as the sheet counts rows and columns, from 1 */
   rows(onMerged?: (areas: readonly MergedArea[]) => void): AsyncIterable<readonly StreamedRow[]>;
 }
@@ -159,12 +161,12 @@ async function startOf(
   let merged: readonly MergedArea[] = [];
   const batches = sheet.rows((areas) => (merged = areas))[Symbol.asyncIterator]();
   const held: StreamedRow[] = [];
-  const { sheet: name, isText } = sheet;
+  const { sheet: name } = sheet;
   let isStreamed: boolean | undefined;
   for (let next = await batches.next(); !next.done; next = await batches.next()) {
     for (const row of next.value) held.push(row);
     if (held.length > most && isStreamed === undefined) {
-      const head = areaOf(name, headRows(held), isText);
+      const head = areaOf(sheet, headRows(held));
       isStreamed = isPlain(head, options);
       if (isStreamed)
         return {
@@ -178,7 +180,7 @@ async function startOf(
     }
   }
   onRows(held.length);
-  return { sheet: name, area: withMergedAreas(areaOf(name, held, isText), merged), rest: undefined };
+  return { sheet: name, area: withMergedAreas(areaOf(sheet, held), merged), rest: undefined };
 }
 
 function headRows(rows: readonly StreamedRow[]): readonly StreamedRow[] {
@@ -220,7 +222,7 @@ function withMergedAreas(area: SheetArea, merged: readonly MergedArea[]): SheetA
  * Rows as an area that begins with the first of them; blank rows in between are kept. Each row ends with its own last
  * cell, so that a stray cell far to the right costs nothing in the others.
  */
-function areaOf(sheet: string, rows: readonly StreamedRow[], isText?: boolean): SheetArea {
+function areaOf({ sheet, isText, isHidden }: StreamedSheet, rows: readonly StreamedRow[]): SheetArea {
   const firstRow = rows[0]?.number ?? 1;
   const values: (readonly CellValue[])[] = [];
   const formulas = new Map<number, ReadonlyMap<number, string>>();
@@ -236,6 +238,7 @@ function areaOf(sheet: string, rows: readonly StreamedRow[], isText?: boolean): 
     values,
     formulaAt: (row, column) => formulas.get(row)?.get(column) ?? null,
     isText,
+    isHidden,
   };
 }
 

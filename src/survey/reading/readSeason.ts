@@ -4,7 +4,7 @@ import { plainHeader, type Column, type SheetId } from "../sheets/column";
 import type { FoundTable } from "./findTable";
 import { allAnswers, holdsAnswers } from "./keptAnswers";
 import { headWords } from "./headWords";
-import { layOut } from "./layout";
+import { layOut, type LaidTable, type LayoutOptions } from "./layout";
 import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
 import { OddCells } from "./oddCells";
 import { readCells } from "./readCells";
@@ -56,7 +56,7 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   for (const area of areas) {
     const told = options.told?.get(area.sheet);
     const knowsBlock = (name: string) => blocks.has(wordKey(name));
-    const laid = layOut(area, { told, answers, winter, knowsBlock }, account);
+    const laid = (area.isHidden ? laidHidden : layOut)(area, { told, answers, winter, knowsBlock }, account);
     if (laid.length === 0) otherSheets.push(area.sheet);
     found.push(...laid);
   }
@@ -95,6 +95,30 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
     },
     parted.past,
   );
+}
+
+/**
+ * What is read of a hidden sheet: figures of the farm such as Blocks and Settings. Counts may be an old copy, so they are
+ * left out and asked about, but where somebody has said what their heads mean.
+ */
+function laidHidden(area: SheetArea, options: LayoutOptions, account: OpenAccount): LaidTable[] {
+  const { sheet } = area;
+  const own: OpenAccount = { notes: [], questions: [], leftOut: [] };
+  const laid = layOut(area, options, own);
+  const isTold = options.told !== undefined || options.answers.heads?.some((heads) => heads.sheet === sheet);
+  const hasCounts = laid.some(
+    ({ area: { values }, place: { shape, headerIndex } }) =>
+      shape.id !== "settings" && shape.id !== "blocks" && values.length > headerIndex + 1,
+  );
+  if (isTold === true || (!hasCounts && own.questions.length === 0)) {
+    account.notes.push(...own.notes);
+    account.questions.push(...own.questions);
+    account.leftOut.push(...own.leftOut);
+    return laid;
+  }
+  account.leftOut.push({ what: "sheet", reason: "hidden", sheet, facts: {} });
+  account.questions.push({ code: "hidden", sheet, facts: {}, proposals: [] });
+  return [];
 }
 
 /** Says which lines add up others and are no counts. */

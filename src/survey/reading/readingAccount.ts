@@ -33,7 +33,8 @@ export interface ReadingNote {
   readonly facts: ReadingFacts;
 }
 
-export type QuestionCode = "heads" | "head" | "unit" | "dateOrder" | "winter" | "oddCounts" | "keys";
+export type QuestionCode =
+  "heads" | "head" | "unit" | "dateOrder" | "winter" | "oddCounts" | "keys" | "hidden";
 
 /** Something that only a person can say, asked once for all that it concerns. */
 export interface ReadingQuestion {
@@ -48,13 +49,12 @@ export type LeftOutReason =
   | "otherHeads"
   | "notCounts"
   | "notCalculated"
-  | "noRows"
   | "pastWinter"
   | "byAnswer"
   | "total"
   | "qualifier"
   | "otherColumn"
-  | "noKeys";
+  | "hidden";
 
 /** A sheet, column or rows that were not read, with the reason. */
 export interface LeftOut {

@@ -14,6 +14,8 @@ export interface SheetArea {
   readonly merged?: readonly MergedArea[];
   /** The rows are records of a text file: a cell too many has moved those behind it under other heads. */
   readonly isText?: boolean;
+  /** The sheet is hidden in its workbook. */
+  readonly isHidden?: boolean;
 }
 
 /** A rectangle of cells that are one. */

@@ -1,4 +1,5 @@
 import { CELL, type SurveyTable } from "./surveyTable";
+import { uncountedRows } from "./uncountedRows";
 import { choiceId, NO_PLACE, type VinePlaces } from "./vinePlaces";
 
 /** Why a cell keeps its row from being used. */
@@ -14,8 +15,12 @@ export const FAULT_REASONS = {
   [CELL.moved]: "moved",
 } as const;
 
-/** "tooMany": more rows name the vine than a vine has cordons. "marked": a person wants it counted again. */
-export type FaultReason = (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS] | "tooMany" | "marked";
+/**
+ * "tooMany": more rows name the vine than a vine has cordons. "marked": a person wants it counted again. "toCount": the
+ * row was laid out and nobody has counted its vine yet.
+ */
+export type FaultReason =
+  (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS] | "tooMany" | "marked" | "toCount";
 
 /** A cell that keeps its row, and with it the whole vine, from being used. */
 export interface RowFault {
@@ -49,6 +54,7 @@ const DECIDING = [...NEEDED, "trunk", "condition", "trunkCondition", "fixedChoic
 const COUNTS: ReadonlySet<string> = new Set(["positions", "liveSpurs"]);
 
 const USED = 0;
+const TO_COUNT = 252;
 const MARKED = 253;
 const TOO_MANY = 254;
 const SAME_VINE = 255;
@@ -151,7 +157,9 @@ export class UsedRows {
 
   private codes(): ReadonlyMap<SurveyTable, Uint8Array> {
     if (this.made) return this.made;
-    const made = new Map(this.tables().map((table) => [table, rowCodes(table)] as const));
+    const made = new Map(
+      this.tables().map((table) => [table, rowCodes(table, uncountedRows(table, this.places))] as const),
+    );
     for (const [table, codes] of made) this.holdBackVines(table, codes);
     for (const [vine, { first }] of this.overfull()) {
       made.get(first.table)![first.index] = TOO_MANY;
@@ -183,8 +191,8 @@ export class UsedRows {
   }
 }
 
-/** For each row USED, or one more than the place in DECIDING of the first column whose cell keeps it from being used. */
-function rowCodes(table: SurveyTable): Uint8Array {
+/** For each row USED, a code of COLUMNS_OF, or one more than the place in DECIDING of the first column whose cell keeps it from being used. */
+function rowCodes(table: SurveyTable, uncounted: Uint8Array): Uint8Array {
   const codes = new Uint8Array(table.rowCount);
   const condition = table.column("condition");
   const fixed = table.column("fixedChoice");
@@ -205,26 +213,29 @@ function rowCodes(table: SurveyTable): Uint8Array {
   if (fixed)
     for (let i = 0; i < codes.length; i++)
       if (codes[i] === USED && choiceId(fixed, i) === "recount") codes[i] = MARKED;
+  for (let i = 0; i < codes.length; i++) if (uncounted[i] === 1) codes[i] = TO_COUNT;
   return codes;
 }
 
-const COLUMN_OF: Readonly<Record<number, string>> = {
-  [TOO_MANY]: "vine",
-  [MARKED]: "fixedChoice",
+/** Columns of which the first that a table has is named for a row of this code. */
+const COLUMNS_OF: Readonly<Record<number, readonly string[]>> = {
+  [TO_COUNT]: ["positions", "liveSpurs", "vine"],
+  [TOO_MANY]: ["vine"],
+  [MARKED]: ["fixedChoice"],
+};
+const REASON_OF: Readonly<Record<number, FaultReason>> = {
+  [TO_COUNT]: "toCount",
+  [TOO_MANY]: "tooMany",
+  [MARKED]: "marked",
 };
 
 function faultOf(table: SurveyTable, index: number, code: number): RowFault {
-  const column = table.column(COLUMN_OF[code] ?? DECIDING[code - 1])!;
+  const [column] = (COLUMNS_OF[code] ?? [DECIDING[code - 1]]).flatMap((id) => table.column(id) ?? []);
   return {
     sheet: table.sheet,
     sheetRow: table.sheetRow(index),
     column: column.column.id,
     sheetColumn: column.sheetColumn,
-    reason: reasonOf(code, column.states[index]),
+    reason: REASON_OF[code] ?? FAULT_REASONS[column.states[index] as keyof typeof FAULT_REASONS],
   };
-}
-
-function reasonOf(code: number, state: number): FaultReason {
-  if (code === TOO_MANY) return "tooMany";
-  return code === MARKED ? "marked" : FAULT_REASONS[state as keyof typeof FAULT_REASONS];
 }

@@ -8,7 +8,7 @@ import { printPage } from "../printPage";
 export async function printed(pane: Pane): Promise<boolean> {
   const title = pane.say(TEXTS.title);
   try {
-    await printPage(title, pane.state.language, html`<h1>${title}</h1>`);
+    await printPage(pane, title, html`<h1>${title}</h1>`);
     return true;
   } catch (failure) {
     if (failure instanceof WorkbookProblem && failure.code === "notPrinted") return false;

@@ -1,4 +1,5 @@
 /** What the page needs once somebody does something on it. */
+export { accountView } from "../accountView";
 export { checkResult, checkVerdict, foundSheets } from "./checkResult";
 export { headsStep } from "./headsStep";
 export { questionsView } from "./questionsView";

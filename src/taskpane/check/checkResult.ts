@@ -28,7 +28,6 @@ import { sentenceOf } from "./findingTexts";
 import { openHeads } from "./headsStep";
 import { lookForTables } from "./lookForTables";
 import { takeMendsBack } from "./mendFindings";
-import { readingItem } from "./questionsView";
 import { markFindings, takeMarksOff } from "./markFindings";
 import { printFindings } from "./printFindings";
 import { writeFindings } from "./writeFindings";
@@ -119,7 +118,6 @@ export function checkResult(pane: Pane, check: CheckState, findings: readonly Fi
             ${countTable(pane, "perCounter", CHECK_TEXTS.counter, counterCounts(shown, check))}
           </fluent-accordion>`
   }
-  ${season === undefined ? nothing : html`<fluent-accordion>${readingItem(pane, season.account)}</fluent-accordion>`}
   ${check.settingAside === undefined ? nothing : asideDialog(pane, check.settingAside)}`;
 }
 

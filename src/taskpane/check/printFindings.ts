@@ -18,8 +18,8 @@ export async function printFindings(pane: Pane, findings: readonly Finding[]): P
     findings: findings.filter(({ code }) => actionOf(code) === action),
   })).filter((group) => group.findings.length > 0);
   await printPage(
+    pane,
     title,
-    language,
     html`<h1>${title}</h1>
       <p>${writtenDate(pane.today, language)}</p>
       ${groups.map(

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { ReadingAccount, ReadingAnswers, ReadingQuestion } from "../../survey/reading/readingAccount";
-import { leftOutSentence, noteSentence, questionSentence } from "../../survey/reading/readingSentence";
+import type { ReadingAnswers, ReadingQuestion } from "../../survey/reading/readingAccount";
+import { questionSentence } from "../../survey/reading/readingSentence";
 import type { Text } from "../../texts/language";
 import { CARE_TEXTS, QUESTION_TEXTS } from "../../texts/pane";
 import { TEXTS } from "../../texts/texts";
@@ -15,7 +15,7 @@ import { lookForTables } from "./lookForTables";
 /** Answers offered beside a question; of units the likely ones come first. */
 const OFFERED = 5;
 
-/** What only a person can say about the sheets, with a button for each likely answer, and what was read without asking. */
+/** What only a person can say about the sheets, with a button for each likely answer. */
 export function questionsView(pane: Pane, check: CheckState): TemplateResult | typeof nothing {
   const { season, answered } = check;
   if (season === undefined) return nothing;
@@ -51,21 +51,6 @@ export function questionsView(pane: Pane, check: CheckState): TemplateResult | t
   }`;
 }
 
-/** What was read and what was not, folded away. */
-export function readingItem(pane: Pane, { notes, leftOut }: ReadingAccount): TemplateResult | typeof nothing {
-  if (notes.length + leftOut.length === 0) return nothing;
-  const { language } = pane.state;
-  return html`<fluent-accordion-item block marker-position="end" headinglevel="2" data-key="reading">
-    <span slot="heading" class="heading"
-      >${pane.say(QUESTION_TEXTS.reading)} (${notes.length + leftOut.length})</span
-    >
-    <ul id="reading">
-      ${notes.map((note) => html`<li>${noteSentence(note, language)}</li>`)}
-      ${leftOut.map((part) => html`<li>${leftOutSentence(part, language)}</li>`)}
-    </ul>
-  </fluent-accordion-item>`;
-}
-
 function answerButtons(pane: Pane, question: ReadingQuestion): TemplateResult {
   const { code, sheet, proposals } = question;
   const button = (label: string, onClick: () => Promise<void>) =>
@@ -84,7 +69,7 @@ function answerButtons(pane: Pane, question: ReadingQuestion): TemplateResult {
       : nothing
   }
   ${
-    code === "heads" || code === "winter"
+    code === "heads" || code === "winter" || code === "hidden"
       ? button(pane.say(QUESTION_TEXTS.leaveOut), () =>
           answer(pane, question, { leaveOut: sheetsOf(question) }),
         )

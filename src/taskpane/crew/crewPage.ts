@@ -1,3 +1,5 @@
+import { accountLines } from "../../survey/season/accountSentences";
+import { seasonAccount } from "../../survey/season/seasonAccount";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { renewalForecast } from "../../domain/renewal/renewalForecast";
 import type { PlannedPass } from "../../domain/plan/orderOfWork";
@@ -140,6 +142,7 @@ async function printCards(pane: Pane): Promise<void> {
       farm: "",
       ribbons: { stays: settings.ribbonStays, ask: settings.ribbonAsk },
       vinesAPage: Math.round(settings.vinesACardPage),
+      account: accountLines(seasonAccount(crew.result.season), language),
     }),
   );
   await notePrinted(pane.workbook, chosenCards(crew));

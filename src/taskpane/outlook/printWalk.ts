@@ -12,8 +12,8 @@ export async function printWalk(pane: Pane, plan: CountPlan): Promise<void> {
   const { language } = pane.state;
   const title = pane.say(COUNT_PLAN_TEXTS.printTitle, { block: plan.block });
   await printPage(
+    pane,
     title,
-    language,
     html`<h1>${title}</h1>
       <p>${writtenDate(pane.today, language)}. ${pane.say(COUNT_PLAN_TEXTS.drawn, { seed: plan.seed })}</p>
       <p>${pane.say(COUNT_PLAN_TEXTS.countedBy)} ______________________</p>

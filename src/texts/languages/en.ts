@@ -2471,6 +2471,7 @@ export const en = {
       savedThroughLink: "{file} is a link; what was changed is {target}",
       savedOneName: "{file} had {others} more names on this disk (hard links); they keep the old content.",
       passedOver: "Passed over, because Cordonbook made them of {original}: {files}",
+      otherFormats: "Passed over, because they are of another format: {files}",
       sameRows:
         "{file} and {other} hold the same {rows} {rows:row|rows} of cordons: is one a copy? Take it away or name the files to read; --same-rows counts both.",
       outEnding: "What is written is a {ending} workbook, so --out must end in {ending}, but is {file}.",
@@ -3111,20 +3112,41 @@ export const en = {
       oddCounts:
         "{sheet}: {cells} {cells:cell|cells} of {columns} {cells:holds|hold} {kind}, such as {examples}, and {cells:was|were} not read. What was counted?",
       keys: "{sheet}: no column, caption or name tells {column}. Which is it?",
+      hidden:
+        "{sheet} is hidden and its counts were not read. Show the sheet to have them read, or leave it out.",
     },
     leftOut: {
       otherHeads: "{sheet} was not read: its {rows} rows stand under other heads.",
+      hidden: "{sheet} was not read: it is hidden.",
       notCounts: "{sheet} was not read: it holds no counts.",
       notCalculated:
         "{sheet}: {rows} rows hold formulas that were never calculated and were not read. Open the file in a spreadsheet, let it calculate, save it, and run this again.",
-      noRows: "{sheet} holds heads and no rows.",
       pastWinter: "{sheet}: {rows} rows belong to the winter {winter}.",
       byAnswer: "{sheet} was left out as you answered.",
       total: "{sheet}: the column {head} holds totals and was not read.",
       qualifier:
         "{sheet}: the column {head} is of something else than this winter's counts and was not read.",
       otherColumn: "{sheet}: the column {head} was not read.",
-      noKeys: "{sheet}: rows without a place were not read.",
+    },
+    account: {
+      read: "Read: {files} {files:file|files}, {sheets} {sheets:sheet|sheets}, {tables} {tables:table|tables}, {columns} {columns:column|columns}, {rows} {rows:row|rows}.",
+      notRead: "Not read: {parts}.",
+      open: "{questions} {questions:question is|questions are} open.",
+      more: "{names} and {more} more",
+      parts: {
+        hidden: "{names} (hidden)",
+        otherHeads: "{names} (other heads)",
+        notCounts: "{names} (no counts)",
+        notCalculated: "{lines} {lines:row|rows} of {names} (formulas never calculated)",
+        pastWinter: "{lines} {lines:row|rows} of {names} (a past winter)",
+        byAnswer: "{names} (left out as answered)",
+        total: "the {count:column|columns} {names} (totals)",
+        qualifier: "the {count:column|columns} {names} (not of this winter's counts)",
+        otherColumn: "{count} other {count:column|columns}",
+        totalLines: "{lines} {lines:line|lines} of totals",
+        otherFormat: "{names} (another format)",
+        copy: "{names} ({count:a copy|copies} of another file)",
+      },
     },
     kinds: {
       sum: "sums",
@@ -3150,6 +3172,7 @@ export const en = {
       some: "Worked out from {used} of {rows} {rows:row|rows} of the Cordons sheets. Left out: {leftOut}.",
       column: "{rows} where {column} {reason} (first in {sheet}, row {row})",
       sameVine: "{rows} beside those on the same vines",
+      toCount: "{rows} still to be counted (first in {sheet}, row {row})",
     },
     faultWords: {
       blank: "is blank",

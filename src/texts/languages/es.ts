@@ -2514,6 +2514,7 @@ export const es: Texts = {
       savedOneName:
         "{file} tenía {others} nombres más en este disco (enlaces duros); conservan el contenido anterior.",
       passedOver: "Omitidos, porque Cordonbook los hizo de {original}: {files}",
+      otherFormats: "Omitidos, porque son de otro formato: {files}",
       sameRows:
         "{file} y {other} tienen las mismas {rows} {rows:fila|filas} de cordones: ¿es uno una copia? Quítelo o nombre los archivos por leer; --same-rows cuenta ambos.",
       outEnding:
@@ -3159,19 +3160,40 @@ export const es: Texts = {
       oddCounts:
         "{sheet}: {cells} {cells:celda|celdas} de {columns} {cells:contiene|contienen} {kind}, como {examples}, y no se {cells:leyó|leyeron}. ¿Qué se contó?",
       keys: "{sheet}: ninguna columna, título o nombre indica {column}. ¿Cuál es?",
+      hidden:
+        "{sheet} está oculta y sus conteos no se leyeron. Muestre la hoja para que se lean, o déjela fuera.",
     },
     leftOut: {
       otherHeads: "{sheet} no se leyó: sus {rows} filas están bajo otros encabezados.",
+      hidden: "{sheet} no se leyó: está oculta.",
       notCounts: "{sheet} no se leyó: no contiene conteos.",
       notCalculated:
         "{sheet}: {rows} filas contienen fórmulas que nunca se calcularon y no se leyeron. Abra el archivo en una hoja de cálculo, deje que calcule, guárdelo y ejecute esto de nuevo.",
-      noRows: "{sheet} contiene encabezados y ninguna fila.",
       pastWinter: "{sheet}: {rows} filas pertenecen al invierno {winter}.",
       byAnswer: "{sheet} se dejó fuera según su respuesta.",
       total: "{sheet}: la columna {head} contiene totales y no se leyó.",
       qualifier: "{sheet}: la columna {head} es de otra cosa que los conteos de este invierno y no se leyó.",
       otherColumn: "{sheet}: la columna {head} no se leyó.",
-      noKeys: "{sheet}: las filas sin lugar no se leyeron.",
+    },
+    account: {
+      read: "Leído: {files} {files:archivo|archivos}, {sheets} {sheets:hoja|hojas}, {tables} {tables:tabla|tablas}, {columns} {columns:columna|columnas}, {rows} {rows:fila|filas}.",
+      notRead: "No leído: {parts}.",
+      open: "{questions} {questions:pregunta queda|preguntas quedan} por responder.",
+      more: "{names} y {more} más",
+      parts: {
+        hidden: "{names} (oculta)",
+        otherHeads: "{names} (otros encabezados)",
+        notCounts: "{names} (sin conteos)",
+        notCalculated: "{lines} {lines:fila|filas} de {names} (fórmulas nunca calculadas)",
+        pastWinter: "{lines} {lines:fila|filas} de {names} (un invierno pasado)",
+        byAnswer: "{names} (fuera, como se respondió)",
+        total: "{count:la columna|las columnas} {names} (totales)",
+        qualifier: "{count:la columna|las columnas} {names} (no son conteos de este invierno)",
+        otherColumn: "{count} {count:columna ajena|columnas ajenas}",
+        totalLines: "{lines} {lines:línea|líneas} de totales",
+        otherFormat: "{names} (otro formato)",
+        copy: "{names} ({count:copia|copias} de otro archivo)",
+      },
     },
     kinds: {
       sum: "sumas",
@@ -3197,6 +3219,7 @@ export const es: Texts = {
       some: "Calculado con {used} de {rows} {rows:fila|filas} de las hojas Cordones. Quedan fuera: {leftOut}.",
       column: "{rows} donde {column} {reason} (la primera en {sheet}, fila {row})",
       sameVine: "{rows} junto a ellas en las mismas plantas",
+      toCount: "{rows} aún por contar (la primera en {sheet}, fila {row})",
     },
     faultWords: {
       blank: "está en blanco",

@@ -2545,6 +2545,7 @@ export const fr: Texts = {
       savedOneName:
         "{file} avait {others} autres noms sur ce disque (liens physiques) ; ils gardent l'ancien contenu.",
       passedOver: "Laissés de côté, car Cordonbook les a faits de {original} : {files}",
+      otherFormats: "Laissés de côté, car ils sont d'un autre format : {files}",
       sameRows:
         "{file} et {other} ont les mêmes {rows} {rows:ligne|lignes} de cordons : l'un est-il une copie ? Retirez-le ou nommez les fichiers à lire ; --same-rows compte les deux.",
       outEnding:
@@ -3199,20 +3200,41 @@ export const fr: Texts = {
       oddCounts:
         "{sheet} : {cells} {cells:cellule|cellules} de {columns} {cells:contient|contiennent} {kind}, comme {examples}, et {cells:n'a pas été lue|n'ont pas été lues}. Qu'a-t-on compté ?",
       keys: "{sheet} : aucune colonne, aucun titre ni nom n'indique {column}. Laquelle est-ce ?",
+      hidden:
+        "{sheet} est masquée et ses comptages n'ont pas été lus. Affichez la feuille pour qu'ils soient lus, ou laissez-la de côté.",
     },
     leftOut: {
       otherHeads: "{sheet} n'a pas été lue : ses {rows} lignes se trouvent sous d'autres en-têtes.",
+      hidden: "{sheet} n'a pas été lue : elle est masquée.",
       notCounts: "{sheet} n'a pas été lue : elle ne contient pas de comptages.",
       notCalculated:
         "{sheet} : {rows} lignes contiennent des formules jamais calculées et n'ont pas été lues. Ouvrez le fichier dans un tableur, laissez-le calculer, enregistrez-le et recommencez.",
-      noRows: "{sheet} contient des en-têtes et aucune ligne.",
       pastWinter: "{sheet} : {rows} lignes appartiennent à l'hiver {winter}.",
       byAnswer: "{sheet} a été laissée de côté selon votre réponse.",
       total: "{sheet} : la colonne {head} contient des totaux et n'a pas été lue.",
       qualifier:
         "{sheet} : la colonne {head} porte sur autre chose que les comptages de cet hiver et n'a pas été lue.",
       otherColumn: "{sheet} : la colonne {head} n'a pas été lue.",
-      noKeys: "{sheet} : les lignes sans place n'ont pas été lues.",
+    },
+    account: {
+      read: "Lu : {files} {files:fichier|fichiers}, {sheets} {sheets:feuille|feuilles}, {tables} {tables:tableau|tableaux}, {columns} {columns:colonne|colonnes}, {rows} {rows:ligne|lignes}.",
+      notRead: "Non lu : {parts}.",
+      open: "{questions} {questions:question reste ouverte|questions restent ouvertes}.",
+      more: "{names} et {more} de plus",
+      parts: {
+        hidden: "{names} (masquée)",
+        otherHeads: "{names} (autres en-têtes)",
+        notCounts: "{names} (sans comptages)",
+        notCalculated: "{lines} {lines:ligne|lignes} de {names} (formules jamais calculées)",
+        pastWinter: "{lines} {lines:ligne|lignes} de {names} (un hiver passé)",
+        byAnswer: "{names} (laissée de côté comme répondu)",
+        total: "{count:la colonne|les colonnes} {names} (totaux)",
+        qualifier: "{count:la colonne|les colonnes} {names} (pas des comptages de cet hiver)",
+        otherColumn: "{count} {count:autre colonne|autres colonnes}",
+        totalLines: "{lines} {lines:ligne|lignes} de totaux",
+        otherFormat: "{names} (autre format)",
+        copy: "{names} ({count:copie|copies} d'un autre fichier)",
+      },
     },
     kinds: {
       sum: "des sommes",
@@ -3238,6 +3260,7 @@ export const fr: Texts = {
       some: "Calculé avec {used} des {rows} lignes des feuilles Cordons. Laissées de côté : {leftOut}.",
       column: "{rows} où {column} {reason} (la première dans {sheet}, ligne {row})",
       sameVine: "{rows} à côté d'elles sur les mêmes ceps",
+      toCount: "{rows} encore à compter (la première dans {sheet}, ligne {row})",
     },
     faultWords: {
       blank: "est vide",

@@ -1,10 +1,13 @@
 import { gapsOfSeason } from "../../survey/season/gapsOfSeason";
 import type { Stays } from "../../survey/season/fixedCordons";
+import { accountLines } from "../../survey/season/accountSentences";
 import type { Season } from "../../survey/season/season";
+import { seasonAccount } from "../../survey/season/seasonAccount";
 import { GAP_PIVOT } from "../../texts/gapPivot";
 import { LANGUAGES, type Language, type Text } from "../../texts/language";
 import { gapCountsSheet, gapPivot } from "../results/gapCountsSheet";
 import { rowGapsSheet } from "../results/gapSheets";
+import { withAccount } from "../results/withAccount";
 import type { SurveyWorkbook } from "../surveyWorkbook";
 import { ownSheetName } from "./ownSheetName";
 
@@ -29,16 +32,19 @@ export async function writeGapsPivot(
   language: Language,
   date: string,
 ): Promise<GapsPivotResult> {
+  const account = (as: Language) => accountLines(seasonAccount(season), as);
   if (!workbook.writePivot) {
     const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, language);
     const content = rowGapsSheet(gapsOfSeason(season, counts), language, date);
     const title = [GAP_PIVOT.summaryTitle[language], ...(content.title ?? []).slice(1)];
-    await workbook.writeOwnSheet({ ...content, title, sheet });
+    await workbook.writeOwnSheet(withAccount({ ...content, title, sheet }, account(language)));
     return { how: "table", sheet };
   }
   const source = await ownSheetName(workbook, GAP_PIVOT.countsSheet, language);
   const kept = languageOfName(GAP_PIVOT.countsSheet, source) ?? language;
-  await workbook.writeOwnSheet(gapCountsSheet(season, counts, source, kept, date));
+  await workbook.writeOwnSheet(
+    withAccount(gapCountsSheet(season, counts, source, kept, date), account(kept)),
+  );
   const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, kept);
   return { how: await workbook.writePivot(gapPivot(sheet, source, kept)), sheet };
 }

@@ -149,6 +149,7 @@ export class DeskWorkbook implements SurveyWorkbook {
         .map((row) => Array.from({ length: width }, (_, column) => row[firstColumn + column] ?? null)),
       formulaAt: (r, c) => formulas.get(`${firstRow + r} ${firstColumn + c}`) ?? null,
       isText: this.isText,
+      ...(sheet.isSheetHidden() ? { isHidden: true } : {}),
       ...(merged.length === 0
         ? {}
         : {

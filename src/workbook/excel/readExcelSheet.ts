@@ -36,7 +36,7 @@ async function readOnce(
 ): Promise<SheetArea | undefined> {
   signal?.throwIfAborted();
   const worksheet = context.workbook.worksheets.getItemOrNullObject(name);
-  worksheet.load("id,name");
+  worksheet.load("id,name,visibility");
   const used = worksheet.getUsedRangeOrNullObject(true);
   used.load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
@@ -104,6 +104,7 @@ async function readOnce(
     firstColumn: columnIndex + 1,
     values,
     formulaAt: (r, c) => formulas.get(r * columnCount + c) ?? null,
+    ...(worksheet.visibility === "Visible" ? {} : { isHidden: true }),
     ...(merged.length === 0 ? {} : { merged: merged.map((area) => ({ ...area, row: area.row - from })) }),
   };
 }

@@ -87,7 +87,7 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
       }
       const area = sheetAreaOfRows(source.file, sheet.name, collected, limits, merged);
       options.onProgress?.(1);
-      return area;
+      return sheet.hidden ? { ...area, isHidden: true } : area;
     },
     rows,
     readFlags: async () => flagsOf(await keptFlags(source, outline.workbookPart, limits)),

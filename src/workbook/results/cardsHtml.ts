@@ -26,6 +26,8 @@ export interface CardsPrint {
   /** The farm's own words for its ribbons. */
   readonly ribbons: { readonly stays: string; readonly ask: string };
   readonly vinesAPage: number;
+  /** What the cards were worked out from, a line a sentence, at the foot of the last page. */
+  readonly account?: readonly string[];
 }
 
 /**
@@ -36,10 +38,11 @@ export interface CardsPrint {
 export function cardsHtml(cards: readonly CrewCard[], print: CardsPrint): string {
   const title = [print.farm, CARD_TEXTS.keep[print.language]].filter((part) => part !== "").join(": ");
   const shortages = new Map(shortageSentences(cards, print.language));
-  const pages = cards.flatMap((card) => {
+  const pages = cards.flatMap((card, index) => {
     const shortage = shortages.get(card.block) ?? "";
     shortages.delete(card.block);
-    return pagesOf(card, print, shortage);
+    const isLast = index === cards.length - 1;
+    return pagesOf(card, isLast ? print : { ...print, account: [] }, shortage);
   });
   return `<!doctype html>
 <html lang="${print.language}">
@@ -83,6 +86,7 @@ const AROUND_ROWS = 57;
 const MILLIMETRES_A_POINT = 25.4 / 72;
 /** Type sizes in points that a page is tried with, largest first; the cells are multiples of it. */
 const SIZES = [11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6] as const;
+const FOOT = { size: 7.5, line: 1.15 } as const;
 const TYPE = { vine: 1.7, stays: 1.4, cane: 1.05, cut: 1.3, nodes: 1.2, notes: 0.85 } as const;
 const LINE = 1.12;
 
@@ -116,7 +120,7 @@ tbody tr:nth-child(5n) td { border-block-end-width: 0.8mm; }
 .done { text-align: center; }
 .box { display: inline-block; inline-size: 5.5mm; block-size: 5.5mm; border: 0.5mm solid #000; vertical-align: middle; }
 .gone td { background: #e6e6e6; }
-footer { margin-block-start: 1.2mm; font-size: 7.5pt; line-height: 1.15; break-inside: avoid; }
+footer { margin-block-start: 1.2mm; font-size: ${FOOT.size}pt; line-height: ${FOOT.line}; break-inside: avoid; }
 footer p { margin: 0 0 0.5mm; }
 `;
 }
@@ -167,9 +171,16 @@ function fit(
   lines: readonly CardLine[],
   sides: readonly [string, string],
   print: CardsPrint,
+  account: readonly string[],
 ): { size: number; row: number } {
   const { width, height } = PAGE[print.paper];
-  const room = height - 2 * MARGIN - AROUND_ROWS;
+  const foot = FOOT.size * MILLIMETRES_A_POINT;
+  const letters = Math.floor((width - 2 * MARGIN) / (LETTER * foot));
+  const room =
+    height -
+    2 * MARGIN -
+    AROUND_ROWS -
+    account.reduce((sum, text) => sum + linesOf(text, letters) * foot * FOOT.line + 0.5, 0);
   const shareOfRoom = room / Math.max(lines.length, print.vinesAPage);
   const heightOf = (words: readonly string[], type: number, percent: number, size: number) => {
     const letter = (type === TYPE.notes ? LETTER : BOLD_LETTER) * type * size * MILLIMETRES_A_POINT;
@@ -226,7 +237,8 @@ function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] 
     const vines = card.vines.slice(page * vinesAPage, (page + 1) * vinesAPage);
     const lines = vines.map((vine) => cardLine(vine, language, print.unitSystem));
     const sides = sidesOf(lines);
-    const { size, row: rowHeight } = fit(lines, sides, print);
+    const account = page === pages - 1 ? (print.account ?? []) : [];
+    const { size, row: rowHeight } = fit(lines, sides, print, account);
     const facts = {
       block: card.block,
       row: card.row,
@@ -253,6 +265,7 @@ function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] 
       vines.some(({ nodes }) => nodes !== undefined && nodes.surplusSpurs > 0) ? words("surplusRule") : "",
       words("cautions"),
       words("back"),
+      ...account.map(escaped),
     ];
     return `<section>
 <header><h1>${words("title")}</h1><p>${words("vines")} · ${words("page")}</p><p>${escaped(print.farm)}<br>${words("made", { date: print.date })}</p></header>

@@ -304,3 +304,22 @@ test("a dead cordon and one fixed to go need no counts", () => {
   );
   expect(seasonOf(rows).used.account()).toEqual({ rows: 18, used: 18, leftOut: [] });
 });
+
+test("rows laid out on vines that nobody has counted yet are still to be counted, and hold nothing against the others", () => {
+  const laid = [7, 8].flatMap((vine) =>
+    SOUND.slice(0, 3).map((cells) => cells.map((cell, at) => (at === 2 ? vine : at > 4 ? null : cell))),
+  );
+  const season = seasonOf([...SOUND, ...laid]);
+  expect(vinesUsed(season).rows).toEqual([1, 2, 3, 4, 5, 6].map((vine) => `North Bench 1 ${vine}`));
+  expect(usedSentence(season.used.account(), "en")).toBe(
+    "Worked out from 18 of 24 rows of the Cordons sheets. Left out: 6 still to be counted (first in Cordons, row 20).",
+  );
+  expect(usedSentence(season.used.account(), "fr")).toContain("6 encore à compter");
+  // one cordon of a vine counted, the others not: those were left out
+  const begun = laid.map((cells, at) =>
+    at === 3 ? [...SOUND[0].slice(0, 2), 8, ...SOUND[0].slice(3)] : cells,
+  );
+  expect(usedSentence(seasonOf([...SOUND, ...begun]).used.account(), "en")).toBe(
+    "Worked out from 18 of 24 rows of the Cordons sheets. Left out: 3 still to be counted (first in Cordons, row 20); 2 where Positions is blank (first in Cordons, row 24); 1 beside those on the same vines.",
+  );
+});

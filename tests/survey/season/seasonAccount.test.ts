@@ -1,0 +1,69 @@
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import { accountDetails, accountLines } from "../../../src/survey/season/accountSentences";
+import { seasonAccount } from "../../../src/survey/season/seasonAccount";
+import { LANGUAGES } from "../../../src/texts/language";
+import { areaOf } from "../area";
+import { HIDDEN, READ_LINE, UNREAD_PARTS, USED_LINE } from "./unreadParts";
+
+const areas = Object.entries(UNREAD_PARTS).map(([sheet, cells]) => ({
+  ...areaOf(sheet, cells),
+  isHidden: sheet === HIDDEN,
+}));
+
+describe("the account of a workbook of which a part is read", () => {
+  const season = readSeason(areas);
+
+  test("says how much was read, and what was not with the reason", () => {
+    expect(accountLines(seasonAccount(season), "en")).toEqual([READ_LINE, USED_LINE]);
+  });
+
+  test.each(LANGUAGES)("fills every placeholder in %s", (language) => {
+    const lines = [...accountLines(seasonAccount(season), language), ...accountDetails(season, language)];
+    expect(lines.length).toBeGreaterThan(6);
+    for (const line of lines) expect(line).not.toMatch(/\{|undefined|NaN/);
+  });
+
+  test("names each part in full below", () => {
+    const details = accountDetails(season, "en").join("\n");
+    for (const sheet of ["Cordons 2025", "Spare", "Pond", "Tanks"]) expect(details).toContain(sheet);
+  });
+});
+
+describe("a hidden sheet", () => {
+  test("of counts stands in no result, and is asked about", () => {
+    const season = readSeason(areas);
+    expect(season.allTables.map(({ sheet }) => sheet)).not.toContain(HIDDEN);
+    expect(season.account.questions.map(({ code, sheet }) => [code, sheet])).toContainEqual([
+      "hidden",
+      HIDDEN,
+    ]);
+  });
+
+  test("is no question once it is left out", () => {
+    const season = readSeason(areas, { answers: { leaveOut: [HIDDEN] } });
+    expect(season.account.questions.map(({ sheet }) => sheet)).toEqual(["Pond"]);
+    expect(season.account.leftOut).toContainEqual(
+      expect.objectContaining({ sheet: HIDDEN, reason: "byAnswer" }),
+    );
+  });
+
+  test("with Blocks or Settings is read as if it were shown", () => {
+    const blocks = areaOf("Blocks", [
+      ["Block", "Vines", "Vine spacing (ft)", "Training system"],
+      ["North Bench", 8, 6, "high wire"],
+    ]);
+    const shown = readSeason([areas[0], blocks]);
+    const hidden = readSeason([areas[0], { ...blocks, isHidden: true }]);
+    expect(hidden.tables("blocks")).toHaveLength(1);
+    expect(hidden.account).toEqual(shown.account);
+  });
+});
+
+test("of many names the first three stand, and how many more", () => {
+  const many = Array.from({ length: 5 }, (_, at) => ({
+    ...areaOf(`Old ${String.fromCharCode(65 + at)}`, UNREAD_PARTS[HIDDEN]),
+    isHidden: true,
+  }));
+  const [line] = accountLines(seasonAccount(readSeason([areas[0], ...many])), "en");
+  expect(line).toContain("Old A, Old B, Old C and 2 more (hidden)");
+});
