@@ -105,22 +105,34 @@ async function opening(name: string, failed: Text, action: () => Promise<void>):
 }
 
 async function saveCopy(): Promise<void> {
-  const name = openedFile.replace(/\.[^.]*$/, "");
+  const [name, ending] = [openedFile.replace(/\.[^.]*$/, ""), /\.[^.]*$/.exec(openedFile)?.[0] ?? ""];
   if (!desk.canSave)
     return showHeader({
       notice: { kind: "refused", text: say(DESK_TEXTS.csvIsNotSaved, language, { name: openedFile }) },
     });
   try {
-    const { bytes, sheetsLeftOut, typeAnew } = await desk.saveCopy();
-    const copy = say(DESK_TEXTS.copyName, language, { name });
-    offerDownload(copy, bytes);
-    hasUnsavedWork = false;
-    const sentences = [
-      say(DESK_TEXTS.saved, language, { name: copy }),
-      ...(sheetsLeftOut.length > 0 ? [say(DESK_TEXTS.leftOut, language, { sheets: sheetsLeftOut })] : []),
-      ...(typeAnew.length > 0 ? [say(DESK_TEXTS.typeAnew, language, { cells: typeAnew })] : []),
+    const { bytes, notKept } = await desk.saveCopy();
+    const save = () => {
+      const copy = say(DESK_TEXTS.copyName, language, { name, ending });
+      offerDownload(copy, bytes);
+      hasUnsavedWork = false;
+      showHeader({ notice: { kind: "done", text: say(DESK_TEXTS.saved, language, { name: copy }) } });
+    };
+    if (notKept.size === 0) return save();
+    const parts = [...notKept].map(([what, where]) =>
+      say(DESK_TEXTS.notKeptParts[what], language, { where: [...where] }),
+    );
+    const answers = [
+      { label: say(DESK_TEXTS.saveAnyway, language), act: save },
+      { label: say(DESK_TEXTS.doNotSave, language), act: closeNotice },
     ];
-    showHeader({ notice: { kind: "done", text: sentences.join(" ") } });
+    showHeader({
+      notice: {
+        kind: "asked",
+        text: say(DESK_TEXTS.notKept, language, { parts: parts.join("; ") }),
+        answers,
+      },
+    });
   } catch (problem) {
     refuse(problem, (reason) => say(DESK_TEXTS.notSaved, language, { problem: reason }));
   }

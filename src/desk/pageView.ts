@@ -5,8 +5,10 @@ import { say, type Language, type Text } from "../texts/language";
 import type { SelectedCell } from "../workbook/desk/openDesk";
 
 export interface Notice {
-  readonly kind: "refused" | "done";
+  readonly kind: "refused" | "done" | "asked";
   readonly text: string;
+  /** What a person may answer; without answers the notice is only closed. */
+  readonly answers?: readonly { readonly label: string; act(): void }[];
 }
 
 /** What stands above the grid. */
@@ -58,7 +60,9 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
         ? nothing
         : html`<div id="notice" class=${state.notice.kind} role="alert">
             <p>${state.notice.text}</p>
-            <button type="button" @click=${actions.closeNotice}>${say(DESK_TEXTS.close, language)}</button>
+            ${(
+              state.notice.answers ?? [{ label: say(DESK_TEXTS.close, language), act: actions.closeNotice }]
+            ).map(({ label, act }) => html`<button type="button" @click=${act}>${label}</button>`)}
           </div>`
     }
   `;

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import ExcelJS from "exceljs";
 import { unzipSync } from "fflate";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { hasValidator, openXmlFaults } from "../samples/openXmlFaults";
@@ -22,6 +23,7 @@ describe("saving a copy from the desk page", () => {
     await page.type("U1", "typed beside the table");
     await page.type("U2", '=CORDON.NODEBUDGET(3,"30+10")');
     await page.type("U3", "=1+1=2");
+    await page.type("U4", "2026-03-01");
     expect(await page.shows("U2", "50")).toBe("50");
     await page.check();
     await page.pane.locator("#write-findings").click();
@@ -46,6 +48,10 @@ describe("saving a copy from the desk page", () => {
     expect(at(1, 21)).toEqual(["typed beside the table", null]);
     expect(at(2, 21)).toEqual([50, '=CORDON.NODEBUDGET(3,"30+10")']);
     expect(at(3, 21)).toEqual([true, "=1+1=2"]);
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.load(readFileSync(copyPath).buffer as ArrayBuffer);
+    const day = book.getWorksheet("Blocks")!.getCell("U4");
+    expect([day.value, day.numFmt]).toEqual([new Date(Date.UTC(2026, 2, 1)), "yyyy-mm-dd"]);
     const findings = await copy.readSheet("Findings");
     expect(findings.values.length).toBeGreaterThan(15);
     await copy.close();
@@ -77,6 +83,25 @@ describe("saving a copy from the desk page", () => {
     expect(
       Buffer.compare(readFileSync(untouched), readFileSync("sample-workbooks/larkmoor-clean.xlsx")),
     ).toBe(0);
+  });
+
+  test("what a copy will not hold is named in one sentence before, and a person can stop", async () => {
+    const page = await openDesk("clean");
+    await page.goTo("A1");
+    await page.page.keyboard.press("Control+i");
+    await page.page.locator("#save-copy").click();
+    const asked = page.page.locator("#notice.asked");
+    expect(await asked.locator("p").innerText()).toMatch(
+      /^The copy will not hold: letters, colours and lines set here \([^)]+\)\.$/,
+    );
+    let downloads = 0;
+    page.page.on("download", () => downloads++);
+    await asked.getByText("Do not save").click();
+    await asked.waitFor({ state: "detached" });
+    expect(downloads).toBe(0);
+    await page.page.locator("#save-copy").click();
+    await Promise.all([page.page.waitForEvent("download"), asked.getByText("Save it all the same").click()]);
+    await page.page.locator("#notice.done").waitFor();
   });
 
   test("a csv file is not saved as something else", async () => {

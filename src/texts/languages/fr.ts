@@ -546,11 +546,26 @@ export const fr: Texts = {
       openFile: "Ouvrir un fichier…",
       saveCopy: "Enregistrer une copie",
       saved: "{name} a été créé avec tout ce qui a été changé ici ; cherchez-le dans vos téléchargements.",
-      leftOut: "N'y sont pas, car elles ont été ajoutées ou renommées ici : les feuilles {sheets}.",
-      typeAnew:
-        "Dans Excel, saisissez à nouveau ces formules pour qu'elles remplissent toutes leurs cellules : {cells}.",
+      notKept: "La copie n'aura pas : {parts}.",
+      notKeptParts: {
+        addedSheets: "les feuilles ajoutées ou renommées ici ({where})",
+        deletedSheets: "la suppression de feuilles ({where} y sera encore)",
+        movedSheets: "le nouvel ordre des feuilles",
+        moved:
+          "ce qui va avec les lignes et colonnes insérées, supprimées ou déplacées (formats, notes, images et règles de saisie de {where} restent où ils étaient)",
+        looks: "lettres, couleurs et traits mis ici ({where})",
+        sizes: "largeurs, hauteurs, cellules masquées ou fusionnées et volets figés changés ici ({where})",
+        notes: "notes écrites ici",
+        tables: "tableaux créés, renommés ou rétrécis ici ({where})",
+        names: "noms définis ici",
+        filters: "filtres mis ici",
+        protection: "protection mise ici",
+        formulas: "formules qu'aucun tableur ne pourrait lire ({where} ; elles deviennent du texte)",
+      },
+      saveAnyway: "L'enregistrer quand même",
+      doNotSave: "Ne pas enregistrer",
       notSaved: "Aucune copie n'a été faite : {problem}",
-      copyName: "{name} (copie).xlsx",
+      copyName: "{name} (copie){ending}",
       csvIsNotSaved:
         "On ne peut enregistrer une copie que d'un classeur (.xlsx) ; {name} est un fichier csv.",
       unsaved:

@@ -3,6 +3,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import {
   FormulaDataModel,
   InsertSheetCommand,
+  LexerTreeBuilder,
   SetRangeValuesCommand,
   SetRangeValuesMutation,
   SetRowDataCommand,
@@ -26,11 +27,15 @@ import {
 import { cellDataOf, cellValueOf, EMPTY_CELL, hasFormula } from "./cellData";
 import { CellMarks } from "./cellMarks";
 import { changedRanges } from "./changedRanges";
+import { GrowingTables } from "./growingTables";
+import { PageChanges } from "./pageChanges";
+import type { LoadedSheet } from "./loadWorkbook";
 import type { Area } from "./sheetLook";
 import { columnWidths, frozenHeader, ownSheetCells, rowHeights, type Matrix } from "./ownSheetData";
 
-type FWorkbook = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
-type FWorksheet = ReturnType<FWorkbook["getActiveSheet"]>;
+/** A workbook and a sheet as the engine gives them. */
+export type FWorkbook = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
+export type FWorksheet = ReturnType<FWorkbook["getActiveSheet"]>;
 
 /** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
 const OWN = "cordonbook";
@@ -60,6 +65,9 @@ export class DeskWorkbook implements SurveyWorkbook {
   readonly host = "desk";
   /** What was last written into each sheet of ours, by the sheet's name in lower case. */
   readonly ownContents = new Map<string, OwnSheet>();
+  /** What was done on the page beside the contents of cells. */
+  readonly pageChanges: PageChanges;
+  private readonly tables: GrowingTables;
   private readonly marks: CellMarks;
   private readonly commands: ICommandService;
   private readonly formulas: FormulaDataModel;
@@ -69,19 +77,55 @@ export class DeskWorkbook implements SurveyWorkbook {
     private readonly engine: FUniver,
     private readonly workbook: FWorkbook,
     private readonly isText = false,
+    sheets: readonly LoadedSheet[] = [],
   ) {
     const injector = workbook.getActiveSheet().getInject();
     this.marks = new CellMarks(injector, workbook.getId());
     this.commands = injector.get(ICommandService);
     this.formulas = injector.get(FormulaDataModel);
+    this.pageChanges = new PageChanges(workbook, injector);
+    this.tables = new GrowingTables(workbook, this.formulas, sheets, (sheet, cells) =>
+      this.set(sheet, cells),
+    );
     this.commands.onCommandExecuted((command, options) => {
-      if (command.id === SetRangeValuesMutation.id && !options?.applyFormulaCalculationResult) this.settle();
+      if (options?.applyFormulaCalculationResult) return;
+      if (command.id === SetRangeValuesMutation.id) this.settle();
+      this.tables.grow(command);
     });
   }
 
   /** Resolves when every formula has its value. */
   async calculated(): Promise<void> {
+    if (await this.tables.grown()) this.settle();
     await this.settling;
+  }
+
+  /** False for what the engine takes as a formula and no other spreadsheet would read in a file. */
+  isReadable(formula: string): boolean {
+    const lexer = this.workbook.getActiveSheet().getInject().get(LexerTreeBuilder);
+    return typeof lexer.treeBuilder(formula, false) === "object" && !NO_FORMULA.test(withoutTexts(formula));
+  }
+
+  /** The tables of a sheet with the areas that they have now; rows and columns count from 1. */
+  tablesOf(name: string): { readonly name: string; readonly area: CellArea }[] {
+    return this.sheet(name)
+      .getSubTableInfos()
+      .map(({ name: table, range }) => ({
+        name: table,
+        area: {
+          firstRow: range.startRow + 1,
+          firstColumn: range.startColumn + 1,
+          lastRow: range.endRow + 1,
+          lastColumn: range.endColumn + 1,
+        },
+      }));
+  }
+
+  /** Number format of a cell of a sheet, by row and column from 1. */
+  formatsOf(name: string): (row: number, column: number) => string | undefined {
+    const cells = this.sheet(name).getSheet().getCellMatrix();
+    const styles = this.workbook.getWorkbook().getStyles();
+    return (row, column) => styles.getStyleByCell(cells.getValue(row - 1, column - 1))?.n?.pattern;
   }
 
   /** The areas of a sheet that one formula each fills. */
@@ -381,6 +425,9 @@ export class DeskWorkbook implements SurveyWorkbook {
   }
 }
 
+/** Two operators where no operand stands between them, an operator without one, and a row of no table that is named. */
+const NO_FORMULA = /[-+*/^&=<>]\s*(?:[*/^&),]|$)|^=\s*[*/^&=<>]|(?:^|[^\p{L}\p{N}_.\]])\[@/u;
+
 /** Where a cell out of sight is brought to: a few rows and columns from the corner, so that its row can be read. */
 const ROWS_ABOVE = 6;
 const COLUMNS_BEFORE = 3;
@@ -394,6 +441,9 @@ const cellArea = ({ startRow, endRow, startColumn, endColumn }: Area): CellArea 
   firstColumn: startColumn + 1,
   lastColumn: endColumn + 1,
 });
+function withoutTexts(formula: string): string {
+  return formula.replace(/"(?:[^"]|"")*"/g, "0");
+}
 
 function isOwn(sheet: FWorksheet): boolean {
   return sheet.getCustomMetadata()?.[OWN] === "own";

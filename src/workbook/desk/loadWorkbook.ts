@@ -24,6 +24,7 @@ export interface LoadedWorkbook {
   readonly sheets: readonly LoadedSheet[];
   readonly names: readonly DefinedName[];
   readonly styles: readonly IStyleData[];
+  readonly startsIn1904: boolean;
   /** The small facts that the file keeps for the add-in, by key. */
   readonly flags: ReadonlyMap<string, string>;
 }
@@ -45,12 +46,12 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
         tables: [],
       })),
     );
-    return { file, sheets, names: [], styles: [], flags: new Map() };
+    return { file, sheets, names: [], styles: [], startsIn1904: false, flags: new Map() };
   }
   const source = breathing(bytesPackage(file, bytes, READ_LIMITS));
   const open = await openPackage(source, READ_LIMITS);
   const { outline } = open;
-  if (!outline) return { file, sheets: [], names: [], styles: [], flags: new Map() };
+  if (!outline) return { file, sheets: [], names: [], styles: [], startsIn1904: false, flags: new Map() };
   const sheets: LoadedSheet[] = [];
   for (const sheet of outline.sheets.filter(({ kind }) => kind === "worksheet"))
     sheets.push({
@@ -64,6 +65,7 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
     file,
     sheets,
     names: outline.names,
+    startsIn1904: outline.startsIn1904,
     styles: await stylesOf(source, outline.stylesPart),
     flags: await open.readFlags(),
   };

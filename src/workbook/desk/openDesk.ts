@@ -53,7 +53,7 @@ export class OpenDesk {
     const isFirst = this.opened === undefined;
     if (this.opened) this.engine.disposeUnit(this.opened.id);
     const workbook = this.engine.createWorkbook(data);
-    const desk = new DeskWorkbook(this.engine, workbook, isCsvName(file));
+    const desk = new DeskWorkbook(this.engine, workbook, isCsvName(file), loaded.sheets);
     for (const [key, value] of loaded.flags) await desk.writeFlag(key, value);
     this.opened = { id: workbook.getId(), file, bytes, workbook: desk };
     if (isFirst) this.begin(workbook.getActiveSheet().getInject());

@@ -1,88 +1,177 @@
 import { isBlank, isCellError, type CellValue } from "../../survey/sheets/cell";
 import type { SheetArea } from "../../survey/reading/sheetArea";
 import { cellName } from "../address";
+import type { FileCellWrite } from "../file/cellSplices";
 import { FileWorkbook } from "../file/fileWorkbook";
-import type { CellWrite } from "../surveyWorkbook";
+import { isArrayFormula } from "../file/isArrayFormula";
+import { DAYS_TO_1904 } from "../file/sheetRows";
 import type { DeskWorkbook } from "./deskWorkbook";
-import { loadWorkbook, type LoadedSheet } from "./loadWorkbook";
+import { loadWorkbook, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
+import type { PageChange } from "./pageChanges";
 import type { Area } from "./sheetLook";
 
 /** A file made from what is on the page, and what of it no file could take over. */
 export interface SavedCopy {
   readonly bytes: Uint8Array;
-  /** Sheets that were added or renamed on the page. */
-  readonly sheetsLeftOut: readonly string[];
-  /** Formulas typed on the page that fill more than their own cell: Excel takes them so only when typed anew there. */
-  readonly typeAnew: readonly string[];
+  /** What was done on the page and is not in the file, with the sheets, or for formulas the cells, where. */
+  readonly notKept: ReadonlyMap<PageChange | "formulas", readonly string[]>;
 }
 
 /**
- * A copy of the file that is open on the page, with every cell that was changed there, the sheets that the pane wrote
- * and its small facts. Cells are spliced into the file's own parts: all else stays byte for byte what it was.
+ * A copy of the file that is open on the page, with every cell that was changed there, tables grown by what was typed
+ * below them, the sheets that the pane wrote and its small facts. Cells are spliced into the file's own parts: all else,
+ * pictures, pivots, macros and comments among it, stays byte for byte what it was.
  */
 export async function savedCopy(file: string, original: Uint8Array, desk: DeskWorkbook): Promise<SavedCopy> {
   await desk.calculated();
   const loaded = await loadWorkbook(file, original);
   const copy = await FileWorkbook.open(file, original);
-  const sheetsLeftOut: string[] = [];
-  const typeAnew: string[] = [];
+  const isOwn = (name: string) => desk.ownContents.has(name.toLowerCase());
+  const asText: string[] = [];
+  const areas = new Map<string, SheetArea>();
+  for (const { name } of loaded.sheets)
+    if (!isOwn(name) && (await desk.sheetNames()).includes(name)) areas.set(name, await desk.readSheet(name));
+  const knowsAll = loaded.sheets.every(({ name, rows }) =>
+    rows.every(({ number, formulas }) =>
+      [...(formulas ?? [])].every(([index, formula]) => {
+        const area = areas.get(name);
+        const value = area?.values[number - area.firstRow]?.[index + 1 - area.firstColumn];
+        return !isCellError(value) || (value.error !== "#NAME?" && desk.isReadable(formula));
+      }),
+    ),
+  );
   for (const name of await desk.sheetNames()) {
     const own = desk.ownContents.get(name.toLowerCase());
     const sheet = loaded.sheets.find((candidate) => candidate.name === name);
     if (own) await copy.writeOwnSheet(own);
-    else if (!sheet) sheetsLeftOut.push(name);
-    else {
-      const { writes, spilling } = changes(sheet, await desk.readSheet(name), desk.filledByFormula(name));
+    else if (sheet) {
+      for (const table of desk.tablesOf(name)) await copy.placeTable(name, table.name, table.area);
+      const writes = changes(loaded, sheet, areas.get(name)!, desk, knowsAll).map((write) => {
+        if (!("formula" in write) || desk.isReadable(write.formula)) return write;
+        const { row, column, formula } = write;
+        asText.push(`${name}!${cellName(row, column)}`);
+        return { row, column, value: formula };
+      });
       if (writes.length > 0) await copy.writeCells(name, writes);
-      typeAnew.push(...spilling.map((cell) => `${name}!${cell}`));
     }
   }
   const flags = await desk.readFlags("");
   for (const key of (await copy.readFlags("")).keys())
     if (!flags.has(key)) await copy.writeFlag(key, undefined);
   for (const [key, value] of flags) await copy.writeFlag(key, value);
-  return { bytes: copy.bytes(), sheetsLeftOut, typeAnew };
+  const notKept = new Map<PageChange | "formulas", string[]>(desk.pageChanges.list(loaded, isOwn));
+  if (asText.length > 0) notKept.set("formulas", asText);
+  return { bytes: copy.bytes(), notKept };
 }
 
-/** The cells that differ between a sheet of the file and the same sheet on the page. */
-function changes(sheet: LoadedSheet, now: SheetArea, filled: readonly Area[]) {
-  const before = new Map(sheet.rows.map((row) => [row.number, row]));
-  const filledInFile = sheet.look?.filledByFormula ?? [];
-  const writes: CellWrite[] = [];
-  const spilling: string[] = [];
-  const lastRow = Math.max(
-    now.firstRow + now.values.length - 1,
-    sheet.rows[sheet.rows.length - 1]?.number ?? 0,
-  );
+/**
+ * The cells that differ between a sheet of the file and the same sheet on the page. Where there is a formula that the
+ * page cannot work out, a function that its engine does not know or a spelling that it does not read, errors of formulas
+ * that nobody touched may come from there, and what the file says is kept.
+ *
+ * @param knowsAll false where there is such a formula
+ */
+function changes(
+  { styles, startsIn1904 }: LoadedWorkbook,
+  { name, rows, look }: LoadedSheet,
+  now: SheetArea,
+  desk: DeskWorkbook,
+  knowsAll: boolean,
+): FileCellWrite[] {
+  const filled = desk.filledByFormula(name);
+  const formatOf = desk.formatsOf(name);
+  const before = new Map(rows.map((row) => [row.number, row]));
+  const filledInFile = look?.filledByFormula ?? [];
+  const writes: FileCellWrite[] = [];
+  const lastRow = Math.max(now.firstRow + now.values.length - 1, rows[rows.length - 1]?.number ?? 0);
+  const formulaAt = (row: number, column: number) =>
+    row >= now.firstRow && row < now.firstRow + now.values.length
+      ? now.formulaAt(row - now.firstRow, column - now.firstColumn)
+      : null;
+  const storedFormulaAt = (row: number, column: number): string | null => {
+    const stored = before.get(row);
+    const value = stored?.values[column - 1];
+    return stored?.formulas?.get(column - 1) ?? (isCellError(value) ? `=${value.error}` : null);
+  };
+  const isChanged = ({ startRow, startColumn }: Area) =>
+    formulaAt(startRow + 1, startColumn + 1) !== storedFormulaAt(startRow + 1, startColumn + 1);
+  const isDynamicInFile = ({ startRow, startColumn }: Area) =>
+    filledInFile.some(
+      (each) => each.isDynamic && each.startRow === startRow && each.startColumn === startColumn,
+    );
+  const keepsItsSize = ({ isDynamic, startRow, startColumn }: (typeof filledInFile)[number]) =>
+    !isDynamic ||
+    (!knowsAll && isCellError(now.values[startRow + 1 - now.firstRow]?.[startColumn + 1 - now.firstColumn]));
   for (let row = 1; row <= lastRow; row++) {
     const stored = before.get(row);
     const values = now.values[row - now.firstRow];
     const width = Math.max(stored?.values.length ?? 0, values ? now.firstColumn - 1 + values.length : 0);
     for (let column = 1; column <= width; column++) {
       const value = values?.[column - now.firstColumn] ?? null;
-      const formula = values ? now.formulaAt(row - now.firstRow, column - now.firstColumn) : null;
+      const formula = formulaAt(row, column);
       const oldValue = stored?.values[column - 1] ?? null;
-      const oldFormula =
-        stored?.formulas?.get(column - 1) ?? (isCellError(oldValue) ? `=${oldValue.error}` : null);
+      const isSameFormula = formula === storedFormulaAt(row, column);
       const area = filled.find((candidate) => holds(candidate, row, column));
+      const inFile = filledInFile.find((candidate) => holds(candidate, row, column));
       const isWorkedOut = formula !== null || area !== undefined;
-      if (formula === oldFormula && sameValue(value, oldValue, isWorkedOut)) continue;
-      const begins = area && isFirst(area, row, column);
-      if (area && !begins && !filledInFile.some((candidate) => holds(candidate, row, column))) continue;
-      if (begins && formula !== oldFormula) spilling.push(cellName(row, column));
-      if (formula !== null) writes.push({ row, column, formula, shown: value });
-      else if (!isCellError(value)) writes.push({ row, column, value });
+      const isResized = formula !== null && inFile?.isDynamic === true && area && !isSameArea(area, inFile);
+      if (isSameFormula && !isResized && isSameResult(value, oldValue, isWorkedOut, startsIn1904)) continue;
+      const isDoubtful = !knowsAll && isWorkedOut && isCellError(value) && !isCellError(oldValue);
+      if (isSameFormula && isDoubtful) continue;
+      if (formula === null && area && !inFile && !isChanged(area) && !isDynamicInFile(area)) continue;
+      if (formula === null && inFile && !area && !isChanged(inFile) && keepsItsSize(inFile)) continue;
+      const isTyped = formula === null ? !area : !isSameFormula;
+      const format =
+        isTyped && hasNoFormat(styles[look?.styleAt(row - 1, column - 1) ?? 0])
+          ? formatOf(row, column)
+          : undefined;
+      const cell = { row, column, ...(format === undefined ? {} : { format }) };
+      if (formula === null) writes.push({ ...cell, value });
+      else {
+        const isKeptArray = isSameFormula && inFile?.isDynamic === true;
+        const fills =
+          isKeptArray || !isSameFormula ? filledCells(formula, area, row, column, isKeptArray) : undefined;
+        writes.push({ ...cell, formula, shown: value, ...(fills === undefined ? {} : { fills }) });
+      }
     }
   }
-  return { writes, spilling };
+  return writes;
+}
+
+/** The cells that a formula fills, as a file tells them of an array; undefined for one that is no array. */
+function filledCells(
+  formula: string,
+  area: Area | undefined,
+  row: number,
+  column: number,
+  isArray: boolean,
+): string | undefined {
+  if (area) return `${cellName(row, column)}:${cellName(area.endRow + 1, area.endColumn + 1)}`;
+  return isArray || isArrayFormula(formula) ? cellName(row, column) : undefined;
+}
+
+function hasNoFormat(style: LoadedWorkbook["styles"][number] | undefined): boolean {
+  return /^(?:General)?$/i.test(style?.n?.pattern ?? "");
+}
+
+/** True where the page shows what the file holds; numbers of days count from 1900 on the page. */
+function isSameResult(
+  value: CellValue,
+  old: CellValue,
+  isWorkedOut: boolean,
+  startsIn1904: boolean,
+): boolean {
+  if (startsIn1904 && isWorkedOut && typeof value === "number" && typeof old === "number")
+    if (sameValue(value - DAYS_TO_1904, old, true)) return true;
+  return sameValue(value, old, isWorkedOut);
+}
+
+function isSameArea(one: Area, other: Area): boolean {
+  return one.endRow === other.endRow && one.endColumn === other.endColumn;
 }
 
 function holds({ startRow, startColumn, endRow, endColumn }: Area, row: number, column: number): boolean {
   return row - 1 >= startRow && row - 1 <= endRow && column - 1 >= startColumn && column - 1 <= endColumn;
-}
-
-function isFirst({ startRow, startColumn }: Area, row: number, column: number): boolean {
-  return row - 1 === startRow && column - 1 === startColumn;
 }
 
 /** Share by which two programs may differ in the last digits of what they work out. */

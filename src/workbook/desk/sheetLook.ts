@@ -16,8 +16,8 @@ export interface SheetLook {
   readonly frozenRows: number;
   readonly frozenColumns: number;
   readonly merged: readonly Area[];
-  /** Areas that one formula fills, with their first cell. */
-  readonly filledByFormula: readonly Area[];
+  /** Areas that one formula fills, with their first cell; one that is not dynamic keeps its size. */
+  readonly filledByFormula: readonly (Area & { readonly isDynamic: boolean })[];
   /** Number of the cell style, by row and column from 0. */
   styleAt(row: number, column: number): number;
 }
@@ -42,7 +42,8 @@ class LookCollector implements XmlListener, SheetLook {
   frozenRows = 0;
   frozenColumns = 0;
   readonly merged: Area[] = [];
-  readonly filledByFormula: Area[] = [];
+  readonly filledByFormula: (Area & { isDynamic: boolean })[] = [];
+  private isDynamic = false;
   private readonly styles: number[][] = [];
   private row = -1;
   private column = -1;
@@ -58,7 +59,8 @@ class LookCollector implements XmlListener, SheetLook {
         if (isYes(attributes.customHeight)) this.heights.set(this.row, Number(attributes.ht));
         break;
       case "f":
-        if (attributes.t === "array" && attributes.ref) this.filledByFormula.push(areaOf(attributes.ref));
+        if (attributes.t === "array" && attributes.ref)
+          this.filledByFormula.push({ ...areaOf(attributes.ref), isDynamic: this.isDynamic });
         break;
       case "col":
         this.columnWidth(attributes);
@@ -82,7 +84,8 @@ class LookCollector implements XmlListener, SheetLook {
     return this.styles[row]?.[column] ?? 0;
   }
 
-  private cell({ r, s }: Readonly<Record<string, string>>): void {
+  private cell({ r, s, cm }: Readonly<Record<string, string>>): void {
+    this.isDynamic = cm !== undefined;
     this.column = r === undefined ? this.column + 1 : numberOf(r.replace(/\d+$/, "")) - 1;
     if (s !== undefined) (this.styles[this.row] ??= [])[this.column] = Number(s);
   }

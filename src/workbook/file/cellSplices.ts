@@ -1,9 +1,10 @@
-import type { CellValue } from "../../survey/sheets/cell";
+import { isCellError, type CellValue } from "../../survey/sheets/cell";
 import { cellName } from "../address";
 import { shownFormula, storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";
 import { cellXml } from "./ownSheetXml";
 import { numberOf } from "./movableFormula";
+import { DAYS_TO_1904 } from "./sheetRows";
 import {
   MalformedPart,
   spliced,
@@ -14,26 +15,71 @@ import {
   type XmlSpan,
 } from "./xmlSpans";
 
+/** A cell to be written into a file, with what only a file stores of it. */
+export type FileCellWrite = (
+  CellWrite | { readonly row: number; readonly column: number; readonly value: CellValue }
+) & {
+  /** Number format for a cell that has none of its own. */
+  readonly format?: string;
+  /** The cells that the formula fills ("H1:H3"): it is stored as a dynamic array. */
+  readonly fills?: string;
+  /** Number of the style for a cell that is not there yet. */
+  readonly style?: number;
+};
+
+/** How a workbook stores what is more than a value. */
+export interface CellStorage {
+  /** Number of the style that is like another with a number format. */
+  formatted(style: number, format: string): number;
+  /** True for a style whose numbers are days counted from 1904. */
+  countsFrom1904(style: number): boolean;
+  /** Number of the mark of dynamic arrays among the workbook's cell metadata. */
+  readonly dynamicArray: number | undefined;
+}
+
+const PLAIN_STORAGE: CellStorage = {
+  formatted: (style) => style,
+  countsFrom1904: () => false,
+  dynamicArray: undefined,
+};
+
 /** The sheet with these cells written; every other cell keeps its bytes, a written one keeps its style. */
-export function withCells(xml: string, cells: readonly CellWrite[]): string {
+export function withCells(
+  xml: string,
+  cells: readonly FileCellWrite[],
+  storage: CellStorage = PLAIN_STORAGE,
+): string {
   const shape = xmlSpans(
     xml,
-    (path) => path[0] === "sheetData" && (path.length <= 2 || (path.length === 3 && path[2] === "c")),
+    (path) =>
+      (path[0] === "sheetData" && (path.length <= 2 || (path.length === 3 && path[2] === "c"))) ||
+      (path[0] === "cols" && path.length === 2),
   );
   const p = shape.prefix;
   const data = shape.spans.find(({ name }) => name === "sheetData");
   const rows = placedRows(shape.spans);
-  const byRow = new Map<number, Map<number, CellWrite>>();
+  const columnsOf = shape.spans.filter(({ name }) => name === "col");
+  const sheet: SheetStorage = {
+    ...storage,
+    xml,
+    p,
+    columnStyle: (column) =>
+      Number(
+        columnsOf.find(({ attributes: { min, max } }) => column >= Number(min) && column <= Number(max))
+          ?.attributes.style ?? 0,
+      ),
+  };
+  const byRow = new Map<number, Map<number, FileCellWrite>>();
   for (const cell of cells)
-    byRow.set(cell.row, (byRow.get(cell.row) ?? new Map<number, CellWrite>()).set(cell.column, cell));
+    byRow.set(cell.row, (byRow.get(cell.row) ?? new Map<number, FileCellWrite>()).set(cell.column, cell));
   const splices: Splice[] = [];
   const newRows: { row: number; text: string }[] = [];
   for (const [row, columns] of [...byRow].sort(([a], [b]) => a - b)) {
     const there = rows.get(row);
     const sorted = [...columns].sort(([a], [b]) => a - b);
-    if (there) splices.push(...rowSplices(xml, there, row, sorted, p));
+    if (there) splices.push(...rowSplices(sheet, there, sorted));
     else {
-      const inner = sorted.map(([column, cell]) => written(cell, row, column, 0, p)).join("");
+      const inner = sorted.map(([, cell]) => newCell(sheet, cell, 0)).join("");
       if (inner !== "") newRows.push({ row, text: `<${p}row r="${row}">${inner}</${p}row>` });
     }
   }
@@ -81,25 +127,32 @@ function placedRows(spans: readonly XmlSpan[]): Map<number, PlacedRow> {
   return rows;
 }
 
+/** A sheet whose cells are written. */
+interface SheetStorage extends CellStorage {
+  readonly xml: string;
+  readonly p: string;
+  /** Style of the cells of a column that have none of their own. */
+  columnStyle(column: number): number;
+}
+
 function rowSplices(
-  xml: string,
+  sheet: SheetStorage,
   { span, cells }: PlacedRow,
-  row: number,
-  columns: readonly (readonly [number, CellWrite])[],
-  p: string,
+  columns: readonly (readonly [number, FileCellWrite])[],
 ): Splice[] {
+  const { xml, p } = sheet;
   const splices: Splice[] = [];
   const fresh: string[] = [];
+  const rowStyle = /^(1|true)$/.test(span.attributes.customFormat ?? "") ? Number(span.attributes.s ?? 0) : 0;
   for (const [column, cell] of columns) {
     const there = cells.get(column);
     if (there) {
-      const style = Number(there.attributes.s ?? 0);
-      const text = keptFormula(xml, there, cell, p) ?? written(cell, row, column, style, p);
-      const blank = style === 0 ? "" : `<${p}c r="${cellName(row, column)}" s="${style}"/>`;
-      splices.push({ start: there.start, end: there.end, text: text === "" ? blank : text });
+      const style = styleFor(sheet, cell, Number(there.attributes.s ?? 0));
+      const text = keptFormula(sheet, there, cell, style) ?? written(sheet, cell, style);
+      splices.push({ start: there.start, end: there.end, text });
       continue;
     }
-    const text = written(cell, row, column, 0, p);
+    const text = newCell(sheet, cell, rowStyle);
     const next = [...cells.keys()].find((number) => number > column);
     if (next !== undefined)
       splices.push({ start: cells.get(next)!.start, end: cells.get(next)!.start, text });
@@ -112,25 +165,73 @@ function rowSplices(
   return [{ start: span.start, end: span.end, text: `${opened}${inner}</${p}row>` }];
 }
 
-function written(cell: CellWrite, row: number, column: number, style: number, p: string): string {
-  const address = cellName(row, column);
-  if (!("formula" in cell)) return cellXml(address, cell.value, style, p);
-  const attributes = `r="${address}"${style === 0 ? "" : ` s="${style}"`}`;
-  return formulaCell(attributes, `<${p}f>${xmlText(storedFormula(cell.formula))}</${p}f>`, cell.shown, p);
+/** A cell that is not there yet looks as its row or column says. */
+function newCell(sheet: SheetStorage, cell: FileCellWrite, rowStyle: number): string {
+  const style = cell.style ?? (rowStyle || sheet.columnStyle(cell.column));
+  if (cell.style === undefined && !("formula" in cell) && isNothing(cell.value)) return "";
+  return written(sheet, cell, styleFor(sheet, cell, style));
 }
 
-/** A cell that already holds the formula keeps it as it is stored, spilled or shared, and only shows another value. */
-function keptFormula(xml: string, there: XmlSpan, cell: CellWrite, p: string): string | undefined {
+function styleFor(sheet: SheetStorage, { format }: FileCellWrite, style: number): number {
+  return format === undefined ? style : sheet.formatted(style, format);
+}
+
+/** A cell's XML; a blank one keeps its style, and is left out where it has none. */
+function written(sheet: SheetStorage, cell: FileCellWrite, style: number): string {
+  const { p, dynamicArray } = sheet;
+  const address = cellName(cell.row, cell.column);
+  const attributes = `r="${address}"${style === 0 ? "" : ` s="${style}"`}`;
+  if ("formula" in cell) {
+    const isArray = cell.fills !== undefined && dynamicArray !== undefined;
+    const array = isArray ? ` t="array" ref="${cell.fills}"` : "";
+    const mark = isArray ? ` cm="${dynamicArray}"` : "";
+    const formula = `<${p}f${array}>${xmlText(storedFormula(cell.formula))}</${p}f>`;
+    return formulaCell(attributes + mark, formula, storedDay(sheet, cell.shown, style), p);
+  }
+  const value = storedDay(sheet, cell.value, style);
+  if (isNothing(value)) return style === 0 ? "" : `<${p}c ${attributes}/>`;
+  if (isCellError(value)) return `<${p}c ${attributes} t="e"><${p}v>${xmlText(value.error)}</${p}v></${p}c>`;
+  return cellXml(address, value, style, p);
+}
+
+function isNothing(value: CellValue): value is null | "" {
+  return value === null || value === "";
+}
+
+/** A number as it is stored under a style: days of a workbook may count from 1904. */
+function storedDay<T>(sheet: SheetStorage, value: T, style: number): T | number {
+  return typeof value === "number" && value >= DAYS_TO_1904 + 1 && sheet.countsFrom1904(style)
+    ? value - DAYS_TO_1904
+    : value;
+}
+
+/**
+ * A cell that already holds the formula keeps it as it is stored, spilled or shared, and only shows another value; a
+ * dynamic array is told of the cells that it fills now.
+ */
+function keptFormula(
+  sheet: SheetStorage,
+  there: XmlSpan,
+  cell: FileCellWrite,
+  style: number,
+): string | undefined {
+  const { xml, p } = sheet;
   if (!("formula" in cell) || cell.shown === undefined) return undefined;
   const stored = new RegExp(`<${p}f\\b[^>]*>([^<]*)</${p}f>`).exec(
     xml.slice(there.openEnd, there.closeStart),
   );
   if (!stored || shownFormula(plainText(stored[1])) !== cell.formula) return undefined;
-  const attributes = Object.entries(there.attributes)
+  const isDynamic = there.attributes.cm !== undefined;
+  if (cell.fills !== undefined && !isDynamic) return undefined;
+  const formula =
+    cell.fills === undefined
+      ? stored[0]
+      : stored[0].replace(/(\sref\s*=\s*)["'][^"']*["']/, `$1"${cell.fills}"`);
+  const attributes = Object.entries({ ...there.attributes, ...(style === 0 ? {} : { s: String(style) }) })
     .filter(([name]) => name !== "t")
     .map(([name, value]) => `${name}="${xmlAttribute(value)}"`)
     .join(" ");
-  return formulaCell(attributes, stored[0], cell.shown, p);
+  return formulaCell(attributes, formula, storedDay(sheet, cell.shown, style), p);
 }
 
 function formulaCell(attributes: string, formula: string, shown: CellValue | undefined, p: string): string {

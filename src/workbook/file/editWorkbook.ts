@@ -19,6 +19,7 @@ export const PART_TYPES = {
   drawing: "application/vnd.openxmlformats-officedocument.drawing+xml",
   chart: "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
   customXml: "application/xml",
+  metadata: `${TYPE_BASE}.sheetMetadata+xml`,
 } as const;
 
 /** Where children of the workbook element come after the sheets (ECMA-376 part 1, 18.2.27). */

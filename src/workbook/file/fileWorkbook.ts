@@ -1,18 +1,20 @@
 import { grouped } from "../../domain/grouped";
 import type { SheetArea } from "../../survey/reading/sheetArea";
+import { areasOfAddress, type CellArea } from "../address";
 import { layOutOwnSheet, OWN_SHEET_NAME } from "../ownSheet";
 import {
   WorkbookProblem,
   type CellChange,
   type CellMark,
-  type CellWrite,
   type OwnSheet,
   type OwnSheetWritten,
   type ReadOptions,
   type SurveyWorkbook,
 } from "../surveyWorkbook";
 import { bytesPackage } from "./bytesPackage";
-import { withCells } from "./cellSplices";
+import { withCells, type CellStorage, type FileCellWrite } from "./cellSplices";
+import { dateStyles, showsDay } from "./dateStyles";
+import { dynamicArrayMark } from "./dynamicArray";
 import {
   addContentType,
   addOwnSheet,
@@ -37,7 +39,8 @@ import { READ_LIMITS, type ReadLimits } from "./readLimits";
 import { StyleEditor, type CellLook } from "./styleEditor";
 import { worstMarks } from "../worstMarks";
 import { MalformedPart } from "./xmlSpans";
-import { sheetTables, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
+import { grownSheetXml, placedTableXml, renamedHeads } from "./tableChanges";
+import { sheetTables, type OutlineSheet, type OutlineTable, type WorkbookOutline } from "./workbookOutline";
 
 /** Numbers that tables may have: unsigned ones of 32 bits. */
 const MOST_TABLE_IDS = 2 ** 32 - 1;
@@ -154,12 +157,19 @@ export class FileWorkbook implements SurveyWorkbook {
     });
   }
 
-  async writeCells(name: string, cells: readonly CellWrite[]): Promise<void> {
+  async writeCells(name: string, cells: readonly FileCellWrite[]): Promise<void> {
     const sheet = this.mustFind(name);
-    await this.change(async (editor) => {
+    await this.change(async (editor, namespaces) => {
       const xml = await editor.text(sheet.part);
       if (isProtectedSheet(xml)) throw new WorkbookProblem("protectedSheet", { sheet: sheet.name });
-      editor.put(sheet.part, withCells(xml, cells));
+      let now = cells;
+      for (const { part } of await this.tablesOf(sheet)) {
+        const before = await editor.text(part);
+        const renamed = renamedHeads(before, now);
+        now = renamed.cells;
+        if (renamed.xml !== before) editor.put(part, renamed.xml);
+      }
+      editor.put(sheet.part, await this.withCells(editor, namespaces, xml, now));
       await dropCalculationChain(editor, this.outline);
     });
     for (const { row, column } of cells)
@@ -171,6 +181,58 @@ export class FileWorkbook implements SurveyWorkbook {
         columnCount: 1,
         by: "own",
       });
+  }
+
+  private async withCells(
+    editor: PackageEditor,
+    namespaces: WorkbookNamespaces,
+    xml: string,
+    cells: readonly FileCellWrite[],
+  ): Promise<string> {
+    const { workbookPart, stylesPart, startsIn1904 } = this.outline;
+    const days = startsIn1904 && stylesPart ? await dateStyles(editor.source, stylesPart, this.limits) : [];
+    const isFormatted = new Map<number, boolean>();
+    const storage = (styles: StyleEditor | undefined, dynamicArray: number | undefined): CellStorage => ({
+      dynamicArray,
+      countsFrom1904: (style) => startsIn1904 && (isFormatted.get(style) ?? days[style] ?? false),
+      formatted: (style, format) => {
+        const number = styles?.formatted(style, format) ?? style;
+        isFormatted.set(number, showsDay(format));
+        return number;
+      },
+    });
+    const mark = cells.some(({ fills }) => fills !== undefined)
+      ? await dynamicArrayMark(editor, workbookPart, namespaces)
+      : undefined;
+    return cells.some(({ format }) => format !== undefined) && stylesPart
+      ? this.styles(editor, (styles) => withCells(xml, cells, storage(styles, mark)))
+      : withCells(xml, cells, storage(undefined, mark));
+  }
+
+  /**
+   * Puts a table of a sheet where it is now. One that only reaches further down takes the styles, data validations and
+   * conditional formats of its last row with it; one with more or fewer columns stays as it was.
+   */
+  async placeTable(sheetName: string, tableName: string, area: CellArea): Promise<void> {
+    const sheet = this.mustFind(sheetName);
+    const table = (await this.tablesOf(sheet)).find(({ name }) => name === tableName);
+    const [before] = areasOfAddress(table?.ref ?? "");
+    const sizes = [before, area].map((each) => each && each.lastColumn - each.firstColumn);
+    if (!table || sizes[0] !== sizes[1] || JSON.stringify(before) === JSON.stringify(area)) return;
+    const hasGrown =
+      area.firstRow === before.firstRow &&
+      area.firstColumn === before.firstColumn &&
+      area.lastRow > before.lastRow;
+    await this.change(async (editor) => {
+      editor.put(table.part, placedTableXml(await editor.text(table.part), area));
+      if (!hasGrown) return;
+      const grown = { ...before, newLastRow: area.lastRow };
+      editor.put(sheet.part, grownSheetXml(await editor.text(sheet.part), grown));
+    });
+  }
+
+  private tablesOf(sheet: OutlineSheet): Promise<OutlineTable[]> {
+    return sheetTables(bytesPackage(this.file, this.current, this.limits), sheet, this.limits);
   }
 
   async selectCell(sheet: string, row: number, column: number): Promise<void> {
@@ -289,11 +351,10 @@ export class FileWorkbook implements SurveyWorkbook {
     there: OutlineSheet | undefined,
     sheetName: string,
   ): Promise<{ id: number; name: string }> {
-    const source = bytesPackage(this.file, this.current, this.limits);
     const ids: number[] = [];
     const names = new Set(this.outline.names.map(({ name }) => name.toLowerCase()));
     for (const sheet of this.worksheets())
-      for (const table of await sheetTables(source, sheet, this.limits)) {
+      for (const table of await this.tablesOf(sheet)) {
         if (sheet === there) return { id: table.id, name: table.name };
         ids.push(table.id);
         names.add(table.name.toLowerCase());

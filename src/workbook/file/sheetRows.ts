@@ -27,7 +27,7 @@ export interface CellContext {
 }
 
 /** Days from 30 December 1899 to 1 January 1904. */
-const DAYS_TO_1904 = 1462;
+export const DAYS_TO_1904 = 1462;
 const MILLISECONDS_A_DAY = 86_400_000;
 const EPOCH = Date.UTC(1899, 11, 30);
 

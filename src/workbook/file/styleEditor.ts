@@ -96,6 +96,16 @@ export class StyleEditor {
     return this.children(list).length > 0 ? ` ${attribute}="0"` : "";
   }
 
+  /** Number of the cell style that is like another, with a number format. */
+  formatted(like: number, format: string): number {
+    const { start, openEnd, end } = this.children("cellXfs")[like];
+    const tag = this.xml
+      .slice(start, openEnd)
+      .replace(/\s+(?:numFmtId|applyNumberFormat)\s*=\s*(?:"[^"]*"|'[^']*')/g, "")
+      .replace(/^<[^\s/>]+/, `$& numFmtId="${this.format(format)}" applyNumberFormat="1"`);
+    return this.add("cellXfs", tag + this.xml.slice(openEnd, end));
+  }
+
   /** Number of a conditional style; one that stands there already is used again. */
   conditional(inner: string): number {
     const { prefix: p } = this.shape;

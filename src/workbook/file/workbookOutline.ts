@@ -28,6 +28,10 @@ export interface OutlineTable {
   readonly name: string;
   readonly ref: string;
   readonly part: string;
+  /** True where a row of totals closes it. */
+  readonly hasTotals: boolean;
+  /** Formulas that fill whole columns, as the file stores them, by column from 0. */
+  readonly columnFormulas: ReadonlyMap<number, string>;
 }
 
 /** What a workbook says of itself before any cell is read. */
@@ -97,6 +101,9 @@ export async function sheetTables(
   const tables: OutlineTable[] = [];
   for (const relation of [...(await relationships(source, sheet.part, limits)).values()].filter(isTable)) {
     const part = relatedPart(source, relation);
+    const columnFormulas = new Map<number, string>();
+    let column = -1;
+    let inFormula = false;
     await parseXml(
       source.file,
       part,
@@ -109,10 +116,18 @@ export async function sheetTables(
               name: attributes.displayName ?? attributes.name ?? "",
               ref: attributes.ref ?? "",
               part,
+              hasTotals: Number(attributes.totalsRowCount ?? 0) > 0,
+              columnFormulas,
             });
+          else if (name === "tableColumn") column++;
+          inFormula = name === "calculatedColumnFormula";
         },
-        text: () => undefined,
-        close: () => undefined,
+        text: (text) => {
+          if (inFormula) columnFormulas.set(column, (columnFormulas.get(column) ?? "") + text);
+        },
+        close: () => {
+          inFormula = false;
+        },
       },
       limits,
     );

@@ -39,6 +39,7 @@ async function timeSheet(
       file: name,
       names: [],
       styles: [],
+      startsIn1904: false,
       flags: new Map(),
       sheets: [
         {

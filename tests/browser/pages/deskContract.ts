@@ -19,6 +19,7 @@ const cases = surveyWorkbookContract(async (sheets, merged = {}) => {
       file: "Contract",
       names: [],
       styles: [],
+      startsIn1904: false,
       flags: new Map(),
       sheets: Object.entries(sheets).map(([name, rows]) => ({
         name,

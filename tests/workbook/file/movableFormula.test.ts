@@ -27,6 +27,14 @@ test.each([
   ['=CORDON.NODEBUDGET(3,"30+10")', '_xldudf_CORDON_NODEBUDGET(3,"30+10")'],
   ["=SUM(CORDON.SHOOTS(A1,2),1)", "SUM(_xldudf_CORDON_SHOOTS(A1,2),1)"],
   ['="CORDON.SHOOTS("&A1', '"CORDON.SHOOTS("&A1'],
+  ["=T.DIST.2T(A1,3)+STDEV.S(B1:B9)", "_xlfn.T.DIST.2T(A1,3)+_xlfn.STDEV.S(B1:B9)"],
+  ["=SORT(FILTER(A1:A9,A1:A9>1))", "_xlfn._xlws.SORT(_xlfn._xlws.FILTER(A1:A9,A1:A9>1))"],
+  // As the documentation of XlsxWriter writes it, "The Excel 365 LAMBDA() function".
+  ["=LAMBDA(temp, (5/9) * (temp-32))(32)", "_xlfn.LAMBDA(_xlpm.temp, (5/9) * (_xlpm.temp-32))(32)"],
+  ["=LET(a,A1,b,a+1,SUM(a,b))", "_xlfn.LET(_xlpm.a,A1,_xlpm.b,_xlpm.a+1,SUM(_xlpm.a,_xlpm.b))"],
+  // As the same documentation writes it, "The Spilled Range Operator".
+  ["=COUNTA(F2#)", "COUNTA(_xlfn.ANCHORARRAY(F2))"],
+  ['="LET(x,1)"&LOG10(A1)', '"LET(x,1)"&LOG10(A1)'],
 ])("%s is stored as %s", (shown, stored) => {
   expect(storedFormula(shown)).toBe(stored);
   expect(shownFormula(stored)).toBe(shown);
