@@ -67,7 +67,7 @@ export class DeskWorkbook implements SurveyWorkbook {
   readonly ownContents = new Map<string, OwnSheet>();
   /** What was done on the page beside the contents of cells. */
   readonly pageChanges: PageChanges;
-  private readonly tables: GrowingTables;
+  private readonly growing: GrowingTables;
   private readonly marks: CellMarks;
   private readonly commands: ICommandService;
   private readonly formulas: FormulaDataModel;
@@ -84,19 +84,19 @@ export class DeskWorkbook implements SurveyWorkbook {
     this.commands = injector.get(ICommandService);
     this.formulas = injector.get(FormulaDataModel);
     this.pageChanges = new PageChanges(workbook, injector);
-    this.tables = new GrowingTables(workbook, this.formulas, sheets, (sheet, cells) =>
+    this.growing = new GrowingTables(workbook, this.formulas, sheets, (sheet, cells) =>
       this.set(sheet, cells),
     );
     this.commands.onCommandExecuted((command, options) => {
       if (options?.applyFormulaCalculationResult) return;
       if (command.id === SetRangeValuesMutation.id) this.settle();
-      this.tables.grow(command);
+      this.growing.grow(command);
     });
   }
 
   /** Resolves when every formula has its value. */
   async calculated(): Promise<void> {
-    if (await this.tables.grown()) this.settle();
+    if (await this.growing.grown()) this.settle();
     await this.settling;
   }
 
