@@ -27,15 +27,12 @@ import {
 import { cellDataOf, cellValueOf, EMPTY_CELL, hasFormula } from "./cellData";
 import { CellMarks } from "./cellMarks";
 import { changedRanges } from "./changedRanges";
+import type { FWorkbook, FWorksheet } from "./fWorkbook";
 import { GrowingTables } from "./growingTables";
 import { PageChanges } from "./pageChanges";
 import type { LoadedSheet } from "./loadWorkbook";
 import type { Area } from "./sheetLook";
 import { columnWidths, frozenHeader, ownSheetCells, rowHeights, type Matrix } from "./ownSheetData";
-
-/** A workbook and a sheet as the engine gives them. */
-export type FWorkbook = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
-export type FWorksheet = ReturnType<FWorkbook["getActiveSheet"]>;
 
 /** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
 const OWN = "cordonbook";

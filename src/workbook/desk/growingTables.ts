@@ -4,7 +4,7 @@ import { movableFormula } from "../file/movableFormula";
 import type { OutlineTable } from "../file/workbookOutline";
 import { shownFormula } from "../storedFormula";
 import { changedRanges } from "./changedRanges";
-import type { FWorkbook, FWorksheet } from "./deskWorkbook";
+import type { FWorkbook, FWorksheet } from "./fWorkbook";
 import type { LoadedSheet } from "./loadWorkbook";
 import type { Matrix } from "./ownSheetData";
 import { areaOf, type Area } from "./sheetLook";

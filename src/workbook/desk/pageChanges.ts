@@ -5,7 +5,7 @@ import {
   type Injector,
   type IStyleData,
 } from "@univerjs/core";
-import type { FWorkbook } from "./deskWorkbook";
+import type { FWorkbook } from "./fWorkbook";
 import type { LoadedSheet, LoadedWorkbook } from "./loadWorkbook";
 
 /** What can be done on the page beside the contents of cells, and no file takes over. */
