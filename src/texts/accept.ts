@@ -1,4 +1,4 @@
 import { TEXTS } from "./texts";
 
-/** Texts for accepting all settled vines of a block in one step. */
+/** Texts for accepting all decided vines of a block in one step. */
 export const ACCEPT_TEXTS = TEXTS.accept;

@@ -124,7 +124,7 @@ describe("the page on which cordons are decided", () => {
     await pane.choose("decide-block", "North Bench");
     const progress = pane.page.locator("#accept-progress");
     expect(await progress.innerText()).toBe(
-      "North Bench: 0 of 2 vines accepted in the sheet, 1 settled and not yet accepted, 1 with a question left.",
+      "North Bench: 0 of 2 vines accepted in the sheet, 1 decided and not yet accepted, 1 with a question left.",
     );
     await pane.page.locator("#accept-block").click();
     await pane.page.locator("#accept-yes").waitFor();

@@ -84,7 +84,9 @@ describe("what the harvests say, taken into the workbook", () => {
     await take("Lag phase multiplier");
     await pane.page.locator("#take-figure").waitFor();
     expect(await sheetNames()).not.toContain("Settings");
-    await pane.page.locator("#crops-move", { hasText: "North Bench: likely crop" }).waitFor();
+    await pane.page
+      .locator("#crops-move", { hasText: "North Bench (Lag phase: clusters weighed): likely crop" })
+      .waitFor();
     expect(await pane.page.locator("#crops-move").innerText()).not.toContain("Creek Side");
     await pane.page.getByText("No decision and no finding of this workbook would move").waitFor();
     expect(await pane.brokenRules()).toEqual([]);

@@ -13,7 +13,7 @@ import { showVines } from "./showVines";
 import { wholeRow } from "./wholeRow";
 
 /**
- * Writes what was decided for all settled vines of a block into the Cordons sheet, in one step or not at all: the rows
+ * Writes what was decided for all decided vines of a block into the Cordons sheet, in one step or not at all: the rows
  * are read again first, and where one of them is no longer as it was read, nothing is written. The vines are then
  * decided anew with their fixed choices.
  *

@@ -14,7 +14,7 @@ export interface AcceptPlan {
   readonly ask: number;
   /** Vines that are passed over only because a cell for a fixed choice holds a formula or a word that is none. */
   readonly unreadable: number;
-  /** Settled vines that would be written. */
+  /** Decided vines that would be written. */
   readonly vines: readonly DecidedVine[];
   readonly wanted: readonly CellChangeWanted[];
   /** A sheet without a column for fixed choices, which must be there first. */
@@ -22,7 +22,7 @@ export interface AcceptPlan {
 }
 
 /**
- * Plans to accept all settled vines of a block in one step: each cordon that nobody has fixed yet gets the word for
+ * Plans to accept all decided vines of a block in one step: each cordon that nobody has fixed yet gets the word for
  * what was decided, in the language of the column. Vines with a question left are not touched, and a cell that holds
  * anything is never written.
  *

@@ -15,7 +15,7 @@ import { acceptBlock, takeBackBlock } from "./acceptBlock";
 import { acceptPlan, type AcceptPlan } from "./acceptPlan";
 import type { AcceptQuestion, DecideState } from "./decideState";
 
-/** How far the chosen block is accepted, the button that accepts its settled vines, and the one that takes it back. */
+/** How far the chosen block is accepted, the button that accepts its decided vines, and the one that takes it back. */
 export function acceptView(pane: Pane, page: DecideState, vines: readonly DecidedVine[]): TemplateResult {
   const { block, accepting, lastBlock } = page;
   return html`${

@@ -39,7 +39,7 @@ export interface DecideState {
   readonly reason: string;
   /** The decisions written that can be taken back, in their order. */
   readonly past: readonly FixedLast[];
-  /** The question whether the settled vines of a block are to be accepted, while it is open. */
+  /** The question whether the decided vines of a block are to be accepted, while it is open. */
   readonly accepting?: AcceptQuestion;
   /** The last block that was accepted, while that can be taken back. */
   readonly lastBlock?: AcceptedBlock;

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit";
+import type { Range } from "../../domain/outlook/productRange";
 import type { FarmFigure } from "../../survey/crop/farmFigures";
 import { blockCropIn, threeDigits } from "../../survey/crop/cropWords";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
-import { FARM_FIGURE_WEIGHT, FARM_FIGURES } from "../../texts/outlook";
+import { FARM_FIGURE_WEIGHT, FARM_FIGURES, STAGE_NAMES } from "../../texts/outlook";
 import { OUTLOOK_TEXTS, PANE_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
@@ -118,21 +119,26 @@ function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: str
 function cropsView(pane: Pane, { unitSystem }: OutlookState, { crops = [] }: FigureToTake): TemplateResult {
   if (crops.length === 0) return html`<p>${pane.say(FARM_FIGURE_TEXTS.cropStays)}</p>`;
   const words = (mass: number) => threeDigits(blockCropIn(mass, unitSystem).value, pane.state.language);
+  const facts = (name: string, range: Range | undefined) =>
+    range === undefined
+      ? {}
+      : {
+          [name]: words(range.likely),
+          [`${name}Low`]: words(range.low),
+          [`${name}High`]: words(range.high),
+        };
   return html`<ul class="plain" id="crops-move">
-    ${crops.map(
-      ({ block, before, after }) =>
-        html`<li>
-          ${pane.say(FARM_FIGURE_TEXTS.cropMoves, {
-            block,
-            before: words(before.likely),
-            beforeLow: words(before.low),
-            beforeHigh: words(before.high),
-            after: words(after.likely),
-            afterLow: words(after.low),
-            afterHigh: words(after.high),
-            unit: blockCropIn(0, unitSystem).unit,
-          })}
-        </li>`,
-    )}
+    ${crops.map(({ block, stage, before, after }) => {
+      const text = before === undefined ? "cropComes" : after === undefined ? "cropGoes" : "cropMoves";
+      return html`<li>
+        ${pane.say(FARM_FIGURE_TEXTS[text], {
+          block,
+          stage: pane.say(STAGE_NAMES[stage]),
+          unit: blockCropIn(0, unitSystem).unit,
+          ...facts("before", before),
+          ...facts("after", after),
+        })}
+      </li>`;
+    })}
   </ul>`;
 }

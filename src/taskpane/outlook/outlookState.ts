@@ -1,3 +1,4 @@
+import type { Stage } from "../../domain/outlook/cropOutlook";
 import type { Range } from "../../domain/outlook/productRange";
 import type { UnitSystem } from "../../domain/units";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
@@ -20,8 +21,15 @@ export interface FigureToTake {
   /** Why it cannot be taken, as a sentence. */
   readonly problem?: string;
   readonly moved?: MovedResults;
-  /** Blocks whose crop would move, in kilograms. */
-  readonly crops?: readonly { readonly block: string; readonly before: Range; readonly after: Range }[];
+  readonly crops?: readonly MovedCrop[];
+}
+
+/** A block's crop at a stage that would move, in kilograms; undefined where there is none before, or none afterwards. */
+export interface MovedCrop {
+  readonly block: string;
+  readonly stage: Stage;
+  readonly before: Range | undefined;
+  readonly after: Range | undefined;
 }
 
 /** The figure that was taken last, for its undo. */

@@ -18,7 +18,7 @@ import { readSettingsOf } from "../settings/settingsActions";
 import { writeLog } from "../writeLog";
 import { isoDate } from "../writtenDate";
 import { figureDigits, figureWords } from "./figureWords";
-import type { TakenFigure } from "./outlookState";
+import type { MovedCrop, TakenFigure } from "./outlookState";
 import { planFigure } from "./planFigure";
 import { workOutlook } from "./workOutlook";
 
@@ -123,11 +123,20 @@ async function outlooksOf(pane: Pane, season: Season, signal: AbortSignal): Prom
   );
 }
 
-function movedCrops(before: readonly BlockOutlook[], after: readonly BlockOutlook[]) {
-  return before.flatMap(({ inputs: { block }, latest }) => {
-    const then = after.find(({ inputs }) => inputs.block === block)?.latest;
-    if (latest === undefined || then === undefined) return [];
-    const same = (["low", "likely", "high"] as const).every((end) => latest.block[end] === then.block[end]);
-    return same ? [] : [{ block, before: latest.block, after: then.block }];
+/** The crop of every block and stage that is another afterwards, that comes, or that goes. */
+function movedCrops(before: readonly BlockOutlook[], after: readonly BlockOutlook[]): MovedCrop[] {
+  const crops = (outlooks: readonly BlockOutlook[]) =>
+    new Map(
+      outlooks.flatMap(({ inputs: { block }, stages }) =>
+        stages.map(
+          (crop) => [`${crop.stage} ${block}`, { block, stage: crop.stage, range: crop.block }] as const,
+        ),
+      ),
+    );
+  const [then, now] = [crops(after), crops(before)];
+  return [...new Map([...now, ...then])].flatMap(([key, { block, stage }]) => {
+    const [was, is] = [now.get(key)?.range, then.get(key)?.range];
+    const same = (["low", "likely", "high"] as const).every((end) => was?.[end] === is?.[end]);
+    return same ? [] : [{ block, stage, before: was, after: is }];
   });
 }

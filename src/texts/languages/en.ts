@@ -362,11 +362,11 @@ export const en = {
     note: { header: "Note", help: "Anything worth knowing." },
   },
   accept: {
-    chooseBlock: "Choose a block to accept all its settled vines in one step.",
+    chooseBlock: "Choose a block to accept all its decided vines in one step.",
     progress:
-      "{block}: {accepted} of {all} vines accepted in the sheet, {open} settled and not yet accepted, {ask} with a question left.",
+      "{block}: {accepted} of {all} vines accepted in the sheet, {open} decided and not yet accepted, {ask} with a question left.",
     progressName: "Vines accepted",
-    ask: "Accept the settled vines: {vines}",
+    ask: "Accept the decided vines: {vines}",
     title: "Accept {block}",
     wouldWrite:
       "Would write in the column Fixed choice: cells {cells}, vines {vines}. Vines with a question left: {ask}; they are not touched. Cells that hold something are not touched either.",
@@ -639,11 +639,15 @@ export const en = {
     takeName: "Use {value}: {figure}",
     wouldWrite: "{value} would be written to {where}. Nothing is written yet.",
     cropMoves:
-      "{block}: likely crop {before} → {after} {unit} (range {beforeLow} to {beforeHigh} → {afterLow} to {afterHigh})",
+      "{block} ({stage}): likely crop {before} → {after} {unit} (range {beforeLow} to {beforeHigh} → {afterLow} to {afterHigh})",
+    cropComes:
+      "{block} ({stage}): likely crop {after} {unit} (range {afterLow} to {afterHigh}), where none can be worked out now",
+    cropGoes:
+      "{block} ({stage}): no crop can be worked out any more; now it is {before} {unit} (range {beforeLow} to {beforeHigh})",
     cropStays: "No block's crop outlook would move.",
     yes: "Yes, write it",
     taken: "{figure} is {value} from now on, written to {where} by {by}, {on}.",
-    undo: "Undo",
+    undo: "Take back",
     undone: "{figure} is as it was.",
     meanwhile: "Somebody else changed {where} meanwhile, so nothing was written. Look at it again.",
     noColumn:
@@ -2264,7 +2268,7 @@ export const en = {
     moreNames: "{names} and {more} more",
     upgrade: "Bring it up to date",
     upgraded: "The Settings table is up to date.",
-    undo: "Undo",
+    undo: "Take back",
     undone: "The Settings table is as it was.",
     left: "{count} cells were changed by somebody else meanwhile and left alone.",
   },

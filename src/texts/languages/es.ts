@@ -362,11 +362,11 @@ export const es: Texts = {
     note: { header: "Nota", help: "Lo que convenga saber." },
   },
   accept: {
-    chooseBlock: "Elija un cuartel para aceptar de una vez todas sus plantas sin preguntas.",
+    chooseBlock: "Elija un cuartel para aceptar de una vez todas sus plantas decididas.",
     progress:
-      "{block}: {accepted} de {all} plantas aceptadas en la hoja, {open} sin preguntas y aún no aceptadas, {ask} con una pregunta pendiente.",
+      "{block}: {accepted} de {all} plantas aceptadas en la hoja, {open} decididas y aún no aceptadas, {ask} con una pregunta pendiente.",
     progressName: "Plantas aceptadas",
-    ask: "Aceptar las plantas sin preguntas: {vines}",
+    ask: "Aceptar las plantas decididas: {vines}",
     title: "Aceptar {block}",
     wouldWrite:
       "Escribiría en la columna Decisión fija: celdas {cells}, plantas {vines}. Plantas con una pregunta pendiente: {ask}; no se tocan. Las celdas que ya tienen algo tampoco se tocan.",
@@ -642,7 +642,11 @@ export const es: Texts = {
     takeName: "Usar {value}: {figure}",
     wouldWrite: "Se escribiría {value} en {where}. Todavía no se escribe nada.",
     cropMoves:
-      "{block}: cosecha probable {before} → {after} {unit} (rango {beforeLow} a {beforeHigh} → {afterLow} a {afterHigh})",
+      "{block} ({stage}): cosecha probable {before} → {after} {unit} (rango {beforeLow} a {beforeHigh} → {afterLow} a {afterHigh})",
+    cropComes:
+      "{block} ({stage}): cosecha probable {after} {unit} (rango {afterLow} a {afterHigh}), donde ahora no se puede calcular ninguna",
+    cropGoes:
+      "{block} ({stage}): ya no se puede calcular ninguna cosecha; ahora es {before} {unit} (rango {beforeLow} a {beforeHigh})",
     cropStays: "No se movería el pronóstico de ningún cuartel.",
     yes: "Sí, escribirlo",
     taken: "{figure} es {value} desde ahora, escrito en {where} por {by}, {on}.",
@@ -2585,7 +2589,7 @@ export const es: Texts = {
     questions: {
       title: "Preguntas sobre las hojas",
       reading: "Lo que se leyó y lo que no",
-      takeBack: "Retirar la última respuesta",
+      takeBack: "Deshacer la última respuesta",
       ownHeads: "Decirlo columna por columna",
       leaveOut: "No leer la hoja",
       asProposed: "Tomar como se propone",
@@ -2704,7 +2708,7 @@ export const es: Texts = {
       both: "Hacen falta el motivo y el nombre.",
       list: "Hallazgos apartados",
       entry: "{reason} ({by}, {on})",
-      takeBack: "Recuperar",
+      takeBack: "Deshacer",
       done: "Apartado; así queda en este libro hasta que cambien los conteos.",
       takenBack: "Devuelto a la lista.",
     },

@@ -365,11 +365,11 @@ export const fr: Texts = {
     note: { header: "Remarque", help: "Tout ce qu'il est bon de savoir." },
   },
   accept: {
-    chooseBlock: "Choisissez une parcelle pour accepter d'un coup tous ses ceps sans question.",
+    chooseBlock: "Choisissez une parcelle pour accepter d'un coup tous ses ceps décidés.",
     progress:
-      "{block} : {accepted} {accepted:cep|ceps} sur {all} acceptés dans la feuille, {open} sans question et pas encore acceptés, {ask} avec une question ouverte.",
+      "{block} : {accepted} {accepted:cep|ceps} sur {all} acceptés dans la feuille, {open} décidés et pas encore acceptés, {ask} avec une question ouverte.",
     progressName: "Ceps acceptés",
-    ask: "Accepter les ceps sans question : {vines}",
+    ask: "Accepter les ceps décidés : {vines}",
     title: "Accepter {block}",
     wouldWrite:
       "Écrirait dans la colonne Choix fixé : cellules {cells}, ceps {vines}. Ceps avec une question ouverte : {ask} ; on n'y touche pas. Les cellules déjà remplies restent aussi telles quelles.",
@@ -648,7 +648,11 @@ export const fr: Texts = {
     takeName: "Utiliser {value} : {figure}",
     wouldWrite: "{value} serait écrit dans {where}. Rien n'est encore écrit.",
     cropMoves:
-      "{block} : récolte probable {before} → {after} {unit} (fourchette {beforeLow} à {beforeHigh} → {afterLow} à {afterHigh})",
+      "{block} ({stage}) : récolte probable {before} → {after} {unit} (fourchette {beforeLow} à {beforeHigh} → {afterLow} à {afterHigh})",
+    cropComes:
+      "{block} ({stage}) : récolte probable {after} {unit} (fourchette {afterLow} à {afterHigh}), là où rien ne peut être calculé maintenant",
+    cropGoes:
+      "{block} ({stage}) : plus aucune récolte ne peut être calculée ; maintenant elle est de {before} {unit} (fourchette {beforeLow} à {beforeHigh})",
     cropStays: "La prévision d'aucune parcelle ne bougerait.",
     yes: "Oui, l'écrire",
     taken: "{figure} vaut {value} désormais, écrit dans {where} par {by}, {on}.",
@@ -2615,7 +2619,7 @@ export const fr: Texts = {
     questions: {
       title: "Questions sur les feuilles",
       reading: "Ce qui a été lu, et ce qui ne l’a pas été",
-      takeBack: "Retirer la dernière réponse",
+      takeBack: "Annuler la dernière réponse",
       ownHeads: "Le dire colonne par colonne",
       leaveOut: "Ne pas lire la feuille",
       asProposed: "Prendre comme proposé",
@@ -2734,7 +2738,7 @@ export const fr: Texts = {
       both: "Il faut la raison et le nom.",
       list: "Constats mis de côté",
       entry: "{reason} ({by}, {on})",
-      takeBack: "Reprendre",
+      takeBack: "Annuler",
       done: "Mis de côté ; il le reste dans ce classeur jusqu'à ce que les comptages changent.",
       takenBack: "Remis dans la liste.",
     },
