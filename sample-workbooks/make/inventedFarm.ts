@@ -198,6 +198,7 @@ function blockRow(plan: BlockPlan, places: number): FarmRow {
     clusterWeight: plan.clusterWeight,
     clustersPerShoot: plan.clustersPerShoot,
     budbreak: plan.budbreak,
+    grapeKind: "new hybrid",
   };
 }
 

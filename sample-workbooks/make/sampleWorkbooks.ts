@@ -70,6 +70,7 @@ const START: Readonly<Record<Language, { name: string; lines: readonly string[] 
 export function emptySeason(units: UnitSystem = "US", language: Language = "en"): WriteOptions {
   const options = { farm: "", blankLines: 32, units, language };
   const { name, lines } = START[language];
+  const settings = settingRows(language, units);
   return {
     sheets: [
       noticeSheet(name, lines),
@@ -78,9 +79,9 @@ export function emptySeason(units: UnitSystem = "US", language: Language = "en")
       surveySheet(SHEETS.vines, [], { ...options, blankLines: 64 }),
       surveySheet(SHEETS.budCuts, [], options),
       surveySheet(SHEETS.harvest, [], { ...options, blankLines: 12 }),
-      settingsSheet(settingRows(language), { farm: "", language }),
+      settingsSheet(settings, { farm: "", language }),
     ],
-    namedRanges: [...settingNames(settingRows(language), language), ...ownSheets(name)],
+    namedRanges: [...settingNames(settings, language), ...ownSheets(name)],
     properties: properties(lines[0]),
     activeSheet: 0,
   };

@@ -1,17 +1,35 @@
 import type { DataValidation, NamedRange, WriteSheet } from "hucre";
+import type { UnitSystem } from "../../src/domain/units";
 import { SETTINGS, settingNamed, type Setting } from "../../src/survey/settings/settings";
+import { unitFactor } from "../../src/survey/settings/readSettings";
 import { sourceName } from "../../src/survey/settings/settingsTable";
 import type { Language } from "../../src/texts/language";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { FarmRow } from "./farm";
 import { surveySheet, type SurveySheetOptions } from "./surveySheet";
 
+const METRIC_UNIT: Readonly<Record<string, string>> = {
+  in: "cm",
+  ft: "m",
+  lb: "kg",
+  "nodes/ft": "nodes/m",
+};
+
+const unitIn = ({ unit }: Setting, units: UnitSystem) =>
+  units === "metric" ? (METRIC_UNIT[unit] ?? unit) : unit;
+
+/** A figure in the setting's own unit, as it stands beside the unit that is written. */
+function written(setting: Setting, value: number, unit: string): number {
+  return Number((value / unitFactor(setting, unit)!).toPrecision(12));
+}
+
 /** The rows of the Settings sheet: every figure that changes a result, with its unit, source and meaning beside it. */
-export function settingRows(language: Language = "en"): FarmRow[] {
+export function settingRows(language: Language = "en", units: UnitSystem = "US"): FarmRow[] {
   return SETTINGS.map((setting) => ({
     setting: setting.name,
-    value: setting.value,
-    unit: setting.unit,
+    value:
+      setting.kind === "figure" ? written(setting, setting.value, unitIn(setting, units)) : setting.value,
+    unit: unitIn(setting, units),
     source: sourceName(setting),
     meaning: setting.meaning[language],
   }));
@@ -22,7 +40,7 @@ export function settingsSheet(rows: readonly FarmRow[], options: SurveySheetOpti
   return {
     ...surveySheet(SHEETS.settings, rows, options),
     dataValidations: rows.flatMap((row, index) =>
-      valueValidation(settingOf(row), index, options.language ?? "en"),
+      valueValidation(settingOf(row), String(row.unit ?? ""), index, options.language ?? "en"),
     ),
   };
 }
@@ -49,7 +67,12 @@ function settingOf(row: FarmRow): Setting | undefined {
   return settingNamed(String(row.setting));
 }
 
-function valueValidation(setting: Setting | undefined, index: number, language: Language): DataValidation[] {
+function valueValidation(
+  setting: Setting | undefined,
+  unit: string,
+  index: number,
+  language: Language,
+): DataValidation[] {
   if (!setting) return [];
   const shared = {
     range: `B${index + 2}`,
@@ -65,8 +88,8 @@ function valueValidation(setting: Setting | undefined, index: number, language: 
       ...shared,
       type: "decimal",
       operator: "between",
-      formula1: String(setting.least),
-      formula2: String(setting.most),
+      formula1: String(written(setting, setting.least, unit)),
+      formula2: String(written(setting, setting.most, unit)),
     },
   ];
 }

@@ -1,5 +1,5 @@
 import { blockOutlook } from "../survey/crop/blockOutlook";
-import { cropLoadSentence, winterNotes } from "../survey/crop/cropNotes";
+import { cropFigureSentence, cropLoadSentence, winterNotes } from "../survey/crop/cropNotes";
 import { ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
@@ -50,6 +50,7 @@ export const OUTLOOK_COMMAND: Command = {
         const { block, harvests, lacking } = outlook.inputs;
         for (const sentence of [
           ...winterNotes(outlook, language),
+          cropFigureSentence(outlook, language),
           ...outlook.cropLoads.map((pair) => cropLoadSentence(pair, language)),
         ])
           terminal.print(printable(`${block}: ${sentence}`));

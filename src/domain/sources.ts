@@ -199,6 +199,46 @@ export const SOURCES = {
     work: "Klodd, University of Minnesota Enology: a vine dead to the ground, about five suckers kept and one trained",
     mark: "seen",
   },
+  howell: {
+    name: "Howell, MSU",
+    work: "Howell, Michigan State University: Estimating grapevine potential productivity after spring frost or winter bud damage (a secondary bears 35 % of the primary's crop on Concord and Niagara, a tertiary none)",
+    mark: "seen",
+  },
+  vinews2020: {
+    name: "Missouri Vinews 2020",
+    work: "Volenberg, University of Missouri, Vinews 2020 No. 5, 25 May 2020: basal buds of Vivant bear, those of Norton do not",
+    mark: "seen",
+  },
+  vinews2023: {
+    name: "Missouri Vinews 2023",
+    work: "University of Missouri, Vinews 2023 No. 1: half of Norton's primary buds dead is about half of the yield lost",
+    mark: "seen",
+  },
+  frioni2017: {
+    name: "Frioni 2017",
+    work: "Frioni et al. 2017, Scientia Horticulturae 219:302-309: Marquette after frost killed more than 80 % of primary shoots; the next year yielded 61 % more, so 0.62 of a crop was left, and a secondary is worth (0.62 - 0.2) / 0.8",
+    mark: "derived",
+  },
+  batesConcord: {
+    name: "Bates",
+    work: "Bates, Cornell University: Vine size, pruning severity and vine balance, and Vine size: magic number 15 (Concord: 100 nodes balance 1.5 to 2.5 lb of prunings, 120 nearly always overcrop; crop load 15 balanced, below 10 undercropped, above 20 overcropped)",
+    mark: "seen",
+  },
+  awri2022: {
+    name: "AWRI 2022",
+    work: "Australian Wine Research Institute, Technical Review 259, 2022: of the variation between years 60 % lies in bunches a vine, 40 % in their weight; with 0.25 for bunches, weight varies 0.25 x sqrt(40 / 60)",
+    mark: "derived",
+  },
+  delaFuente2015: {
+    name: "de la Fuente 2015",
+    work: "de la Fuente et al. 2015, OENO One 49(1): berries at lag phase weigh 40 to 60 % of their final weight; the spread of the multiplier is worked out from that, about 0.18 in all",
+    mark: "derived",
+  },
+  growerLog2008: {
+    name: "grower's log 2008",
+    work: "A grower's log, 2008: 80 vines pruned in about 4 hours",
+    mark: "derived",
+  },
   skinkis: {
     name: "Oregon State",
     work: "Skinkis, Oregon State University Extension: How to renew a grapevine cordon (yield decline, dead areas, poor spur locations, too few spurs; no percentage given)",

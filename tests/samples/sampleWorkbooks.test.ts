@@ -18,6 +18,14 @@ import type { SheetArea } from "../../src/survey/reading/sheetArea";
 import { numberOf } from "../../src/workbook/file/movableFormula";
 import type { Finding } from "../../src/survey/checks/finding";
 import { readSeason } from "../../src/survey/reading/readSeason";
+import { isSameFigure } from "../../src/survey/settings/setting";
+import {
+  settingOf,
+  shownValue,
+  type SettingId,
+  type SettingValues,
+} from "../../src/survey/settings/settings";
+import { settingsTable } from "../../src/survey/settings/settingsTable";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";
@@ -39,6 +47,30 @@ const WORKBOOKS = [
 ] as const;
 
 const committed = (name: string) => new Uint8Array(readFileSync(join(FOLDER, name)));
+
+test.each(WORKBOOKS.filter(({ name }) => name.includes("metric")))(
+  "$name has metric Settings, none of them other than the sources'",
+  async ({ name }) => {
+    const workbook = await openWorkbookFile(join(FOLDER, name));
+    const areas = await Promise.all(workbook.sheetNames.map((sheet) => workbook.readSheet(sheet)));
+    const { settings, settingProblems } = readSeason(areas);
+    expect(settingProblems).toEqual([]);
+    expect(Object.keys(settings).filter((id) => !isSame(settings, id as SettingId))).toEqual([]);
+    const table = areas.map(settingsTable).find((found) => found !== undefined)!;
+    const unitOf = (setting: string) => table.entries.find((entry) => entry.name === setting)!;
+    // 4 in x 2.54 cm; 0.25 lb x 0.45359237 kg; 5 nodes a foot / 0.3048 m
+    expect(unitOf("Spur spacing")).toMatchObject({ value: 10.16, unit: "cm" });
+    expect(unitOf("Usual cluster weight")).toMatchObject({ value: 0.1133980925, unit: "kg" });
+    expect(unitOf("Nodes by length").value).toBeCloseTo(16.40419948, 8);
+    expect(unitOf("Nodes by length").unit).toBe("nodes/m");
+    expect(table.entries.map(({ unit }) => unit)).not.toEqual(
+      expect.arrayContaining([expect.stringMatching(/^(in|ft|lb|nodes\/ft)$/)]),
+    );
+  },
+);
+
+const isSame = (settings: SettingValues, id: SettingId) =>
+  isSameFigure(shownValue(id, settings), settingOf(id).value);
 
 describe.each(WORKBOOKS)("$name", ({ name, make }) => {
   test("is what the script writes, byte for byte", async () => {

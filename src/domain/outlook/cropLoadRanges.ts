@@ -15,14 +15,14 @@ export interface CropLoadRange {
 }
 
 /**
- * Named ranges of crop load. The published ones are of vinifera in California; for hybrids and Concord no published range
- * was seen, so those stand here from memory and are to be replaced by the farm's own.
+ * Named ranges of crop load: published for vinifera in California and for Concord in New York. For hybrids no published
+ * range was seen, so that one stands here from memory and is to be replaced by the farm's own.
  */
 export const CROP_LOAD_RANGES = [
   { name: "single canopy", low: 4, high: 10, source: "kliewer2005" },
   { name: "divided canopy", low: 5, high: 10, source: "kliewer2005" },
   { name: "hybrids", low: 5, high: 15, source: "from memory, unverified" },
-  { name: "Concord", low: 10, high: 20, source: "from memory, unverified" },
+  { name: "Concord", low: 10, high: 20, source: "batesConcord" },
 ] as const satisfies readonly CropLoadRange[];
 
 export type CropLoadRangeName = (typeof CROP_LOAD_RANGES)[number]["name"];

@@ -6,6 +6,7 @@ import {
   OTHER_SECONDARIES,
 } from "../../texts/outlook";
 import { overHalfSentence, straddleSentence } from "../decide/plan/injurySentences";
+import { blockFigureSentence } from "./blockFigureSentence";
 import type { BlockOutlook, CropLoadOfPair } from "./blockOutlook";
 import { threeDigits } from "./cropWords";
 
@@ -27,6 +28,15 @@ export function winterNotes(outlook: BlockOutlook, language: Language): string[]
         clusters: digits(winter.clusters.likely),
       }),
   ].filter((sentence) => sentence !== undefined);
+}
+
+/** Figures of a block that its crop is worked out with. */
+const CROP_FIGURES = ["secondaryWorth", "basalShoots", "nodesASpur", "clustersPerShoot", "budbreak"] as const;
+
+/** The figures that a block's crop is worked out with, and where each is from. */
+export function cropFigureSentence({ inputs: { figures } }: BlockOutlook, language: Language): string {
+  const basal = figures.basalShoots.value > 0 ? (["basalWorth"] as const) : [];
+  return blockFigureSentence(figures, [...CROP_FIGURES, ...basal], language);
 }
 
 /** Which crop over which prunings, and where that lies against the range of Settings. */

@@ -102,7 +102,7 @@ export function farmFigures(season: Season): readonly FarmFigure[] {
 }
 
 /** Iowa State University Extension, Wine Grower News 247, 2013. */
-const PUBLISHED_MULTIPLIER = 2;
+export const PUBLISHED_MULTIPLIER = 2;
 
 interface Cultivar {
   readonly name: string;

@@ -32,9 +32,13 @@ import { plannedNodes } from "../decide/plan/plannedNodes";
 import { stayingCordons } from "../decide/stayingCordons";
 import { fixedCordons, type Stays } from "../season/fixedCordons";
 import { winterOf } from "../reading/serialDate";
+import { blockFigures, type BlockFigures } from "../season/blockFigures";
 import type { Season, SurveyTable } from "../season/season";
 import { ownHarvests, type OwnHarvests } from "../../domain/outlook/ownHarvests";
 import type { VinePlaces } from "../season/vinePlaces";
+import { PUBLISHED_MULTIPLIER } from "./farmFigures";
+import { isSameFigure } from "../settings/setting";
+import type { SettingValues } from "../settings/settings";
 import { NO_WORD } from "../sheets/words";
 import { choiceId, NO_PLACE, placeKey, placeOf } from "../season/vinePlaces";
 
@@ -87,6 +91,8 @@ export interface BlockOutlookInputs {
   /** Of the year before: the crop whose prunings are those of this winter. */
   readonly pickedBefore: CropBefore | undefined;
   readonly lacking: readonly Lacking[];
+  /** In force in the block, and where each is from. */
+  readonly figures: BlockFigures;
 }
 
 /** A crop in kilograms and the vines that bore it. */
@@ -194,6 +200,8 @@ function inputsOfBlock(
   before: CropBefore | undefined,
 ): BlockOutlookInputs {
   const { settings } = season;
+  const inForce = blockFigures(season)(code);
+  const secondaryWorth = inForce.secondaryWorth.value;
   const figure = (column: string) => usable(places.blockNumber(code, column));
   const entry = places.blockRows().get(code);
   const lacking: Lacking[] = [];
@@ -249,7 +257,7 @@ function inputsOfBlock(
   const ownClusters = figure("clustersPerShoot");
   const clustersPerShoot = fromYears(
     "clustersPerShoot",
-    ownClusters ?? settings.usualClustersAShoot,
+    inForce.clustersPerShoot.value,
     ownClusters === undefined
       ? spreadOfUsual(settings.clustersAShootYearToYear, settings.spreadBetweenFarms, 1)
       : settings.clustersAShootYearToYear,
@@ -267,14 +275,14 @@ function inputsOfBlock(
   if (left && clusterWeight) {
     if (!cuts) lack("budCuts", "assumed");
     const basalWorth = (byRow: NodesOfBlock["left"]) =>
-      settings.basalShootsASpur * settings.worthOfABasalShoot * spursANode(byRow, settings.nodesASpur);
+      inForce.basalShoots.value * inForce.basalWorth.value * spursANode(byRow, inForce.nodesASpur.value);
     const winter: StageFigures = {
       stage: "winter",
       nodes: left,
-      buds: cuts ? fruitfulNodes(cuts.canes, settings.worthOfASecondaryShoot) : exactly("buds", 1),
+      buds: cuts ? fruitfulNodes(cuts.canes, secondaryWorth) : exactly("buds", 1),
       budbreak: shareFromYears(
         "budbreak",
-        ownBudbreak ?? settings.usualBudbreak,
+        inForce.budbreak.value,
         ownBudbreak === undefined
           ? spreadOfUsual(settings.budbreakYearToYear, settings.budbreakBetweenFarms, 0.5)
           : settings.budbreakYearToYear,
@@ -289,15 +297,15 @@ function inputsOfBlock(
       lack("secondaries", "assumed");
       otherSecondaries = {
         ...winter,
-        buds: fruitfulNodes(cuts.otherwise, settings.worthOfASecondaryShoot),
+        buds: fruitfulNodes(cuts.otherwise, secondaryWorth),
       };
     }
   }
   if (shoots && clusterWeight) {
     const worth = cuts?.canes.some((cane) => cane.primaries + cane.secondariesOnly > 0)
-      ? worthOfShoots(cuts.canes, settings.worthOfASecondaryShoot, ownBudbreak ?? settings.usualBudbreak, {
-          perNode: settings.basalShootsASpur * spursANode(nodes.left, settings.nodesASpur),
-          worth: settings.worthOfABasalShoot,
+      ? worthOfShoots(cuts.canes, secondaryWorth, inForce.budbreak.value, {
+          perNode: inForce.basalShoots.value * spursANode(nodes.left, inForce.nodesASpur.value),
+          worth: inForce.basalWorth.value,
         })
       : undefined;
     stages.push({ stage: "shoots", shoots, ...(worth ? { worth } : {}), clustersPerShoot, clusterWeight });
@@ -313,11 +321,7 @@ function inputsOfBlock(
         settings.clusterWeightBetweenClusters,
         Math.max(2, usable(figures?.clustersWeighed) ?? settings.clustersWeighed),
       ),
-      multiplier: fromYears(
-        "lagMultiplier",
-        settings.lagPhaseMultiplier,
-        settings.lagPhaseMultiplierYearToYear,
-      ),
+      multiplier: fromYears("lagMultiplier", settings.lagPhaseMultiplier, multiplierSpread(settings)),
     });
   if (!left && !shoots && !clusters) lack(nodes.left ? "decidedVines" : "countedVines", "needed");
 
@@ -353,6 +357,7 @@ function inputsOfBlock(
     picked: usable(figures?.picked),
     pickedBefore: before && { ...before, vines: before.vines || bearingVines },
     lacking,
+    figures: inForce,
   };
 }
 
@@ -416,6 +421,14 @@ function rowOf(tally: VineTally, number: number): RowTally {
   return row;
 }
 
+/** Between years alone where the farm set its own multiplier; that between farms besides where the published one stands. */
+function multiplierSpread(settings: SettingValues): number {
+  const { lagPhaseMultiplier, lagPhaseMultiplierYearToYear: years } = settings;
+  return isSameFigure(lagPhaseMultiplier, PUBLISHED_MULTIPLIER)
+    ? spreadOfUsual(years, settings.lagPhaseMultiplierBetweenFarms, 1)
+    : years;
+}
+
 /** Spurs for each node left, by the vines of the block; without a vine as long as the usual spur. */
 function spursANode(byRow: NodesOfBlock["left"], usual: number): number {
   const vines = [...(byRow?.values() ?? [])].flat();
@@ -447,7 +460,10 @@ function nodesLeft(
   planned: ReadonlyMap<number, VineNodes> = new Map(),
 ): Map<number, Map<number, VineNodes[]>> {
   const vines = new Map<number, { nodes: number; spurs: number; decided: boolean }>();
-  const usual = season.settings.nodesASpur;
+  const figuresOf = blockFigures(season);
+  const usualOf = new Map(
+    [...places.blockRows().keys()].map((block) => [block, figuresOf(block).nodesASpur.value]),
+  );
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
     const spurs = table.column("liveSpurs")?.usable;
@@ -460,6 +476,7 @@ function nodesLeft(
       if (stays === undefined) vine.decided = false;
       if (!stays) continue;
       const live = spurs?.[index] ?? NaN;
+      const usual = usualOf.get(placeOf(keys[index]).block) ?? season.settings.nodesASpur;
       vine.nodes += live * (perSpur && perSpur[index] >= 0 ? perSpur[index] : usual);
       vine.spurs += live;
       if (!(live >= 0)) vine.decided = false;

@@ -13,14 +13,7 @@ export const BUDGET_SETTINGS = {
   nodeRule: words("Node rule", "30+10", "ohio2023", MEANINGS.nodeRule, NODE_RULE_FORMS),
   belowOnePound: oneOf("Below one pound", "refuse", BELOW_ONE_POUND, "ours", MEANINGS.belowOnePound),
   leastNodesAVine: figure("Least nodes a vine", 0, "nodes", "ours", [0, 500], MEANINGS.leastNodesAVine),
-  mostNodesAVine: figure(
-    "Most nodes a vine",
-    60,
-    "nodes",
-    "from memory, unverified",
-    [1, 500],
-    MEANINGS.mostNodesAVine,
-  ),
+  mostNodesAVine: figure("Most nodes a vine", 60, "nodes", "ncState", [1, 500], MEANINGS.mostNodesAVine),
   nodesByLength: figure("Nodes by length", 5, "nodes/ft", "ohio2023", [0, 18], MEANINGS.nodesByLength),
   injuryRule: oneOf("Injury rule", "Cornell 2014", INJURY_RULE_NAMES, "cornell2014", MEANINGS.injuryRule),
   intervalForDeadBuds: oneOf(

@@ -78,7 +78,7 @@ export const OUTLOOK_SETTINGS = {
   clusterWeightYearToYear: share(
     "Cluster weight, year to year",
     0.2,
-    MEMORY,
+    "awri2022",
     MEANINGS.clusterWeightYearToYear,
   ),
   clusterWeightBetweenClusters: share(
@@ -105,8 +105,8 @@ export const OUTLOOK_SETTINGS = {
   lagPhaseMultiplier: figure("Lag phase multiplier", 2, "", "iowa2013", [1, 5], MEANINGS.lagPhaseMultiplier),
   lagPhaseMultiplierYearToYear: share(
     "Lag phase multiplier, year to year",
-    0.1,
-    MEMORY,
+    0.15,
+    "delaFuente2015",
     MEANINGS.lagPhaseMultiplierYearToYear,
   ),
   clustersWeighed: figure(

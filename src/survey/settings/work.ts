@@ -10,7 +10,7 @@ export const WORK_SETTINGS = {
     "Minutes a vine, pruning",
     3,
     "min",
-    "from memory, unverified",
+    "growerLog2008",
     [0, 240],
     MEANINGS.minutesAVinePruning,
   ),

@@ -1,3 +1,4 @@
+import { GRAPE_KINDS, type GrapeKind } from "../../domain/grapeFigures";
 import { INJURY_RULE_NAMES } from "../../domain/injuryRules";
 import { TRAININGS, type Training } from "../../domain/choice/trainingSystems";
 import { NODE_RULE_FORMS } from "./nodeRules";
@@ -133,6 +134,20 @@ const TRAINING_CHOICES: readonly Choice[] = TRAININGS.map((id) => ({
 const INJURY_RULE_CHOICES: readonly Choice[] = INJURY_RULE_NAMES.map((id) => ({
   id,
   word: { en: id, es: id, fr: id },
+}));
+
+const GRAPE_KIND_SPELLINGS: Readonly<Record<GrapeKind, readonly string[]>> = {
+  american: ["labrusca", "american grape", "americaine"],
+  frenchHybrid: ["french hybrid", "french-american hybrid", "french american"],
+  newHybrid: ["cold hardy hybrid", "cold-hardy hybrid", "new hybrids"],
+  vinifera: ["vitis vinifera", "european"],
+  table: ["table grape", "seedless table", "seedless"],
+};
+
+const GRAPE_KIND_CHOICES: readonly Choice[] = GRAPE_KINDS.map((id) => ({
+  id,
+  word: WORDS.grapeKinds[id],
+  also: GRAPE_KIND_SPELLINGS[id],
 }));
 
 const block: Column = {
@@ -451,6 +466,12 @@ const share = (id: string, header: Text, help: Text, rest: Partial<Column> = {})
   ...rest,
 });
 
+const blockFigure = (
+  id: string,
+  words: { readonly header: Text; readonly help: Text },
+  [least, most]: readonly [least: number, most: number],
+): Column => ({ id, kind: "number", ...words, required: false, least, most, width: 13 });
+
 const blocks: SheetShape = {
   id: "blocks",
   name: WORDS.blocks.name,
@@ -563,6 +584,22 @@ const blocks: SheetShape = {
       width: 16,
     },
     share("budbreak", WORDS.blocks.budbreak.header, WORDS.blocks.budbreak.help),
+    {
+      id: "grapeKind",
+      kind: "choice",
+      ...WORDS.blocks.grapeKind,
+      also: ["grape kind", "type of grape", "tipo de uva", "type de raisin"],
+      required: false,
+      choices: GRAPE_KIND_CHOICES,
+      width: 15,
+    },
+    share("secondaryWorth", WORDS.blocks.secondaryWorth.header, WORDS.blocks.secondaryWorth.help, {
+      width: 15,
+    }),
+    blockFigure("basalShoots", WORDS.blocks.basalShoots, [0, 5]),
+    share("basalWorth", WORDS.blocks.basalWorth.header, WORDS.blocks.basalWorth.help, { width: 15 }),
+    blockFigure("nodesASpur", WORDS.blocks.nodesASpur, [1, 15]),
+    blockFigure("mostNodes", WORDS.blocks.mostNodes, [1, 500]),
   ],
 };
 

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Refusal } from "../../domain/refusal";
+import { blockFigureSentence } from "../../survey/crop/blockFigureSentence";
 import { threeDigits, vineCropIn } from "../../survey/crop/cropWords";
 import type { BlockBudget, RuleBudget } from "../../survey/decide/plan/blockBudgets";
 import type { Injury, NodesOrRefusal } from "../../survey/decide/plan/injuryOfBlocks";
@@ -60,7 +61,7 @@ function result(pane: Pane, page: NodesState, found: NodesResult): TemplateResul
       onChoose: (block) => changePage(pane, "nodes", { block }),
     })}
     ${leave(pane, found, chosen)} ${ruleTable(pane, found, chosen)} ${injuryTable(pane, chosen)}
-    ${spurs(pane, found, chosen)} ${light(pane, found, chosen)}
+    ${spurs(pane, chosen)} ${light(pane, found, chosen)}
     <p class="small quiet">${pane.say(NODES_TEXTS.caution)}</p>`;
 }
 
@@ -113,6 +114,9 @@ function deadBuds(pane: Pane, name: string, injury: Injury | undefined): Templat
   </li>`;
 }
 
+/** Figures of a block that the page works with. */
+const NODE_FIGURES = ["nodeRule", "mostNodes", "nodesASpur"] as const;
+
 function leave(pane: Pane, { settings }: NodesResult, block: BlockBudget): TemplateResult {
   const { nodes, limited, refusal } = block.leave;
   const facts = { nodes: Math.round(nodes ?? 0), rule: block.rules[0].rule, injuryRule: block.injuryRule };
@@ -134,6 +138,9 @@ function leave(pane: Pane, { settings }: NodesResult, block: BlockBudget): Templ
             >${straddleSentence(block, pane.state.language)}</fluent-message-bar
           >`
     }
+    <p class="small" id="block-figures">
+      ${blockFigureSentence(block.figures, NODE_FIGURES, pane.state.language)}
+    </p>
     <div class="buttons">
       ${settingButton(pane, "nodeRule")} ${corrected ? settingButton(pane, "injuryRule") : nothing}
       ${
@@ -212,12 +219,13 @@ function injuryTable(pane: Pane, { corrected, injuryRule }: BlockBudget): Templa
   </table>`;
 }
 
-function spurs(pane: Pane, { settings }: NodesResult, block: BlockBudget): TemplateResult {
-  const { spurs: counted, leave: wanted } = block;
+function spurs(pane: Pane, block: BlockBudget): TemplateResult {
+  const { spurs: counted, leave: wanted, figures, spurLimits } = block;
+  const { most, bearingBasal } = spurLimits;
   const digits = (value: number) => threeDigits(value, pane.state.language);
   const held = (nodes: number) => digits((counted?.mean ?? 0) * nodes);
-  const most = settings.planMostNodesASpur;
-  const short = (wanted.nodes ?? 0) - (counted?.mean ?? 0) * most;
+  const usual = figures.nodesASpur.value;
+  const short = (wanted.nodes ?? 0) - (counted?.mean ?? 0) * (most + bearingBasal);
   return html`<section class="stack">
     <h2>${pane.say(NODES_TEXTS.spurs)}</h2>
     <p id="spurs-carry">
@@ -227,8 +235,8 @@ function spurs(pane: Pane, { settings }: NodesResult, block: BlockBudget): Templ
           : pane.say(NODES_TEXTS.carried, {
               spurs: digits(counted.mean),
               vines: counted.vines,
-              usual: digits(settings.nodesASpur),
-              held: held(settings.nodesASpur),
+              usual: digits(usual),
+              held: held(usual),
               most: digits(most),
               heldMost: held(most),
             })

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { CropOutlook } from "../../domain/outlook/cropOutlook";
 import type { Range } from "../../domain/outlook/productRange";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
-import { cropLoadSentence, winterNotes } from "../../survey/crop/cropNotes";
+import { cropFigureSentence, cropLoadSentence, winterNotes } from "../../survey/crop/cropNotes";
 import { disagreementSentence, ownHarvestsSentence } from "../../survey/crop/harvestSentences";
 import {
   areaCropIn,
@@ -100,6 +100,7 @@ function blockView(pane: Pane, page: OutlookState, outlook: BlockOutlook): Templ
         >`
       : html`<p id="outlook-crop"><strong>${cropWords(pane, page, latest)}</strong></p>
           ${winterNotes(outlook, pane.state.language).map((note) => html`<p class="small winter-note">${note}</p>`)}
+          <p class="small quiet" id="block-figures">${cropFigureSentence(outlook, pane.state.language)}</p>
           ${inputs.otherSecondaries ? settingButton(pane, "secondariesAreWritten") : nothing}
           ${stageBars(pane, page, outlook, stages)} ${spreadView(pane, latest)}
           ${stepsView(pane, page, outlook)} ${loadView(pane, outlook)} ${thinningView(pane, outlook)}

@@ -10,7 +10,7 @@ export const en = {
         "Vines with less than a pound of prunings: refuse (no number; no source seen covers them), flat (the first pound's nodes) or proRata (those times the weight).",
       leastNodesAVine: "A budget below this is raised to it; 0 raises none. No published limit was seen.",
       mostNodesAVine:
-        "A budget above this is cut to it. Often quoted as 50 to 60, Concord 90 and more; no published limit was seen.",
+        "A budget above this is cut to it. Two high-wire cordons of 8 to 15 two-bud spurs hold 32 to 60; Concord carries 100 (Bates), which stands for that cultivar.",
       nodesByLength: "Nodes on each foot of vine spacing for the rule by length; the source gives 4 to 6.",
       injuryRule:
         "Rule that corrects the budget for dead primary buds in blocks that name none. The rules disagree; none is averaged.",
@@ -113,11 +113,12 @@ export const en = {
         "How far cultivars and farms lie around the usual cluster weight, over it; large, so that the farm's own years soon count.",
       clustersAShootYearToYear:
         "Spread of clusters a shoot between years, over the mean; the source says about 25 %, taken here as a standard deviation.",
-      clusterWeightYearToYear: "Spread of the mean cluster weight between years, over the mean.",
+      clusterWeightYearToYear:
+        "Spread of the mean cluster weight between years, over the mean: 0.25 x sqrt(40 / 60) is 0.204 by the source.",
       clusterWeightBetweenClusters:
         "Spread of single clusters in one block, over the mean; says how sure a sample of weighed clusters is.",
       worthOfASecondaryShoot:
-        "Crop of a shoot from a secondary bud over that of one from a primary bud: 0.275 / 0.725, worked out from the 70 to 75 % of the source.",
+        "Crop of a shoot from a secondary bud over that of one from a primary bud: 0.275 / 0.725, worked out from the 70 to 75 % of the source, which is of most eastern and Midwest cultivars. Blocks may have their own; Concord, Niagara, Norton and Marquette have published ones.",
       secondariesAreWritten:
         "Which nodes the live secondaries of the Bud cuts sheet are of: of all nodes, under dead primaries only, or as the counts tell, which asks where they fit both.",
       basalShootsASpur:
@@ -125,7 +126,8 @@ export const en = {
       worthOfABasalShoot: "Clusters of a basal shoot over those of a counted one.",
       lagPhaseMultiplier:
         'Harvest weight over lag-phase weight of a cluster: a fixed 2 in Iowa, "not fixed" in Maryland, 2 for Willamette Pinot noir only by Wolfe.',
-      lagPhaseMultiplierYearToYear: "Spread of the multiplier between years, over the mean.",
+      lagPhaseMultiplierYearToYear:
+        "Spread of the multiplier between years, over the mean; with 0.1 between farms it makes the 0.18 in all of the source.",
       clustersWeighed:
         "Clusters behind a weighed mean, where the Harvest sheet does not say; the source asks for 100 to 200.",
       vinesWereDrawn:
@@ -139,7 +141,7 @@ export const en = {
       budbreakBetweenFarms: "The same for budbreak, in points.",
       lagPhaseMultiplierBetweenFarms: "The same for the lag phase multiplier, over the multiplier.",
       cropLoadRange:
-        "Named range that crop over prunings is held against. The published ones are of vinifera in California.",
+        "Named range that crop over prunings is held against. Single and divided canopies are of vinifera in California, Concord is of New York.",
       clustersAVineInYear2: "Most clusters to leave on a vine in the second year after planting.",
       clustersAVineInYear3:
         "Most clusters to leave on a vine in the third year; the source gives about 10 for the first crop.",
@@ -190,7 +192,7 @@ export const en = {
     },
     work: {
       minutesAVinePruning:
-        "Minutes one person needs to prune a vine. One minute a vine is 13.45 hours an acre at 6 x 9 ft (Cornell labour); time your own crew.",
+        "Minutes one person needs to prune a vine: 80 vines in about 4 hours by the source. One minute a vine is 13.45 hours an acre at 6 x 9 ft (Cornell labour); time your own crew.",
       minutesAVineThinning: "Minutes one person needs to take clusters off a vine; time your own crew.",
       crew: "People who prune at the same time.",
       hoursADay: "Hours each person prunes in a winter day, breaks for warming up not counted.",
@@ -215,6 +217,13 @@ export const en = {
     sides: { left: "left", right: "right", north: "north", south: "south", east: "east", west: "west" },
     conditions: { sound: "sound", injured: "injured", diseased: "diseased", dead: "dead" },
     statuses: { bearing: "bearing", young: "young", missing: "missing", replanted: "replanted" },
+    grapeKinds: {
+      american: "American",
+      frenchHybrid: "French-American",
+      newHybrid: "new hybrid",
+      vinifera: "vinifera",
+      table: "seedless table grape",
+    },
     trainings: { highWire: "high wire", upright: "upright shoots", divided: "divided canopy" },
     block: { header: "Block", help: "Name of the block, as in the Blocks sheet." },
     row: { header: "Row", help: "Number of the row in the block." },
@@ -323,6 +332,27 @@ export const en = {
       clusterWeight: { header: "Cluster weight", help: "Weight of a ripe cluster." },
       clustersPerShoot: { header: "Clusters a shoot", help: "Clusters that a shoot carries on average." },
       budbreak: { header: "Budbreak", help: "Share of counted nodes that grow a shoot." },
+      grapeKind: {
+        header: "Kind of grape",
+        help: "American, French-American, new hybrid, vinifera or seedless table grape: figures published for that kind stand in where the block has none.",
+      },
+      secondaryWorth: {
+        header: "Secondary worth",
+        help: "Crop of a shoot from a secondary bud over that of one from a primary bud, for this block.",
+      },
+      basalShoots: {
+        header: "Basal shoots",
+        help: "Shoots from buds that are not counted, for each spur of this block.",
+      },
+      basalWorth: {
+        header: "Basal worth",
+        help: "Clusters of a basal shoot over those of a counted one; 0 where basal buds do not bear.",
+      },
+      nodesASpur: {
+        header: "Nodes a spur",
+        help: "Count nodes left on a spur of this block, and the most; 1 where the basal bud bears.",
+      },
+      mostNodes: { header: "Most nodes", help: "Most nodes left on a vine of this block." },
     },
     budCuts: {
       "7": { header: "Cut by" },
@@ -1775,6 +1805,16 @@ export const en = {
     sumGaps: "All gaps",
     meanShare: "Mean share of gaps",
   },
+  blockFigures: {
+    figures: "Figures of this block: {figures}.",
+    figure: "{figure} {value} ({from})",
+    block: "Blocks sheet",
+    settings: "Settings",
+    settingsSource: "Settings, {source}",
+    published: "{grape}: {source}",
+    derived: "worked out from {source}",
+    noneOfKind: "No published worth of a secondary shoot was seen for {kind}; Settings stands in.",
+  },
   outlook: {
     stageNames: {
       winter: "Winter: nodes left",
@@ -2837,7 +2877,7 @@ export const en = {
       leavesCorrected: "Leave {nodes} {nodes:node|nodes} on a vine by {rule}, corrected by {injuryRule}.",
       noNumber: "No number for this block: {reason}",
       limitedLeast: "Raised to the least of Settings.",
-      limitedMost: "Held at the most of Settings.",
+      limitedMost: "Held at the most nodes a vine.",
       straddle:
         "The range of dead buds reaches over {edges}, where {injuryRule} changes: {low} at its low end, {high} at its high end. More bud cuts would tell.",
       someNodes: "{nodes} {nodes:node|nodes}",

@@ -13,7 +13,7 @@ export const es: Texts = {
       leastNodesAVine:
         "Un presupuesto menor se sube a esta cifra; 0 no sube ninguno. No se vio límite publicado.",
       mostNodesAVine:
-        "Un presupuesto mayor se recorta a esta cifra. Se oye 50 a 60, Concord 90 o más; no se vio límite publicado.",
+        "Un presupuesto mayor se recorta a esta cifra. Dos cordones altos de 8 a 15 pitones de dos yemas llevan 32 a 60; Concord lleva 100 (Bates), lo que vale para ese cultivar.",
       nodesByLength:
         "Yemas por pie de separación entre plantas para la regla por longitud; la fuente da 4 a 6.",
       injuryRule:
@@ -118,18 +118,20 @@ export const es: Texts = {
         "Cuánto se apartan variedades y fincas del peso de racimo usual; grande, para que pronto cuenten los años propios.",
       clustersAShootYearToYear:
         "Variación de racimos por brote entre años, sobre la media; la fuente dice cerca del 25 %, tomado aquí como desviación estándar.",
-      clusterWeightYearToYear: "Variación del peso medio del racimo entre años, sobre la media.",
+      clusterWeightYearToYear:
+        "Variación del peso medio del racimo entre años, sobre la media: 0.25 x raíz de (40 / 60) da 0.204 según la fuente.",
       clusterWeightBetweenClusters:
         "Variación entre racimos de un cuartel, sobre la media; dice cuán segura es una muestra de racimos pesados.",
       worthOfASecondaryShoot:
-        "Cosecha de un brote de yema secundaria frente a uno de primaria: 0.275 / 0.725, calculado del 70 a 75 % de la fuente.",
+        "Cosecha de un brote de yema secundaria frente a uno de primaria: 0.275 / 0.725, calculado del 70 a 75 % de la fuente, que es de la mayoría de los cultivares del este y del Medio Oeste. Un cuartel puede tener el suyo; Concord, Niagara, Norton y Marquette tienen uno publicado.",
       secondariesAreWritten:
         "De qué yemas son las secundarias vivas de la hoja de cortes: de todas, solo bajo primarias muertas, o según digan los conteos, que preguntan donde caben ambas.",
       basalShootsASpur: "Brotes de yemas no contadas, por pitón; 0 hasta que la finca los cuente.",
       worthOfABasalShoot: "Racimos de un brote basal frente a uno contado.",
       lagPhaseMultiplier:
         'Peso en cosecha sobre peso en fase de pausa: 2 fijo en Iowa, "no fijo" en Maryland, 2 solo para Pinot noir de Willamette según Wolfe.',
-      lagPhaseMultiplierYearToYear: "Variación del multiplicador entre años, sobre la media.",
+      lagPhaseMultiplierYearToYear:
+        "Variación del multiplicador entre años, sobre la media; con 0.1 entre fincas hace los 0.18 en total de la fuente.",
       clustersWeighed:
         "Racimos detrás de una media pesada, donde la hoja Cosecha no lo dice; la fuente pide 100 a 200.",
       vinesWereDrawn:
@@ -143,7 +145,7 @@ export const es: Texts = {
       budbreakBetweenFarms: "Lo mismo para la brotación, en puntos.",
       lagPhaseMultiplierBetweenFarms: "Lo mismo para el multiplicador de la fase de pausa.",
       cropLoadRange:
-        "Rango con nombre con que se compara cosecha sobre poda. Los publicados son de vinifera en California.",
+        "Rango con nombre con que se compara cosecha sobre poda. Follaje sencillo y dividido son de vinifera en California, Concord es de Nueva York.",
       clustersAVineInYear2: "Máximo de racimos por planta en el segundo año tras la plantación.",
       clustersAVineInYear3:
         "Máximo de racimos por planta en el tercer año; la fuente da unos 10 para la primera cosecha.",
@@ -195,7 +197,7 @@ export const es: Texts = {
     },
     work: {
       minutesAVinePruning:
-        "Minutos que una persona necesita por planta. Un minuto por planta son 13.45 horas por acre a 6 x 9 ft (Cornell labour); mida a su cuadrilla.",
+        "Minutos que una persona necesita por planta: 80 plantas en unas 4 horas según la fuente. Un minuto por planta son 13.45 horas por acre a 6 x 9 ft (Cornell labour); mida a su cuadrilla.",
       minutesAVineThinning:
         "Minutos que una persona necesita para quitar racimos de una planta; mida a su cuadrilla.",
       crew: "Personas que podan a la vez.",
@@ -221,6 +223,13 @@ export const es: Texts = {
     sides: { left: "izquierda", right: "derecha", north: "norte", south: "sur", east: "este", west: "oeste" },
     conditions: { sound: "sano", injured: "dañado", diseased: "enfermo", dead: "muerto" },
     statuses: { bearing: "en producción", young: "joven", missing: "faltante", replanted: "replantada" },
+    grapeKinds: {
+      american: "americana",
+      frenchHybrid: "francoamericana",
+      newHybrid: "híbrido nuevo",
+      vinifera: "vinífera",
+      table: "uva de mesa sin semilla",
+    },
     trainings: { highWire: "alambre alto", upright: "brotes erguidos", divided: "follaje dividido" },
     block: { header: "Cuartel", help: "Nombre del cuartel, como en la hoja Cuarteles." },
     row: { header: "Hilera", help: "Número de la hilera en el cuartel." },
@@ -323,6 +332,27 @@ export const es: Texts = {
       clusterWeight: { header: "Peso del racimo", help: "Peso de un racimo maduro." },
       clustersPerShoot: { header: "Racimos por brote", help: "Racimos que lleva un brote en promedio." },
       budbreak: { header: "Brotación", help: "Parte de las yemas contadas que brotan." },
+      grapeKind: {
+        header: "Tipo de uva",
+        help: "Americana, francoamericana, híbrido nuevo, vinífera o uva de mesa sin semilla: las cifras publicadas de ese tipo valen donde el cuartel no tiene las suyas.",
+      },
+      secondaryWorth: {
+        header: "Valor de secundarias",
+        help: "Cosecha de un brote de yema secundaria frente a uno de primaria, en este cuartel.",
+      },
+      basalShoots: {
+        header: "Brotes de base",
+        help: "Brotes de yemas no contadas, por cada pitón de este cuartel.",
+      },
+      basalWorth: {
+        header: "Valor de base",
+        help: "Racimos de un brote de base frente a uno contado; 0 donde las yemas de base no dan fruta.",
+      },
+      nodesASpur: {
+        header: "Yemas por pitón",
+        help: "Yemas contadas que se dejan en un pitón de este cuartel, como máximo; 1 donde la yema de base da fruta.",
+      },
+      mostNodes: { header: "Yemas máximas", help: "Máximo de yemas en una planta de este cuartel." },
     },
     budCuts: {
       "7": { header: "Cortado por" },
@@ -1803,6 +1833,16 @@ export const es: Texts = {
     sumGaps: "Todos los huecos",
     meanShare: "Parte media de huecos",
   },
+  blockFigures: {
+    figures: "Cifras de este cuartel: {figures}.",
+    figure: "{figure} {value} ({from})",
+    block: "hoja Cuarteles",
+    settings: "Ajustes",
+    settingsSource: "Ajustes, {source}",
+    published: "{grape}: {source}",
+    derived: "calculado de {source}",
+    noneOfKind: "No se vio publicado el valor de un brote secundario para {kind}; valen los Ajustes.",
+  },
   outlook: {
     stageNames: {
       winter: "Invierno: yemas dejadas",
@@ -2880,7 +2920,7 @@ export const es: Texts = {
       leavesCorrected: "Deje {nodes} yemas por planta según {rule}, corregido según {injuryRule}.",
       noNumber: "Sin número para este cuartel: {reason}",
       limitedLeast: "Subido al mínimo de los ajustes.",
-      limitedMost: "Limitado al máximo de los ajustes.",
+      limitedMost: "Limitado al máximo de yemas por planta.",
       straddle:
         "El intervalo de yemas muertas pasa por {edges}, donde {injuryRule} cambia: {low} en su extremo bajo, {high} en el alto. Más cortes de yemas lo dirían.",
       someNodes: "{nodes} yemas",

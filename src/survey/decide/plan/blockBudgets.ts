@@ -2,6 +2,7 @@ import { limitedNodes, type LimitedNodes } from "../../../domain/limitedNodes";
 import { nodesAfterEveryRule, nodesAfterInjury, type InjuryAnswer } from "../../../domain/nodesAfterInjury";
 import type { Refusal } from "../../../domain/refusal";
 import { KILOGRAMS_PER_POUND } from "../../../domain/units";
+import { blockFigures, type BlockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
 import { placeOf } from "../../season/vinePlaces";
 import { NODE_RULES, nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
@@ -16,7 +17,7 @@ import {
   type NodesOrRefusal,
   type Straddle,
 } from "./injuryOfBlocks";
-import { spursOn } from "./plannedNodes";
+import { spurLimits, spursOn, type SpurLimits } from "./plannedNodes";
 import { blockRules, weighedVines, woodOf, type WeighedVine, type WeighedVines } from "./vineBudgets";
 
 /** What one node rule leaves on a vine that no winter hurt. */
@@ -52,6 +53,8 @@ export interface BlockBudget {
   /** Spurs on the cordons that stay, a vine: those counted, and the vines that they were counted on. */
   readonly spurs?: { readonly vines: number; readonly mean: number };
   readonly light: readonly LightVine[];
+  readonly figures: BlockFigures;
+  readonly spurLimits: SpurLimits;
 }
 
 /** The buds of a cultivar, pooled over its blocks. */
@@ -77,10 +80,12 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
   const buds = budsCut(season);
   const weights = weighedVines(season);
   const rulesOf = blockRules(season);
+  const figuresOf = blockFigures(season);
+  const limitsOf = spurLimits(season);
   const spurs = spursByBlock(decided);
   const blocks = blocksToBudget(season, buds, weights).map((code): BlockBudget => {
     const block = season.words.wordOf(code);
-    const { nodes: text, injury: injuryRule } = rulesOf(code);
+    const { nodes: text, injury: injuryRule, mostNodes } = rulesOf(code);
     const vines = [...weights.byVine].filter(([key]) => placeOf(key).block === code);
     const wood = woodOf(season, code, weights);
     const rule = nodeRule(text);
@@ -103,7 +108,9 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
       injuryRule,
       corrected: injury && before.nodes !== undefined ? nodesAfterEveryRule(before.nodes, injury.share) : [],
       ...(injury && before.nodes !== undefined && straddled(injuryRule, injury, correct)),
-      leave: leaves(season, injury && before.nodes !== undefined ? correct(injury.share) : before),
+      leave: leaves(season, injury && before.nodes !== undefined ? correct(injury.share) : before, mostNodes),
+      figures: figuresOf(code),
+      spurLimits: limitsOf(code),
       ...(spurs.has(block) && { spurs: spurs.get(block) }),
       light: isBalanced ? lightVines(vines) : [],
     };
@@ -111,10 +118,9 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
   return { blocks, cultivars: cultivarsOf(blocks, (pool) => injuryOf(season, pool)) };
 }
 
-function leaves(season: Season, { nodes, refusal }: NodesOrRefusal): BlockBudget["leave"] {
+function leaves(season: Season, { nodes, refusal }: NodesOrRefusal, most: number): BlockBudget["leave"] {
   if (nodes === undefined) return { refusal };
-  const { leastNodesAVine, mostNodesAVine } = season.settings;
-  return limitedNodes(nodes, leastNodesAVine, mostNodesAVine);
+  return limitedNodes(nodes, season.settings.leastNodesAVine, most);
 }
 
 /** The rule in force, then the published ones that are not it. */

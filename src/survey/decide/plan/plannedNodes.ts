@@ -1,5 +1,6 @@
 import { liveSpursOf } from "../../../domain/choice/liveSpurs";
 import { nodePlan, type NodePlan } from "../../../domain/plan/nodePlan";
+import { blockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
 import type { DecidedVine } from "../decideSeason";
 import { vineBudgets } from "./vineBudgets";
@@ -10,12 +11,39 @@ import { vineBudgets } from "./vineBudgets";
  */
 export function plannedNodes(season: Season): (vine: DecidedVine) => NodePlan | undefined {
   const budgetOf = vineBudgets(season);
-  const least = Math.round(season.settings.planLeastNodesASpur);
-  const most = Math.max(least, Math.round(season.settings.planMostNodesASpur));
+  const limitsOf = spurLimits(season);
   return (vine) => {
+    const { least, most, bearingBasal } = limitsOf(season.words.codeOf(vine.block));
     const spurs = vine.plan.keeps.length === 0 ? undefined : spursOn(vine);
     const budget = budgetOf(vine.block, vine.row, vine.vine).nodes;
-    return budget === undefined || spurs === undefined ? undefined : nodePlan(budget, spurs, least, most);
+    if (budget === undefined || spurs === undefined) return undefined;
+    const plan = nodePlan(budget, spurs, least, most);
+    const borneAtTheBase = Math.floor((spurs - plan.surplusSpurs) * bearingBasal);
+    return { ...plan, short: Math.max(0, plan.short - borneAtTheBase) };
+  };
+}
+
+export interface SpurLimits {
+  readonly least: number;
+  readonly most: number;
+  /** Bearing shoots from uncounted buds on each spur, in counted ones; 0 unless the block cuts to nodes of its own. */
+  readonly bearingBasal: number;
+}
+
+/**
+ * Fewest and most nodes that the plan leaves on a spur, by the number of the block's name: its own nodes a spur are the
+ * most, and where its basal buds bear they make up for nodes that one more on a spur would have been; else those of Settings.
+ */
+export function spurLimits(season: Season): (block: number) => SpurLimits {
+  const figuresOf = blockFigures(season);
+  const { planLeastNodesASpur, planMostNodesASpur } = season.settings;
+  return (block) => {
+    const { nodesASpur, basalShoots, basalWorth } = figuresOf(block);
+    const least = Math.round(planLeastNodesASpur);
+    if (nodesASpur.from !== "block")
+      return { least, most: Math.max(least, Math.round(planMostNodesASpur)), bearingBasal: 0 };
+    const most = Math.round(nodesASpur.value);
+    return { least: Math.min(least, most), most, bearingBasal: basalShoots.value * basalWorth.value };
   };
 }
 

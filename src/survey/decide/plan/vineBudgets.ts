@@ -2,6 +2,7 @@ import { limitedNodes } from "../../../domain/limitedNodes";
 import { nodesAfterInjury } from "../../../domain/nodesAfterInjury";
 import { Refusal } from "../../../domain/refusal";
 import { kilograms, metres } from "../../../domain/units";
+import { blockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
 import type { RegisterEntry } from "../../season/vinePlaces";
 import { NO_PLACE, placeKey, placeOf } from "../../season/vinePlaces";
@@ -31,7 +32,7 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
   const { settings } = season;
   return (blockName, row, vine) => {
     const block = season.words.codeOf(blockName);
-    const { nodes: text, injury } = rulesOf(block);
+    const { nodes: text, injury, mostNodes } = rulesOf(block);
     const rule = nodeRule(text);
     const wood = woodOf(season, block, weights, weights.byVine.get(placeKey(block, row, vine))?.prunings);
     const basis = rule.basis(wood);
@@ -39,7 +40,7 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
       const wanted = rule.nodes(text, wood);
       const share = dead.get(season.words.wordOf(block));
       const injured = share === undefined ? wanted : nodesAfterInjury(wanted, share, injury);
-      const { nodes } = limitedNodes(injured, settings.leastNodesAVine, settings.mostNodesAVine);
+      const { nodes } = limitedNodes(injured, settings.leastNodesAVine, mostNodes);
       return { nodes, basis };
     } catch (problem) {
       if (!(problem instanceof Refusal)) throw problem;
@@ -48,17 +49,19 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
   };
 }
 
-/** The rules in force in a block, by the number of its name: its own in the Blocks sheet, else those of Settings. */
-export function blockRules(season: Season): (block: number) => { nodes: string; injury: string } {
+/** The rules in force in a block, by the number of its name, and the most nodes that a vine is left. */
+export function blockRules(
+  season: Season,
+): (block: number) => { nodes: string; injury: string; mostNodes: number } {
+  const figuresOf = blockFigures(season);
   return (block) => {
     const entry = season.places.blockRows().get(block);
-    const written = (id: string) => {
-      const cell = entry?.table.column(id)?.raw.at(entry.index);
-      return typeof cell === "string" || typeof cell === "number" ? String(cell).trim() : "";
-    };
+    const injury = entry?.table.column("injuryRule")?.raw.at(entry.index);
+    const { nodeRule, mostNodes } = figuresOf(block);
     return {
-      nodes: written("nodeRule") || season.settings.nodeRule,
-      injury: written("injuryRule") || season.settings.injuryRule,
+      nodes: nodeRule.value,
+      injury: (typeof injury === "string" && injury.trim()) || season.settings.injuryRule,
+      mostNodes: mostNodes.value,
     };
   };
 }
