@@ -226,6 +226,13 @@ export class ExcelHost {
 
   private readonly editing = new Map<string, Promise<void>>();
 
+  /** Resolves when a batch of this person's waits for a cell to be left. */
+  waits(who: string): Promise<void> {
+    return new Promise((resolve) => this.onWait.set(who, resolve));
+  }
+
+  private readonly onWait = new Map<string, () => void>();
+
   /** A person brings another workbook to the front until the function that this gives is called. */
   switchAway(who: string): () => void {
     this.away.add(who);
@@ -233,6 +240,17 @@ export class ExcelHost {
   }
 
   private readonly away = new Set<string>();
+
+  /** Keeps the workbook and where everybody is in it; the function that this gives puts all of it back. */
+  keep(): () => void {
+    const putBack = this.book.keep();
+    const places = this.people.map(({ selection, activeSheet }) => ({ selection, activeSheet }));
+    return () => {
+      putBack();
+      this.clearFaults();
+      this.people.forEach((person, index) => Object.assign(person, places[index]));
+    };
+  }
 
   /**
    * What a person can take back with Undo, the last step last: "typed", or the calls of one sync, or of a whole run
@@ -288,6 +306,7 @@ export class ExcelHost {
       message: { body: WireBatch };
     };
     const waits = (flags & DELAY_FOR_CELL_EDIT) !== 0;
+    if (waits && this.editing.has(person.name)) this.onWait.get(person.name)?.();
     if (waits) await this.editing.get(person.name);
     const number = ++this.batches;
     await this.beforeBatch?.(number, person.name);

@@ -315,6 +315,22 @@ export class HostBook {
     return valueCell(input);
   }
 
+  /** Keeps everything as it is now; the function that this gives puts it back, as often as it is called. */
+  keep(): () => void {
+    const sheets = [...this.sheets];
+    const kept = sheets.map((sheet) => copyOf({ ...sheet }));
+    const { structureLocked } = this;
+    const settings = [...this.settings];
+    return () => {
+      for (const sheet of this.sheets) if (!sheets.includes(sheet)) sheet.gone = true;
+      this.sheets = [...sheets];
+      sheets.forEach((sheet, index) => Object.assign(sheet, copyOf(kept[index])));
+      this.structureLocked = structureLocked;
+      this.settings.clear();
+      for (const [key, value] of settings) this.settings.set(key, value);
+    };
+  }
+
   /** Everything in the workbook as plain data, for a comparison of before and after. */
   snapshot(): unknown {
     return this.sheets.map((sheet) => ({
@@ -353,6 +369,15 @@ export class HostBook {
       })),
     }));
   }
+}
+
+/** A copy of whatever a sheet holds; sheets that it points to stay the same. */
+function copyOf<T>(held: T): T {
+  if (typeof held !== "object" || held === null || held instanceof HostSheet) return held;
+  if (held instanceof Map) return new Map([...held].map(([key, value]) => [key, copyOf(value)])) as T;
+  if (held instanceof Set) return new Set(held) as T;
+  if (Array.isArray(held)) return held.map(copyOf) as T;
+  return Object.fromEntries(Object.entries(held).map(([key, value]) => [key, copyOf(value)])) as T;
 }
 
 export function plainArea({ sheet, ...area }: HostArea): unknown {
