@@ -157,6 +157,19 @@ export function columnNamed(shape: SheetShape, words: string): Column | undefine
   return COLUMNS.get(shape)?.get(words);
 }
 
+const WEIGHED = new Map<Column, readonly { readonly name: string; readonly weight: number }[]>();
+
+/** The words that name a column, its own before other spellings; worked out once, since every head is compared with all. */
+function namesOf(column: Column) {
+  const known = WEIGHED.get(column);
+  if (known) return known;
+  const own = new Set(Object.values(column.header).map(plainWords));
+  const names = acceptedHeaders(column).map(plainWords);
+  const weighed = names.map((name) => ({ name, weight: own.has(name) ? 1 : 0.7 }));
+  WEIGHED.set(column, weighed);
+  return weighed;
+}
+
 /**
  * How well an abbreviation can stand for a column, from 0 (not at all) to 1: "Blk" for Block, "LG" for Longest gap.
  *
@@ -166,10 +179,8 @@ export function columnNamed(shape: SheetShape, words: string): Column | undefine
 export function likeness(words: string, column: Column): number {
   const short = words.replace(/[^a-z]/g, "");
   if (short === "") return 0;
-  const own = new Set(Object.values(column.header).map(plainWords));
   let best = 0;
-  for (const name of acceptedHeaders(column).map(plainWords)) {
-    const weight = own.has(name) ? 1 : 0.7;
+  for (const { name, weight } of namesOf(column)) {
     const parts = name.split(" ");
     const initials = parts.map((word) => word[0]).join("");
     if (parts.length > 1 && initials === short) best = Math.max(best, 0.9 * weight);

@@ -87,9 +87,9 @@ function candidateHead(
       [words.slice(0, cut), words.slice(cut)],
       [words.slice(-cut), words.slice(0, -cut)],
     ]) {
-      const column = valueColumn(rest.join(" "));
-      const candidate = column && candidateNamed(name.join(" "));
-      if (candidate) return { name: name.join(" "), side: candidate.side, column, rest: rest.join(" ") };
+      const candidate = candidateNamed(name.join(" "));
+      const column = candidate && valueColumn(rest.join(" "));
+      if (column) return { name: name.join(" "), side: candidate.side, column, rest: rest.join(" ") };
     }
   return undefined;
 }

@@ -226,7 +226,7 @@ export class ExcelHost {
 
   private readonly editing = new Map<string, Promise<void>>();
 
-  /** Resolves when a batch of this person's waits for a cell to be left. */
+  /** Resolves when a batch of this person's that is more than tidying waits for a cell to be left. */
   waits(who: string): Promise<void> {
     return new Promise((resolve) => this.onWait.set(who, resolve));
   }
@@ -306,7 +306,8 @@ export class ExcelHost {
       message: { body: WireBatch };
     };
     const waits = (flags & DELAY_FOR_CELL_EDIT) !== 0;
-    if (waits && this.editing.has(person.name)) this.onWait.get(person.name)?.();
+    const tidies = message.body.Actions.every((action) => isTidying(action, message.body));
+    if (waits && !tidies && this.editing.has(person.name)) this.onWait.get(person.name)?.();
     if (waits) await this.editing.get(person.name);
     const number = ++this.batches;
     await this.beforeBatch?.(number, person.name);
