@@ -71,7 +71,8 @@ function likelyAt(
     : undefined;
 }
 
-function fits(column: Column, cells: readonly CellValue[]): boolean {
+/** True where a column of ours could hold most of these cells. */
+export function fits(column: Column, cells: readonly CellValue[]): boolean {
   const filled = cells.filter((cell) => !isBlank(cell));
   if (filled.length === 0) return column.id === "note";
   const texts = filled.filter((cell) => typeof cell === "string").length;

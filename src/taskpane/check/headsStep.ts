@@ -16,7 +16,7 @@ const SHAPES = Object.values(SHEETS).filter(({ id }) => id !== "settings");
 
 /** Opens the step in which a person says what their own column heads mean. */
 export function openHeads(pane: Pane, sheet: string): void {
-  const { headsOf = [], looked, tables = [] } = pane.state.check;
+  const { looked, tables = [] } = pane.state.check;
   const of = { sheet };
   const isOfSheet = (answer: { readonly sheet: string }) => answer.sheet === of.sheet;
   const kept = looked?.answers.heads?.filter(isOfSheet) ?? [];
@@ -25,15 +25,19 @@ export function openHeads(pane: Pane, sheet: string): void {
   );
   const known = kept.length > 0 ? kept : (asked?.proposals[0]?.heads ?? []);
   const shape = known[0]?.shape ?? tables.find((table) => table.sheet === sheet)?.shape ?? "cordons";
-  const available = headsOf.find(isOfSheet)?.headers ?? [];
   const told = known.flatMap(({ columns }) => Object.entries(columns).map(([head, id]) => [id, head]));
   const units = looked?.answers.units?.filter(isOfSheet) ?? [];
   changeStep(pane, {
     sheet,
     shape,
-    headers: known.length > 0 ? Object.fromEntries(told) : proposeHeads(shape, available),
+    headers: known.length > 0 ? Object.fromEntries(told) : proposed(pane, shape, sheet),
     units: Object.fromEntries(units.map(({ column, unit }) => [column, unit])),
   });
+}
+
+function proposed(pane: Pane, shape: SheetId, sheet: string): Record<string, string> {
+  const heads = pane.state.check.headsOf?.find((one) => one.sheet === sheet);
+  return heads ? proposeHeads(shape, heads) : {};
 }
 
 function changeStep(pane: Pane, heads: HeadsStep | undefined): void {
@@ -65,7 +69,7 @@ export function headsStep(pane: Pane, step: HeadsStep, { headsOf = [], looked }:
         changeStep(pane, {
           ...step,
           shape: shape as SheetId,
-          headers: proposeHeads(shape as SheetId, available),
+          headers: proposed(pane, shape as SheetId, step.sheet),
           units: {},
         }),
     })}

@@ -1,5 +1,7 @@
 import { acceptedHeaders, plainHeader, type Column, type SheetId } from "../../survey/sheets/column";
 import { headWords, plainWords } from "../../survey/reading/headWords";
+import { fits } from "../../survey/reading/likelyColumns";
+import type { SheetArea } from "../../survey/reading/sheetArea";
 import { likelyUnits, type LikelyUnits } from "../../survey/reading/unitByWire";
 import { holdsUnit } from "../../survey/sheets/unit";
 import { SHEETS } from "../../survey/sheets/sheets";
@@ -14,18 +16,24 @@ export function mappableColumns(shape: SheetId): readonly Column[] {
 
 /**
  * A first proposal for what the heads of a sheet mean: the heads that are known anyway, then those that contain a
- * known one as a word.
+ * known one as a word and stand over cells that could be of such a column.
  */
-export function proposeHeads(shape: SheetId, headers: readonly string[]): Record<string, string> {
+export function proposeHeads(
+  shape: SheetId,
+  { headers, area, headerRow }: Omit<SheetHeads, "sheet">,
+): Record<string, string> {
+  const line = headsOfLine(area, headerRow);
+  const rows = area.values.slice(headerRow - area.firstRow + 1, headerRow - area.firstRow + 200);
+  const cellsUnder = (head: string) => rows.map((row) => row[line.indexOf(head)] ?? null);
   const proposal: Record<string, string> = {};
   const free = new Set(headers);
   const take = (
     column: Column,
-    fits: (header: string, accepted: readonly string[], written: string) => boolean,
+    isOf: (header: string, accepted: readonly string[], written: string) => boolean,
   ) => {
     if (column.id in proposal) return;
     const accepted = acceptedHeaders(column);
-    const header = [...free].find((candidate) => fits(plainHeader(candidate), accepted, candidate));
+    const header = [...free].find((candidate) => isOf(plainHeader(candidate), accepted, candidate));
     if (header === undefined) return;
     proposal[column.id] = header;
     free.delete(header);
@@ -36,6 +44,7 @@ export function proposeHeads(shape: SheetId, headers: readonly string[]): Record
       column,
       (header, accepted, written) =>
         !isOfAnother(column, written) &&
+        (rows.length === 0 || fits(column, cellsUnder(written))) &&
         accepted.some((word) => word.length > 2 && ` ${header} `.includes(` ${word} `)),
     );
   return proposal;
@@ -59,6 +68,10 @@ export function openColumns(shape: SheetId, headers: Readonly<Record<string, str
   return SHEETS[shape].columns.filter(({ id, required }) => required && !headers[id]);
 }
 
+function headsOfLine({ values, firstRow }: SheetArea, headerRow: number): string[] {
+  return values[headerRow - firstRow].map((cell) => String(cell ?? "").trim());
+}
+
 /** A measured column that a mapping names under a head without a unit of it, and the units that are offered for it. */
 export interface OpenUnit extends LikelyUnits {
   readonly column: Column;
@@ -72,7 +85,7 @@ export function openUnits(
   system: UnitSystem,
 ): OpenUnit[] {
   const headerIndex = headerRow - area.firstRow;
-  const line = area.values[headerIndex].map((cell) => String(cell ?? "").trim());
+  const line = headsOfLine(area, headerRow);
   const named = SHEETS[shape].columns.filter(({ id }) => id in headers);
   const columns = new Map(named.map((column) => [column, line.indexOf(headers[column.id])]));
   return named.flatMap((column) => {
