@@ -83,6 +83,8 @@ export async function openInputs(
       ...others.map((file): PassedOver => ({ file, reason: "otherFormat" })),
       ...copies.map((file): PassedOver => ({ file, reason: "copy" })),
     ];
+    for (const [file, { doubt }] of farm.csv)
+      if (doubt) terminal.tell(say(COMMAND_LINE.csvDoubt, terminal.language, { file, ...doubt }));
     return { ...farm, words: paths, stamps, passedOver, close };
   } catch (error) {
     await close();

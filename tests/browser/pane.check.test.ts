@@ -263,7 +263,9 @@ describe("the page that checks the counts", () => {
       i < 8 ? "5 + 1" : 6,
       "AB",
     ]);
-    pane = await openPane({ Cordons: [HEAD, ...rows] }, { height: 900 });
+    const vines = ["1.250", "900", 1100, 1400].map((cell, i) => ["North Bench", 1, i + 1, "bearing", cell]);
+    const Vines = [["Block", "Row", "Vine", "Status", "Prunings (g)"], ...vines];
+    pane = await openPane({ Cordons: [HEAD, ...rows], Vines }, { height: 900 });
     await check();
     await open("Not a number: sums (8)");
     await pane.page.getByText("Likely: “5 + 1” becomes 6").first().waitFor();
@@ -281,6 +283,14 @@ describe("the page that checks the counts", () => {
     await pane.page.locator("#take-mends-back").click();
     await pane.page.getByText("Cells brought back: 8.").waitFor();
     expect(await spursOf(1, 3)).toEqual(["5 + 1", "5 + 1"]);
+    await open("Number typed as text");
+    await pane.page.getByText("“1.250” becomes 1250 (or 1.25)").first().waitFor();
+    await pane.button("Change to 1.25").click();
+    await pane.page.getByText("Cells changed: 1.").waitFor();
+    const prunings = await pane.page.evaluate(async () =>
+      (await window.harness.workbook.readSheet("Vines")).values.map((row) => row[4]),
+    );
+    expect(prunings.slice(1)).toEqual([1.25, "900", 1100, 1400]);
   });
 
   test("an unknown layout is opened, one answer given, and the cards are right", async () => {

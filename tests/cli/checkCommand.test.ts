@@ -259,6 +259,14 @@ describe("check", () => {
     );
   });
 
+  test("asks about a letter that Windows and DOS write by the same byte", async () => {
+    const head = "Block;Row;Vine;Side;Cordon;Trunk;Length (m);Positions;Live spurs";
+    const counts = file("dos.csv", Buffer.from(`${head}\nJu\u00a0rez;1;1;left;A;1;1;8;7\n`, "latin1"));
+    const { told } = await run(["gaps", counts]);
+    expect(told).toContain("“Ju\u00a0rez” was read with a no-break space");
+    expect(told).toContain("in a file from DOS it would be “Juárez”");
+  });
+
   test("reads a sheet with a stray cell in its last corner", async () => {
     const text = (cell: string, value: string) => `<c r="${cell}" t="inlineStr"><is><t>${value}</t></is></c>`;
     const headers = ["Block", "Cultivar", "Vine spacing (ft)", "Rows", "Vines"];

@@ -36,14 +36,15 @@ export function mendSentence(mends: readonly CellMend[], language: Language): st
 const MOST_SHOWN = 3;
 
 /** A change of one cell: what it holds and what it would hold. */
-export function changeInWords({ from, to }: CellMend, language: Language): string {
+export function changeInWords({ from, to, other }: CellMend, language: Language): string {
   const written = (value: CellMend["from"]) => {
     if (value === null || value === "") return say(GROUP_TEXTS.blank, language);
     if (typeof value === "number")
       return value > FIRST_DAY ? isoDay(value) : say(NUMBER, language, { value });
     return say(GROUP_TEXTS.word, language, { value: isCellError(value) ? value.error : String(value) });
   };
-  return say(GROUP_TEXTS.becomes, language, { from: written(from), to: written(to) });
+  const change = say(GROUP_TEXTS.becomes, language, { from: written(from), to: written(to) });
+  return other === undefined ? change : say(GROUP_TEXTS.orElse, language, { change, other: written(other) });
 }
 
 /** Serial of 1 January 1980; no count and no length reaches it. */

@@ -1,7 +1,7 @@
 import { countOfText, doubtOfNumber } from "../reading/countOfText";
 import { isoDay, isPlausibleDay, winterOf, yearsLater } from "../reading/serialDate";
 import { textNumber } from "../reading/textNumber";
-import { CELL, type Season } from "../season/season";
+import { CELL, type Season, type SurveyColumn } from "../season/season";
 import type { CellValue } from "../sheets/cell";
 import { unitNamed } from "../sheets/unit";
 import type { Finding } from "./finding";
@@ -15,12 +15,14 @@ export interface CellMend {
   readonly column: number;
   readonly from: CellValue;
   readonly to: string | number | null;
+  /** What it would hold by the other of two readings, the less likely one. */
+  readonly other?: number;
   /** True where nothing else can be meant; else it is what is most likely. */
   readonly isCertain: boolean;
 }
 
 /** The new content of a cell; undefined where nobody can say without looking at the vine. */
-type Mended = { readonly to: CellMend["to"]; readonly isCertain: boolean } | undefined;
+type Mended = Pick<CellMend, "to" | "other" | "isCertain"> | undefined;
 
 /**
  * What would mend a finding, a cell each; none where only a look at the vine tells. A cell that holds a formula is
@@ -56,14 +58,14 @@ function rowsOf({ code, facts }: Finding, { table, index, column }: FindingCell)
 const STRETCHES = new Set(["unknownBlock", "dateOtherYear", "dateInFuture", "unitSlip"]);
 
 /** Three digits behind one point or comma, which somebody may have meant as thousands. */
-const COULD_BE_THOUSANDS = /^\s*[+-]?\d{1,3}[.,]\d{3}\s*$/;
+const COULD_BE_THOUSANDS = /^\s*[+-]?[1-9]\d{0,2}[.,]\d{3}\s*$/;
 
 const MENDS: Readonly<Record<string, ((finding: Finding, cell: FindingCell) => Mended) | undefined>> = {
-  numberAsText: (_, { value }) => {
-    const number = typeof value === "string" ? textNumber(value) : undefined;
-    return number === undefined
-      ? undefined
-      : { to: number, isCertain: !COULD_BE_THOUSANDS.test(String(value)) };
+  numberAsText: (_, { value, column }) => {
+    if (typeof value !== "string") return undefined;
+    if (COULD_BE_THOUSANDS.test(value)) return thousandsOrParts(value, column);
+    const number = textNumber(value);
+    return number === undefined ? undefined : { to: number, isCertain: true };
   },
   notANumber: (_, { value, column }) => {
     if (column.column.kind !== "count") return undefined;
@@ -88,6 +90,20 @@ const MENDS: Readonly<Record<string, ((finding: Finding, cell: FindingCell) => M
     return { to: Number(((value * meant.perUnit) / column.perUnit).toPrecision(3)), isCertain: false };
   },
 };
+
+/** 1.250 as a thousand and as one and a quarter, within the column's limits; the one nearer to its middle first. */
+function thousandsOrParts(text: string, { column, perUnit, numbers }: SurveyColumn): Mended {
+  const { kind, least = -Infinity, most = Infinity } = column;
+  const sorted = numbers.filter((value) => value > 0).sort();
+  const middle = sorted[sorted.length >> 1] as number | undefined;
+  const off = (number: number) =>
+    middle === undefined ? 0 : Math.abs(Math.log((Math.abs(number) * perUnit) / middle));
+  const [to, other] = [Number(text.replace(/[.,]/, "")), textNumber(text)!]
+    .filter((number) => number * perUnit >= least && number * perUnit <= most)
+    .filter((number) => kind !== "count" || Number.isInteger(number))
+    .sort((one, two) => off(one) - off(two));
+  return to === undefined ? undefined : { to, ...(other === undefined ? {} : { other }), isCertain: false };
+}
 
 function nearest({ facts }: Finding): Mended {
   const word = facts["nearest"];

@@ -74,6 +74,7 @@ function actionGroup(pane: Pane, { action, groups }: ActionGroup, buttons: Findi
 function causeItem(pane: Pane, group: FindingGroup, buttons: FindingButtons): TemplateResult {
   const { language } = pane.state;
   const { key, code, severity, findings, mends } = group;
+  const others = otherWays(mends);
   return foldedList(pane, {
     key,
     heading: groupHeading(group, language),
@@ -93,6 +94,11 @@ function causeItem(pane: Pane, group: FindingGroup, buttons: FindingButtons): Te
                   @click=${() => void currentOnly(pane, "check", () => mendFindings(pane, group, mends))}
                   >${pane.say(MEND_TEXTS.all, { cells: mends.length })}</fluent-button
                 >
+                ${
+                  others.length < 2
+                    ? nothing
+                    : mendButton(pane, group, others, pane.say(MEND_TEXTS.allOther, { cells: others.length }))
+                }
               </div>`
       }`,
     buttons: withMend(pane, group, buttons),
@@ -104,19 +110,30 @@ function mendsOf({ mends }: FindingGroup, { sheet, row, columnNumber }: Finding)
   return mends.filter((mend) => mend.sheet === sheet && mend.row === row && mend.column === columnNumber);
 }
 
-/** The button that mends a finding's cell, before the others. */
+/** The same cells by the other of two readings, where there is one. */
+function otherWays(mends: readonly CellMend[]): (CellMend & { readonly to: number })[] {
+  return mends.flatMap(({ other, ...mend }) => (other === undefined ? [] : [{ ...mend, to: other }]));
+}
+
+function mendButton(pane: Pane, group: FindingGroup, mends: readonly CellMend[], label: string) {
+  return html`<fluent-button
+    class="mend"
+    size="small"
+    @click=${() => void currentOnly(pane, "check", () => mendFindings(pane, group, mends))}
+    >${label}</fluent-button
+  >`;
+}
+
+/** The buttons that mend a finding's cell, before the others. */
 function withMend(pane: Pane, group: FindingGroup, buttons: FindingButtons): FindingButtons {
   return (finding) => {
     const mends = mendsOf(group, finding);
-    return html`${
-      mends.length === 0
+    const others = otherWays(mends);
+    return html`${mends.length === 0 ? nothing : mendButton(pane, group, mends, pane.say(MEND_TEXTS.one))}
+    ${
+      others.length === 0
         ? nothing
-        : html`<fluent-button
-            class="mend"
-            size="small"
-            @click=${() => void currentOnly(pane, "check", () => mendFindings(pane, group, mends))}
-            >${pane.say(MEND_TEXTS.one)}</fluent-button
-          >`
+        : mendButton(pane, group, others, pane.say(MEND_TEXTS.other, { to: others[0].to }))
     }
     ${buttons(finding)}`;
   };

@@ -1229,6 +1229,7 @@ export const en = {
       heading: "{title}: {cause} ({findings})",
       cells: "Cells: {cells}",
       becomes: "{from} becomes {to}",
+      orElse: "{change} (or {other})",
       likely: "Likely: {changes}",
       certain: "Certain: {changes}",
       blank: "blank",
@@ -2546,6 +2547,8 @@ export const en = {
         "Set aside in the workbook, so not counted: {findings}. The option --also-set-aside lists them.",
       setAsideHeading: "Set aside, with reason, name and day",
       csvRead: "{file}: read as {encoding}, columns apart by {delimiter}, decimal sign {decimal}",
+      csvDoubt:
+        "{file}: “{text}” was read with a no-break space, as Windows writes it; in a file from DOS it would be “{other}”. Which is right? Save the file as UTF-8 where it is the second.",
       csvUndecided:
         "{file}: read as {encoding}, columns apart by {delimiter}; its commas or points may be of decimals or of thousands, so such cells stay text",
       unknownCommand: "There is no command “{command}”: known are {commands}.",
@@ -2597,6 +2600,8 @@ export const en = {
     mend: {
       all: "Change all: {cells}",
       one: "Change",
+      allOther: "All the other way: {cells}",
+      other: "Change to {to}",
       done: "Cells changed: {cells}.",
       partly: "Cells changed: {cells}. Left alone because they hold something else by now: {left}.",
       takeBack: "Take back the last change: {cells}",

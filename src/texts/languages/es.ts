@@ -1243,6 +1243,7 @@ export const es: Texts = {
       heading: "{title}: {cause} ({findings})",
       cells: "Celdas: {cells}",
       becomes: "{from} pasa a {to}",
+      orElse: "{change} (o {other})",
       likely: "Probable: {changes}",
       certain: "Seguro: {changes}",
       blank: "vacía",
@@ -2590,6 +2591,8 @@ export const es: Texts = {
         "Apartados en el libro y por eso no contados: {findings}. La opción --also-set-aside los enumera.",
       setAsideHeading: "Apartados, con motivo, nombre y día",
       csvRead: "{file}: leído como {encoding}, columnas separadas por {delimiter}, signo decimal {decimal}",
+      csvDoubt:
+        "{file}: «{text}» se leyó con un espacio de no separación, como lo escribe Windows; en un archivo de DOS sería «{other}». ¿Cuál es? Guarde el archivo como UTF-8 si es lo segundo.",
       csvUndecided:
         "{file}: leído como {encoding}, columnas separadas por {delimiter}; sus comas o puntos pueden ser de decimales o de miles y esas celdas quedan como texto",
       unknownCommand: "No existe la orden «{command}»: se conocen {commands}.",
@@ -2641,6 +2644,8 @@ export const es: Texts = {
     mend: {
       all: "Cambiar todas: {cells}",
       one: "Cambiar",
+      allOther: "Todas de la otra manera: {cells}",
+      other: "Cambiar a {to}",
       done: "Celdas cambiadas: {cells}.",
       partly: "Celdas cambiadas: {cells}. Sin tocar porque ya contienen otra cosa: {left}.",
       takeBack: "Deshacer el último cambio: {cells}",

@@ -1265,6 +1265,7 @@ export const fr: Texts = {
       heading: "{title} : {cause} ({findings})",
       cells: "Cellules : {cells}",
       becomes: "{from} devient {to}",
+      orElse: "{change} (ou {other})",
       likely: "Probable : {changes}",
       certain: "Certain : {changes}",
       blank: "vide",
@@ -2621,6 +2622,8 @@ export const fr: Texts = {
         "Mis de côté dans le classeur, donc pas comptés : {findings}. L'option --also-set-aside les énumère.",
       setAsideHeading: "Mis de côté, avec raison, nom et jour",
       csvRead: "{file} : lu en {encoding}, colonnes séparées par {delimiter}, signe décimal {decimal}",
+      csvDoubt:
+        "{file} : « {text} » a été lu avec une espace insécable, comme l'écrit Windows ; dans un fichier de DOS ce serait « {other} ». Lequel est juste ? Enregistrez le fichier en UTF-8 si c'est le second.",
       csvUndecided:
         "{file} : lu en {encoding}, colonnes séparées par {delimiter} ; ses virgules ou points peuvent être de décimales ou de milliers, ces cellules restent du texte",
       unknownCommand: "Il n'y a pas de commande « {command} » : sont connues {commands}.",
@@ -2672,6 +2675,8 @@ export const fr: Texts = {
     mend: {
       all: "Tout changer : {cells}",
       one: "Changer",
+      allOther: "Toutes de l'autre façon : {cells}",
+      other: "Changer en {to}",
       done: "Cellules modifiées : {cells}.",
       partly: "Cellules modifiées : {cells}. Laissées car elles contiennent déjà autre chose : {left}.",
       takeBack: "Annuler la dernière modification : {cells}",

@@ -2,7 +2,7 @@ import Papa from "papaparse";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { BytesDoNotFit, decoded, oneLineEnd, type CsvEncoding, type CsvLayout } from "./csvLines";
 import { csvRecords } from "./csvRecords";
-import { oneByteEncoding } from "./oneByteEncoding";
+import { oneByteEncoding, type LikelyEncoding } from "./oneByteEncoding";
 import type { CsvSource } from "./csvSource";
 import type { ReadLimits } from "./readLimits";
 
@@ -16,6 +16,7 @@ export interface CsvReading {
   readonly decimal: DecimalSign;
   /** Lines before the first record that spreadsheets do not show ("sep=;"). */
   readonly hiddenLines: number;
+  readonly doubt?: LikelyEncoding["doubt"];
 }
 
 const DELIMITERS = [";", "\t", ",", "|"] as const;
@@ -35,9 +36,9 @@ export async function decideCsv(
   limits: ReadLimits,
 ): Promise<{ readonly layout: CsvLayout; readonly reading: CsvReading }> {
   const wide = await wideEncoding(source);
-  const look =
-    (await lookThrough(source, wide ?? "utf-8")) ??
-    (await lookThrough(source, await oneByteEncoding(source)));
+  let look = await lookThrough(source, wide ?? "utf-8");
+  const likely = look ? undefined : await oneByteEncoding(source);
+  if (likely) look = await lookThrough(source, likely.encoding);
   const { encoding, start, lastLineFeed, has } = look!;
   const announced = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i.exec(start);
   const hiddenCharacters = announced?.[0].length ?? 0;
@@ -52,7 +53,7 @@ export async function decideCsv(
     mayHaveDecimalCommas || mayHaveThousandPoints
       ? await decimalSignOf(csvRecords(source, layout, limits), has.points, mayHaveThousandPoints)
       : ".";
-  return { layout, reading: { encoding, delimiter, decimal, hiddenLines } };
+  return { layout, reading: { encoding, delimiter, decimal, hiddenLines, doubt: likely?.doubt } };
 }
 
 /** The start of a long text without its last line, which may go on. */

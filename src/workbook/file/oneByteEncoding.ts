@@ -1,3 +1,4 @@
+import { unitNamed } from "../../survey/sheets/unit";
 import type { CsvSource } from "./csvSource";
 
 /** Encodings of a byte a letter in which spreadsheets have written csv files: Windows, old Macs, DOS. */
@@ -19,33 +20,52 @@ export function oneByteDecoder(encoding: OneByteEncoding): (chunk?: Uint8Array) 
     ).join("");
 }
 
+/** What a file of a byte a letter was taken for. */
+export interface LikelyEncoding {
+  readonly encoding: OneByteEncoding;
+  /** A word with a no-break space of Windows that could be one with an \u00e1 of DOS, where nothing in the file tells. */
+  readonly doubt?: { readonly text: string; readonly other: string };
+}
+
 /**
  * The encoding in which the names of a file read like words of our languages: that of Windows unless its letters make
- * none, as in Vi\u00a4edo, which DOS wrote for Vi\u00f1edo.
+ * none, as in Vi\u00a4edo, which DOS wrote for Vi\u00f1edo, or its no-break spaces part what are no words, as in Guzm n.
  */
-export async function oneByteEncoding(source: CsvSource): Promise<OneByteEncoding> {
+export async function oneByteEncoding(source: CsvSource): Promise<LikelyEncoding> {
   const readings = (["windows-1252", "macintosh", "cp850"] as const).map((encoding) => ({
     encoding,
     decode: oneByteDecoder(encoding),
     likeness: 0,
     word: "",
   }));
+  const [windows, , dos] = readings;
+  let spaced: string | undefined;
   for await (const chunk of source.chunks())
     for (const reading of readings) {
       const text = reading.word + reading.decode(chunk);
       const end = lastWordStart(text);
-      reading.likeness += likeness(text.slice(0, end));
+      const words = text.slice(0, end);
+      reading.likeness += likeness(words);
+      if (reading === windows && words.includes(NO_BREAK)) spaced ??= couldBeOneWord(words);
       reading.word = text.length - end > LONGEST_WORD ? "" : text.slice(end);
     }
   for (const reading of readings) reading.likeness += likeness(reading.word);
-  const [windows] = readings;
-  if (windows.likeness >= 0) return windows.encoding;
-  return readings.reduce((best, one) => (one.likeness > best.likeness ? one : best)).encoding;
+  if (windows.likeness < 0)
+    return { encoding: readings.reduce((best, one) => (one.likeness > best.likeness ? one : best)).encoding };
+  spaced ??= couldBeOneWord(windows.word);
+  return spaced !== undefined && windows.likeness === 0 && dos.likeness > 0
+    ? { encoding: windows.encoding, doubt: { text: spaced, other: spaced.replaceAll(NO_BREAK, "\u00e1") } }
+    : { encoding: windows.encoding };
 }
 
 const BETWEEN_WORDS = /[ \t\r\n,;|"\d]/;
 const LONGEST_WORD = 1000;
-const WORDS = /[^\s,;|"\d]+/g;
+const WORDS = /[^ \t\r\n,;|"\d]+/g;
+/** What Windows writes between words that stay together; the same byte is \u00e1 in DOS. */
+const NO_BREAK = "\u00a0";
+/** Two consonants with which words of our languages begin. */
+const BEGINNING =
+  /^(?:[bcfgkptdvw]r|[bcfgkps]l|[cgkps]n|[cgprstw]h|s[ckmpqtw]|[tdz]w|ts|ps|pt|qu|ll|mc|[^aeiouy][aeiouy\u00df-\u00ff]|[aeiouy\u00df-\u00ff])/i;
 const BEYOND_ASCII = /[\u0080-\uffff]/;
 const ELISION = /^(?:[cdjlmnst]|\p{L}{0,5}qu)\u2019\p{L}/iu;
 const VOWELS = /[aeiouy\u00e0-\u00ff]/i;
@@ -65,10 +85,27 @@ function likeness(text: string): number {
     const plain = word.replace(/[^A-Za-z]/g, "");
     if (plain.length < 2) continue;
     const isUpper = plain === plain.toUpperCase();
+    if (mayBeOneWord(word) && !word.split(NO_BREAK).every(isWordLike)) sum -= 3;
     for (let at = 0; at < word.length; at++)
-      if (word.charCodeAt(at) > 127) sum += letterFits(word, at, isUpper);
+      if (word.charCodeAt(at) > 127 && word[at] !== NO_BREAK) sum += letterFits(word, at, isUpper);
   }
   return sum;
+}
+
+/** True for a text in which every no-break space could be a letter: small ones follow it. */
+function mayBeOneWord(word: string): boolean {
+  return /^\p{L}*(?:\u00a0\p{Ll}+)+$/u.test(word);
+}
+
+function couldBeOneWord(text: string): string | undefined {
+  return [...text.matchAll(WORDS)].find(([word]) => mayBeOneWord(word))?.[0];
+}
+
+/** True for a unit and for letters with a vowel that begin as words do. */
+function isWordLike(part: string): boolean {
+  if (part === "") return true;
+  const isUnit = part === part.toLowerCase() && unitNamed(part) !== undefined;
+  return isUnit || (VOWELS.test(part) && BEGINNING.test(part));
 }
 
 function letterFits(word: string, at: number, isUpper: boolean): number {

@@ -113,6 +113,34 @@ test("numbers stored as text are certain, but not where a point may stand for th
   ]);
 });
 
+// Cordons of 3 ft: 1250 ft is none, so 1.25 alone is offered. Prunings of 900 to 1400 g: 1250 g is like them, 1.25 g is
+// not; 1250 kg or oz (35 kg) no vine gives. A count is whole: 1250 spurs are more than any cordon has.
+test.each([
+  ["Length (ft)", ["1.250", 3, 3], [1.25, undefined]],
+  ["Prunings (g)", ["1.250", 900, 1100, 1400], [1250, 1.25]],
+  ["Prunings (kg)", ["1.250", 1.1, 1.2, 1.4], [1.25, undefined]],
+  ["Prunings (oz)", ["1,250", 20, 30, 35], [1.25, undefined]],
+  ["Prunings (g)", ["1.250", "1.300", "1.100"], [1250, 1.25]],
+  ["Live spurs", ["1.250", 5, 6], undefined],
+])("of thousands and parts under %s, %j, the likely one stands first", (head, cells, expected) => {
+  const isVine = head.startsWith("Prunings");
+  const keys = isVine
+    ? ["Block", "Row", "Vine", "Status"]
+    : ["Block", "Row", "Vine", "Side", "Cordon", "Trunk"];
+  const heads = [...keys, ...(isVine ? [] : ["Positions"]), head];
+  const rows = cells.map((cell, i) => [
+    ...["North Bench", 1, i + 1],
+    ...(isVine ? ["bearing"] : ["left", "A", 1, 8]),
+    cell,
+  ]);
+  const season = readSeason([areaOf(isVine ? "Vines" : "Cordons", [heads, ...rows])]);
+  const [own] = group(findingGroups(allFindings(season), season), "numberAsText");
+  const [mend] = own.mends;
+  expect(mend && [mend.to, mend.other]).toEqual(expected);
+  expect(own.mends.every(({ isCertain }) => !isCertain)).toBe(true);
+  if (mend?.other === 1.25) expect(mendSentence([mend], "en")).toBe("Likely: “1.250” becomes 1250 (or 1.25)");
+});
+
 test("what one person counted is that person's; a formula is never offered to be changed", () => {
   const groups = groupsOf(cordons((row, i) => i < 4 && (row[8] = 9)));
   expect(group(groups, "spursAbovePositions").map(({ cause }) => cause)).toEqual([

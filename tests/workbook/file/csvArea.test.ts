@@ -105,7 +105,7 @@ test("takes words from any usual encoding", async () => {
 /** Bytes of texts in code pages that Node does not write, by the table of each (unicode.org, VENDORS/MICSFT and APPLE). */
 const CODE_PAGES = {
   macintosh: { é: 0x8e, ñ: 0x96, ô: 0x99, á: 0x87, ú: 0x9c, í: 0x92, Ñ: 0x84, ç: 0x8d },
-  cp850: { é: 0x82, ñ: 0xa4, ô: 0x93, ú: 0xa3, í: 0xa1, Ñ: 0xa5, ç: 0x87, "½": 0xab },
+  cp850: { á: 0xa0, é: 0x82, ñ: 0xa4, ô: 0x93, ú: 0xa3, í: 0xa1, Ñ: 0xa5, ç: 0x87, "½": 0xab },
 } as const;
 const inCodePage = (text: string, page: Readonly<Record<string, number>>) =>
   Uint8Array.from([...text], (letter) => page[letter] ?? letter.charCodeAt(0));
@@ -122,6 +122,13 @@ test.each([
   ["cp850", "García Núñez"],
   ["cp850", "VIÑEDO"],
   ["cp850", "Façade"],
+  ["cp850", "Guzmán"],
+  ["cp850", "Tomás"],
+  ["cp850", "Málaga"],
+  ["cp850", "Sánchez"],
+  ["cp850", "parcela más alta"],
+  ["cp850", "cuadrángulo"],
+  ["cp850", "árbol"],
 ] as const)("a name that %s wrote is read as %s", async (encoding, name) => {
   const { area, reading } = await read(inCodePage(`Block,Row\n${name},1\n`, CODE_PAGES[encoding]));
   expect(reading).toMatchObject({ encoding });
@@ -133,6 +140,15 @@ test.each([
   "Côte Bénie",
   "Château l’Été",
   "North\u00a0Bench",
+  "Block\u00a0B",
+  "Row\u00a0B\u00a0left",
+  "CLOS\u00a0B",
+  "clos\u00a0neuf",
+  "pruned\u00a0by",
+  "2\u00a0m",
+  "Yield\u00a0kg",
+  "Hauteur\u00a0:",
+  "north \u00a0 bench",
   "clôture à 2 m – dehors",
   "5 ½ ft",
   "cœur",
@@ -141,6 +157,16 @@ test.each([
   const { area, reading } = await read(inCodePage(`Block,Row\n${name},1\n`, high));
   expect(reading).toMatchObject({ encoding: "windows-1252" });
   expect(area.values[1]).toEqual([name, 1]);
+});
+
+test.each([
+  ["Ju\u00a0rez", "Juárez"],
+  ["clos\u00a0neuf", "closáneuf"],
+])("where nothing tells a no-break space from an á, %j is asked about", async (text, other) => {
+  const { reading } = await read(inCodePage(`Block,Row\n${text},1\n`, {}));
+  expect(reading).toMatchObject({ encoding: "windows-1252", doubt: { text, other } });
+  const sure = await read(inCodePage(`Block,Row\n${text},1\nVi\u00f1edo,2\n`, {}));
+  expect(sure.reading!.doubt).toBeUndefined();
 });
 
 test.each(["utf16le", "utf16be"] as const)(

@@ -122,7 +122,7 @@ async function readWhole(bytes: Uint8Array) {
       : bytes[0] === 0xfe && bytes[1] === 0xff
         ? "utf-16be"
         : (wideByZeros(bytes) ??
-          (fits("utf-8") ? "utf-8" : await oneByteEncoding(bytesSource("counts.csv", bytes))));
+          (fits("utf-8") ? "utf-8" : (await oneByteEncoding(bytesSource("counts.csv", bytes))).encoding));
   const decoder = encoding === "cp850" ? undefined : new TextDecoder(encoding);
   const decoded = decoder
     ? decoder.decode(bytes, { stream: true }) + decoder.decode()

@@ -68,6 +68,6 @@ test("a word of a million letters does not hold up the choice of an encoding", a
   const word = "x".repeat(1_000_000);
   const bytes = new Uint8Array(Buffer.from(`Block;Row\n${word};${word}\nVi\u00f1edo;1\n`, "latin1"));
   const start = performance.now();
-  expect(await oneByteEncoding(bytesSource("a.csv", bytes))).toBe("windows-1252");
+  expect(await oneByteEncoding(bytesSource("a.csv", bytes))).toEqual({ encoding: "windows-1252" });
   expect(performance.now() - start).toBeLessThan(10_000);
 });
