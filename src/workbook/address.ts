@@ -19,8 +19,8 @@ export function holdsCell(
   return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
 }
 
-const LAST_ROW = 1_048_576;
-const LAST_COLUMN = 16_384;
+export const LAST_ROW = 1_048_576;
+export const LAST_COLUMN = 16_384;
 
 /**
  * The rectangles of an address as Excel writes it: "Sheet!A1:B2", "A1,C3", whole rows "3:5", whole columns "B:B".

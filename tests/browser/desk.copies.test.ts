@@ -225,6 +225,33 @@ describe("copies saved from the desk page, as other programs read them", () => {
     expect(book.Sheets.Vines.D4.v).toEqual(new Date(Date.UTC(2026, 2, 1)));
   });
 
+  test("formats and rules for typing follow their rows where rows were inserted and deleted", async () => {
+    await open(await vines());
+    await page.evaluate(() => {
+      const sheet = (window as unknown as Opened).engine.getActiveWorkbook()!.getActiveSheet();
+      sheet.insertRowsBefore(2, 2);
+      sheet.deleteRow(1);
+    });
+    await page.waitForTimeout(150);
+    await write("Vines", [
+      { row: 2, column: 1, value: "Creek Side" },
+      { row: 2, column: 2, value: 6 },
+    ]);
+    const { copy, notKept } = await save();
+    expect(notKept).toEqual({});
+    const sheet = await readAgain(copy);
+    // The row of North Bench went, two came before the one of Creek Side, which is now in row 4.
+    expect([2, 3, 4].map((row) => sheet.getCell(row, 2).value)).toEqual([6, null, 2]);
+    expect(sheet.getCell("F1").value).toEqual({ formula: "SUM(Vines[Count])", result: 8 });
+    expect([2, 4].map((row) => sheet.getCell(row, 2).numFmt)).toEqual(["0.0", "0.0"]);
+    expect(sheet.getCell("D4").numFmt).toBe("yyyy-mm-dd");
+    expect([4, 5].map((row) => sheet.getCell(row, 2).dataValidation?.type)).toEqual(["whole", undefined]);
+    expect(textOf(copy, "xl/tables/table1.xml")).toMatch(/<table [^>]*\bref="A1:D4"/);
+    const [{ ref }] = (sheet as unknown as { conditionalFormattings: { ref: string }[] })
+      .conditionalFormattings;
+    expect(ref).toBe("B2:B4");
+  });
+
   const OFFICE = {
     sheets: [
       {
@@ -341,7 +368,12 @@ describe("copies saved from the desk page, as other programs read them", () => {
   });
 
   test.each<[string, string, object]>([
-    ["rows inserted", "book.getActiveSheet().insertRowBefore(1)", { moved: ["Vines"] }],
+    ["rows inserted", "book.getActiveSheet().insertRowBefore(1)", {}],
+    [
+      "rows deleted, the heads of a table among them",
+      "book.getActiveSheet().deleteRow(0)",
+      { moved: ["Vines"] },
+    ],
     ["columns deleted", "book.getActiveSheet().deleteColumn(1)", { moved: ["Vines"] }],
     ["a sheet added", "book.insertSheet('Mine')", { addedSheets: ["Mine"] }],
     ["a sheet renamed", "book.getActiveSheet().setName('Mine')", { addedSheets: ["Mine"] }],

@@ -31,7 +31,7 @@ import type { FWorkbook, FWorksheet } from "./fWorkbook";
 import { GrowingTables } from "./growingTables";
 import { PageChanges } from "./pageChanges";
 import type { LoadedSheet } from "./loadWorkbook";
-import type { Area } from "./sheetLook";
+import { cellArea, type Area } from "./sheetLook";
 import { columnWidths, frozenHeader, ownSheetCells, rowHeights, type Matrix } from "./ownSheetData";
 
 /** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
@@ -123,6 +123,15 @@ export class DeskWorkbook implements SurveyWorkbook {
     const cells = this.sheet(name).getSheet().getCellMatrix();
     const styles = this.workbook.getWorkbook().getStyles();
     return (row, column) => styles.getStyleByCell(cells.getValue(row - 1, column - 1))?.n?.pattern;
+  }
+
+  /** Number of a cell's style among those of the file, by row and column from 1; undefined for one set on the page. */
+  styleOf(name: string): (row: number, column: number) => number | undefined {
+    const cells = this.sheet(name).getSheet().getCellMatrix();
+    return (row, column) => {
+      const style = cells.getValue(row - 1, column - 1)?.s;
+      return typeof style === "string" && style.startsWith("style-") ? Number(style.slice(6)) : undefined;
+    };
   }
 
   /** The areas of a sheet that one formula each fills. */
@@ -431,13 +440,6 @@ const COLUMNS_BEFORE = 3;
 
 /** Milliseconds after which a calculation that does not end is no longer waited for. */
 const LONGEST_CALCULATION = 20_000;
-
-const cellArea = ({ startRow, endRow, startColumn, endColumn }: Area): CellArea => ({
-  firstRow: startRow + 1,
-  lastRow: endRow + 1,
-  firstColumn: startColumn + 1,
-  lastColumn: endColumn + 1,
-});
 function withoutTexts(formula: string): string {
   return formula.replace(/"(?:[^"]|"")*"/g, "0");
 }

@@ -4,6 +4,7 @@ import { cellName } from "../address";
 import type { FileCellWrite } from "../file/cellSplices";
 import { FileWorkbook } from "../file/fileWorkbook";
 import { isArrayFormula } from "../file/isArrayFormula";
+import { insertedAreas, type RowStep } from "../file/movedReferences";
 import { DAYS_TO_1904 } from "../file/sheetRows";
 import type { DeskWorkbook } from "./deskWorkbook";
 import { loadWorkbook, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
@@ -24,8 +25,11 @@ export interface SavedCopy {
  */
 export async function savedCopy(file: string, original: Uint8Array, desk: DeskWorkbook): Promise<SavedCopy> {
   await desk.calculated();
-  const loaded = await loadWorkbook(file, original);
   const copy = await FileWorkbook.open(file, original);
+  const followed = new Map<string, readonly RowStep[]>();
+  for (const [sheet, steps] of desk.pageChanges.movedRows())
+    if (await copy.moveRows(sheet, steps)) followed.set(sheet, steps);
+  const loaded = await loadWorkbook(file, copy.bytes());
   const isOwn = (name: string) => desk.ownContents.has(name.toLowerCase());
   const asText: string[] = [];
   const areas = new Map<string, SheetArea>();
@@ -52,6 +56,8 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
         asText.push(`${name}!${cellName(row, column)}`);
         return { row, column, value: formula };
       });
+      const looks = insertedLooks(areas.get(name)!, followed.get(name) ?? [], desk.styleOf(name));
+      if (looks.length > 0) await copy.writeCells(name, looks);
       if (writes.length > 0) await copy.writeCells(name, writes);
     }
   }
@@ -59,7 +65,7 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
   for (const key of (await copy.readFlags("")).keys())
     if (!flags.has(key)) await copy.writeFlag(key, undefined);
   for (const [key, value] of flags) await copy.writeFlag(key, value);
-  const notKept = new Map<PageChange | "formulas", string[]>(desk.pageChanges.list(loaded, isOwn));
+  const notKept = new Map<PageChange | "formulas", string[]>(desk.pageChanges.list(loaded, followed, isOwn));
   if (asText.length > 0) notKept.set("formulas", asText);
   return { bytes: copy.bytes(), notKept };
 }
@@ -136,6 +142,24 @@ function changes(
     }
   }
   return writes;
+}
+
+/** Blank cells of rows that were inserted, as they look on the page; as wide as what stands on the sheet. */
+function insertedLooks(
+  { firstColumn, values }: SheetArea,
+  steps: readonly RowStep[],
+  styleOf: (row: number, column: number) => number | undefined,
+): FileCellWrite[] {
+  const lastColumn = firstColumn + (values[0]?.length ?? 0) - 1;
+  return insertedAreas(steps).flatMap(({ firstRow, lastRow }) => {
+    const looks: FileCellWrite[] = [];
+    for (let row = firstRow; row <= lastRow; row++)
+      for (let column = 1; column <= lastColumn; column++) {
+        const style = styleOf(row, column) ?? 0;
+        if (style > 0) looks.push({ row, column, value: null, style });
+      }
+    return looks;
+  });
 }
 
 /** The cells that a formula fills, as a file tells them of an array; undefined for one that is no array. */

@@ -1,4 +1,5 @@
 import { BooleanNumber, type IRange } from "@univerjs/core";
+import type { CellArea } from "../address";
 import type { ReadLimits } from "../file/readLimits";
 import { numberOf } from "../file/movableFormula";
 import type { WorkbookPackage } from "../file/workbookPackage";
@@ -96,6 +97,14 @@ class LookCollector implements XmlListener, SheetLook {
     for (let column = Number(min); column <= last; column++) this.widths.set(column - 1, Number(width));
   }
 }
+
+/** The same rectangle with rows and columns counted from 1. */
+export const cellArea = ({ startRow, endRow, startColumn, endColumn }: Area): CellArea => ({
+  firstRow: startRow + 1,
+  lastRow: endRow + 1,
+  firstColumn: startColumn + 1,
+  lastColumn: endColumn + 1,
+});
 
 /** The cells of "B2:D9" or "B2". */
 export function areaOf(ref: string): Area {

@@ -4,9 +4,11 @@ import { shownFormula, storedFormula } from "../storedFormula";
 import type { CellWrite } from "../surveyWorkbook";
 import { cellXml } from "./ownSheetXml";
 import { numberOf } from "./movableFormula";
+import { unshared } from "./sharedFormulas";
 import { DAYS_TO_1904 } from "./sheetRows";
 import {
   MalformedPart,
+  plainText,
   spliced,
   xmlAttribute,
   xmlSpans,
@@ -45,10 +47,15 @@ const PLAIN_STORAGE: CellStorage = {
 
 /** The sheet with these cells written; every other cell keeps its bytes, a written one keeps its style. */
 export function withCells(
-  xml: string,
+  before: string,
   cells: readonly FileCellWrite[],
   storage: CellStorage = PLAIN_STORAGE,
 ): string {
+  const changed = new Map(cells.map((cell) => [cellName(cell.row, cell.column), cell]));
+  const xml = unshared(before, (place, formula) => {
+    const cell = changed.get(place);
+    return cell !== undefined && !("formula" in cell && cell.formula === shownFormula(formula));
+  });
   const shape = xmlSpans(
     xml,
     (path) =>
@@ -246,10 +253,4 @@ function storedValue(shown: CellValue | undefined): [type: string, value: string
   if (typeof shown === "object") return ["e", shown.error];
   if (typeof shown === "boolean") return ["b", shown ? "1" : "0"];
   return typeof shown === "string" ? ["str", shown] : ["", String(shown)];
-}
-
-const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
-
-function plainText(xml: string): string {
-  return xml.replace(/&(amp|lt|gt|quot|apos);/g, (_whole, name: string) => ENTITIES[name]);
 }

@@ -4,7 +4,15 @@ import { freeNumber } from "./freeNumber";
 import type { PackageEditor } from "./packageEditor";
 import { resolvePart, type Relationship } from "./relationships";
 import type { WorkbookOutline } from "./workbookOutline";
-import { spliced, xmlAttribute, xmlSpans, type Splice, type XmlRoot, type XmlSpan } from "./xmlSpans";
+import {
+  spliced,
+  withAttribute,
+  xmlAttribute,
+  xmlSpans,
+  type Splice,
+  type XmlRoot,
+  type XmlSpan,
+} from "./xmlSpans";
 
 const CONTENT_TYPES = "[Content_Types].xml";
 const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
@@ -115,12 +123,12 @@ export async function removeOwnSheet(
     for (const span of names) {
       const local = Number(span.attributes.localSheetId ?? -1);
       if (local === index) splices.push({ start: span.start, end: span.end, text: "" });
-      else if (local > index) splices.push(changedAttribute(xml, span, "localSheetId", String(local - 1)));
+      else if (local > index) splices.push(withAttribute(xml, span, "localSheetId", String(local - 1)));
     }
   for (const view of shape.spans.filter((span) => span.name === "workbookView"))
     for (const attribute of ["activeTab", "firstSheet"]) {
       const tab = Number(view.attributes[attribute] ?? 0);
-      if (tab > 0 && tab >= index) splices.push(changedAttribute(xml, view, attribute, String(tab - 1)));
+      if (tab > 0 && tab >= index) splices.push(withAttribute(xml, view, attribute, String(tab - 1)));
     }
   editor.put(outline.workbookPart, spliced(xml, splices));
   await removeRelationTo(editor, outline.workbookPart, part);
@@ -248,18 +256,6 @@ export function insertedAtEnd(xml: string, shape: XmlRoot, text: string): string
 }
 
 /** The opening tag of an element with another value of an attribute that it has. */
-function changedAttribute(xml: string, span: XmlSpan, name: string, value: string): Splice {
-  const tag = xml.slice(span.start, span.openEnd);
-  return {
-    start: span.start,
-    end: span.openEnd,
-    text: tag.replace(
-      new RegExp(`(\\s${name}\\s*=\\s*)("[^"]*"|'[^']*')`),
-      (_whole, before: string) => `${before}"${xmlAttribute(value)}"`,
-    ),
-  };
-}
-
 function relationsPart(part: string): string {
   const slash = part.lastIndexOf("/") + 1;
   return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;

@@ -31,6 +31,8 @@ import { freeNumber } from "./freeNumber";
 import { flagsXml } from "./flagsXml";
 import { flagsOf, keptFlags } from "./keptFlags";
 import { hasMarks, isProtectedSheet, markStyle, withMarks } from "./markXml";
+import type { RowStep } from "./movedReferences";
+import { moveRows } from "./moveRows";
 import { openPackage, type OpenWorkbook } from "./openWorkbook";
 import { drawingOf, putOwnCharts, removeDrawing } from "./ownCharts";
 import { ownSheetXml, ownTableXml } from "./ownSheetXml";
@@ -228,6 +230,16 @@ export class FileWorkbook implements SurveyWorkbook {
       if (!hasGrown) return;
       const grown = { ...before, newLastRow: area.lastRow };
       editor.put(sheet.part, grownSheetXml(await editor.text(sheet.part), grown));
+    });
+  }
+
+  /** Inserts and deletes rows of a sheet with all that goes with them; false, with nothing changed, where it cannot. */
+  moveRows(sheetName: string, steps: readonly RowStep[]): Promise<boolean> {
+    const sheet = this.mustFind(sheetName);
+    return this.change(async (editor) => {
+      if (!(await moveRows(editor, this.outline, sheet, steps))) return false;
+      await dropCalculationChain(editor, this.outline);
+      return true;
     });
   }
 

@@ -1,7 +1,7 @@
 import { isCellError } from "../../survey/sheets/cell";
 import { areasOfAddress, cellName, type CellArea } from "../address";
 import { withCells, type FileCellWrite } from "./cellSplices";
-import { spliced, xmlAttribute, xmlSpans, type Splice, type XmlSpan } from "./xmlSpans";
+import { spliced, withAttribute, xmlSpans, type Splice } from "./xmlSpans";
 
 /** A table of a file that reaches further down than before; columns and rows count from 1. */
 export interface GrownTable {
@@ -56,9 +56,7 @@ export function renamedHeads(xml: string, cells: readonly FileCellWrite[]): Rena
     xml: spliced(
       xml,
       spans.flatMap((span, index) =>
-        span.attributes.name === free[index]
-          ? []
-          : [withAttribute(xml, span, "name", xmlAttribute(free[index]))],
+        span.attributes.name === free[index] ? [] : [withAttribute(xml, span, "name", free[index])],
       ),
     ),
     cells: cells.map((cell) =>
@@ -133,13 +131,4 @@ function grownAreas(sqref: string, { firstColumn, lastColumn, lastRow, newLastRo
         : ref;
     })
     .join(" ");
-}
-
-function withAttribute(xml: string, span: XmlSpan, name: string, value: string): Splice {
-  const tag = xml.slice(span.start, span.openEnd);
-  const changed = tag.replace(
-    new RegExp(`(\\s${name}\\s*=\\s*)("[^"]*"|'[^']*')`),
-    (_whole, before: string) => `${before}"${value}"`,
-  );
-  return { start: span.start, end: span.openEnd, text: changed };
 }

@@ -144,3 +144,34 @@ export function xmlText(text: string): string {
 export function xmlAttribute(text: string): string {
   return xmlText(text).replace(/"/g, "&quot;").replace(/\n/g, "&#10;").replace(/\t/g, "&#9;");
 }
+
+const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
+
+/** The text that the content of an element means. */
+export function plainText(xml: string): string {
+  return xml.replace(/&(?:(amp|lt|gt|quot|apos)|#(\d+)|#x([0-9a-f]+));/gi, (_whole, name, decimal, hex) =>
+    name ? ENTITIES[name] : String.fromCodePoint(decimal ? Number(decimal) : parseInt(hex, 16)),
+  );
+}
+
+/** The opening tag of an element with another value for an attribute that it has. */
+export function withAttribute(xml: string, span: XmlSpan, name: string, value: string): Splice {
+  return withAttributes(xml, span, { [name]: value });
+}
+
+/** The same for several attributes. */
+export function withAttributes(
+  xml: string,
+  { start, openEnd }: XmlSpan,
+  values: Readonly<Record<string, string>>,
+): Splice {
+  const text = Object.entries(values).reduce(
+    (tag, [name, value]) =>
+      tag.replace(
+        new RegExp(`(\\s${name}\\s*=\\s*)("[^"]*"|'[^']*')`),
+        (_whole, before: string) => `${before}"${xmlAttribute(value)}"`,
+      ),
+    xml.slice(start, openEnd),
+  );
+  return { start, end: openEnd, text };
+}
