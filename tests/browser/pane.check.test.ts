@@ -222,6 +222,21 @@ describe("the page that checks the counts", () => {
     expect(await pane.page.locator("#check-result").getAttribute("intent")).not.toBe("success");
   });
 
+  test("does not praise a workbook in which nothing is counted yet", async () => {
+    pane = await openPane({
+      Cordons: [HEAD],
+      Settings: [
+        ["Setting", "Value"],
+        ["Close call", 0.02],
+        ["Days a week", 5],
+      ],
+    });
+    await check();
+    const verdict = pane.page.locator("#check-result");
+    expect(await verdict.innerText()).toContain("No counts are written yet");
+    expect(await verdict.getAttribute("intent")).toBe("info");
+  });
+
   test("says the next step where no table is", async () => {
     pane = await openPane({ Remarks: [["Snow on the third day"]] });
     await pane.button("Check counts").click();

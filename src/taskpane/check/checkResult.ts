@@ -72,9 +72,13 @@ async function chooseHeads(pane: Pane): Promise<void> {
 /** What the check came to, before anything that can be done about it. */
 export function checkVerdict(pane: Pane, check: CheckState, findings: readonly Finding[]): TemplateResult {
   const { open, aside } = sortFindings(findings, check.entries);
-  const rows = (check.tables ?? [])
-    .filter(({ sheet }) => !check.leftOut.has(sheet))
-    .reduce((sum, table) => sum + table.rows, 0);
+  const rowsOf = (tables: readonly FoundTable[]) => tables.reduce((sum, table) => sum + table.rows, 0);
+  const tables = check.tables ?? [];
+  if (open.length === 0 && rowsOf(tables) === 0)
+    return html`<fluent-message-bar id="check-result" intent="info" layout="multiline"
+      >${pane.say(CHECK_TEXTS.nothingCounted)}</fluent-message-bar
+    >`;
+  const rows = rowsOf(tables.filter(({ sheet }) => !check.leftOut.has(sheet)));
   return summary(pane, check, open, aside.length, rows);
 }
 

@@ -2656,6 +2656,7 @@ export const en = {
       reading: "Reading {sheet}",
       checking: "Checking",
       progress: "Progress of the check",
+      nothingCounted: "No counts are written yet, so there is nothing to judge.",
       clean: "Nothing to object to in {rows} {rows:row|rows}.",
       result: "{wrong} wrong, {ask} to ask about, {note} {note:note|notes} in {rows} {rows:row|rows}.",
       since: "Since the check before: {gone} gone, {come} new, {stayed} as before.",

@@ -2700,6 +2700,7 @@ export const es: Texts = {
       reading: "Leyendo {sheet}",
       checking: "Revisando",
       progress: "Avance de la revisión",
+      nothingCounted: "Aún no hay conteos escritos, así que no hay nada que juzgar.",
       clean: "Nada que objetar en {rows} {rows:fila|filas}.",
       result: "{wrong} erróneos, {ask} por preguntar, {note} {note:nota|notas} en {rows} {rows:fila|filas}.",
       since: "Desde la revisión anterior: {gone} resueltos, {come} nuevos, {stayed} iguales.",

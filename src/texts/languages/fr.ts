@@ -2731,6 +2731,7 @@ export const fr: Texts = {
       reading: "Lecture de {sheet}",
       checking: "Vérification",
       progress: "Avancement de la vérification",
+      nothingCounted: "Aucun comptage n'est encore écrit, il n'y a donc rien à juger.",
       clean: "Rien à redire sur {rows} {rows:ligne|lignes}.",
       result: "{wrong} faux, {ask} à voir, {note} {note:note|notes} sur {rows} {rows:ligne|lignes}.",
       since: "Depuis la vérification d'avant : {gone} disparus, {come} nouveaux, {stayed} inchangés.",
