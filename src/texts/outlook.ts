@@ -25,6 +25,9 @@ export const CROP_LOAD_PAIRS = TEXTS.outlook.cropLoadPairs;
 /** Both crops where secondaries can be read two ways: {other} {clusters}. */
 export const OTHER_SECONDARIES: Text = TEXTS.outlook.otherSecondaries;
 
+/** What nodes counted after a spring frost leave of a crop: {nodes} {primaries} {secondaries} {worth} {share}. */
+export const FROST_COUNTED: Text = TEXTS.outlook.frostCounted;
+
 /** Said beside a crop load verdict when the range of the crop reaches over a limit. */
 export const CROP_LOAD_UNSURE: Text = TEXTS.outlook.cropLoadUnsure;
 

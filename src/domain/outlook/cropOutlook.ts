@@ -4,7 +4,7 @@ import { relativeSpread, type Estimate, type SpreadSource } from "./estimate";
 import { rangesAlong, type Range } from "./productRange";
 
 /** When the figures were taken. Each stage replaces what the one before had to guess. */
-export const STAGES = ["winter", "shoots", "clusters", "lagPhase"] as const;
+export const STAGES = ["winter", "frost", "shoots", "clusters", "lagPhase"] as const;
 export type Stage = (typeof STAGES)[number];
 
 /** After pruning: nodes left, what the winter left of them, and the usual fruitfulness. */
@@ -18,6 +18,17 @@ export interface WinterFigures {
   readonly budbreak: Estimate;
   /** Basal and other shoots that are not counted, for each count node left, times their fruitfulness over that of a count shoot. */
   readonly basalWorth?: number;
+  readonly clustersPerShoot: Estimate;
+  readonly clusterWeight: Estimate;
+}
+
+/** After a spring frost: nodes counted by what still lives on each. */
+export interface FrostFigures {
+  readonly stage: "frost";
+  /** Count nodes left on a bearing vine. */
+  readonly nodes: Estimate;
+  /** Worth of a node in nodes whose primary shoot lives; shootless nodes are counted as worth nothing. */
+  readonly buds: Estimate;
   readonly clustersPerShoot: Estimate;
   readonly clusterWeight: Estimate;
 }
@@ -49,7 +60,7 @@ export interface LagFigures {
   readonly multiplier: Estimate;
 }
 
-export type StageFigures = WinterFigures | ShootFigures | ClusterFigures | LagFigures;
+export type StageFigures = WinterFigures | FrostFigures | ShootFigures | ClusterFigures | LagFigures;
 
 /** The block that the figures are of. */
 export interface OutlookBlock {
@@ -141,6 +152,13 @@ function chain(figures: StageFigures): Chain {
       return {
         onNodes: [figures.buds, figures.budbreak],
         added: figures.basalWorth ?? 0,
+        toClusters: [figures.nodes, figures.clustersPerShoot],
+        toCrop: [figures.clusterWeight],
+      };
+    case "frost":
+      return {
+        onNodes: [figures.buds],
+        added: 0,
         toClusters: [figures.nodes, figures.clustersPerShoot],
         toCrop: [figures.clusterWeight],
       };

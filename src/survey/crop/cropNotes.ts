@@ -3,6 +3,7 @@ import {
   CROP_LOAD_PAIRS,
   CROP_LOAD_UNSURE,
   CROP_LOAD_VERDICTS,
+  FROST_COUNTED,
   OTHER_SECONDARIES,
 } from "../../texts/outlook";
 import { overHalfSentence, straddleSentence } from "../decide/plan/injurySentences";
@@ -15,10 +16,18 @@ import { threeDigits } from "./cropWords";
  * are dead, both budgets where the injury straddles an edge of its rule, both crops where secondaries can be read two ways.
  */
 export function winterNotes(outlook: BlockOutlook, language: Language): string[] {
-  const { injured, block } = outlook.inputs;
+  const { injured, block, frost } = outlook.inputs;
   const winter = outlook.stages.find(({ stage }) => stage === "winter");
   const digits = (value: number) => threeDigits(value, language);
   return [
+    frost &&
+      say(FROST_COUNTED, language, {
+        nodes: frost.nodes,
+        primaries: frost.primaries,
+        secondaries: frost.secondaries,
+        worth: digits(frost.secondaryWorth),
+        share: new Intl.NumberFormat(language, { style: "percent" }).format(frost.share),
+      }),
     injured && overHalfSentence(injured.injury.share > 0.5 ? [block] : [], language),
     injured && straddleSentence(injured, language),
     outlook.otherSecondaries &&

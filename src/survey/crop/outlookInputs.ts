@@ -1,3 +1,4 @@
+import { cropAfterFrost } from "../../domain/cropAfterFrost";
 import { grouped } from "../../domain/grouped";
 import type { StageFigures } from "../../domain/outlook/cropOutlook";
 import { clustersWeighedTogether } from "../../domain/outlook/clustersWeighed";
@@ -39,6 +40,7 @@ import type { VinePlaces } from "../season/vinePlaces";
 import { PUBLISHED_MULTIPLIER } from "./farmFigures";
 import { isSameFigure } from "../settings/setting";
 import type { SettingValues } from "../settings/settings";
+import { FROST_COUNTS } from "../sheets/sheets";
 import { NO_WORD } from "../sheets/words";
 import { choiceId, NO_PLACE, placeKey, placeOf } from "../season/vinePlaces";
 
@@ -54,7 +56,8 @@ export interface Lacking {
     | "register"
     | "rowsOfVines"
     | "usualFigures"
-    | "fewVines";
+    | "fewVines"
+    | "frostCounts";
   readonly kind: "needed" | "assumed";
 }
 
@@ -77,6 +80,8 @@ export interface BlockOutlookInputs {
   /** The winter's figures with the secondaries read the other way, where the bud cuts do not tell which is meant. */
   readonly otherSecondaries: StageFigures | undefined;
   readonly injured: InjuredBlock | undefined;
+  /** Nodes counted after a spring frost of the season, with the share of a crop that they leave. */
+  readonly frost: FrostCount | undefined;
   /** Of the years before this one. */
   readonly harvests: OwnHarvests | undefined;
   /** Clusters of each counted bearing vine. */
@@ -93,6 +98,17 @@ export interface BlockOutlookInputs {
   readonly lacking: readonly Lacking[];
   /** In force in the block, and where each is from. */
   readonly figures: BlockFigures;
+}
+
+/** Nodes by the best that lives on each, all of them, and the share of a full crop that is left. */
+export interface FrostCount {
+  readonly primaries: number;
+  readonly secondaries: number;
+  readonly nodes: number;
+  /** Nodes with any living shoot. */
+  readonly living: number;
+  readonly share: number;
+  readonly secondaryWorth: number;
 }
 
 /** A crop in kilograms and the vines that bore it. */
@@ -184,6 +200,8 @@ interface WinterFigures {
   readonly picked: number;
   readonly lagWeight: number;
   readonly clustersWeighed: number;
+  /** Nodes with a living primary, secondary only, tertiary only, and none; NaN where not counted. */
+  readonly frost: readonly number[];
 }
 
 function inputsOfBlock(
@@ -301,13 +319,35 @@ function inputsOfBlock(
       };
     }
   }
+  const frosted = frostCount(figures?.frost ?? [], secondaryWorth);
+  if (frosted === "incomplete") lack("frostCounts", "needed");
+  const frost = frosted === "incomplete" ? undefined : frosted;
+  if (frost && left && clusterWeight) {
+    const { nodes, primaries, secondaries } = frost;
+    const count = fruitfulNodes([{ nodes, primaries, secondariesOnly: secondaries }], secondaryWorth);
+    stages.push({
+      stage: "frost",
+      nodes: left,
+      buds: { ...count, sample: undefined },
+      clustersPerShoot,
+      clusterWeight,
+    });
+  }
   if (shoots && clusterWeight) {
-    const worth = cuts?.canes.some((cane) => cane.primaries + cane.secondariesOnly > 0)
+    const worthAfterFrost =
+      frost && frost.living > 0
+        ? fruitfulNodes(
+            [{ nodes: frost.living, primaries: frost.primaries, secondariesOnly: frost.secondaries }],
+            secondaryWorth,
+          )
+        : undefined;
+    const worthOfWinter = cuts?.canes.some((cane) => cane.primaries + cane.secondariesOnly > 0)
       ? worthOfShoots(cuts.canes, secondaryWorth, inForce.budbreak.value, {
           perNode: inForce.basalShoots.value * spursANode(nodes.left, inForce.nodesASpur.value),
           worth: inForce.basalWorth.value,
         })
       : undefined;
+    const worth = worthAfterFrost ? { ...worthAfterFrost, sample: undefined } : worthOfWinter;
     stages.push({ stage: "shoots", shoots, ...(worth ? { worth } : {}), clustersPerShoot, clusterWeight });
   }
   if (clusters && clusterWeight) stages.push({ stage: "clusters", clusters, clusterWeight });
@@ -346,6 +386,7 @@ function inputsOfBlock(
     asCounted: planted > 0 ? asCounted : undefined,
     otherSecondaries: planted > 0 ? otherSecondaries : undefined,
     injured,
+    frost,
     harvests,
     clusterCounts,
     prunings:
@@ -359,6 +400,21 @@ function inputsOfBlock(
     lacking,
     figures: inForce,
   };
+}
+
+/** A tertiary that nobody wrote is none; without the other three counts the share is not known. */
+function frostCount(
+  counts: readonly number[],
+  secondaryWorth: number,
+): FrostCount | "incomplete" | undefined {
+  if (!counts.some((count) => count >= 0)) return undefined;
+  const [primaries, secondaries, tertiaries, shootless] = counts;
+  if (!(primaries >= 0 && secondaries >= 0 && shootless >= 0)) return "incomplete";
+  const dead = tertiaries >= 0 ? tertiaries : 0;
+  const nodes = primaries + secondaries + dead + shootless;
+  if (nodes === 0) return "incomplete";
+  const share = cropAfterFrost(primaries, secondaries, dead, shootless, secondaryWorth);
+  return { primaries, secondaries, nodes, living: nodes - shootless, share, secondaryWorth };
 }
 
 /** A register that lists this share of the planted vines is taken as complete. */
@@ -582,6 +638,7 @@ function winterRows(season: Season, year: number): Map<number, WinterFigures> {
           picked: at("picked", index),
           lagWeight: at("lagWeight", index),
           clustersWeighed: at("clustersWeighed", index),
+          frost: FROST_COUNTS.map((id) => at(id, index)),
         });
   }
   return rows;

@@ -642,6 +642,14 @@ const budCuts: SheetShape = {
   ],
 };
 
+/** Nodes counted after a spring frost, each by the best that lives on it. */
+export const FROST_COUNTS = [
+  "frostPrimaries",
+  "frostSecondaries",
+  "frostTertiaries",
+  "frostShootless",
+] as const;
+
 const harvest: SheetShape = {
   id: "harvest",
   name: WORDS.harvest.name,
@@ -705,6 +713,9 @@ const harvest: SheetShape = {
       width: 16,
     },
     share("budbreak", WORDS.harvest.budbreak.header, WORDS.harvest.budbreak.help),
+    ...FROST_COUNTS.map((id) =>
+      count(id, WORDS.harvest[id].header, WORDS.harvest[id].help, { most: 100000, width: 14 }),
+    ),
   ],
 };
 

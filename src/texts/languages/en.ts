@@ -377,6 +377,22 @@ export const en = {
       clustersWeighed: { header: "Clusters weighed", help: "Clusters behind the weight at lag phase." },
       clustersPerShoot: { header: "Clusters a shoot", help: "Clusters a shoot, counted." },
       budbreak: { header: "Budbreak", help: "Share of nodes that grew." },
+      frostPrimaries: {
+        header: "Frost: primaries",
+        help: "After a spring frost: nodes whose primary shoot lives.",
+      },
+      frostSecondaries: {
+        header: "Frost: secondaries",
+        help: "After a spring frost: nodes on which only a secondary shoot lives.",
+      },
+      frostTertiaries: {
+        header: "Frost: tertiaries",
+        help: "After a spring frost: nodes on which only a tertiary shoot lives; blank for none.",
+      },
+      frostShootless: {
+        header: "Frost: shootless",
+        help: "After a spring frost: nodes without a living shoot, whatever killed it.",
+      },
     },
     settings: {
       name: "Settings",
@@ -1819,6 +1835,7 @@ export const en = {
   outlook: {
     stageNames: {
       winter: "Winter: nodes left",
+      frost: "After frost: nodes counted",
       shoots: "Shoots counted",
       clusters: "Clusters counted",
       lagPhase: "Lag phase: clusters weighed",
@@ -1841,6 +1858,8 @@ export const en = {
       clusters: "Weigh {more} more clusters ({minutes} min): {low} to {high}, {percent} % either way.",
     },
     outlookLacks: {
+      frostCounts:
+        "Nodes counted after frost need three counts: living primaries, secondaries only, and shootless; no share of a crop is worked out from fewer.",
       vinesOfBlock:
         "How many vines the block has is not known: fill in Vines in the Blocks sheet, or list them in the Vines sheet.",
       clusterWeight:
@@ -1860,6 +1879,8 @@ export const en = {
       rowsOfVines:
         "Rows cannot be taken as strata, because the Vines sheet does not list every vine: the counted vines are taken as drawn at random.",
     },
+    frostCounted:
+      "After frost {primaries} of {nodes} nodes have a living primary shoot and {secondaries} only a secondary, worth {worth}: {share} of a crop is left (Howell, Michigan State). Basal shoots are not in that rule.",
     otherSecondaries:
       "Read the other way, the secondaries would give {other} clusters a vine, not {clusters}.",
     thinningGroups: ["light vines", "middle vines", "heavy vines"],

@@ -377,6 +377,22 @@ export const es: Texts = {
       clustersWeighed: { header: "Racimos pesados", help: "Racimos detrás del peso en fase de pausa." },
       clustersPerShoot: { header: "Racimos por brote", help: "Racimos por brote, contados." },
       budbreak: { header: "Brotación", help: "Parte de las yemas que brotaron." },
+      frostPrimaries: {
+        header: "Helada: primarias",
+        help: "Tras una helada de primavera: yemas con el brote primario vivo.",
+      },
+      frostSecondaries: {
+        header: "Helada: secundarias",
+        help: "Tras una helada de primavera: yemas en que solo vive un brote secundario.",
+      },
+      frostTertiaries: {
+        header: "Helada: terciarias",
+        help: "Tras una helada de primavera: yemas en que solo vive un brote terciario; en blanco si no hay.",
+      },
+      frostShootless: {
+        header: "Helada: sin brote",
+        help: "Tras una helada de primavera: yemas sin brote vivo, sea cual sea la causa.",
+      },
     },
     settings: {
       name: "Ajustes",
@@ -1847,6 +1863,7 @@ export const es: Texts = {
   outlook: {
     stageNames: {
       winter: "Invierno: yemas dejadas",
+      frost: "Tras la helada: yemas contadas",
       shoots: "Brotes contados",
       clusters: "Racimos contados",
       lagPhase: "Fase de pausa: racimos pesados",
@@ -1870,6 +1887,8 @@ export const es: Texts = {
       clusters: "Pesar {more} racimos más ({minutes} min): de {low} a {high}, {percent} % a cada lado.",
     },
     outlookLacks: {
+      frostCounts:
+        "Las yemas contadas tras la helada piden tres conteos: primarias vivas, solo secundarias y sin brote; con menos no se calcula ninguna parte de cosecha.",
       vinesOfBlock:
         "No se sabe cuántas plantas tiene el cuartel: llene Plantas en la hoja Cuarteles o enumérelas en la hoja Plantas.",
       clusterWeight:
@@ -1890,6 +1909,8 @@ export const es: Texts = {
       rowsOfVines:
         "No se pueden tomar hileras como estratos porque la hoja Plantas no las enumera todas: se toman como elegidas al azar.",
     },
+    frostCounted:
+      "Tras la helada {primaries} de {nodes} yemas tienen vivo el brote primario y {secondaries} solo uno secundario, que vale {worth}: queda {share} de una cosecha (Howell, Michigan State). Los brotes de base no entran en esa regla.",
     otherSecondaries:
       "Leídas de la otra manera, las secundarias darían {other} racimos por cepa, no {clusters}.",
     thinningGroups: ["plantas ligeras", "plantas medias", "plantas cargadas"],

@@ -380,6 +380,22 @@ export const fr: Texts = {
       clustersWeighed: { header: "Grappes pesées", help: "Grappes derrière le poids en phase de pause." },
       clustersPerShoot: { header: "Grappes par pousse", help: "Grappes par pousse, comptées." },
       budbreak: { header: "Débourrement", help: "Part des yeux qui ont poussé." },
+      frostPrimaries: {
+        header: "Gel : primaires",
+        help: "Après un gel de printemps : yeux dont la pousse primaire vit.",
+      },
+      frostSecondaries: {
+        header: "Gel : secondaires",
+        help: "Après un gel de printemps : yeux où seule une pousse secondaire vit.",
+      },
+      frostTertiaries: {
+        header: "Gel : tertiaires",
+        help: "Après un gel de printemps : yeux où seule une pousse tertiaire vit ; vide s'il n'y en a pas.",
+      },
+      frostShootless: {
+        header: "Gel : sans pousse",
+        help: "Après un gel de printemps : yeux sans pousse vivante, quelle qu'en soit la cause.",
+      },
     },
     settings: {
       name: "Réglages",
@@ -1868,6 +1884,7 @@ export const fr: Texts = {
   outlook: {
     stageNames: {
       winter: "Hiver : yeux laissés",
+      frost: "Après le gel : yeux comptés",
       shoots: "Pousses comptées",
       clusters: "Grappes comptées",
       lagPhase: "Phase de pause : grappes pesées",
@@ -1893,6 +1910,8 @@ export const fr: Texts = {
         "Peser {more} {more:grappe|grappes} de plus ({minutes} min) : de {low} à {high}, {percent} % de part et d'autre.",
     },
     outlookLacks: {
+      frostCounts:
+        "Les yeux comptés après le gel demandent trois comptes : primaires vivants, secondaires seuls et sans pousse ; avec moins, aucune part de récolte n'est calculée.",
       vinesOfBlock:
         "Le nombre de ceps de la parcelle n'est pas connu : remplissez Ceps dans la feuille Parcelles, ou listez-les dans la feuille Ceps.",
       clusterWeight:
@@ -1913,6 +1932,8 @@ export const fr: Texts = {
       rowsOfVines:
         "Les rangs ne peuvent servir de strates car la feuille Ceps ne liste pas tous les ceps : ils sont tenus pour tirés au hasard.",
     },
+    frostCounted:
+      "Après le gel, {primaries} yeux sur {nodes} ont une pousse primaire vivante et {secondaries} seulement une secondaire, qui vaut {worth} : il reste {share} d'une récolte (Howell, Michigan State). Les pousses basales ne sont pas dans cette règle.",
     otherSecondaries:
       "Lus de l'autre façon, les secondaires donneraient {other} grappes par cep, pas {clusters}.",
     thinningGroups: ["ceps légers", "ceps moyens", "ceps chargés"],

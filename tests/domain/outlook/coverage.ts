@@ -19,7 +19,7 @@ const { exp, max, round, sqrt, log1p } = Math;
 /** A way of looking at a block whose crop is known to the simulation. */
 export interface Scenario {
   readonly name: string;
-  readonly stage: StageFigures["stage"];
+  readonly stage: Exclude<StageFigures["stage"], "frost">;
   readonly rows: number;
   readonly vinesARow: number;
   /** Vines counted. */

@@ -152,7 +152,7 @@ describe("inputs of the outlook from the sheets", () => {
     const lag = now.stages.find((figures) => figures.stage === "lagPhase");
     expect(lag).toMatchObject({ multiplier: { value: 2 }, clusterWeight: { sample: { n: 150 } } });
     const outlook = blockOutlook(now, season.settings, GROUPS);
-    expect(outlook.stages.map(({ stage }) => stage)).toEqual([...STAGES]);
+    expect(outlook.stages.map(({ stage }) => stage)).toEqual(STAGES.filter((name) => name !== "frost"));
     expect(outlook.latest?.block.likely).toBeCloseTo(70 * 0.12 * KILOGRAMS_PER_POUND * 2 * 8, 9);
     const last = outlook.pickedOverLikely.at(-1)!;
     expect(last.ratio).toBeCloseTo(130 / (70 * 0.24 * 8), 9);
@@ -472,6 +472,60 @@ describe("the crop follows the plan", () => {
     expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(24.875, 9);
     expect(at(0, "Against own harvests")).toContain("lies above this range");
     expect(at(1, "Against own harvests")).toBeNull();
+  });
+});
+
+describe("after a spring frost", () => {
+  const HEADS = [
+    "Block",
+    "Year",
+    "Frost: primaries",
+    "Frost: secondaries",
+    "Frost: tertiaries",
+    "Frost: shootless",
+  ];
+  const outlookOf = (counts: readonly CellValue[], cultivar = "Concord", vines = VINES) => {
+    const season = seasonOfSheets({
+      blocks: [BLOCKS[0], [BLOCKS[1][0], cultivar, ...BLOCKS[1].slice(2)]],
+      vines,
+      cordons: CORDONS,
+      budCuts: BUD_CUTS,
+      harvest: [HEADS, ["North Bench", 2026, ...counts]],
+    });
+    return blockOutlook(outlookInputs(season)[0], season.settings, GROUPS);
+  };
+  const stageOf = (outlook: ReturnType<typeof outlookOf>, name: string) =>
+    outlook.stages.find(({ stage }) => stage === name)!;
+
+  // Howell, Michigan State: 1, 0.35 and 0 of a crop on Concord; (60 + 30 x 0.35) / 100 = 0.705
+  test("nodes counted by what lives on each are a stage of their own: 0.705 of a crop of 1.8 clusters a node", () => {
+    const outlook = outlookOf([60, 30, 5, 5]);
+    const nodes = outlook.inputs.stages.flatMap((figures) =>
+      figures.stage === "frost" ? figures.nodes.value : [],
+    );
+    expect(outlook.inputs.frost).toMatchObject({ nodes: 100, share: 0.705 });
+    expect(stageOf(outlook, "frost").clusters.likely).toBeCloseTo(nodes[0] * 0.705 * 1.8, 9);
+    expect(winterNotes(outlook, "en").join("\n")).toContain(
+      "After frost 60 of 100 nodes have a living primary shoot and 30 only a secondary, worth 0.35: 71% of a crop is left (Howell, Michigan State).",
+    );
+  });
+
+  // Vinews 2023 No. 1: on Norton a secondary is worth about 0
+  test("the block's own worth of a secondary counts: 60 of 100 on Norton", () => {
+    expect(outlookOf([60, 30, 5, 5], "Norton").inputs.frost!.share).toBe(0.6);
+  });
+
+  // 32 shoots counted afterwards: of 95 living nodes (60 + 30 x 0.35) / 95 is what one of them is worth
+  test("shoots counted afterwards are worth what the frost left of those that live", () => {
+    const shoots = outlookOf([60, 30, 5, 5]).inputs.stages.find(({ stage }) => stage === "shoots");
+    expect(shoots).toMatchObject({ worth: { value: expect.closeTo(70.5 / 95, 12) } });
+  });
+
+  test("without shootless nodes no share is worked out, and it is said", () => {
+    const outlook = outlookOf([60, 30, 5, null]);
+    expect(outlook.stages.map(({ stage }) => stage)).not.toContain("frost");
+    expect(outlook.inputs.lacking).toContainEqual({ code: "frostCounts", kind: "needed" });
+    expect(outlookOf([60, 30, null, 10]).inputs.frost!.share).toBe(0.705);
   });
 });
 
