@@ -1,6 +1,6 @@
 import type { Language } from "../texts/language";
 import type { CordonFunction } from "./cordonFunction";
-import type { Parameter } from "./parameter";
+import { blankDiffers, type Parameter } from "./parameter";
 import { helpAddress } from "./helpPage";
 import type { Measure } from "./measure";
 import { FUNCTIONS } from "./registry";
@@ -32,6 +32,8 @@ export interface FunctionMetadata {
   readonly helpUrl: string;
   readonly parameters: readonly ParameterMetadata[];
   readonly result: { readonly type: "any"; readonly dimensionality: "matrix" };
+  /** Only where a blank is not a 0, so that blanks can be looked up where Excel hands them over as 0. */
+  readonly options?: { readonly requiresParameterAddresses: true };
 }
 
 export interface FunctionsMetadata {
@@ -103,6 +105,7 @@ function functionMetadata(called: CordonFunction, language: Language): FunctionM
       ...(enumOf(called, parameter) === undefined ? {} : { customEnumId: enumOf(called, parameter) }),
     })),
     result: { type: "any", dimensionality: "matrix" },
+    ...(parameters.some(blankDiffers) ? { options: { requiresParameterAddresses: true } } : {}),
   };
 }
 

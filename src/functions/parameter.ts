@@ -34,6 +34,10 @@ export interface Parameter<Id extends string = string, Value = unknown> {
   readonly byColumn: boolean;
 }
 
+/** Whether a blank cell of the argument is another thing than a 0: one not counted, and a count of nothing. */
+export const blankDiffers = ({ kind, aboveZero }: Parameter): boolean =>
+  kind === "table" || (kind === "numbers" && !aboveZero);
+
 /** The value type that a parameter hands to the implementation. */
 export type ValueOf<P> = P extends Parameter<string, infer Value> ? Value : never;
 

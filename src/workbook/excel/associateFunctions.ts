@@ -4,6 +4,8 @@ import type { RawArgument } from "../../functions/readArgument";
 import { FUNCTIONS } from "../../functions/registry";
 import type { CellValue } from "../../survey/sheets/cell";
 import type { Language } from "../../texts/language";
+import { BlankCells } from "./blankCells";
+import type { ExcelRun } from "./excelRun";
 
 /** The part of Excel's custom functions runtime that binds our functions. */
 export type CustomFunctionsRuntime = Pick<typeof CustomFunctions, "associate" | "Error" | "ErrorCode">;
@@ -20,19 +22,34 @@ export const hearCalls: HearsCalls = (listener) => void (heard = listener);
  *
  * @param runtime the global CustomFunctions of the shared runtime
  * @param language asked for at every call, so that sentences follow the person's language
+ * @param run reads ranges where blanks may have arrived as 0
  */
-export function associateFunctions(runtime: CustomFunctionsRuntime, language: () => Language): void {
-  for (const each of FUNCTIONS) runtime.associate(each.id, excelFunction(each, runtime, language));
+export function associateFunctions(
+  runtime: CustomFunctionsRuntime,
+  language: () => Language,
+  run: ExcelRun = (batch) => Excel.run(batch),
+): void {
+  const blanks = new BlankCells(run);
+  for (const each of FUNCTIONS) runtime.associate(each.id, excelFunction(each, runtime, language, blanks));
 }
 
 /** One function as Excel calls it: arguments in order and its own invocation last, which is no argument; a refusal becomes Excel's error. */
-function excelFunction(called: CordonFunction, runtime: CustomFunctionsRuntime, language: () => Language) {
-  return (...given: readonly unknown[]): unknown[][] => {
-    heard?.(called.id, given);
-    const args = given.slice(0, -1).map(rawArgument);
-    const outcome = callFunction(called, args, language());
+function excelFunction(
+  called: CordonFunction,
+  runtime: CustomFunctionsRuntime,
+  language: () => Language,
+  blanks: BlankCells,
+) {
+  const answer = (args: readonly unknown[]): unknown[][] => {
+    const outcome = callFunction(called, args.map(rawArgument), language());
     if (isRefused(outcome)) throw excelError(outcome, runtime);
     return outcome.values.map((row) => row.map((cell) => excelCell(cell, runtime)));
+  };
+  return (...given: readonly unknown[]): unknown[][] | Promise<unknown[][]> => {
+    heard?.(called.id, given);
+    const args = given.slice(0, -1);
+    const invocation = given.at(-1) as CustomFunctions.Invocation | undefined;
+    return blanks.told(called.parameters, args, invocation?.parameterAddresses)?.then(answer) ?? answer(args);
   };
 }
 

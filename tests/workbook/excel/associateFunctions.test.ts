@@ -4,6 +4,8 @@ import { parseFormula, type Expression } from "../../../src/functions/parseFormu
 import { FUNCTIONS, functionNamed } from "../../../src/functions/registry";
 import type { Language } from "../../../src/texts/language";
 import { associateFunctions } from "../../../src/workbook/excel/associateFunctions";
+import { EXCEL_PROFILES } from "../office/excelProfiles";
+import { excelOn, hostWith } from "../office/excelWorkbookOn";
 import { functionsRuntime, type FunctionsRuntime } from "../office/functionsRuntime";
 import { CORDON_HEADS } from "../../survey/cordonHeads";
 
@@ -154,6 +156,74 @@ describe("functions in Microsoft's custom functions runtime", () => {
       excel().call("GAPSBYROW", [[CORDON_HEADERS, cordon(1, 6, note)], null, null, null, null]);
     expect((await call(null)).values?.[1].slice(0, 7)).toEqual(["North Bench", 1, 1, 1, 7, 6, 1]);
     expect(await call(0)).toEqual({ error: "#N/A", sentence: expect.stringContaining("“Note”") });
+  });
+
+  describe("where blanks arrive as 0", () => {
+    const HEADS = CORDON_HEADERS.slice(0, -1);
+    const rows = (spurs: readonly unknown[]) => [
+      HEADS,
+      ...spurs.map((count, at) => cordon(at + 1, count, null).slice(0, -1)),
+    ];
+    const asZero = (cells: unknown[][]) => cells.map((row) => row.map((cell) => cell ?? 0));
+
+    /** GAPSBYROW in an Excel with this sheet, called as an Excel calls it that hands blanks over as 0. */
+    function gapsOn(sheet: string, cells: unknown[][]) {
+      const host = hostWith({ [sheet]: cells } as never, EXCEL_PROFILES.perpetual2021);
+      const runtime = functionsRuntime();
+      associateFunctions(runtime.customFunctions, () => "en", excelOn(host).run);
+      const gaps = (given: unknown[][], address: string | null) =>
+        runtime.call("GAPSBYROW", [given, null, null, null, null], {
+          addresses: [address, null, null, null, null],
+        });
+      return { host, gaps };
+    }
+    const plain = (given: unknown[][]) => excel().call("GAPSBYROW", [given, null, null, null, null]);
+
+    test.each(["Cordons", "Bob's rows"])(
+      "a blank count is told from a 0 by its address on %s",
+      async (sheet) => {
+        const cells = rows([6, null, 0]);
+        const { gaps, host } = gapsOn(sheet, cells);
+        const address = `${sheet === "Cordons" ? sheet : "'Bob''s rows'"}!A1:J4`;
+        const told = await gaps(asZero(cells), address);
+        expect(told).toEqual(await plain(cells));
+        expect(told).not.toEqual(await plain(asZero(cells)));
+        expect(host.batches).toBeGreaterThan(0);
+        host.close();
+      },
+    );
+
+    test("what cannot be read stays as it arrived: another workbook, an array, a refusal", async () => {
+      const cells = rows([6, null, 0]);
+      const { gaps, host } = gapsOn("Cordons", cells);
+      const arrived = await plain(asZero(cells));
+      expect(await gaps(asZero(cells), "[Other.xlsx]Cordons!A1:J4")).toEqual(arrived);
+      expect(await gaps(asZero(cells), null)).toEqual(arrived);
+      host.refuse({ code: "GeneralException" });
+      expect(await gaps(asZero(cells), "Cordons!A1:J4")).toEqual(arrived);
+      host.close();
+    });
+
+    test("an Excel in which a blank has arrived as null is never asked, nor one whose table holds no 0", async () => {
+      const cells = rows([6, null, 0]);
+      const { gaps, host } = gapsOn("Cordons", cells);
+      await gaps(rows([6, 5]), "Cordons!A1:J3");
+      expect(host.batches).toBe(0);
+      await gaps(cells, "Cordons!A1:J4");
+      await gaps(asZero(cells), "Cordons!A1:J4");
+      expect(host.batches).toBe(0);
+      host.close();
+    });
+  });
+
+  test("addresses are asked for where a blank is not a 0, and by no other function", () => {
+    const asking = metadata.functions.flatMap(({ id, ...rest }) => ("options" in rest ? [id] : []));
+    const withTable = FUNCTIONS.filter(({ parameters }) =>
+      parameters.some(({ kind, aboveZero }) => kind === "table" || (kind === "numbers" && !aboveZero)),
+    );
+    expect(asking).toEqual(withTable.map(({ id }) => id));
+    expect(asking).toEqual(expect.arrayContaining(["CHECKCOUNTS", "GAPSBYROW"]));
+    expect(asking).not.toContain("NODEBUDGET");
   });
 
   test("an error cell in a count becomes a finding, not a function that is never called", async () => {

@@ -18,7 +18,7 @@ export interface FunctionsRuntime {
   call(
     id: string,
     args: readonly unknown[],
-    how?: { errors?: boolean; cancelable?: boolean },
+    how?: { errors?: boolean; cancelable?: boolean; addresses?: readonly (string | null)[] },
   ): Promise<FunctionAnswer>;
   /** Excel takes a cancelable call back. */
   cancel(invocation: number): void;
@@ -99,12 +99,12 @@ export function functionsRuntime(): FunctionsRuntime {
     );
   return {
     customFunctions: page.CustomFunctions,
-    call(id, args, { errors = false, cancelable = false } = {}) {
+    call(id, args, { errors = false, cancelable = false, addresses } = {}) {
       const invocation = ++invocations;
       const flags = (errors ? ALLOWS_ERRORS : 0) + (cancelable ? CANCELABLE : 0);
       return new Promise((resolve) => {
         waiting.set(invocation, resolve);
-        tell(INVOKE, [invocation, id, args, "Sheet1!A1", flags]);
+        tell(INVOKE, [invocation, id, args, "Sheet1!A1", flags, addresses]);
       });
     },
     cancel: (invocation) => tell(CANCEL, { invocationId: invocation }),
