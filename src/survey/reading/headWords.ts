@@ -42,6 +42,9 @@ const QUALIFIERS: readonly (readonly [Qualifier, RegExp])[] = [
 const HARMLESS =
   /^(no|nr|num|number|numero|nombre|count|counted|conteo|positions?|posiciones|emplacements?|spurs?|pitones|coursons|each|whole|units?|unidad(es)?|unites?|1 ?[-–] ?\d+|a|b|c|a, ?b, ?c|a ?\/ ?b ?\/ ?c|l ?\/ ?r|left ?\/ ?right|name|initials|optional|opcional|y\/n|d\/m\/y+|m\/d\/y+|yyyy-mm-dd|dd\/mm\/yyyy|mm\/dd\/yyyy|to (the )?tip|longest|largest|position)$/;
 
+const OF_A_YEAR =
+  /(?:\b(?:winter|season|invierno|temporada|hiver|saison) (?:of |de )?)?\b(20\d\d(?:[-/ ]\d\d(?:\d\d)?)?)\b/;
+
 const parsed = new Map<string, HeadWords>();
 
 /**
@@ -88,7 +91,7 @@ function takeApart(head: string): HeadWords {
     words = plainWords(trailing![1]);
   }
   if (!NAMES.has(words)) {
-    const without = words.replace(/\b(20\d\d)(?:[-/ ]\d\d(?:\d\d)?)?\b/, (found) => {
+    const without = words.replace(OF_A_YEAR, (_, found: string) => {
       year ??= yearOf(found);
       return " ";
     });

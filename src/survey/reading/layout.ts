@@ -302,7 +302,8 @@ function bestShape(
       const text = texts[at];
       if (text === undefined) continue;
       const column = own.get(plainWords(text)) ?? columnOf(shape, headWords(text), own);
-      if (column && !columns.has(column)) columns.set(column, at);
+      if (column && (!columns.has(column) || isPlainer(column, text, texts[columns.get(column)!]!)))
+        columns.set(column, at);
     }
     const groups = shape.id === "cordons" ? wideGroups(texts, from, to) : [];
     const isWide = groups.length > 1 && !has(columns, "liveSpurs") && has(columns, "vine");
@@ -327,6 +328,13 @@ function bestShape(
       };
   }
   return best;
+}
+
+/** True for a head that says that the spurs live, where the one before said only that they are spurs. */
+function isPlainer({ id }: Column, head: string, before: string): boolean {
+  const saysLive = (text: string) =>
+    /\b(live|living|alive|viv[oa]s?|vivantes?|vivants?)\b/.test(plainWords(text));
+  return id === "liveSpurs" && saysLive(head) && !saysLive(before);
 }
 
 function has(columns: ReadonlyMap<Column, number>, id: string): boolean {
@@ -460,6 +468,8 @@ interface Extra {
   readonly column: Column;
   readonly header: string;
   readonly sheetColumn: number;
+  /** Sheet column of the second part, where it is written in two. */
+  readonly second?: number;
   readonly valueOf: (index: number) => CellValue;
   readonly unit?: Unit;
 }
@@ -484,6 +494,7 @@ function laidTables(
   }
   yearsAndDead(area, section, segment, columns, heads, extras, options, account);
   const units = unitsOf(columns, heads, sheet, options, account);
+  inTwoParts(area, section, segment, columns, units, extras, account);
   const firstData = section.index + section.lines;
   const captions = new Map<number, FoundKeys>();
   const isKeyless = shape.id === "cordons" || shape.id === "vines";
@@ -682,6 +693,45 @@ function yearsAndDead(
   });
 }
 
+/** Lengths in feet with the inches beyond them in the next column, or metres with centimetres, as one column. */
+function inTwoParts(
+  { sheet, values, firstColumn }: SheetArea,
+  { index, lines, end, texts }: Section,
+  { shape }: Segment,
+  columns: Map<Column, number>,
+  units: ReadonlyMap<Column, Unit>,
+  extras: Extra[],
+  account: OpenAccount,
+): void {
+  for (const [column, at] of [...columns]) {
+    const text = texts[at + 1];
+    const unit = units.get(column);
+    if (column.kind !== "length" || !unit || text === undefined) continue;
+    const next = headWords(text);
+    const small = unitNamed(text) ?? (columnNamed(shape, next.words) === column ? next.unit : undefined);
+    if (small?.dimension !== unit.dimension || small.perUnit >= unit.perUnit) continue;
+    const share = small.perUnit / unit.perUnit;
+    const rows = values.slice(index + lines, end);
+    const isRest = (cell: CellValue) =>
+      isBlank(cell) || (typeof cell === "number" && cell >= 0 && cell * share < 1);
+    if (!rows.every((row) => isRest(row[at + 1] ?? null))) continue;
+    columns.delete(column);
+    account.notes.push({ code: "twoParts", sheet, facts: { head: texts[at]!, second: text } });
+    extras.push({
+      column,
+      header: texts[at]!,
+      sheetColumn: firstColumn + at,
+      second: firstColumn + at + 1,
+      unit,
+      valueOf: (line) => {
+        const [whole = null, rest = null] = values[line].slice(at, at + 2);
+        if (typeof rest !== "number" || (!isBlank(whole) && typeof whole !== "number")) return whole;
+        return Number(whole) + rest * share;
+      },
+    });
+  }
+}
+
 /** Units that heads or answers name; a unit word that is none of ours leaves its column unread and asks. */
 function unitsOf(
   columns: Map<Column, number>,
@@ -869,7 +919,7 @@ function leftColumns(
     if (
       text === undefined ||
       read.has(at) ||
-      extras.some(({ sheetColumn }) => sheetColumn === area.firstColumn + at)
+      extras.some((extra) => [extra.sheetColumn, extra.second].includes(area.firstColumn + at))
     )
       continue;
     const head = headWords(text);

@@ -30,13 +30,18 @@ export function placeOfLabel(label: string): number | undefined {
   return /^[a-z]{1,2}$/i.test(bare) ? columnNumber(bare) + (PARTS_OF_A_WAY - 1) / PARTS_OF_A_WAY : undefined;
 }
 
+const ROW_AND_VINE =
+  /^\s*(?:R(?:ow|ang)?|H(?:ilera)?)?\s*0*(\d+)\s*(?:[-–/:.]|,?\s*(?:V(?:ine)?|P(?:lanta)?|C(?:ep)?))\s*V?0*(\d+)\s*$/i;
+
 /**
  * Row and vine of a label that holds both.
  *
  * @example
  * rowAndVine("1-12") // { row: 1, vine: 12 }
+ * @example
+ * rowAndVine("R2 V14") // { row: 2, vine: 14 }
  */
 export function rowAndVine(label: string): { readonly row: number; readonly vine: number } | undefined {
-  const parts = /^\s*R?0*(\d+)\s*[-–/:.]\s*V?0*(\d+)\s*$/i.exec(label);
+  const parts = ROW_AND_VINE.exec(label);
   return parts ? { row: Number(parts[1]), vine: Number(parts[2]) } : undefined;
 }

@@ -16,6 +16,7 @@ export type NoteCode =
   | "sideBySide"
   | "secondHeads"
   | "liveDerived"
+  | "twoParts"
   | "yearTaken"
   | "strokes"
   | "worded"

@@ -3172,6 +3172,7 @@ export const en = {
       turned: "One line holds several candidates in {sheets}: {names} were each read as a cordon.",
       sideBySide: "Tables that stand side by side were read one after the other: {sheets}.",
       secondHeads: "Heads further down were read as their own: {sheets}, row {row}.",
+      twoParts: "{sheet}: lengths stand in two columns, {head} and {second}, and were added.",
       liveDerived: "Live spurs were worked out as {positions} less {heads} in {sheets}.",
       yearTaken: "Of heads with a year, {head} was taken in {sheets}.",
       strokes: "{cells} counts written as strokes were read, such as {examples}.",

@@ -3219,6 +3219,7 @@ export const es: Texts = {
       turned: "Una línea contiene varios candidatos en {sheets}: {names} se leyeron cada uno como un cordón.",
       sideBySide: "Las tablas que están una al lado de otra se leyeron una tras otra: {sheets}.",
       secondHeads: "Los encabezados más abajo se leyeron por separado: {sheets}, fila {row}.",
+      twoParts: "{sheet}: los largos están en dos columnas, {head} y {second}, y se sumaron.",
       liveDerived: "Los pitones vivos se calcularon como {positions} menos {heads} en {sheets}.",
       yearTaken: "De los encabezados con año se tomó {head} en {sheets}.",
       strokes: "Se leyeron {cells} conteos escritos con rayas, como {examples}.",

@@ -3260,6 +3260,7 @@ export const fr: Texts = {
         "Une ligne contient plusieurs candidats dans {sheets} : {names} ont été lus chacun comme un cordon.",
       sideBySide: "Les tableaux côte à côte ont été lus l'un après l'autre : {sheets}.",
       secondHeads: "Les en-têtes plus bas ont été lus à part : {sheets}, ligne {row}.",
+      twoParts: "{sheet} : les longueurs sont en deux colonnes, {head} et {second}, et ont été additionnées.",
       liveDerived: "Les coursons vivants ont été calculés comme {positions} moins {heads} dans {sheets}.",
       yearTaken: "Parmi les en-têtes avec une année, {head} a été pris dans {sheets}.",
       strokes: "{cells} comptages écrits en bâtons ont été lus, comme {examples}.",

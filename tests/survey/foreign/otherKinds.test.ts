@@ -66,10 +66,12 @@ const MONTHS_ES = ["ene", "feb"];
 
 interface Kind {
   readonly areas: readonly SheetArea[];
-  readonly wanted: "exact" | "ask" | "named";
+  /** "unplaced": the place of the rows is open, and asked or found. */
+  readonly wanted: "exact" | "ask" | "named" | "unplaced";
   readonly truth?: (row: CountedRow) => CountedRow;
   readonly roughly?: number;
   readonly says?: readonly string[];
+  readonly finds?: readonly string[];
 }
 
 const KINDS: Readonly<Record<string, Kind>> = {
@@ -338,12 +340,251 @@ const KINDS: Readonly<Record<string, Kind>> = {
     wanted: "exact",
     says: ["qualifier"],
   },
+  "a running number first, under No., and a post number beside the vine": {
+    areas: [
+      areaOf("Counts", [
+        ["No.", ...HEADS.slice(0, 3), "Post", ...HEADS.slice(3)],
+        ...ROWS.map((row, i): Cells => [
+          i + 1,
+          ...row.slice(0, 3),
+          1 + Math.floor(Number(row[2]) / 4),
+          ...row.slice(3),
+        ]),
+      ]),
+    ],
+    wanted: "exact",
+  },
+  "blank columns between all columns and a blank line below every vine": {
+    areas: [
+      areaOf(
+        "Counts",
+        [HEADS, ...vines().flatMap((vine): Cells[] => [...vine.map(cells), []])].map((row) =>
+          row.flatMap((cell): Cells => [cell, null]),
+        ),
+      ),
+    ],
+    wanted: "exact",
+  },
+  "heads with line breaks and the unit on its own line in the cell": {
+    areas: [areaOf("Counts", [HEADS.map((head) => head.replace(/ /g, "\n")), ...ROWS])],
+    wanted: "exact",
+  },
+  "row and vine in one label, R2 V14": {
+    areas: [
+      areaOf("Counts", [
+        headsWithout("Row"),
+        ...without(written({ Vine: ({ vine_row, vine }) => `R${vine_row} V${vine}` }), "Row"),
+      ]),
+    ],
+    wanted: "exact",
+  },
+  "block, row and vine in one label, East Slope-2-14": {
+    areas: [
+      areaOf("Counts", [
+        headsWithout("Block", "Row"),
+        ...without(
+          written({ Vine: ({ block, vine_row, vine }) => `${block}-${vine_row}-${vine}` }),
+          "Block",
+          "Row",
+        ),
+      ]),
+    ],
+    wanted: "unplaced",
+    says: ["keys"],
+  },
+  "side and cordon in one word, LA and RB": {
+    areas: [
+      areaOf("Counts", [
+        headsWithout("Side"),
+        ...without(
+          written({ Cordon: ({ side, cordon }) => `${side === "left" ? "L" : "R"}${cordon}` }),
+          "Side",
+        ),
+      ]),
+    ],
+    wanted: "unplaced",
+    finds: ["missingColumn"],
+  },
+  "live of all places as 6/8": {
+    areas: [
+      areaOf("Counts", [
+        headsWithout("Positions"),
+        ...without(
+          written({ "Live spurs": ({ live_spurs, positions }) => `${live_spurs}/${positions}` }),
+          "Positions",
+        ),
+      ]),
+    ],
+    wanted: "named",
+    says: ["oddCounts"],
+  },
+  "live and dead in words, 6 live 2 dead": {
+    areas: [
+      areaOf("Counts", [
+        HEADS,
+        ...written({
+          "Live spurs": ({ live_spurs, positions }) =>
+            `${live_spurs} live ${Number(positions) - Number(live_spurs)} dead`,
+        }),
+      ]),
+    ],
+    wanted: "named",
+    finds: ["notANumber"],
+  },
+  "all spurs, dead and alive, under Spurs, with the live ones beside": {
+    areas: [
+      areaOf("Counts", [
+        [...HEADS.map((head) => (head === "Live spurs" ? "Spurs" : head)), "Alive"],
+        ...TRUTH.map((row, i): Cells => [
+          ...ROWS[i].map((cell, c) => (HEADS[c] === "Live spurs" ? (row.positions as CellValue) : cell)),
+          row.live_spurs as CellValue,
+        ]),
+      ]),
+    ],
+    wanted: "exact",
+    finds: ["columnTwice"],
+  },
+  "compass sides, N and S": {
+    areas: [areaOf("Counts", [HEADS, ...written({ Side: ({ side }) => (side === "left" ? "N" : "S") })])],
+    wanted: "exact",
+    truth: (row) => ({ ...row, side: row.side === "left" ? "north" : "south" }),
+  },
+  "ticks under Left and Right": {
+    areas: [
+      areaOf("Counts", [
+        HEADS.flatMap((head) => (head === "Side" ? ["Left", "Right"] : [head])),
+        ...TRUTH.map((row, i): Cells =>
+          ROWS[i].flatMap((cell, c): Cells =>
+            HEADS[c] === "Side" ? (row.side === "left" ? ["x", null] : [null, "x"]) : [cell],
+          ),
+        ),
+      ]),
+    ],
+    wanted: "unplaced",
+    finds: ["missingColumn"],
+  },
+  "winters as merged heads over positions and spurs": {
+    areas: [
+      (() => {
+        const before = HEADS.slice(0, 7);
+        const after = HEADS.slice(9);
+        return {
+          ...areaOf("Counts", [
+            [...before, "Winter 2025", null, "Winter 2026", null, ...after],
+            [
+              ...before.map(() => null),
+              "Positions",
+              "Live spurs",
+              "Positions",
+              "Live spurs",
+              ...after.map(() => null),
+            ],
+            ...ROWS.map((row): Cells => [...row.slice(0, 7), 9, 9, ...row.slice(7)]),
+          ]),
+          merged: [
+            { row: 0, column: 7, rows: 1, columns: 2 },
+            { row: 0, column: 9, rows: 1, columns: 2 },
+          ],
+        };
+      })(),
+    ],
+    wanted: "exact",
+    says: ["yearTaken"],
+  },
+  "the same sheet twice, the copy called Counts (2)": {
+    areas: [areaOf("Counts", [HEADS, ...ROWS]), areaOf("Counts (2)", [HEADS, ...ROWS])],
+    wanted: "unplaced",
+    finds: ["sameCordonTwice"],
+  },
+  "a sheet a row named E2, keys in no column": {
+    areas: groups().map(({ block, row, from, to }) =>
+      areaOf(`${block[0]}${row}`, [
+        headsWithout("Block", "Row"),
+        ...without(ROWS.slice(from, to), "Block", "Row"),
+      ]),
+    ),
+    wanted: "unplaced",
+    says: ["keys"],
+  },
+  "lengths in two columns, feet and inches": {
+    areas: [
+      areaOf("Counts", [
+        HEADS.flatMap((head) => (head === "Length (ft)" ? ["Length ft", "in"] : [head])),
+        ...TRUTH.map((row, i): Cells =>
+          ROWS[i].flatMap((cell, c): Cells => {
+            const inches = Math.round(feet(row) * 12);
+            return HEADS[c] === "Length (ft)" ? [Math.floor(inches / 12), inches % 12] : [cell];
+          }),
+        ),
+      ]),
+    ],
+    wanted: "exact",
+    says: ["twoParts"],
+    roughly: 0.0254 / 2 + 0.0001,
+  },
+  "vines numbered on through all rows of a block, without a Row column": {
+    areas: [
+      areaOf("Counts", [
+        headsWithout("Row"),
+        ...without(written({ Vine: ({ vine_row, vine }) => 100 * Number(vine_row) + Number(vine) }), "Row"),
+      ]),
+    ],
+    wanted: "unplaced",
+    says: ["keys"],
+  },
+  "vines from the far end of the walk": {
+    areas: [
+      areaOf("Counts", [
+        HEADS,
+        ...vines()
+          .reverse()
+          .flatMap((vine) => vine.map(cells)),
+      ]),
+    ],
+    wanted: "exact",
+  },
+  "a crew each in a sheet, one in Spanish and metres, columns in another order": {
+    areas: [
+      areaOf("AB", [HEADS, ...ROWS.slice(0, 150)]),
+      areaOf("MK", [
+        [
+          "Fecha",
+          "Pitones vivos",
+          "Posiciones",
+          "Largo, m",
+          "Tronco",
+          "Cordón",
+          "Lado",
+          "Planta",
+          "Hilera",
+          "Cuartel",
+        ],
+        ...TRUTH.slice(150).map(
+          (row): Cells =>
+            [
+              day(row),
+              row.live_spurs,
+              row.positions,
+              row.length,
+              row.trunk,
+              row.cordon,
+              row.side === "left" ? "izq" : "der",
+              row.vine,
+              row.vine_row,
+              row.block,
+            ] as Cells,
+        ),
+      ]),
+    ],
+    wanted: "exact",
+    roughly: 0.016,
+  },
 };
 
 const TODAY = serialOf(2026, 2, 20);
 
 test.each(Object.keys(KINDS))("%s: no count but the true one, nothing missing without a word", (name) => {
-  const { areas, wanted, truth = (row: CountedRow) => row, roughly, says = [] } = KINDS[name];
+  const { areas, wanted, truth = (row: CountedRow) => row, roughly, says = [], finds = [] } = KINDS[name];
   const wide = name.startsWith("left arm");
   const counted = (
     wide
@@ -356,15 +597,16 @@ test.each(Object.keys(KINDS))("%s: no count but the true one, nothing missing wi
   const season = readSeason(areas);
   const { notes, questions, leftOut } = season.account;
   const before = againstTruth(rowsRead(season), counted, roughly);
-  expect(before.wrong).toEqual([]);
+  if (wanted !== "unplaced") expect(before.wrong).toEqual([]);
   const said = [...[...notes, ...questions].map(({ code }) => code), ...leftOut.map(({ reason }) => reason)];
   expect(said).toEqual(expect.arrayContaining([...says]));
   const found = allFindings(season, { today: TODAY });
+  expect(found.map(({ code }) => code)).toEqual(expect.arrayContaining([...finds]));
   if (wanted === "exact") {
     expect(before.missing).toEqual([]);
     expect(questions).toEqual([]);
   } else expect(questions.length + leftOut.length + found.length).toBeGreaterThan(0);
-  if (questions.length > 0) {
+  if (questions.length > 0 && wanted !== "unplaced") {
     const after = readSeason(areas, { answers: firstAnswers(season) });
     const exact = againstTruth(rowsRead(after), counted, roughly);
     expect(exact.wrong).toEqual([]);
