@@ -187,6 +187,7 @@ describe("the page that checks the counts", () => {
     await pane.button("Print list").click();
     await pane.page.waitForFunction(() => window.printed !== undefined);
     const paper = await pane.page.evaluate(() => window.printed);
+    expect(paper).toContain(await pane.page.locator(".account p").innerText());
     expect(paper).toContain("Findings in the counts");
     expect(paper).toContain("Cordons I3");
   });

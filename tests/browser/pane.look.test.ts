@@ -1,3 +1,5 @@
+import { PAGE_NAMES } from "../../src/texts/pane";
+import { HIDDEN, READ_LINE, UNREAD_PARTS, USED_LINE } from "../survey/season/unreadParts";
 import { openPane, type Look } from "./pane/openPane";
 
 jest.setTimeout(30_000);
@@ -48,4 +50,29 @@ describe("the pane", () => {
       await pane.picture("pane-tabs");
     },
   );
+});
+
+test("every page, printed page and written sheet says what was read and what was not", async () => {
+  const pane = await openPane(UNREAD_PARTS, { height: 900 });
+  await pane.page.evaluate((hidden) => (window.harness.workbook.hidden = [hidden]), HIDDEN);
+  await pane.goTo("gaps");
+  await pane.button("Count gaps").click();
+  await pane.page.locator("#gaps-result").waitFor();
+  const line = pane.page.locator(".account p");
+  for (const id of Object.keys(PAGE_NAMES)) {
+    await pane.goTo(id);
+    await pane.page.locator(`#page-${id} .account`).waitFor();
+    expect([id, await line.innerText()]).toEqual([id, READ_LINE]);
+  }
+  await pane.page.locator(".account summary").click();
+  const details = await pane.page.locator("#reading").innerText();
+  for (const part of [USED_LINE, "Spare was not read: it is hidden.", "Pond", "Tanks", "Cordons 2025"])
+    expect(details).toContain(part);
+  expect(await pane.brokenRules()).toEqual([]);
+
+  await pane.goTo("gaps");
+  await pane.button("Write Row gaps sheet").click();
+  await pane.page.getByText("The sheet Row gaps was written").waitFor();
+  const written = await pane.page.evaluate(() => window.harness.workbook.readSheet("Row gaps"));
+  expect(written.values.map(([first]) => first)).toEqual(expect.arrayContaining([READ_LINE, USED_LINE]));
 });

@@ -34,6 +34,8 @@ interface MemorySheet {
 export class MemoryWorkbook implements SurveyWorkbook {
   readonly host = "memory";
   marks: readonly CellMark[] = [];
+  /** Names of sheets that are hidden. */
+  hidden: readonly string[] = [];
   private readonly sheets: MemorySheet[] = [];
   private readonly flags = new Map<string, string>();
   private readonly watchers = new Set<(change: CellChange) => void>();
@@ -60,7 +62,7 @@ export class MemoryWorkbook implements SurveyWorkbook {
     options.signal?.throwIfAborted();
     const area = filledArea(this.sheet(name), options.rows);
     options.onProgress?.(1);
-    return area;
+    return this.hidden.includes(area.sheet) ? { ...area, isHidden: true } : area;
   }
 
   async writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
