@@ -87,7 +87,8 @@ export async function layOutSheets(pane: Pane): Promise<void> {
 
 function problemOf(pane: Pane, form: LayOutForm, cordons: SurveyTable): string | undefined {
   const block = form.block.trim();
-  if (block === "" || rowOfBlock(cordons, block) !== undefined) return pane.say(TEXTS.named, { block });
+  if (block === "") return pane.say(TEXTS.unnamed);
+  if (rowOfBlock(cordons, block) !== undefined) return pane.say(TEXTS.named, { block });
   for (const field of ["rows", "vinesARow", "cordonsAVine"] as const) {
     const number = typedNumber(form[field]);
     if (!Number.isInteger(number) || number < 1 || number > MOST[field])
