@@ -46,15 +46,15 @@ const ENGINE = {
   "@univerjs/preset-sheets-table": ["spreadsheetEngine", "tables"],
 };
 
-/** The page without Excel. */
-export function deskConfiguration(mode) {
+/** The page without Excel, into a folder of its own. */
+export function deskConfiguration(mode, folder) {
   const shared = sharedConfiguration("desk", mode);
   return {
     ...shared,
     entry: { desk: path.join(root, "src/desk/page.ts") },
     externals: ENGINE,
     resolve: { ...shared.resolve, conditionNames: ["browser", "import", "module", "require", "default"] },
-    output: { path: path.join(root, ".cache/desk"), filename: "[name].js", clean: false },
+    output: { path: folder, filename: "[name].js", clean: false },
     plugins: [
       new CopyPlugin({
         patterns: [{ from: "src/desk/page.html", to: "index.html" }, { from: "src/desk/page.css" }],
@@ -153,7 +153,7 @@ export function addinConfiguration(mode, address) {
       path: path.join(root, "dist"),
       filename: "[name].js",
       chunkFilename: "part-[contenthash:8].js",
-      clean: true,
+      clean: { keep: /^page\// },
     },
     plugins: [
       printSizes,

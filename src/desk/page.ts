@@ -10,6 +10,7 @@ import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
 import { startEngine, type EngineWords } from "../workbook/desk/startEngine";
 import { fileProblemSentence } from "./fileProblemSentence";
 import { keyboardWalk } from "./keyboardWalk";
+import { keepOffline } from "./offline/keepOffline";
 import { headerView, pickFile, statusView, type HeaderState } from "./pageView";
 
 /** A workbook that comes with the project. */
@@ -187,7 +188,7 @@ async function chooseLanguage(chosen: Language): Promise<void> {
 /** The engine's own menus and help, which stand ready in a script per language. */
 async function engineWords(of: Language): Promise<EngineWords> {
   const words: { default: EngineWords } = await import(
-    /* webpackIgnore: true */ `${location.origin}/engine/words-${of}.js`
+    /* webpackIgnore: true */ new URL(`engine/words-${of}.js`, document.baseURI).href
   );
   return words.default;
 }
@@ -197,6 +198,11 @@ function nameParts(): void {
   grid.setAttribute("aria-label", say(DESK_TEXTS.gridLabel, language));
   grid.dataset.drop = say(DESK_TEXTS.dropHere, language);
   paneArea.setAttribute("aria-label", say(DESK_TEXTS.paneLabel, language));
+}
+
+/** Says once that the page opens without a network from now on, and whenever a newer one waits. */
+function tellKept(text: Text): void {
+  if (header.notice === undefined) showHeader({ notice: { kind: "done", text: say(text, language) } });
 }
 
 function closeNotice(): void {
@@ -259,6 +265,12 @@ async function start(): Promise<void> {
   );
   await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
   performance.mark("cordonbook-ready");
+  const { worker } = document.documentElement.dataset;
+  if (worker !== undefined)
+    await keepOffline(worker, {
+      ready: () => tellKept(DESK_TEXTS.keptOffline),
+      newer: () => tellKept(DESK_TEXTS.newerPage),
+    });
 }
 
 void start();

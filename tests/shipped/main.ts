@@ -1,4 +1,4 @@
-import { packagesWithInstallScripts, shippedPackages } from "./shippedPackages";
+import { lockedPackages, shippedPackages } from "../../src/desk/server/shippedPackages";
 
 /**
  * `npm run licences`: every package that is shipped with its licence, how often each licence occurs, and every package,
@@ -13,7 +13,10 @@ for (const { name, version, licence } of packages) {
 console.log(
   `${packages.length} packages: ${[...counts].map(([licence, count]) => `${licence} ${count}`).join(", ")}`,
 );
-const scripts = packagesWithInstallScripts();
+const shipped = new Set(packages.map(({ name, version }) => `${name}@${version}`));
+const scripts = Object.entries(lockedPackages())
+  .filter(([, { hasInstallScript }]) => hasInstallScript)
+  .map(([path, { version }]) => `${path.slice(path.lastIndexOf("node_modules/") + 13)}@${version}`);
 console.log(`${scripts.length} packages run a script when installed:`);
-for (const { name, version, isShipped } of scripts)
-  console.log(`${(isShipped ? "shipped" : "development only").padEnd(28)}${name}@${version}`);
+for (const script of scripts)
+  console.log(`${(shipped.has(script) ? "shipped" : "development only").padEnd(28)}${script}`);

@@ -2,7 +2,7 @@ import { execFile } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { promisify } from "node:util";
-import { shippedPackages } from "./shippedPackages";
+import { shippedPackages } from "../../src/desk/server/shippedPackages";
 
 const PROJECT = join(__dirname, "../..");
 

@@ -6,6 +6,7 @@ import { DESK_SERVER } from "../../texts/deskServer";
 import { languageOfLocale, say, type Text, type TextFacts } from "../../texts/language";
 import { buildEngine } from "./buildEngine";
 import { buildPage } from "./buildPage";
+import { pageFolders } from "./pageFolders";
 import { servePage } from "./servePage";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../../..");
@@ -76,21 +77,14 @@ const oldestNode = 20;
 if (Number(process.versions.node.split(".")[0]) < oldestNode)
   stop(DESK_SERVER.oldNode, { found: process.versions.node, needed: oldestNode });
 
-const engineFolder = path.join(root, ".cache/engine");
+const [built, engine] = [path.join(root, ".cache/desk"), path.join(root, ".cache/engine")];
 try {
-  await Promise.all([buildEngine(root, engineFolder), buildPage(root)]);
+  await Promise.all([buildEngine(root, engine), buildPage(root, "development", built)]);
 } catch (problem) {
   stop(DESK_SERVER.notBuilt, { problem: firstLine(problem) });
 }
 try {
-  const { server, address } = await servePage(
-    {
-      "/": { folder: path.join(root, ".cache/desk"), endings: [".html", ".js", ".css", ".map", ".svg"] },
-      "/engine/": { folder: engineFolder, endings: [".js", ".css"] },
-      "/sample-workbooks/": { folder: path.join(root, "sample-workbooks"), endings: [".xlsx"] },
-    },
-    port,
-  );
+  const { server, address } = await servePage(pageFolders(root, built, engine), port);
   for (const signal of ["SIGINT", "SIGTERM"] as const)
     process.once(signal, () => {
       server.close();

@@ -616,8 +616,11 @@ export const en = {
       dropHere: "Drop a workbook or CSV file to open it",
       close: "Close",
       idle: "Everything stays on this machine. Select a cell with an error to read what is wrong.",
+      keptOffline: "This page is now kept on this machine: it also opens without a network.",
+      newerPage:
+        "A newer version of this page is ready. Save your work, close every tab that shows this page, and open it again.",
       sampleMissing:
-        "The sample workbook {name} could not be fetched from this machine's own server: {problem}. Start it again with npm start.",
+        "The sample workbook {name} could not be fetched from where this page comes from: {problem}. Try again once that server answers (on this machine: npm start).",
       notOpened: "The file {name} could not be opened: {problem}. The workbook on the page is unchanged.",
     },
     sampleNames: {

@@ -618,8 +618,11 @@ export const es: Texts = {
       dropHere: "Suelte aquí un libro o un archivo CSV para abrirlo",
       close: "Cerrar",
       idle: "Todo queda en este equipo. Seleccione una celda con error para leer qué pasa.",
+      keptOffline: "Esta página queda guardada en este equipo: también se abre sin red.",
+      newerPage:
+        "Hay una versión más nueva de esta página. Guarde su trabajo, cierre todas las pestañas con esta página y ábrala otra vez.",
       sampleMissing:
-        "No se pudo obtener el libro de ejemplo {name} del servidor de este equipo: {problem}. Inícielo otra vez con npm start.",
+        "No se pudo obtener el libro de ejemplo {name} de donde viene esta página: {problem}. Pruebe otra vez cuando ese servidor responda (en este equipo: npm start).",
       notOpened: "No se pudo abrir el archivo {name}: {problem}. El libro de la página no cambió.",
     },
     sampleNames: {

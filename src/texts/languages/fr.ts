@@ -622,8 +622,11 @@ export const fr: Texts = {
       dropHere: "Déposez un classeur ou un fichier CSV pour l'ouvrir",
       close: "Fermer",
       idle: "Tout reste sur cette machine. Sélectionnez une cellule en erreur pour lire ce qui ne va pas.",
+      keptOffline: "Cette page est désormais gardée sur cette machine : elle s'ouvre aussi sans réseau.",
+      newerPage:
+        "Une version plus récente de cette page est prête. Enregistrez votre travail, fermez tous les onglets de cette page et rouvrez-la.",
       sampleMissing:
-        "Le classeur d'exemple {name} n'a pas pu être obtenu du serveur de cette machine : {problem}. Relancez-le avec npm start.",
+        "Le classeur d'exemple {name} n'a pas pu être obtenu du serveur de cette page : {problem}. Réessayez quand il répond (sur cette machine : npm start).",
       notOpened: "Le fichier {name} n'a pas pu être ouvert : {problem}. Le classeur de la page est inchangé.",
     },
     sampleNames: {

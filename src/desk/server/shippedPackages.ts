@@ -59,17 +59,8 @@ export function shippedPackages(): ShippedPackage[] {
   return [...found.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
 }
 
-/** Every package of the lock file, shipped or not, that runs a script when it is installed. */
-export function packagesWithInstallScripts(): { name: string; version: string; isShipped: boolean }[] {
-  const shipped = new Set(shippedPackages().map(({ name, version }) => `${name}@${version}`));
-  return Object.entries(lockedPackages()).flatMap(([path, { version, hasInstallScript }]) => {
-    if (!hasInstallScript) return [];
-    const name = path.slice(path.lastIndexOf("node_modules/") + "node_modules/".length);
-    return [{ name, version, isShipped: shipped.has(`${name}@${version}`) }];
-  });
-}
-
-function lockedPackages(): Readonly<Record<string, LockedPackage>> {
+/** Every package of the lock file by the folder that it is installed in; "" is the project. */
+export function lockedPackages(): Readonly<Record<string, LockedPackage>> {
   const { packages } = JSON.parse(readFileSync(join(PROJECT, "package-lock.json"), "utf8")) as {
     packages: Readonly<Record<string, LockedPackage>>;
   };
