@@ -65,6 +65,24 @@ describe.each(NAMES)("the case %s", (name) => {
       expect(found.filter((finding) => finding.sheet === sheet && finding.row === row)).toEqual([]);
   });
 
+  test("every sentence states the numbers of the facts that stand in findings.json, the same in every language", () => {
+    const numbersIn = (text: string) =>
+      [...text.matchAll(/-?\d+(?:[.,]\d+)?/g)].map(([one]) => one.replace(",", "."));
+    for (const [at, { code, facts }] of findings.entries()) {
+      const [sentence, ...others] = LANGUAGES.map((language) => findingSentence(found[at], language));
+      for (const [, fact] of FINDING_TEXTS[code].sentence.en.matchAll(/\{(\w+)\}/g))
+        for (const number of [facts[fact]].flat())
+          if (typeof number === "number")
+            expect([code, fact, numbersIn(sentence)]).toEqual([
+              code,
+              fact,
+              expect.arrayContaining([String(Number(number.toFixed(3)))]),
+            ]);
+      for (const other of others)
+        expect([code, numbersIn(other).sort()]).toEqual([code, numbersIn(sentence).sort()]);
+    }
+  });
+
   test("every sentence is whole in every language", () => {
     for (const finding of found)
       for (const language of LANGUAGES)

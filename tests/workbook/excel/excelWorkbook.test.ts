@@ -11,3 +11,15 @@ describe.each(Object.values(EXCEL_PROFILES))(
     for (const rule of rules) test(rule.name, rule.run);
   },
 );
+
+test.each([
+  ["Visible", undefined],
+  ["Hidden", true],
+  ["VeryHidden", true],
+] as const)("a sheet that is %s is read, and says whether it is hidden", async (visibility, isHidden) => {
+  const host = hostWith({ Cordons: [["Block"], ["North Bench"]] }, EXCEL_PROFILES.web);
+  host.book.sheets[0].visibility = visibility;
+  const area = await excelWorkbookOn(host).readSheet("Cordons");
+  expect(area.values).toEqual([["Block"], ["North Bench"]]);
+  expect(area.isHidden).toBe(isHidden);
+});
