@@ -24,7 +24,9 @@ interface BlockPlan {
   readonly missing: number;
   /** Inches of cordon to a spur position. */
   readonly positionInches: number;
-  readonly prunings: readonly [number, number];
+  /** Pounds of prunings on a vine, and shoots on it in June, on average. */
+  readonly prunings: number;
+  readonly shoots: number;
   /** Tons picked per acre in the harvests before this winter, oldest first. */
   readonly harvests: readonly (readonly [year: number, tonsPerAcre: number])[];
 }
@@ -47,7 +49,8 @@ const BLOCKS: readonly BlockPlan[] = [
     deadPrimaries: 0.24,
     missing: 0.03,
     positionInches: 4.5,
-    prunings: [1.2, 2.8],
+    prunings: 1.38,
+    shoots: 28,
     harvests: [
       [2022, 3.8],
       [2023, 4.3],
@@ -72,7 +75,8 @@ const BLOCKS: readonly BlockPlan[] = [
     deadPrimaries: 0.41,
     missing: 0.06,
     positionInches: 4.5,
-    prunings: [1.1, 2.3],
+    prunings: 1.3,
+    shoots: 28,
     harvests: [
       [2022, 3.2],
       [2023, 3.6],
@@ -97,7 +101,8 @@ const BLOCKS: readonly BlockPlan[] = [
     deadPrimaries: 0.12,
     missing: 0.02,
     positionInches: 4.8,
-    prunings: [1.3, 3],
+    prunings: 2.15,
+    shoots: 33,
     harvests: [
       [2022, 3.9],
       [2023, 4.6],
@@ -113,6 +118,10 @@ const POUNDS_PER_TON = 2000;
 const NODES_ON_A_CUT_CANE = 8;
 const CANES_CUT = 12;
 const VINES_COUNTED_IN_JUNE = 14;
+/** Coefficient of variation of the crop of single vines in Strickland's trial of 1932: 2.585 lb of 5.944 lb. */
+const VINE_TO_VINE = 0.4349;
+/** How much of a vine's own size shows in its shoots; the rest of its crop and of its prunings varies beside it. */
+const SIZE_IN_SHOOTS = 0.6;
 
 /** Spreadsheet serial number of a day, counted from 30 December 1899. */
 export function serialDay(year: number, month: number, day: number): number {
@@ -159,16 +168,18 @@ export function inventedFarm(random: RandomSource): Farm {
         const cordons = young ? youngVine(plan, random) : bearingVine(plan, random);
         walked.push(cordons.map((cordon) => ({ ...at, ...cordon, ...by })));
         const liveTrunks = new Set(cordons.filter((c) => c.condition !== "dead").map((c) => c.trunk)).size;
-        const shoots = random.whole(26, 38);
+        const size = random.normal();
+        const shoots = Math.round(plan.shoots * unevenly(SIZE_IN_SHOOTS * size, SIZE_IN_SHOOTS));
         farm.vines.push({
           ...at,
           status: young ? "replanted" : "bearing",
           liveTrunks,
-          prunings: !young && weighed.has(place) ? random.number(...plan.prunings, 2) : null,
+          prunings:
+            !young && weighed.has(place) ? rounded(plan.prunings * likeItsSize(size, random), 2) : null,
           shoots: !young && counted.has(place) ? shoots : null,
           clusters:
             !young && counted.has(place)
-              ? Math.round(shoots * plan.clustersPerShoot) + random.whole(-4, 4)
+              ? Math.round(plan.shoots * plan.clustersPerShoot * likeItsSize(size, random))
               : null,
           note: young ? "replanted 2024" : liveTrunks === 1 ? "one live trunk" : null,
           ...by,
@@ -180,6 +191,21 @@ export function inventedFarm(random: RandomSource): Farm {
     farm.harvest.push(...harvests(plan, places - missing, places, random));
   }
   return farm;
+}
+
+/** A factor of mean 1 whose logarithm deviates so many times as far as that of a single vine's crop in the trial. */
+function unevenly(deviates: number, spread = 1): number {
+  const variance = Math.log(1 + VINE_TO_VINE ** 2);
+  return Math.exp(Math.sqrt(variance) * deviates - (variance * spread ** 2) / 2);
+}
+
+/** What a vine of that size bears or grows against the block's mean: as uneven from vine to vine as in the trial. */
+function likeItsSize(size: number, random: RandomSource): number {
+  return unevenly(SIZE_IN_SHOOTS * size + Math.sqrt(1 - SIZE_IN_SHOOTS ** 2) * random.normal());
+}
+
+function rounded(value: number, decimals: number): number {
+  return Math.round(value * 10 ** decimals) / 10 ** decimals;
 }
 
 function blockRow(plan: BlockPlan, places: number): FarmRow {

@@ -1,3 +1,4 @@
+import { normalQuantile } from "../../src/domain/statistics/normalQuantile";
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { uniformInt } from "pure-rand/distribution/uniformInt";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
@@ -12,6 +13,8 @@ export interface RandomSource {
   number(least: number, most: number, decimals: number): number;
   /** One of the given, all equally likely. */
   oneOf<T>(from: readonly T[]): T;
+  /** A deviate of the standard normal distribution, from one of 9,999 equal shares of it. */
+  normal(): number;
 }
 
 /**
@@ -30,6 +33,7 @@ export function randomSource(seed: number): RandomSource {
       return uniformInt(generator, Math.round(least * steps), Math.round(most * steps)) / steps;
     },
     oneOf: (from) => from[uniformInt(generator, 0, from.length - 1)],
+    normal: () => normalQuantile(source.number(0.0001, 0.9999, 4)),
   };
   return source;
 }

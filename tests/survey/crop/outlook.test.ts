@@ -282,12 +282,20 @@ describe("the invented farm's outlook", () => {
           { ...season.settings, leastGainOfANextStep: share, marginOfACount: 0.001 },
           GROUPS,
         );
-      expect(at(0.05).leastStep).toEqual({ minutes: 120, gain: 0.05 });
-      expect(at(0.05).steps).toEqual([]);
       const [vines] = at(0).steps;
       // 120 minutes at 3 a vine
       expect(vines).toMatchObject({ unit: "vines", more: 40, minutes: 120 });
-      expect(1 - vines.halfWidth / at(0).latest!.halfWidth).toBeLessThan(0.05);
+      // the relative error of a product: 20 % for the cluster weight, cv / sqrt(n) for n vines of so many
+      const n = inputs.clusterCounts.length;
+      const of = inputs.bearingVines!;
+      const mean = inputs.clusterCounts.reduce((sum, count) => sum + count, 0) / n;
+      const variance = inputs.clusterCounts.reduce((sum, count) => sum + (count - mean) ** 2, 0) / (n - 1);
+      const error = (counted: number) =>
+        Math.hypot(0.2, (Math.sqrt(variance) / mean) * Math.sqrt(1 / counted - 1 / of));
+      expect(Math.abs(vines.gain - (1 - error(n + 40) / error(n)))).toBeLessThan(0.04);
+      expect(at(vines.gain + 0.001).leastStep).toEqual({ minutes: 120, gain: vines.gain + 0.001 });
+      expect(at(vines.gain + 0.001).steps).toEqual([]);
+      expect(at(vines.gain - 0.001).steps).toEqual([vines]);
     }
   });
 
