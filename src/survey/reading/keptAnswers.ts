@@ -89,17 +89,17 @@ export function allAnswers(areas: readonly SheetArea[], given: ReadingAnswers = 
 function answerOf([first, what, of, answer]: readonly CellValue[], file: string): ReadingAnswers {
   if (typeof what !== "string") return {};
   const sheet = isBlank(first) ? "" : file + String(first);
-  const column = typeof of === "string" ? columnOf(of) : undefined;
+  const columns = typeof of === "string" ? columnsOf(of) : [];
   const is = (text: Text) => isWord(text, what);
   for (const shape of Object.values(SHEETS))
     if (is(headOf(shape.id)) && typeof of === "string") {
       const own = shape.columns.find(({ header }) => isWord(header, String(answer)));
       return own ? { heads: [{ sheet, shape: shape.id, columns: { [of]: own.id } }] } : {};
     }
-  if (is(WORDS.value) && column && (typeof answer === "string" || typeof answer === "number"))
-    return { constants: [{ sheet, column, value: answer }] };
+  if (is(WORDS.value) && (typeof answer === "string" || typeof answer === "number"))
+    return { constants: columns.map((column) => ({ sheet, column, value: answer })) };
   if (is(WORDS.leaveOut)) return { leaveOut: [sheet] };
-  if (is(WORDS.unit) && column) return { units: [{ sheet, column, unit: String(answer) }] };
+  if (is(WORDS.unit)) return { units: columns.map((column) => ({ sheet, column, unit: String(answer) })) };
   if (is(WORDS.winter) && typeof answer === "number") return { winters: [{ sheet, winter: answer }] };
   const kind = typeof of === "string" ? kindOf(of) : undefined;
   if (is(WORDS.oddCounts) && kind) return { oddCounts: [kind] };
@@ -125,10 +125,12 @@ function headerOf(id: string, sheet?: SheetId): Text | undefined {
   return undefined;
 }
 
-function columnOf(word: string): string | undefined {
-  for (const { columns } of Object.values(SHEETS))
-    for (const { id, header } of columns) if (isWord(header, word)) return id;
-  return undefined;
+/** Columns of that name; two sheets may have one each. */
+function columnsOf(word: string): string[] {
+  const named = Object.values(SHEETS).flatMap(({ columns }) =>
+    columns.filter(({ header }) => isWord(header, word)),
+  );
+  return [...new Set(named.map(({ id }) => id))];
 }
 
 function kindOf(word: string): DoubtKind | undefined {

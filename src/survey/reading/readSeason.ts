@@ -227,9 +227,7 @@ export function readRows(
 ): TableRows {
   const sheetRowOf = place.sheetRowOf ?? ((index) => area.firstRow + index);
   const sheetColumnOf = place.sheetColumnOf ?? ((position) => area.firstColumn + position);
-  const hasMoved = movedRows(area, place);
-  const { rows, totals } = dataRows(area, place, sheetRowOf, hasMoved);
-  const moved = rows.flatMap((index, i) => (hasMoved(index) ? [i] : []));
+  const { rows, totals, moved } = dataRows(area, place, sheetRowOf);
   const sheetRows = new Int32Array(rows.length);
   for (let i = 0; i < sheetRows.length; i++) sheetRows[i] = sheetRowOf(rows[i]);
   const positions = new Map<string, number>([...place.columns].map(([{ id }, position]) => [id, position]));
@@ -371,8 +369,8 @@ function dataRows(
   area: SheetArea,
   place: FoundTable,
   sheetRowOf: (index: number) => number,
-  hasMoved: (index: number) => boolean,
-): { rows: number[]; totals: TotalRow[] } {
+): { rows: number[]; totals: TotalRow[]; moved: number[] } {
+  const hasMoved = movedRows(area, place);
   const at = (id: string) => [...place.columns].find(([column]) => column.id === id)?.[1] ?? -1;
   const side = at("side");
   const cordon = at("cordon");
@@ -387,10 +385,12 @@ function dataRows(
   const texts = [...place.columns].filter(([column]) => column.kind === "text" && column.id !== "note");
   const rows: number[] = [];
   const totals: TotalRow[] = [];
+  const moved: number[] = [];
   let blankBefore = false;
   for (let index = place.headerIndex + 1; index < area.values.length; index++) {
     const cells = area.values[index];
     if (hasMoved(index)) {
+      moved.push(rows.length);
       rows.push(index);
       continue;
     }
@@ -413,7 +413,7 @@ function dataRows(
     blankBefore = false;
     rows.push(index);
   }
-  return { rows, totals };
+  return { rows, totals, moved };
 }
 
 const sums = new Map<string, boolean>();

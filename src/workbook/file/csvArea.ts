@@ -45,7 +45,7 @@ async function* filledRows(
       blankWidth = Math.max(blankWidth, record.length);
       const last = record.length - 1;
       const values = record.map((cell, at) =>
-        csvCell(at === last ? cell.replace(/\r+$/, "") : cell, layout.decimal),
+        csvCell(at === last && cell.endsWith("\r") ? cell.replace(/\r+$/, "") : cell, layout.decimal),
       );
       if (values.every(isBlank)) continue;
       rows.push({ number, values, formulas: undefined });
@@ -89,11 +89,14 @@ export async function csvArea(
 const WITH_POINT = /^-?(?:0|[1-9]\d*)(?:\.\d+)?$/;
 const WITH_COMMA = /^-?(?:0|[1-9]\d*)(?:,\d+)?$/;
 const MOST_DIGITS = 15;
+const [MINUS, ZERO, NINE] = ["-", "0", "9"].map((sign) => sign.charCodeAt(0));
 
 /** A cell of a csv file: a number where it is written as one, else the text as it stands. */
 export function csvCell(text: string, decimal: DecimalSign): CellValue {
   const trimmed = text.trim();
   if (trimmed === "") return null;
+  const first = trimmed.charCodeAt(0);
+  if ((first < ZERO || first > NINE) && first !== MINUS) return text;
   if (text.includes("\r")) return text;
   if (!(decimal === "," ? WITH_COMMA : WITH_POINT).test(trimmed)) return text;
   if (decimal === "undecided" && /^-?\d{1,3}\.\d{3}$/.test(trimmed)) return text;
