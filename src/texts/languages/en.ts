@@ -494,6 +494,8 @@ export const en = {
       longerSpurs: "{cordon}: longer spurs at {from}",
       lowerSpurs: "{cordon}: spurs back to the cordon",
       notDecided: "not decided",
+      recount: "recount",
+      toCount: "still to be counted",
       prunedOn: "done {date}",
       cautions:
         "Wear eye protection and gloves; keep hands clear of the blade and of the next person. Warm up before fingers go numb; mind ice, wire and ladders. Wound protection and sprays only by their label and local rules. The figures advise; a local adviser and the person at the vine decide.",

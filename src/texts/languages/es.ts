@@ -495,6 +495,8 @@ export const es: Texts = {
       longerSpurs: "{cordon}: pitones largos en {from}",
       lowerSpurs: "{cordon}: bajar los pitones al cordón",
       notDecided: "sin decidir",
+      recount: "contar de nuevo",
+      toCount: "aún por contar",
       prunedOn: "hecha {date}",
       cautions:
         "Usar gafas y guantes; manos lejos de la hoja y de la otra persona. Calentarse antes de que los dedos se entumezcan; cuidado con hielo, alambre y escaleras. Protectores de heridas y productos solo según su etiqueta y las normas locales. Las cifras aconsejan; deciden un asesor local y quien está ante la planta.",

@@ -497,6 +497,8 @@ export const fr: Texts = {
       longerSpurs: "{cordon} : coursons longs à {from}",
       lowerSpurs: "{cordon} : rabattre les coursons au cordon",
       notDecided: "pas décidé",
+      recount: "à recompter",
+      toCount: "encore à compter",
       prunedOn: "fait {date}",
       cautions:
         "Porter lunettes et gants ; tenir les mains loin de la lame et du voisin. Se réchauffer avant que les doigts s'engourdissent ; attention à la glace, au fil et aux échelles. Protection des plaies et produits selon l'étiquette et les règles locales. Les chiffres conseillent ; un conseiller local et la personne au cep décident.",

@@ -1,5 +1,7 @@
 import * as fc from "fast-check";
 import { winterRows } from "../../../src/survey/season/winterRows";
+import { cardLine } from "../../../src/survey/decide/cards/cardWords";
+import { cardsSheet } from "../../../src/workbook/results/cardsSheet";
 import { crewCards } from "../../../src/survey/decide/cards/crewCards";
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
 import { outlookInputs } from "../../../src/survey/crop/outlookInputs";
@@ -221,6 +223,10 @@ test("95 positions change no gap of the block and order no spurs", () => {
   const [card] = crewCards(season, [...decideSeason(season)]);
   expect(card.vines[0]).toMatchObject({ vine: 1, keeps: [], cuts: [], canes: [] });
   expect(card.vines[0]).not.toHaveProperty("nodes");
+  expect(cardLine(card.vines[0], "en", "US").notes).toEqual(["recount"]);
+  const options = { language: "en", unitSystem: "US", date: "day" } as const;
+  const notes = cardsSheet([card], options).rows.map((row) => row[7]);
+  expect(notes.map((note) => note === "recount")).toEqual([true, false, false, false, false, false]);
 });
 
 test("a row that names no vine holds back the vines above and below it, and no others", () => {
@@ -315,6 +321,11 @@ test("rows laid out on vines that nobody has counted yet are still to be counted
     "Worked out from 18 of 24 rows of the Cordons sheets. Left out: 6 still to be counted (first in Cordons, row 20).",
   );
   expect(usedSentence(season.used.account(), "fr")).toContain("6 encore à compter");
+  const [card] = crewCards(season, [...decideSeason(season)]);
+  expect(card.vines.slice(6).map((vine) => cardLine(vine, "en", "US").notes)).toEqual([
+    ["still to be counted"],
+    ["still to be counted"],
+  ]);
   // one cordon of a vine counted, the others not: those were left out
   const begun = laid.map((cells, at) =>
     at === 3 ? [...SOUND[0].slice(0, 2), 8, ...SOUND[0].slice(3)] : cells,

@@ -129,6 +129,6 @@ function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): 
     );
   }
   if (vine.status !== "missing" && vine.keeps.length + vine.canes.length === 0)
-    notes.push(CARD_TEXTS.notDecided[language]);
+    notes.push(CARD_TEXTS[vine.toCount ?? "notDecided"][language]);
   return [...notes, ...vine.remarks];
 }

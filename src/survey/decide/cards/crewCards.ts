@@ -16,6 +16,8 @@ export interface CardVine {
   readonly canes: readonly PlannedCane[];
   /** Nodes over the spurs that stay; left out where there is no budget or no spur count. */
   readonly nodes?: NodePlan;
+  /** Left out for a vine that is decided: its counts are to be made again, or were never made. */
+  readonly toCount?: "recount" | "toCount";
   readonly trunksToBringUp: number;
   readonly deadTrunks: readonly number[];
   readonly notes: readonly VineNote[];
@@ -82,6 +84,9 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
     const nodes = nodesOf(vine);
     const line: CardVine = {
       ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),
+      ...(vine.recount.length === 0
+        ? {}
+        : { toCount: vine.recount.every(({ reason }) => reason === "toCount") ? "toCount" : "recount" }),
       ...plan,
       ...(nodes && { nodes }),
       notes: decision.notes,
