@@ -13,6 +13,7 @@ const METRIC_UNIT: Readonly<Record<string, string>> = {
   ft: "m",
   lb: "kg",
   "nodes/ft": "nodes/m",
+  "shoots/ft": "shoots/m",
 };
 
 const unitIn = ({ unit }: Setting, units: UnitSystem) =>

@@ -1,5 +1,10 @@
 import { blockOutlook } from "../survey/crop/blockOutlook";
-import { cropFigureSentence, cropLoadSentence, winterNotes } from "../survey/crop/cropNotes";
+import {
+  cropFigureSentence,
+  cropLoadSentence,
+  shootThinningSentence,
+  winterNotes,
+} from "../survey/crop/cropNotes";
 import { ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
@@ -48,9 +53,11 @@ export const OUTLOOK_COMMAND: Command = {
       printTable(sheet, terminal);
       for (const outlook of blocks) {
         const { block, harvests, lacking } = outlook.inputs;
+        const shoots = shootThinningSentence(outlook, language);
         for (const sentence of [
           ...winterNotes(outlook, language),
           cropFigureSentence(outlook, language),
+          ...(shoots === undefined ? [] : [shoots]),
           ...outlook.cropLoads.map((pair) => cropLoadSentence(pair, language)),
         ])
           terminal.print(printable(`${block}: ${sentence}`));

@@ -7,6 +7,7 @@ import {
   OTHER_SECONDARIES,
 } from "../../texts/outlook";
 import { overHalfSentence, straddleSentence } from "../decide/plan/injurySentences";
+import { SHOOT_THINNING } from "../../texts/blockFigures";
 import { blockFigureSentence } from "./blockFigureSentence";
 import type { BlockOutlook, CropLoadOfPair } from "./blockOutlook";
 import { threeDigits } from "./cropWords";
@@ -41,6 +42,22 @@ export function winterNotes(outlook: BlockOutlook, language: Language): string[]
 
 /** Figures of a block that its crop is worked out with. */
 const CROP_FIGURES = ["secondaryWorth", "basalShoots", "nodesASpur", "clustersPerShoot", "budbreak"] as const;
+
+/** Shoots to thin a vine to, with the hours of one person; undefined where shoots were not counted. */
+export function shootThinningSentence(
+  { shootThinning }: Pick<BlockOutlook, "shootThinning">,
+  language: Language,
+): string | undefined {
+  if (!shootThinning) return undefined;
+  const { keep, counted, remove, hours } = shootThinning;
+  const digits = (value: number) => threeDigits(value, language);
+  return say(remove > 0 ? SHOOT_THINNING.thin : SHOOT_THINNING.none, language, {
+    keep: digits(keep),
+    counted: digits(counted),
+    remove: digits(remove),
+    hours: digits(hours),
+  });
+}
 
 /** The figures that a block's crop is worked out with, and where each is from. */
 export function cropFigureSentence({ inputs: { figures } }: BlockOutlook, language: Language): string {

@@ -73,6 +73,8 @@ export interface BlockOutlookInputs {
   readonly bearingVines: number;
   readonly bearing: Estimate;
   readonly density: VinesPerHectare | undefined;
+  /** Metres of wire to a vine. */
+  readonly vineSpacing: number | undefined;
   /** One for each stage that the sheets have figures for, in the order of the season. */
   readonly stages: readonly StageFigures[];
   /** The winter's figures with the nodes that stand on the staying cordons as counted; undefined where no vine has a plan. */
@@ -382,6 +384,7 @@ function inputsOfBlock(
       spacing(rowSpacing) && spacing(vineSpacing)
         ? vineDensity(metres(rowSpacing!), metres(vineSpacing!))
         : undefined,
+    vineSpacing: spacing(vineSpacing) ? vineSpacing : undefined,
     stages: planted > 0 ? stages : [],
     asCounted: planted > 0 ? asCounted : undefined,
     otherSecondaries: planted > 0 ? otherSecondaries : undefined,

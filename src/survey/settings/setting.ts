@@ -49,6 +49,7 @@ interface MetricOfUnit {
   readonly ft: Metres;
   readonly lb: Kilograms;
   readonly "nodes/ft": PerMetre;
+  readonly "shoots/ft": PerMetre;
 }
 
 /** What calculations get for a row. */

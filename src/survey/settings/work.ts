@@ -22,6 +22,15 @@ export const WORK_SETTINGS = {
     [0, 240],
     MEANINGS.minutesAVineThinning,
   ),
+  shootsByLength: figure("Shoots by length", 6, "shoots/ft", "uw2015", [1, 18], MEANINGS.shootsByLength),
+  minutesAVineShootThinning: figure(
+    "Minutes a vine, shoot thinning",
+    2,
+    "min",
+    "from memory, unverified",
+    [0, 240],
+    MEANINGS.minutesAVineShootThinning,
+  ),
   crew: figure("Crew", 4, "people", "ours", [1, 500], MEANINGS.crew),
   hoursADay: figure("Hours a day", 6, "h", "ours", [0.5, 16], MEANINGS.hoursADay),
 } satisfies Readonly<Record<string, SettingRow>>;

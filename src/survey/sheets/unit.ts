@@ -78,6 +78,8 @@ const UNITS: readonly Unit[] = [
   { id: "share", dimension: "share", perUnit: 1, also: [] },
   { id: "nodes/ft", dimension: "perLength", perUnit: 1 / METRES_PER_FOOT, also: [] },
   { id: "nodes/m", dimension: "perLength", perUnit: 1, also: [] },
+  { id: "shoots/ft", dimension: "perLength", perUnit: 1 / METRES_PER_FOOT, also: [] },
+  { id: "shoots/m", dimension: "perLength", perUnit: 1, also: [] },
 ];
 
 const BY_NAME = new Map(

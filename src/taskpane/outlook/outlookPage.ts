@@ -2,7 +2,12 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { CropOutlook } from "../../domain/outlook/cropOutlook";
 import type { Range } from "../../domain/outlook/productRange";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
-import { cropFigureSentence, cropLoadSentence, winterNotes } from "../../survey/crop/cropNotes";
+import {
+  cropFigureSentence,
+  cropLoadSentence,
+  shootThinningSentence,
+  winterNotes,
+} from "../../survey/crop/cropNotes";
 import { disagreementSentence, ownHarvestsSentence } from "../../survey/crop/harvestSentences";
 import {
   areaCropIn,
@@ -103,8 +108,8 @@ function blockView(pane: Pane, page: OutlookState, outlook: BlockOutlook): Templ
           <p class="small quiet" id="block-figures">${cropFigureSentence(outlook, pane.state.language)}</p>
           ${inputs.otherSecondaries ? settingButton(pane, "secondariesAreWritten") : nothing}
           ${stageBars(pane, page, outlook, stages)} ${spreadView(pane, latest)}
-          ${stepsView(pane, page, outlook)} ${loadView(pane, outlook)} ${thinningView(pane, outlook)}
-          ${harvestView(pane, outlook)}`
+          ${stepsView(pane, page, outlook)} ${loadView(pane, outlook)} ${shootThinningView(pane, outlook)}
+          ${thinningView(pane, outlook)} ${harvestView(pane, outlook)}`
   }
   ${
     lacks.length === 0
@@ -243,6 +248,14 @@ function loadView(pane: Pane, { cropLoads }: BlockOutlook) {
   if (cropLoads.length === 0) return nothing;
   return html`<h2>${pane.say(OUTLOOK_TEXTS.load)}</h2>
     ${cropLoads.map((pair) => html`<p class="crop-load">${cropLoadSentence(pair, pane.state.language)}</p>`)}`;
+}
+
+function shootThinningView(pane: Pane, outlook: BlockOutlook) {
+  const sentence = shootThinningSentence(outlook, pane.state.language);
+  return sentence === undefined
+    ? nothing
+    : html`<p id="shoot-thinning">${sentence}</p>
+        <div class="buttons">${settingButton(pane, "shootsByLength")}</div>`;
 }
 
 function thinningView(pane: Pane, { thinning }: BlockOutlook) {

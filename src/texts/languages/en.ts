@@ -194,6 +194,10 @@ export const en = {
       minutesAVinePruning:
         "Minutes one person needs to prune a vine: 80 vines in about 4 hours by the source. One minute a vine is 13.45 hours an acre at 6 x 9 ft (Cornell labour); time your own crew.",
       minutesAVineThinning: "Minutes one person needs to take clusters off a vine; time your own crew.",
+      shootsByLength:
+        "Shoots left on each foot of wire when shoots are thinned, at about 5 in of growth: 6 in the trial of the source; Michigan State says 15 a metre, 4.57 a foot.",
+      minutesAVineShootThinning:
+        "Minutes one person needs to rub surplus shoots off a vine; time your own crew.",
       crew: "People who prune at the same time.",
       hoursADay: "Hours each person prunes in a winter day, breaks for warming up not counted.",
     },
@@ -1826,6 +1830,10 @@ export const en = {
     sumLiveSpurs: "All live spurs",
     sumGaps: "All gaps",
     meanShare: "Mean share of gaps",
+  },
+  shootThinning: {
+    thin: "Thin shoots to {keep} a vine: {counted} were counted on average, so {remove} go; about {hours} h of one person for the block.",
+    none: "No shoots to thin: {counted} were counted on a vine on average, no more than its wire carries.",
   },
   blockFigures: {
     figures: "Figures of this block: {figures}.",

@@ -200,6 +200,10 @@ export const es: Texts = {
         "Minutos que una persona necesita por planta: 80 plantas en unas 4 horas según la fuente. Un minuto por planta son 13.45 horas por acre a 6 x 9 ft (Cornell labour); mida a su cuadrilla.",
       minutesAVineThinning:
         "Minutos que una persona necesita para quitar racimos de una planta; mida a su cuadrilla.",
+      shootsByLength:
+        "Brotes que quedan por pie de alambre al ralear, con unas 5 in de crecimiento: 6 en el ensayo de la fuente; Michigan State dice 15 por metro, 4.57 por pie.",
+      minutesAVineShootThinning:
+        "Minutos que una persona necesita para quitar los brotes que sobran de una planta; mida a su cuadrilla.",
       crew: "Personas que podan a la vez.",
       hoursADay: "Horas que cada persona poda en un día de invierno, sin las pausas para calentarse.",
     },
@@ -1854,6 +1858,10 @@ export const es: Texts = {
     sumLiveSpurs: "Todos los pitones vivos",
     sumGaps: "Todos los huecos",
     meanShare: "Parte media de huecos",
+  },
+  shootThinning: {
+    thin: "Ralee los brotes a {keep} por planta: se contaron {counted} en promedio, sobran {remove}; unas {hours} h de una persona para el cuartel.",
+    none: "No hay brotes que ralear: se contaron {counted} por planta en promedio, no más de lo que lleva su alambre.",
   },
   blockFigures: {
     figures: "Cifras de este cuartel: {figures}.",

@@ -202,6 +202,10 @@ export const fr: Texts = {
         "Minutes qu'il faut à une personne par cep : 80 ceps en 4 heures environ selon la source. Une minute par cep fait 13,45 heures par acre à 6 x 9 ft (Cornell labour) ; chronométrez votre équipe.",
       minutesAVineThinning:
         "Minutes qu'il faut à une personne pour ôter des grappes d'un cep ; chronométrez votre équipe.",
+      shootsByLength:
+        "Pousses laissées par pied de fil à l'éclaircissage, vers 5 in de croissance : 6 dans l'essai de la source ; Michigan State dit 15 par mètre, 4,57 par pied.",
+      minutesAVineShootThinning:
+        "Minutes qu'il faut à une personne pour ôter les pousses en trop d'un cep ; chronométrez votre équipe.",
       crew: "Personnes qui taillent en même temps.",
       hoursADay: "Heures de taille de chacun par jour d'hiver, pauses pour se réchauffer non comprises.",
     },
@@ -1874,6 +1878,10 @@ export const fr: Texts = {
     sumLiveSpurs: "Tous les coursons vivants",
     sumGaps: "Tous les vides",
     meanShare: "Part moyenne de vides",
+  },
+  shootThinning: {
+    thin: "Éclaircissez à {keep} pousses par cep : {counted} ont été comptées en moyenne, {remove} sont de trop ; environ {hours} h d'une personne pour la parcelle.",
+    none: "Pas de pousses à éclaircir : {counted} ont été comptées par cep en moyenne, pas plus que n'en porte son fil.",
   },
   blockFigures: {
     figures: "Chiffres de cette parcelle : {figures}.",

@@ -6,7 +6,7 @@ import { STAGES } from "../../../src/domain/outlook/cropOutlook";
 import { blockOutlook } from "../../../src/survey/crop/blockOutlook";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import type { SheetId } from "../../../src/survey/sheets/column";
-import { cropLoadSentence, winterNotes } from "../../../src/survey/crop/cropNotes";
+import { cropLoadSentence, shootThinningSentence, winterNotes } from "../../../src/survey/crop/cropNotes";
 import { disagreementSentence, ownHarvestsSentence } from "../../../src/survey/crop/harvestSentences";
 import { crewCards } from "../../../src/survey/decide/cards/crewCards";
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
@@ -480,6 +480,36 @@ describe("the crop follows the plan", () => {
     expect(outlook.latest!.block.likely / KILOGRAMS_PER_POUND).toBeCloseTo(24.875, 9);
     expect(at(0, "Against own harvests")).toContain("lies above this range");
     expect(at(1, "Against own harvests")).toBeNull();
+  });
+});
+
+describe("shoots to thin to", () => {
+  // 6 ft at 6 shoots a foot (Atucha and Wimmer 2015) carry 36; 44 counted on average: 8 go, 8 vines x 2 min = 0.267 h
+  const outlookOf = (shoots: readonly [number, number]) => {
+    const vines = VINES.map((row, at) =>
+      at === 1 || at === 4 ? [...row.slice(0, 6), shoots[at === 1 ? 0 : 1]] : row,
+    );
+    const season = seasonOfSheets({ blocks: BLOCKS, vines });
+    return blockOutlook(outlookInputs(season)[0], season.settings, GROUPS);
+  };
+
+  test("by the length of wire to a vine, with the hours of one person", () => {
+    expect(outlookOf([40, 48]).shootThinning).toEqual({
+      keep: 36,
+      remove: 8,
+      counted: 44,
+      hours: expect.closeTo(16 / 60, 12),
+    });
+    expect(shootThinningSentence(outlookOf([40, 48]), "en")).toBe(
+      "Thin shoots to 36 a vine: 44 were counted on average, so 8 go; about 0.267 h of one person for the block.",
+    );
+  });
+
+  test("none where the wire carries those counted, and nothing is said where none were counted", () => {
+    expect(outlookOf([30, 34]).shootThinning).toMatchObject({ keep: 32, remove: 0, hours: 0 });
+    for (const language of LANGUAGES)
+      expect(shootThinningSentence(outlookOf([30, 34]), language)).toContain("32");
+    expect(shootThinningSentence({ shootThinning: undefined }, "en")).toBeUndefined();
   });
 });
 
