@@ -89,6 +89,53 @@ describe("the real Office.js proxies speak to the in-memory host", () => {
     expect(host.batches).toBe(0);
   });
 
+  const WITH_OPTION: readonly [keyof Excel.WorksheetProtectionOptions, (sheet: Excel.Worksheet) => void][] = [
+    ["allowFormatCells", (sheet) => (sheet.getRange("A1").format.wrapText = true)],
+    ["allowFormatCells", (sheet) => (sheet.getRange("A1").numberFormat = [["0.0"]])],
+    ["allowFormatCells", (sheet) => void sheet.getRange("A1").conditionalFormats.add("Custom")],
+    ["allowFormatColumns", (sheet) => (sheet.getRange("A1").format.columnWidth = 90)],
+    ["allowEditObjects", (sheet) => void sheet.charts.add("BarStacked", sheet.getRange("A1:A3"), "Columns")],
+    ["allowPivotTables", (sheet) => sheet.pivotTables.getItem("Pivot").refresh()],
+    [
+      "allowAutoFilter",
+      (sheet) => {
+        const table = sheet.tables.getItem("Counts");
+        table.autoFilter.apply(table.getRange(), 0, { filterOn: "Values", values: ["1"] });
+      },
+    ],
+  ];
+
+  test.each(WITH_OPTION)(
+    "a protected sheet allows with %s what it refuses with any other option",
+    async (option, act) => {
+      const others = new Set(WITH_OPTION.map(([each]) => each).filter((each) => each !== option));
+      for (const allowed of [others, new Set([option])]) {
+        const host = new ExcelHost(EXCEL_PROFILES.current);
+        host.addSheet("Vines", [["Vine"], [1], [2]]);
+        const { excel } = host.person();
+        await excel.run(async (context) => {
+          const sheet = context.workbook.worksheets.getItem("Vines");
+          const table = sheet.tables.add("A1:A3", true);
+          table.name = "Counts";
+          sheet.pivotTables.add("Pivot", table, sheet.getRange("E1"));
+          await context.sync();
+        });
+        Object.assign(host.book.sheet("Vines"), { locked: true, allowed });
+        const run = (what: (sheet: Excel.Worksheet) => void) =>
+          excel.run(async (context) => {
+            what(context.workbook.worksheets.getItem("Vines"));
+            await context.sync();
+          });
+        if (allowed.has(option)) await run(act);
+        else await expect(run(act)).rejects.toMatchObject({ code: "AccessDenied" });
+        await expect(run((sheet) => (sheet.getRange("A2").values = [[9]]))).rejects.toMatchObject({
+          code: "AccessDenied",
+        });
+        host.close();
+      }
+    },
+  );
+
   test("two people have two Excels and one workbook", async () => {
     const host = new ExcelHost();
     host.addSheet("Vines", [["Vine"]]);

@@ -127,6 +127,8 @@ export class HostSheet {
   spills: HostArea[] = [];
   visibility: "Visible" | "Hidden" | "VeryHidden" = "Visible";
   locked = false;
+  /** What a protected sheet allows all the same: https://learn.microsoft.com/javascript/api/excel/excel.worksheetprotectionoptions */
+  allowed: ReadonlySet<keyof Excel.WorksheetProtectionOptions> = new Set();
   /** Cells that are merged into one. */
   merged: HostArea[] = [];
   /** What a filter on the sheet itself covers, with the rows that it hides. */
@@ -156,6 +158,11 @@ export class HostSheet {
       this.cells.set(row * COLUMNS + column, cell);
       if (this.known) this.known = grown(this.known, row, column);
     }
+  }
+
+  /** Whether the protection of the sheet refuses what this option would allow. */
+  refuses(option: keyof Excel.WorksheetProtectionOptions): boolean {
+    return this.locked && !this.allowed.has(option);
   }
 
   /** True for a cell of a merged area that is not its first. */

@@ -310,9 +310,14 @@ class RangeObject {
       ),
     );
   }
-  private enter(input: unknown, write: (row: number, column: number, value: HostValue) => void): void {
+  private enter(
+    input: unknown,
+    write: (row: number, column: number, value: HostValue) => void,
+    option?: "allowFormatCells",
+  ): void {
     const { row, column, rows, columns } = this.area;
-    if (this.sheet.locked && !this.sheet.format(row, column).unlocked) denied();
+    if (option ? this.sheet.refuses(option) : this.sheet.locked && !this.sheet.format(row, column).unlocked)
+      denied();
     const grid = Array.isArray(input) ? (input as (HostValue | null)[][]) : undefined;
     this.refuseWhatIsThere();
     if (grid && (grid.length !== rows || grid.some((line) => line.length !== columns)))
@@ -373,8 +378,11 @@ class RangeObject {
     return this.map((_, row, column) => this.sheet.format(row, column).numberFormat ?? "General");
   }
   set NumberFormat(input: unknown) {
-    this.enter(input, (row, column, value) =>
-      this.sheet.setFormat(row, column, { ...this.sheet.format(row, column), numberFormat: String(value) }),
+    this.enter(
+      input,
+      (row, column, value) =>
+        this.sheet.setFormat(row, column, { ...this.sheet.format(row, column), numberFormat: String(value) }),
+      "allowFormatCells",
     );
   }
   /** All cells spilled, none, or some. */
@@ -664,7 +672,7 @@ class RangeFormatObject {
     private readonly area: HostArea,
   ) {}
   private change(part: HostFormat): void {
-    if (this.sheet.locked) denied();
+    if (this.sheet.refuses("allowFormatCells")) denied();
     const { row, column, rows, columns } = this.area;
     for (let r = row; r < row + rows; r++)
       for (let c = column; c < column + columns; c++)
@@ -677,7 +685,7 @@ class RangeFormatObject {
     return { Locked: this.first.unlocked !== true };
   }
   set ColumnWidth(width: number) {
-    if (this.sheet.locked) denied();
+    if (this.sheet.refuses("allowFormatColumns")) denied();
     for (let c = 0; c < this.area.columns; c++) this.sheet.columnWidths.set(this.area.column + c, width);
   }
   get ColumnWidth() {
@@ -736,11 +744,11 @@ class ConditionalFormatCollectionObject extends Collection<ConditionalFormatObje
     return this.Indexer(id);
   }
   ClearAll() {
-    if (this.sheet.locked) denied();
+    if (this.sheet.refuses("allowFormatCells")) denied();
     for (const area of this.areas) takeConditionalFormatsOff(area);
   }
   Add(type: string) {
-    if (this.sheet.locked) denied();
+    if (this.sheet.refuses("allowFormatCells")) denied();
     const format: HostConditionalFormat = {
       id: this.person.book.nextId("format"),
       type,
@@ -834,7 +842,7 @@ class ConditionalFormatObject {
     return new RangeAreasObject(this.person, this.format.areas);
   }
   Delete() {
-    if (this.sheet.locked) denied();
+    if (this.sheet.refuses("allowFormatCells")) denied();
     this.sheet.conditionalFormats = this.sheet.conditionalFormats.filter((other) => other !== this.format);
   }
 }
@@ -957,6 +965,7 @@ class TableObject {
       /** By values: https://learn.microsoft.com/javascript/api/excel/excel.filtercriteria */
       Apply: (_range: RangeObject, column: number, { values = [] }: Excel.FilterCriteria) => {
         const { sheet, row, rows, column: first } = table.area;
+        if (sheet.refuses("allowAutoFilter")) denied();
         const shown = (at: number) => values.includes(String(sheet.cell(at, first + column).value));
         const body = Array.from({ length: rows - 1 }, (_, index) => row + 1 + index);
         table.hiddenRows = new Set(body.filter((at) => !shown(at)));
@@ -1009,7 +1018,7 @@ class ChartCollectionObject extends Collection<ChartObject> {
   }
   /** A series for each column, with its first cell as its name, as Excel makes of a column of figures below a text. */
   Add(type: string, source: RangeObject, seriesBy: string) {
-    if (this.sheet.locked) denied();
+    if (this.sheet.refuses("allowEditObjects")) denied();
     const { area } = source;
     if (area.sheet !== this.sheet || area.rows < 2 || seriesBy !== "Columns") invalid();
     const id = this.person.book.nextId("chart");
@@ -1108,7 +1117,7 @@ class ChartObject {
   }
   Delete() {
     const chart = this.there;
-    if (this.sheet.locked) denied();
+    if (this.sheet.refuses("allowEditObjects")) denied();
     this.sheet.charts = this.sheet.charts.filter((other) => other !== chart);
   }
 }
@@ -1329,6 +1338,7 @@ class PivotObject {
     };
   }
   Refresh() {
+    if (this.sheet.refuses("allowPivotTables")) denied();
     this.fields();
     this.pivot.refreshed += 1;
   }
