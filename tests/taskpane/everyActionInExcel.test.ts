@@ -434,20 +434,22 @@ async function outcomeOf(opened: Opened, action: Promise<unknown>): Promise<stri
 
 interface Prepared extends Opened {
   readonly putBack: () => void;
-  /** The pane as it stands now over the workbook, with nothing read. */
-  readonly again: () => Opened;
+  /** The pane as it stands now over the workbook, which it has read if it had before. */
+  readonly again: () => Promise<Opened>;
 }
 
 /** The sample in Excel after what the person did before the action. */
 async function prepare(profile: ExcelProfile, { first, anew }: Action): Promise<Prepared> {
   const { host, pane } = open(profile);
   await first?.({ host, pane });
+  const { hasRead } = pane.held;
   if (!anew) await pane.held.stop().catch(() => undefined);
   await host.quiet();
   pane.change(({ message: _message, ...rest }) => rest);
-  const again = () => {
+  const again = async () => {
     const next = paneOn(pane.workbook);
     next.change(() => pane.state);
+    if (hasRead) await next.held.read();
     return { host, pane: next };
   };
   return { host, pane, putBack: host.keep(), again };
@@ -493,7 +495,7 @@ test.each(RUNS)(
       expected[stateName] = state.but?.(profile)[name] ?? by[action.does] ?? others;
       if (action.anew) prepared?.host.close();
       if (action.anew || !prepared) prepared = await prepare(profile, action);
-      found[stateName] = await resultOf(action.anew ? prepared : prepared.again(), state, action);
+      found[stateName] = await resultOf(action.anew ? prepared : await prepared.again(), state, action);
       prepared.putBack();
     }
     prepared?.host.close();

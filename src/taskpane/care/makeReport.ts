@@ -3,9 +3,10 @@ import { EXCEL_REPORT_TEXTS as TEXTS } from "../../texts/excelReport";
 import type { ExcelExtras } from "../../workbook/excel/excelExtras";
 import { REPORT_PAGES, type ReportRow } from "../../workbook/excel/reportPages";
 import { excelReportSheet, excelReportText } from "../../workbook/results/excelReportSheet";
+import { CHECK_TEXTS } from "../../texts/pane";
+import { ownSheetName } from "../../workbook/actions/ownSheetName";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
-import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { printed } from "./printed";
 
@@ -42,7 +43,9 @@ export async function makeReport(
     version: PROJECT_VERSION,
   });
   changePage(pane, "care", { report: { rows, text: excelReportText(content) } });
-  await writeResult(pane, content, TEXTS.sheet);
+  const sheet = await ownSheetName(pane.workbook, TEXTS.sheet, language);
+  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: rows.length });
 }
 
 /** Whether the person did what the page asks of them; ended with the report. */
