@@ -133,7 +133,10 @@ describe("what a workbook keeps, on the desk page", () => {
     const saved = path.join(folder, "tally.xlsx");
     await download.saveAs(saved);
     const { out, told: said } = await run(["rows", saved]);
-    expect(said).toBe("");
+    // One block under 4 heads and 10 cordons under 9, with no question left.
+    expect(said).toBe(
+      "Read: 1 file, 2 sheets, 2 tables, 13 columns, 11 rows.\nWorked out from all 10 rows of the Cordons sheets.",
+    );
     const lengths = out.split("\n").map((line) => line.split(",")[9]);
     expect(lengths.slice(0, 4)).toEqual(["length", "0.75", "0.9", "0.9"]);
     const cards = await run(["cards", saved]);
