@@ -17,6 +17,7 @@ import type { Season } from "../survey/season/season";
 import { withAccount } from "../workbook/results/withAccount";
 import { accountOf } from "./tellAccount";
 import { saysSomething } from "../survey/reading/readingAccount";
+import { rewriteOwnSheet } from "../workbook/actions/rewriteOwnSheet";
 import { keepAnswers } from "../workbook/actions/keepAnswers";
 import { answersOfOptions } from "./answersOfOptions";
 import { mendCells } from "../workbook/actions/mendCells";
@@ -72,17 +73,25 @@ export async function saveResult(
   const state = await readForChange(source, asRead);
   const now = new Date();
   try {
-    const workbook = await withResult(basename(source), state.bytes, result, limits);
+    const { workbook, lost } = await withResult(basename(source), state.bytes, result, limits);
+    const tellLost = () => {
+      for (const [sheet, remarks] of lost)
+        terminal.tell(
+          say(RESULT_SHEET_TEXTS.remarksLost, terminal.language, { sheet, remarks: remarks.join("; ") }),
+        );
+    };
     const answers = await answersOfOptions(options, inputs);
     if (saysSomething(answers)) await keepAnswers(workbook, answers, terminal.language);
     if (options["in-place"]) {
       await keepFormer(workbook, state.bytes, now);
-      return tellInPlace(source, state, await saveInPlace(state, workbook.bytes(), now), terminal);
+      tellInPlace(source, state, await saveInPlace(state, workbook.bytes(), now), terminal);
+      return tellLost();
     }
     await keepOrigin(workbook, source, state.bytes);
     const target = String(options.out ?? besideSource(source, word));
     await saveNew(target, workbook.bytes());
-    return terminal.tell(say(COMMAND_LINE.saved, terminal.language, { file: target }));
+    terminal.tell(say(COMMAND_LINE.saved, terminal.language, { file: target }));
+    return tellLost();
   } catch (problem) {
     if (!isLayoutProblem(problem) || result.mends) throw problem;
     terminal.tell(say(COMMAND_LINE.savedAlone, terminal.language, { file: basename(source) }));
@@ -112,12 +121,16 @@ async function withResult(
   bytes: Uint8Array,
   { sheets, marks, mends = [] }: Result,
   limits: ReadLimits,
-): Promise<FileWorkbook> {
+): Promise<{ workbook: FileWorkbook; lost: ReadonlyMap<string, readonly string[]> }> {
   const workbook = await FileWorkbook.open(file, bytes, limits);
   await mendCells(workbook, mends);
-  for (const sheet of sheets) await workbook.writeOwnSheet(sheet);
+  const lost = new Map<string, readonly string[]>();
+  for (const content of sheets) {
+    const written = await rewriteOwnSheet(workbook, content);
+    if (written.lost.length > 0) lost.set(content.sheet, written.lost);
+  }
   if (marks) await workbook.markCells(marks);
-  return workbook;
+  return { workbook, lost };
 }
 
 /** Writes a workbook that holds nothing but the results. */

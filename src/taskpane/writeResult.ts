@@ -1,6 +1,8 @@
 import { CARE_TEXTS, CHECK_TEXTS } from "../texts/pane";
+import { RESULT_SHEET_TEXTS } from "../texts/resultSheets";
 import type { Text } from "../texts/language";
 import { ownSheetName } from "../workbook/actions/ownSheetName";
+import { rewriteOwnSheet } from "../workbook/actions/rewriteOwnSheet";
 import { withAccount } from "../workbook/results/withAccount";
 import type { OwnSheet } from "../workbook/surveyWorkbook";
 import { linesOfAccount } from "./linesOfAccount";
@@ -14,7 +16,8 @@ import { writeLog } from "./writeLog";
  */
 export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Promise<void> {
   const sheet = await ownSheetName(pane.workbook, name, pane.state.language);
-  const { charts } = await pane.workbook.writeOwnSheet(
+  const { charts, lost } = await rewriteOwnSheet(
+    pane.workbook,
     withAccount({ ...content, sheet }, linesOfAccount(pane)),
   );
   const rows = content.rows.length;
@@ -23,9 +26,13 @@ export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Pr
     sheet,
     rows,
   });
+  const remarks = { sheet, remarks: lost.join("; ") };
+  if (lost.length > 0) pane.tell("warning", RESULT_SHEET_TEXTS.remarksLost, remarks);
   await writeLog(
     pane,
     pane.say(CARE_TEXTS.logWrite, { sheet }),
-    pane.say(CHECK_TEXTS.sheetWritten, { sheet, rows }),
+    lost.length > 0
+      ? pane.say(RESULT_SHEET_TEXTS.remarksLost, remarks)
+      : pane.say(CHECK_TEXTS.sheetWritten, { sheet, rows }),
   );
 }

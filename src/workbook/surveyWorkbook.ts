@@ -24,6 +24,19 @@ export interface OwnSheet {
   readonly rows: readonly (readonly (string | number | boolean | null)[])[];
   /** Width in characters and number format per column, where they matter; `shade`: a share, darker the higher. */
   readonly columns?: readonly { width?: number; format?: string; wrap?: boolean; shade?: boolean }[];
+  /**
+   * Headers of the columns that say what a row is about, by which a person's remarks find it again: the thing, what is
+   * said of it, and the cell where it stood, which may have moved. All columns where left out.
+   */
+  readonly about?: {
+    readonly thing: readonly string[];
+    readonly kind?: readonly string[];
+    readonly cell?: readonly string[];
+    /** Columns that stay blank for a person to fill. */
+    readonly entries?: readonly string[];
+  };
+  /** Columns of the sheet that stands there, from A on, that are carried over: what stands in them is replaced. */
+  readonly carriedColumns?: number;
   /** Charts over the table, below it; a host without charts leaves them out. */
   readonly charts?: readonly OwnChart[];
 }

@@ -213,3 +213,42 @@ test.each([
   expect([exitCode, told]).toEqual([2, expect.stringContaining(sentence)]);
   expect(readdirSync(folder)).toEqual(["season.xlsx"]);
 });
+
+describe("what a person wrote beside findings", () => {
+  test.each([
+    ["--in-place", "season.xlsx"],
+    ["--save", "season-findings.xlsx"],
+    ["--out", "mine.xlsx"],
+  ])("is carried over with %s, and told where its finding is gone", async (way, file) => {
+    const path = season();
+    await run(["check", path, "--in-place"]);
+    const first = await FileWorkbook.open("season.xlsx", new Uint8Array(readFileSync(path)));
+    const { values, firstRow } = await first.readSheet("Findings");
+    const heads = values.findIndex((row) => row.includes("Kind"));
+    const [code, vine, width] = [
+      values[heads].indexOf("Kind"),
+      values[heads].indexOf("Vine"),
+      values[heads].length,
+    ];
+    const rowOf = (index: number) => firstRow + heads + index;
+    await first.writeCells("Findings", [
+      { row: rowOf(0), column: width + 1, value: "Seen by" },
+      { row: rowOf(1), column: width + 1, value: "Ana" },
+      { row: rowOf(2), column: width + 1, value: "Ben" },
+      // The second finding becomes one that this season does not have.
+      { row: rowOf(2), column: code + 1, value: "noSuchCode" },
+      { row: rowOf(2), column: vine + 1, value: 999 },
+    ]);
+    writeFileSync(path, first.bytes());
+    const out = join(folder, file);
+    const { told } = await run(["check", path, way, ...(way === "--out" ? [out] : [])]);
+    expect(told).toContain("Not on the sheet Findings any more");
+    expect(told).toMatch(/: [A-Z]+\d+ Seen by: Ben\.$/m);
+    const again = await FileWorkbook.open(file, new Uint8Array(readFileSync(out)));
+    const now = (await again.readSheet("Findings")).values;
+    const at = now.findIndex((row) => row.includes("Kind"));
+    const column = now[at].indexOf("Seen by");
+    expect(column).toBe(width);
+    expect(now.slice(at + 1).filter((row) => row[column] !== null)).toEqual([[...values[heads + 1], "Ana"]]);
+  });
+});

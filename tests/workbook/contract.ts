@@ -1,6 +1,12 @@
 import type { CellValue } from "../../src/survey/sheets/cell";
 import type { SheetArea } from "../../src/survey/reading/sheetArea";
-import { WorkbookProblem, type CellChange, type SurveyWorkbook } from "../../src/workbook/surveyWorkbook";
+import { rewriteOwnSheet } from "../../src/workbook/actions/rewriteOwnSheet";
+import {
+  WorkbookProblem,
+  type CellChange,
+  type OwnSheet,
+  type SurveyWorkbook,
+} from "../../src/workbook/surveyWorkbook";
 
 /** Sheets a contract case starts from: values from A1 on. */
 export type StartSheets = Readonly<Record<string, readonly (readonly CellValue[])[]>>;
@@ -60,6 +66,68 @@ export function surveyWorkbookContract(makeWorkbook: MakeWorkbook): ContractCase
     same(cellAt(area, 3, 2), 8);
     same(area.values.length, 1);
     same((await workbook.readSheet("Cordons", { rows: { first: 9, count: 1 } })).values, []);
+  });
+
+  rule("carries what a person wrote on an own sheet to the row about the same thing", async () => {
+    const workbook = await makeWorkbook(COUNTS);
+    const findings = (rows: OwnSheet["rows"], more: Partial<OwnSheet> = {}): OwnSheet => ({
+      sheet: "Findings",
+      title: ["Made today"],
+      headers: ["Cell", "Vine", "Code", "Done"],
+      rows,
+      about: { thing: ["Vine"], kind: ["Code"], cell: ["Cell"], entries: ["Done"] },
+      ...more,
+    });
+    const first = await rewriteOwnSheet(
+      workbook,
+      findings([
+        ["B5", 5, "LOW", null],
+        ["B7", 7, "LOW", null],
+        ["B8", 8, "HIGH", null],
+        ["B9", 9, "HIGH", null],
+      ]),
+    );
+    same(first.lost, []);
+    // The heads stand in row 3; the person adds a column, sums it up beside a row, and ticks one off.
+    await workbook.writeCells("Findings", [
+      { row: 3, column: 5, value: "Seen by" },
+      { row: 4, column: 5, value: "Ana" },
+      { row: 5, column: 5, value: "Ben" },
+      { row: 5, column: 4, value: "yes" },
+      { row: 6, column: 5, formula: "=B6*2" },
+      { row: 7, column: 5, value: "Cleo" },
+    ]);
+    // Vine 5 is right now and vine 3 is new; a row was put into the sheet above vine 8.
+    const again = await rewriteOwnSheet(
+      workbook,
+      findings(
+        [
+          ["B3", 3, "LOW", null],
+          ["B7", 7, "LOW", null],
+          ["B9", 8, "HIGH", null],
+          ["B10", 9, "HIGH", null],
+        ],
+        { title: ["Made today", "Of two sheets"] },
+      ),
+    );
+    same(again.lost, ["E4 Seen by: Ana"]);
+    const area = await workbook.readSheet("Findings");
+    const rows = [4, 5, 6, 7, 8].map((row) => [2, 4, 5].map((column) => cellAt(area, row, column)));
+    same(
+      rows.map(([vine, done]) => [vine, done]),
+      [
+        ["Vine", "Done"],
+        [3, null],
+        [7, "yes"],
+        [8, null],
+        [9, null],
+      ],
+    );
+    same(
+      [0, 1, 2, 4].map((index) => rows[index][2]),
+      ["Seen by", null, "Ben", "Cleo"],
+    );
+    same(area.formulaAt(7 - area.firstRow, 5 - area.firstColumn), "=B7*2");
   });
 
   rule("says which cells are merged, with the value in their first", async () => {

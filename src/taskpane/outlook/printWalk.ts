@@ -59,6 +59,10 @@ export async function writeWalk(pane: Pane, plan: CountPlan): Promise<void> {
         pane.say(COUNT_PLAN_TEXTS[plan.counted]),
         pane.say(COUNT_PLAN_TEXTS.headNote),
       ],
+      about: {
+        thing: [pane.say(COUNT_PLAN_TEXTS.headRow), pane.say(COUNT_PLAN_TEXTS.headVine)],
+        entries: [pane.say(COUNT_PLAN_TEXTS[plan.counted]), pane.say(COUNT_PLAN_TEXTS.headNote)],
+      },
       columns: [{ width: 8 }, { width: 8 }, { width: 16 }, { width: 30 }],
       rows: plan.walk.map(({ row, vine }) => [row, vine, null, null]),
     },

@@ -2062,6 +2062,8 @@ export const en = {
     likely: "likely",
   },
   resultSheets: {
+    remarksLost:
+      "Not on the sheet {sheet} any more, because what they were written beside is not: {remarks}.",
     choice: "Cordon choice",
     work: "What is done",
     choiceTitle: "Which cordon stays on each side, and why",

@@ -2098,6 +2098,7 @@ export const es: Texts = {
     likely: "probable",
   },
   resultSheets: {
+    remarksLost: "Ya no están en la hoja {sheet}, porque lo que tenían al lado ya no está: {remarks}.",
     choice: "Elección de cordones",
     work: "Qué se hace",
     choiceTitle: "Qué cordón queda en cada lado y por qué",

@@ -2124,6 +2124,8 @@ export const fr: Texts = {
     likely: "probable",
   },
   resultSheets: {
+    remarksLost:
+      "Ne sont plus sur la feuille {sheet}, car ce à côté de quoi ils étaient écrits n'y est plus : {remarks}.",
     choice: "Choix des cordons",
     work: "Ce qui se fait",
     choiceTitle: "Quel cordon reste de chaque côté, et pourquoi",

@@ -47,8 +47,12 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
   for (const name of await desk.sheetNames()) {
     const own = desk.ownContents.get(name.toLowerCase());
     const sheet = loaded.sheets.find((candidate) => candidate.name === name);
-    if (own) await copy.writeOwnSheet(own);
-    else if (sheet) {
+    if (own) {
+      await copy.writeOwnSheet(own);
+      const remarks = remarksOn(await desk.readSheet(name), await copy.readSheet(name));
+      if (remarks.length > 0) await copy.writeCells(name, remarks);
+    }
+    if (!own && sheet) {
       for (const table of desk.tablesOf(name)) await copy.placeTable(name, table.name, table.area);
       const writes = changes(loaded, sheet, areas.get(name)!, desk, knowsAll).map((write) => {
         if (!("formula" in write) || desk.isReadable(write.formula)) return write;
@@ -142,6 +146,19 @@ function changes(
     }
   }
   return writes;
+}
+
+/** What a person wrote on a sheet of ours after it was written. */
+function remarksOn(now: SheetArea, written: SheetArea): FileCellWrite[] {
+  return now.values.flatMap((values, r) =>
+    values.flatMap((value, c): FileCellWrite[] => {
+      const [row, column] = [now.firstRow + r, now.firstColumn + c];
+      const formula = now.formulaAt(r, c);
+      const before = written.values[row - written.firstRow]?.[column - written.firstColumn] ?? null;
+      if (formula !== null) return [{ row, column, formula, shown: value }];
+      return sameValue(value, before, false) ? [] : [{ row, column, value }];
+    }),
+  );
 }
 
 /** Blank cells of rows that were inserted, as they look on the page; as wide as what stands on the sheet. */

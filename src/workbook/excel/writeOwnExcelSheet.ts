@@ -43,7 +43,7 @@ async function writeTable(
 ): Promise<void> {
   const fitsOneMessage = messageBatches(layout.values, charactersOf).length === 1;
   for (let attempt = 1; attempt <= ATTEMPTS; attempt++) {
-    const there = await lookAt(context, content.sheet, layout);
+    const there = await lookAt(context, content, layout);
     if (!there || !fitsOneMessage || !keepsItsTable(there, layout))
       return writeThroughWorkingSheet(context, content, layout, there);
     const put = (worksheet: Excel.Worksheet) => {
@@ -76,7 +76,7 @@ async function writeThroughWorkingSheet(
         .getRangeByIndexes(0, 0, 1, 1)
         .copyFrom(working.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount), "All");
     for (let attempt = 1; ; attempt++) {
-      const now = attempt === 1 ? there : await lookAt(context, content.sheet, layout);
+      const now = attempt === 1 ? there : await lookAt(context, content, layout);
       if (!now) throw new WorkbookProblem("noSheet", { sheet: content.sheet });
       if (await replaceOwnContent(context, now, content, { keptOn: working, put })) break;
       if (attempt === ATTEMPTS) throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
@@ -91,7 +91,7 @@ async function writeThroughWorkingSheet(
 
 async function lookAt(
   context: Excel.RequestContext,
-  sheet: string,
+  { sheet, carriedColumns = 0 }: OwnSheet,
   layout: OwnSheetLayout,
 ): Promise<FormerSheet | undefined> {
   const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
@@ -134,9 +134,11 @@ async function lookAt(
     used: size,
     table,
     rows: area.rowIndex + area.rowCount,
-    columns: area.columnIndex + area.columnCount,
+    columns: Math.max(area.columnIndex + area.columnCount, carriedColumns),
     headerRow: area.rowIndex + 1,
   };
+  if (former.columns > area.columnIndex + area.columnCount)
+    table.resize(worksheet.getRangeByIndexes(area.rowIndex, 0, area.rowCount, former.columns));
   await refuseCellsInTheWay(context, former, layout);
   return former;
 }

@@ -78,6 +78,7 @@ export function cardsSheet(
       word("done"),
       word("found"),
     ],
+    about: { thing: [text("block"), text("row"), text("vine")], entries: [word("done"), word("found")] },
     columns: [
       { width: 16 },
       { width: 7 },

@@ -39,6 +39,7 @@ export function choiceSheet(
       text("sheetRow"),
       ...SCORE_PARTS.map((part) => PART_TEXTS[part][language]),
     ],
+    about: { thing: [text("block"), text("row"), text("vine"), text("side"), text("cordon")] },
     columns: [
       { width: 16 },
       { width: 7 },

@@ -34,6 +34,11 @@ export function findingsSheet(findings: readonly Finding[], options: FindingsShe
       text("setAside"),
       text("code"),
     ],
+    about: {
+      thing: [text("block"), text("row"), text("vine")],
+      kind: [text("where"), text("code")],
+      cell: [text("cell")],
+    },
     columns: [
       { width: 10 },
       { width: 12 },

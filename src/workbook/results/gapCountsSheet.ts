@@ -46,6 +46,7 @@ export function gapCountsSheet(
     sheet,
     title: [TEXTS.countsTitle[language], say(TEXTS.made, language, { date })],
     headers: HEADERS.map((header) => TEXTS[header][language]),
+    about: { thing: HEADERS.slice(0, 6).map((header) => TEXTS[header][language]) },
     columns: [{ width: 18 }, ...new Array(9).fill({ width: 10 }), { width: 10, format: "0%" }],
     rows,
   };

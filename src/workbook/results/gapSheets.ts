@@ -25,6 +25,7 @@ export function rowGapsSheet(gaps: SeasonGaps, language: Language, date: string)
       text("shareBefore"),
       text("shareNow"),
     ],
+    about: { thing: [text("block"), text("row")] },
     columns: [
       { width: 16 },
       { width: 7 },
@@ -66,6 +67,7 @@ export function gapMapSheet(gaps: SeasonGaps, language: Language, date: string):
     sheet: text("gapMap"),
     title: [text("gapMapTitle"), say(TEXTS.made, language, { date })],
     headers: [text("block"), text("row"), ...vines.map((vine) => say(TEXTS.vine, language, { vine }))],
+    about: { thing: [text("block"), text("row")] },
     columns: [{ width: 16 }, { width: 7 }, ...vines.map(() => ({ width: 6, format: "0%", shade: true }))],
     rows: gaps.rows.map(({ block, row, byVine }) => {
       const shares = new Map(byVine.map(({ vine, ...sum }) => [vine, shareOf(sum)]));

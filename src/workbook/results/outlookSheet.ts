@@ -52,6 +52,7 @@ export function outlookSheet(
       chart.labels,
       ...chart.parts.slice(1),
     ],
+    about: { thing: [text("block")], kind: [text("stage")] },
     columns: [
       { width: 16 },
       { width: 20 },

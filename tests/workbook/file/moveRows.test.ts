@@ -10,6 +10,9 @@ import { hasValidator, openXmlFaults } from "../../samples/openXmlFaults";
 import { packageFaults } from "../../samples/packageFaults";
 import { buildWorkbook } from "./buildWorkbook";
 
+/** The validator of every copy takes its time. */
+jest.setTimeout(60_000);
+
 const inserted = (first: number, count = 1): RowStep => ({ kind: "inserted", first, count });
 const deleted = (first: number, count = 1): RowStep => ({ kind: "deleted", first, count });
 
