@@ -2,7 +2,6 @@ import { CARE_TEXTS, CHECK_TEXTS } from "../texts/pane";
 import { RESULT_SHEET_TEXTS } from "../texts/resultSheets";
 import type { Text } from "../texts/language";
 import { ownSheetName } from "../workbook/actions/ownSheetName";
-import { rewriteOwnSheet } from "../workbook/actions/rewriteOwnSheet";
 import { withAccount } from "../workbook/results/withAccount";
 import type { OwnSheet } from "../workbook/surveyWorkbook";
 import { linesOfAccount } from "./linesOfAccount";
@@ -16,6 +15,9 @@ import { writeLog } from "./writeLog";
  */
 export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Promise<void> {
   const sheet = await ownSheetName(pane.workbook, name, pane.state.language);
+  const { rewriteOwnSheet } = await import(
+    /* webpackChunkName: "rewrite" */ "../workbook/actions/rewriteOwnSheet"
+  );
   const { charts, lost } = await rewriteOwnSheet(
     pane.workbook,
     withAccount({ ...content, sheet }, linesOfAccount(pane)),
