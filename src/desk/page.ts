@@ -7,7 +7,9 @@ import { emptySeasonFile } from "../texts/emptySeasonFile";
 import { LANGUAGES, languageOf, sameText, say, withTexts, type Language, type Text } from "../texts/language";
 import { TEXTS } from "../texts/texts";
 import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
+import { Pace, type Opened } from "../workbook/desk/pace";
 import { startEngine, type EngineWords } from "../workbook/desk/startEngine";
+import { WorkbookProblem } from "../workbook/surveyWorkbook";
 import { fileProblemSentence } from "./fileProblemSentence";
 import { keyboardWalk } from "./keyboardWalk";
 import { keepOffline } from "./offline/keepOffline";
@@ -44,6 +46,11 @@ const SAMPLES: readonly Sample[] = [
 ];
 
 const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+/** Bytes of the largest file that is taken into memory. */
+const MOST_BYTES = 256 * 1024 ** 2;
+/** Milliseconds after which work is told of, and between two steps that it tells. */
+const NOTICED = 500;
+const BETWEEN_STEPS = 250;
 const LANGUAGE_KEY = "cordonbook.language";
 
 const part = (id: string) => document.getElementById(id) as HTMLElement;
@@ -55,7 +62,15 @@ let language: Language =
     (candidate) => candidate === (asked.get("language") ?? localStorage.getItem(LANGUAGE_KEY)),
   ) ?? languageOf(navigator.language);
 
-let header: HeaderState = { language, samples: SAMPLES, opened: undefined, notice: undefined };
+let header: HeaderState = {
+  language,
+  samples: SAMPLES,
+  opened: undefined,
+  notice: undefined,
+  underWay: undefined,
+};
+/** Ends the opening of a file that is under way. */
+let underWay: AbortController | undefined;
 let desk: OpenDesk;
 let pane: MountedPane | undefined;
 let openedFile = "";
@@ -79,30 +94,98 @@ function waitFor(name: string): void {
 async function chooseSample(id: string): Promise<void> {
   const sample = SAMPLES.find((candidate) => candidate.id === id) ?? SAMPLES[0];
   const name = say(sample.name, language);
-  await opening(name, DESK_TEXTS.sampleMissing, async () => {
-    const response = await fetch(`sample-workbooks/${sample.file}`);
+  await opening(name, DESK_TEXTS.sampleMissing, async (pace, signal) => {
+    const response = await fetch(`sample-workbooks/${sample.file}`, { signal });
     if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
-    await open(sample.file, new Uint8Array(await response.arrayBuffer()), sample.id);
+    await open(sample.file, new Uint8Array(await response.arrayBuffer()), sample.id, pace);
   });
 }
 
 function chooseFile(file: File): Promise<void> {
-  return opening(file.name, DESK_TEXTS.notOpened, async () =>
-    open(file.name, new Uint8Array(await file.arrayBuffer()), undefined),
-  );
+  return opening(file.name, DESK_TEXTS.notOpened, async (pace) => {
+    if (file.size > MOST_BYTES) throw new WorkbookProblem("tooLargeToHold", { file: file.name });
+    await open(file.name, new Uint8Array(await file.arrayBuffer()), undefined, pace);
+  });
 }
 
-/** Opens something; if that fails, the page says so in one sentence and stays as it was. */
-async function opening(name: string, failed: Text, action: () => Promise<void>): Promise<void> {
+/**
+ * Opens something in place of what is being opened; if that fails or is stopped, the page says so in one sentence and
+ * stays as it was.
+ */
+async function opening(
+  name: string,
+  failed: Text,
+  action: (pace: Pace, signal: AbortSignal) => Promise<void>,
+): Promise<void> {
   if (hasUnsavedWork && !confirm(say(DESK_TEXTS.unsaved, language))) return showHeader({});
+  underWay?.abort();
+  const mine = (underWay = new AbortController());
   waitFor(name);
+  const work = followWork(
+    () => say(DESK_TEXTS.loading, language, { name }),
+    () => mine.abort(),
+  );
+  const tell = ({ sheet, row }: Opened) =>
+    work.at(sheet === undefined ? undefined : say(DESK_TEXTS.openingRow, language, { sheet, row }));
   try {
-    await action();
+    await action(new Pace(mine.signal, tell), mine.signal);
   } catch (problem) {
-    refuse(problem, (reason) => say(failed, language, { name, problem: reason }));
+    if (underWay !== mine) return;
+    if (mine.signal.aborted) tellOfStop(say(DESK_TEXTS.stopped, language, { name }));
+    else refuse(problem, (reason) => say(failed, language, { name, problem: reason }));
   } finally {
-    grid.classList.remove("waiting");
+    work.end();
+    if (underWay === mine) {
+      underWay = undefined;
+      grid.classList.remove("waiting");
+    }
   }
+}
+
+/** Shows what is under way and how far it has come, once it takes long enough to be noticed. */
+function followWork(sentence: () => string, stop: () => void) {
+  let next = Infinity;
+  let shown: string | undefined;
+  const show = () => {
+    next = performance.now() + BETWEEN_STEPS;
+    showHeader({ underWay: { sentence: sentence(), at: shown, stop }, notice: undefined });
+  };
+  const timer = setTimeout(show, NOTICED);
+  return {
+    at: (step: string | undefined) => {
+      shown = step;
+      if (performance.now() >= next) show();
+    },
+    end: () => {
+      clearTimeout(timer);
+      if (header.underWay?.stop === stop) showHeader({ underWay: undefined });
+    },
+  };
+}
+
+/** Says in place of what was under way that it was stopped. */
+function tellOfStop(text: string): void {
+  const hadFocus = document.activeElement?.closest("#under-way") != null;
+  showHeader({ underWay: undefined, notice: { kind: "done", text } });
+  if (hadFocus) top.querySelector<HTMLElement>("#notice button")?.focus();
+}
+
+/** Long calculations are told of, and can be stopped. */
+function followCalculations(): void {
+  let work: ReturnType<typeof followWork> | undefined;
+  const stop = () => {
+    desk.stopCalculation();
+    tellOfStop(say(DESK_TEXTS.calculationStopped, language));
+  };
+  desk.watchCalculation((calculated) => {
+    if (calculated === "ended") {
+      work?.end();
+      work = undefined;
+      return;
+    }
+    work ??= followWork(() => say(DESK_TEXTS.calculating, language), stop);
+    work.at(calculated && say(DESK_TEXTS.calculated, language, { ...calculated }));
+  });
 }
 
 async function saveCopy(): Promise<void> {
@@ -155,8 +238,13 @@ function offerDownload(name: string, bytes: Uint8Array): void {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
-async function open(file: string, bytes: Uint8Array, sampleId: string | undefined): Promise<void> {
-  const workbook = await desk.open(file, bytes);
+async function open(
+  file: string,
+  bytes: Uint8Array,
+  sampleId: string | undefined,
+  pace: Pace,
+): Promise<void> {
+  const workbook = await desk.open(file, bytes, pace);
   pane?.unmount();
   paneArea.replaceChildren(document.createElement("div"));
   pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, {
@@ -252,6 +340,7 @@ async function start(): Promise<void> {
   grid.append(gridElement);
   desk = new OpenDesk(startEngine(gridElement, language, words), FUNCTIONS, language, showStatus);
   followColours();
+  followCalculations();
   acceptDroppedFiles();
   guardUnsavedWork();
   keyboardWalk(

@@ -11,6 +11,14 @@ export interface Notice {
   readonly answers?: readonly { readonly label: string; act(): void }[];
 }
 
+/** Work that takes so long that a person is told, and can stop it. */
+export interface UnderWay {
+  readonly sentence: string;
+  /** How far it has come; undefined where that is not known yet. */
+  readonly at: string | undefined;
+  stop(): void;
+}
+
 /** What stands above the grid. */
 export interface HeaderState {
   readonly language: Language;
@@ -19,6 +27,7 @@ export interface HeaderState {
   readonly opened: { readonly sampleId: string } | { readonly file: string } | undefined;
   /** What a person is told about a file: why it could not be opened, or what became of a copy. */
   readonly notice: Notice | undefined;
+  readonly underWay: UnderWay | undefined;
 }
 
 export interface HeaderActions {
@@ -55,10 +64,11 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
     <button id="save-copy" type="button" @click=${actions.saveCopy}>
       ${say(DESK_TEXTS.saveCopy, language)}
     </button>
+    ${state.underWay === undefined ? nothing : underWayView(state.underWay, language)}
     ${
       state.notice === undefined
         ? nothing
-        : html`<div id="notice" class=${state.notice.kind} role="alert">
+        : html`<div id="notice" class="notice ${state.notice.kind}" role="alert">
             <p>${state.notice.text}</p>
             ${(
               state.notice.answers ?? [{ label: say(DESK_TEXTS.close, language), act: actions.closeNotice }]
@@ -66,6 +76,14 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
           </div>`
     }
   `;
+}
+
+/** Only the sentence is read out: the rest changes several times a second. */
+function underWayView({ sentence, at, stop }: UnderWay, language: Language): TemplateResult {
+  return html`<div id="under-way" class="notice">
+    <p><span role="status">${sentence}</span> ${at ?? nothing}</p>
+    <button type="button" @click=${stop}>${say(DESK_TEXTS.stop, language)}</button>
+  </div>`;
 }
 
 /** The line below the grid: the selected cell in words, for those who cannot see the grid or the whole of it. */

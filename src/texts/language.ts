@@ -113,13 +113,24 @@ export function languageOf(tag: string | undefined): Language {
  * decimalSign("es", ["en-US", "es-MX"]) // "."
  * @example
  * decimalSign("es", ["en-US"]) // ","
+ * @example
+ * decimalSign("en", ["en-US@posix"]) // "."
  */
 export function decimalSign(language: Language, tags: readonly string[]): string {
   const parts = new Intl.NumberFormat([
-    ...tags.filter((tag) => languageOf(tag) === language),
+    ...tags.filter((tag) => languageOf(tag) === language && isTag(tag)),
     language,
   ]).formatToParts(0.5);
   return parts.find(({ type }) => type === "decimal")!.value;
+}
+
+/** False for what browsers make of a system's odd locale: "en-US@posix". */
+function isTag(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length > 0;
+  } catch {
+    return false;
+  }
 }
 
 /**

@@ -1,4 +1,5 @@
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
+import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { largeSeason } from "./largeSeason";
 import { openDesk } from "./openDesk";
 
@@ -75,4 +76,92 @@ describe("checking a season on the desk page", () => {
     expect(checking.frames).toBeGreaterThan(10);
     await page.picture("desk-large-season");
   }, 180_000);
+
+  test("the opening of a file is told of and stopped, and the workbook on the page stays", async () => {
+    const page = await openDesk("mistakes");
+    const before = await page.read("A1");
+    const shown = page.page.locator("#under-way");
+    await page.chooseFile("many.xlsx", manyCells(120_000));
+    await shown.getByRole("status").getByText("Opening many.xlsx…").waitFor();
+    await shown.getByText(/Sheet Sheet1, row \d+$/).waitFor();
+    expect(await page.brokenRules()).toEqual([]);
+    await page.page.locator("#save-copy").focus();
+    await page.page.keyboard.press("Tab");
+    expect(await page.page.evaluate(() => document.activeElement?.textContent?.trim())).toBe("Stop");
+    await page.page.keyboard.press("Enter");
+    await page.page
+      .locator("#notice")
+      .getByText("Opening many.xlsx was stopped. The workbook on the page is unchanged.")
+      .waitFor();
+    expect(await page.page.evaluate(() => document.activeElement?.closest("#notice") !== null)).toBe(true);
+    await shown.waitFor({ state: "detached" });
+    expect(await page.page.locator("#grid.waiting").count()).toBe(0);
+    expect(await page.page.locator("#workbook").inputValue()).toBe("mistakes");
+    expect(await page.read("A1")).toBe(before);
+  }, 120_000);
+
+  test("a long calculation is told of and stopped, and goes on with the next change", async () => {
+    const page = await openDesk("clean");
+    const row = (_: unknown, at: number) =>
+      `<row r="${at + 1}"><c r="A${at + 1}"><v>${at + 1}</v></c>` +
+      (at < 1000 ? `<c r="B${at + 1}"><f>SUM(A:A)+A${at + 1}</f><v>-7</v></c>` : "") +
+      "</row>";
+    await page.openFile(
+      "sums.xlsx",
+      buildWorkbook({ sheets: { Sheet1: Array.from({ length: 30_000 }, row).join("") } }),
+    );
+    const shown = page.page.locator("#under-way");
+    await shown.getByRole("status").getByText("Working out the formulas…").waitFor();
+    await shown.getByText(/\d of 1000/).waitFor();
+    await shown.getByText("Stop").press("Enter");
+    await page.page.locator("#notice").getByText("Working out the formulas was stopped.").waitFor();
+    await shown.waitFor({ state: "detached" });
+    expect(await page.read("B900")).toBe("-7");
+    await page.type("D1", "=A2+A3");
+    await shown.getByText(/\d of 1001/).waitFor();
+  });
+
+  test.each<[string, Uint8Array]>([
+    ["cells far from one another", buildWorkbook({ sheets: { Sheet1: lastCells(130) } })],
+    [
+      "merged areas over one another",
+      buildWorkbook({
+        sheets: { Sheet1: lastCells(2) },
+        merged: { Sheet1: Array.from({ length: 900 }, (_, at) => `A1:XFD${at + 200}`) },
+      }),
+    ],
+  ])("a file with more cells than the page holds is refused in one sentence: %s", async (_why, bytes) => {
+    const page = await openDesk("clean");
+    await page.chooseFile("too-many.xlsx", bytes);
+    await page.page
+      .locator("#notice.refused")
+      .getByText('"too-many.xlsx" spans more than 2000000 cells')
+      .waitFor({ timeout: 60_000 });
+    expect(await page.page.locator("#workbook").inputValue()).toBe("clean");
+  });
+
+  test("areas far beyond the cells of a sheet are taken as far as the grid goes", async () => {
+    const page = await openDesk("clean");
+    const filled = `<row r="1"><c r="A1"><f t="array" ref="A1:XFD1048576">2+3</f><v>5</v></c></row>`;
+    await page.openFile(
+      "areas.xlsx",
+      buildWorkbook({ sheets: { Sheet1: filled }, merged: { Sheet1: ["B3:XFD1048576"] } }),
+    );
+    expect(await page.shows("A1", /5/)).toMatch(/^5/);
+  });
 });
+
+/** Rows of one number each, in the last column that a sheet has. */
+function lastCells(rows: number): string {
+  return Array.from(
+    { length: rows },
+    (_, at) => `<row r="${at + 1}"><c r="XFD${at + 1}"><v>1</v></c></row>`,
+  ).join("");
+}
+
+/** A workbook of so many rows of ten numbers that are all different. */
+function manyCells(rows: number): Uint8Array {
+  const row = (_: unknown, index: number) =>
+    `<row r="${index + 1}">${[..."ABCDEFGHIJ"].map((column, at) => `<c r="${column}${index + 1}"><v>${(index * 7919 + at * 104_729) % 1_000_003}</v></c>`).join("")}</row>`;
+  return buildWorkbook({ sheets: { Sheet1: Array.from({ length: rows }, row).join("") } });
+}

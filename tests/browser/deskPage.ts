@@ -206,13 +206,18 @@ export class DeskPage {
     );
   }
 
-  /** Opens a file of one's own through the button above the grid. */
-  async openFile(name: string, bytes: Uint8Array): Promise<void> {
+  /** Chooses a file of one's own through the button above the grid, and waits for nothing. */
+  async chooseFile(name: string, bytes: Uint8Array): Promise<void> {
     const [chooser] = await Promise.all([
       this.page.waitForEvent("filechooser"),
       this.page.locator("#top button").first().click(),
     ]);
     await chooser.setFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+  }
+
+  /** Opens a file of one's own through the button above the grid. */
+  async openFile(name: string, bytes: Uint8Array): Promise<void> {
+    await this.chooseFile(name, bytes);
     await this.page
       .locator("#workbook option:checked")
       .getByText(name)

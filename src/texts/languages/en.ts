@@ -619,6 +619,13 @@ export const en = {
       gridLabel: "Spreadsheet",
       paneLabel: "Cordonbook pane",
       loading: "Opening {name}…",
+      stop: "Stop",
+      calculating: "Working out the formulas…",
+      calculated: "{done} of {all}",
+      calculationStopped:
+        "Working out the formulas was stopped. Those that were not reached show what they showed before. They are worked out at the next change.",
+      openingRow: "Sheet {sheet}, row {row}",
+      stopped: "Opening {name} was stopped. The workbook on the page is unchanged.",
       dropHere: "Drop a workbook or CSV file to open it",
       close: "Close",
       idle: "Everything stays on this machine. Select a cell with an error to read what is wrong.",
@@ -738,6 +745,8 @@ export const en = {
     tooMuchText: '"{file}" was not read: {part} holds more than {most} characters in one place.',
     tooManyCells:
       'Sheet "{sheet}" of "{file}" spans more than {most} {most:cell|cells}; clear stray cells far from the table and try again.',
+    tooManyForPage:
+      '"{file}" spans more than {most} cells, which is more than this page can show; use the command line.',
     tooManyOf:
       '"{file}" was not read: its part {part} lists more than {most} entries of one kind, which no workbook needs.',
     sheetsOnOnePart: '"{file}" was not read: its sheet "{sheet}" and another one are the same part {part}.',

@@ -621,6 +621,13 @@ export const es: Texts = {
       gridLabel: "Hoja de cálculo",
       paneLabel: "Panel de Cordonbook",
       loading: "Abriendo {name}…",
+      stop: "Detener",
+      calculating: "Calculando las fórmulas…",
+      calculated: "{done} de {all}",
+      calculationStopped:
+        "Se detuvo el cálculo de las fórmulas. Las que no se alcanzaron muestran lo que mostraban antes. Se calculan con el próximo cambio.",
+      openingRow: "Hoja {sheet}, fila {row}",
+      stopped: "Se detuvo la apertura de {name}. El libro de la página no ha cambiado.",
       dropHere: "Suelte aquí un libro o un archivo CSV para abrirlo",
       close: "Cerrar",
       idle: "Todo queda en este equipo. Seleccione una celda con error para leer qué pasa.",
@@ -743,6 +750,8 @@ export const es: Texts = {
     tooMuchText: '"{file}" no se leyó: {part} contiene más de {most} caracteres en un solo lugar.',
     tooManyCells:
       'La hoja "{sheet}" de "{file}" abarca más de {most} {most:celda|celdas}; borre las celdas sueltas lejos de la tabla y repita.',
+    tooManyForPage:
+      '"{file}" abarca más de {most} celdas, más de las que esta página puede mostrar; use la línea de comandos.',
     tooManyOf:
       '"{file}" no se leyó: su parte {part} enumera más de {most} entradas de un mismo tipo, más de las que necesita un libro.',
     sheetsOnOnePart: '"{file}" no se leyó: su hoja "{sheet}" y otra son la misma parte {part}.',

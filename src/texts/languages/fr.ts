@@ -625,6 +625,13 @@ export const fr: Texts = {
       gridLabel: "Feuille de calcul",
       paneLabel: "Volet Cordonbook",
       loading: "Ouverture de {name}…",
+      stop: "Arrêter",
+      calculating: "Calcul des formules…",
+      calculated: "{done} sur {all}",
+      calculationStopped:
+        "Le calcul des formules a été arrêté. Celles qui n'ont pas été atteintes montrent ce qu'elles montraient avant. Elles seront calculées au prochain changement.",
+      openingRow: "Feuille {sheet}, ligne {row}",
+      stopped: "L'ouverture de {name} a été arrêtée. Le classeur de la page n'a pas changé.",
       dropHere: "Déposez un classeur ou un fichier CSV pour l'ouvrir",
       close: "Fermer",
       idle: "Tout reste sur cette machine. Sélectionnez une cellule en erreur pour lire ce qui ne va pas.",
@@ -754,6 +761,8 @@ export const fr: Texts = {
     tooMuchText: "« {file} » n'a pas été lu : {part} contient plus de {most} caractères en un seul endroit.",
     tooManyCells:
       "La feuille « {sheet} » de « {file} » couvre plus de {most} {most:cellule|cellules} ; effacez les cellules isolées loin du tableau, puis recommencez.",
+    tooManyForPage:
+      "« {file} » s'étend sur plus de {most} cellules, plus que cette page ne peut en montrer ; utilisez la ligne de commande.",
     tooManyOf:
       "« {file} » n'a pas été lu : sa partie {part} énumère plus de {most} entrées d'une même sorte, ce dont aucun classeur n'a besoin.",
     sheetsOnOnePart:

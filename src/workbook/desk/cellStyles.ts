@@ -6,6 +6,7 @@ import {
   type IBorderData,
   type IStyleData,
 } from "@univerjs/core";
+import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "../file/readLimits";
 import type { WorkbookPackage } from "../file/workbookPackage";
 import { parseXml, type XmlListener } from "../file/xmlParser";
@@ -64,7 +65,7 @@ export async function cellStyles(
   part: string,
   limits: ReadLimits,
 ): Promise<IStyleData[]> {
-  const collector = new StyleCollector();
+  const collector = new StyleCollector(source.file, part, limits);
   await parseXml(source.file, part, source.chunks(part), collector, limits);
   return collector.styles;
 }
@@ -76,9 +77,18 @@ class StyleCollector implements XmlListener {
   private readonly fills: IStyleData[] = [];
   private readonly borders: IBorderData[] = [];
   private readonly within: string[] = [];
+  /** Entries of each list. */
+  private readonly entries = new Map<string, number>();
+
+  constructor(
+    private readonly file: string,
+    private readonly part: string,
+    private readonly limits: ReadLimits,
+  ) {}
 
   open(name: string, attributes: Attributes): void {
     const list = this.within[1];
+    if (this.within.length === 2) this.countEntry(list);
     if (name === "numFmt" && list === "numFmts")
       this.formats.set(Number(attributes.numFmtId), attributes.formatCode ?? "");
     else if (list === "fonts") this.font(name, attributes);
@@ -94,8 +104,15 @@ class StyleCollector implements XmlListener {
     this.within.pop();
   }
 
+  private countEntry(list: string): void {
+    const count = (this.entries.get(list) ?? 0) + 1;
+    const most = this.limits.formats;
+    if (count > most) throw new WorkbookProblem("tooManyOf", { file: this.file, part: this.part, most });
+    this.entries.set(list, count);
+  }
+
   private font(name: string, attributes: Attributes): void {
-    if (name === "font") this.fonts.push({});
+    if (this.within.length === 2) this.fonts.push({});
     const font = this.fonts[this.fonts.length - 1];
     if (name === "b") font.bl = flag(attributes.val !== "0");
     else if (name === "i") font.it = flag(attributes.val !== "0");
@@ -104,7 +121,7 @@ class StyleCollector implements XmlListener {
   }
 
   private fill(name: string, attributes: Attributes): void {
-    if (name === "fill") this.fills.push({});
+    if (this.within.length === 2) this.fills.push({});
     if (name === "patternFill" && attributes.patternType === "solid")
       this.fills[this.fills.length - 1].bg = {};
     const fill = this.fills[this.fills.length - 1];
@@ -112,7 +129,7 @@ class StyleCollector implements XmlListener {
   }
 
   private border(name: string, attributes: Attributes): void {
-    if (name === "border") this.borders.push({});
+    if (this.within.length === 2) this.borders.push({});
     if (!(name in SIDES) || !attributes.style || attributes.style === "none") return;
     const line = attributes.style === "medium" || attributes.style === "thick" ? "MEDIUM" : "THIN";
     this.borders[this.borders.length - 1][SIDES[name as keyof typeof SIDES]] = {
@@ -122,7 +139,7 @@ class StyleCollector implements XmlListener {
   }
 
   private cellStyle(name: string, attributes: Attributes): void {
-    if (name === "xf") {
+    if (this.within.length === 2) {
       const format = Number(attributes.numFmtId ?? 0);
       const pattern = this.formats.get(format) ?? BUILT_IN_FORMATS[format];
       const border = this.borders[Number(attributes.borderId ?? 0)];

@@ -1,11 +1,13 @@
 import type { IStyleData } from "@univerjs/core";
 import { bytesPackage } from "../file/bytesPackage";
-import { isCsvName, openPackage, openWorkbookBytes, type OpenWorkbook } from "../file/openWorkbook";
-import { READ_LIMITS } from "../file/readLimits";
+import { bytesSource } from "../file/csvSource";
+import { isCsvName, openCsv, openPackage, type OpenWorkbook } from "../file/openWorkbook";
+import { READ_LIMITS, type ReadLimits } from "../file/readLimits";
 import type { SheetRow } from "../file/sheetRows";
 import { sheetTables, type DefinedName, type OutlineTable } from "../file/workbookOutline";
-import type { WorkbookPackage } from "../file/workbookPackage";
+import { WorkbookProblem } from "../surveyWorkbook";
 import { cellStyles } from "./cellStyles";
+import { Pace } from "./pace";
 import { sheetLook, type SheetLook } from "./sheetLook";
 
 /** A file's sheet, ready to be put into the grid. */
@@ -29,27 +31,41 @@ export interface LoadedWorkbook {
   readonly flags: ReadonlyMap<string, string>;
 }
 
+/** Characters of the longest formula that Excel takes (its published limits). */
+const LONGEST_FORMULA = 8192;
+
+/** Cells of a whole workbook that the engine holds without keeping the page from a person; ours, as measured. */
+export const PAGE_LIMITS: ReadLimits = { ...READ_LIMITS, cells: 2_000_000 };
+
 /**
  * Reads a workbook or csv file that a person chose, with what its sheets look like.
  *
- * @throws WorkbookProblem with one of the codes of src/texts/fileProblems.ts when the file cannot be read.
+ * @throws WorkbookProblem with one of the codes of src/texts/fileProblems.ts when the file cannot be read; the reason of
+ * the pace's signal when it was stopped.
  */
-export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<LoadedWorkbook> {
+export async function loadWorkbook(
+  file: string,
+  bytes: Uint8Array,
+  pace = new Pace(undefined),
+): Promise<LoadedWorkbook> {
+  const collected = new AllRows(file, pace);
   if (isCsvName(file)) {
-    const open = await openWorkbookBytes(file, bytes);
-    const sheets = await Promise.all(
-      open.sheetNames.map(async (name) => ({
+    const source = bytesSource(file, bytes);
+    const open = await openCsv({ file, chunks: () => pace.chunks(source.chunks()) }, PAGE_LIMITS);
+    const sheets: LoadedSheet[] = [];
+    for (const name of open.sheetNames)
+      sheets.push({
         name,
         hidden: false,
-        rows: await allRows(open, name),
+        rows: await collected.rowsOf(open, name),
         look: undefined,
         tables: [],
-      })),
-    );
+      });
     return { file, sheets, names: [], styles: [], startsIn1904: false, flags: new Map() };
   }
-  const source = breathing(bytesPackage(file, bytes, READ_LIMITS));
-  const open = await openPackage(source, READ_LIMITS);
+  const packed = bytesPackage(file, bytes, PAGE_LIMITS);
+  const source = { ...packed, chunks: (part: string) => pace.chunks(packed.chunks(part)) };
+  const open = await openPackage(source, PAGE_LIMITS);
   const { outline } = open;
   if (!outline) return { file, sheets: [], names: [], styles: [], startsIn1904: false, flags: new Map() };
   const sheets: LoadedSheet[] = [];
@@ -57,45 +73,43 @@ export async function loadWorkbook(file: string, bytes: Uint8Array): Promise<Loa
     sheets.push({
       name: sheet.name,
       hidden: sheet.hidden,
-      rows: await allRows(open, sheet.name),
-      look: await sheetLook(source, sheet.part, READ_LIMITS),
-      tables: await sheetTables(source, sheet, READ_LIMITS),
+      rows: await collected.rowsOf(open, sheet.name),
+      look: await sheetLook(source, sheet.part, PAGE_LIMITS),
+      tables: await sheetTables(source, sheet, PAGE_LIMITS),
     });
-  return {
-    file,
-    sheets,
-    names: outline.names,
-    startsIn1904: outline.startsIn1904,
-    styles: await stylesOf(source, outline.stylesPart),
-    flags: await open.readFlags(),
-  };
+  const styles = outline.stylesPart ? await cellStyles(source, outline.stylesPart, PAGE_LIMITS) : [];
+  const { names, startsIn1904 } = outline;
+  return { file, sheets, names, startsIn1904, styles, flags: await open.readFlags() };
 }
 
-/** How long reading may hold the page, in milliseconds. */
-const SLICE = 12;
+/** The rows of one sheet after the other, as long as the page can hold them all. */
+class AllRows {
+  private cells = 0;
 
-/** The same package, but its unpacking lets the page draw and take input in between. */
-function breathing(source: WorkbookPackage): WorkbookPackage {
-  let end = performance.now() + SLICE;
-  return {
-    ...source,
-    async *chunks(part) {
-      for await (const chunk of source.chunks(part)) {
-        yield chunk;
-        if (performance.now() < end) continue;
-        await new Promise((resolve) => setTimeout(resolve));
-        end = performance.now() + SLICE;
+  constructor(
+    private readonly file: string,
+    private readonly pace: Pace,
+  ) {}
+
+  async rowsOf(open: OpenWorkbook, sheet: string): Promise<SheetRow[]> {
+    const rows: SheetRow[] = [];
+    const most = PAGE_LIMITS.cells;
+    for await (const batch of open.rows(sheet)) {
+      for (const row of batch) {
+        this.mustFit(row, sheet);
+        this.cells += row.values.length;
+        rows.push(row);
       }
-    },
-  };
-}
+      if (this.cells > most) throw new WorkbookProblem("tooManyForPage", { file: this.file, most });
+      this.pace.at({ sheet, row: rows[rows.length - 1].number });
+    }
+    return rows;
+  }
 
-async function stylesOf(source: WorkbookPackage, part: string | undefined): Promise<IStyleData[]> {
-  return part === undefined ? [] : cellStyles(source, part, READ_LIMITS);
-}
-
-async function allRows(open: OpenWorkbook, sheet: string): Promise<SheetRow[]> {
-  const rows: SheetRow[] = [];
-  for await (const batch of open.rows(sheet)) for (const row of batch) rows.push(row);
-  return rows;
+  /** The engine reads a formula by itself again and again; one longer than any spreadsheet takes would end it. */
+  private mustFit({ formulas }: SheetRow, sheet: string): void {
+    for (const formula of formulas?.values() ?? [])
+      if (formula.length > LONGEST_FORMULA)
+        throw new WorkbookProblem("tooMuchText", { file: this.file, part: sheet, most: LONGEST_FORMULA });
+  }
 }

@@ -1,6 +1,7 @@
 import { ICommandService, mergeLocales, type Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
+  FormulaExecuteStageType,
   ILayoutService,
   SetRangeValuesMutation,
   SetSelectionsOperation,
@@ -14,6 +15,7 @@ import { readDecimalCommas } from "./decimalComma";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
 import { loadWorkbook } from "./loadWorkbook";
+import { Pace } from "./pace";
 import { describeFunctions, registerFunctions } from "./registerFunctions";
 import { savedCopy, type SavedCopy } from "./savedCopy";
 import { LOCALES, type EngineWords } from "./startEngine";
@@ -33,6 +35,12 @@ const TELLING: ReadonlySet<string> = new Set([
   SetRangeValuesMutation.id,
 ]);
 
+/** How many formulas of a calculation are worked out. */
+export interface Calculated {
+  readonly done: number;
+  readonly all: number;
+}
+
 /** The desk: one workbook at a time over one engine, with every CORDON function in its formula language. */
 export class OpenDesk {
   private readonly sentences = new ErrorSentences();
@@ -46,10 +54,11 @@ export class OpenDesk {
     private readonly onSelection: (selected: SelectedCell) => void,
   ) {}
 
-  /** Opens a file in place of the one before; a file that cannot be read leaves that one as it is. */
-  async open(file: string, bytes: Uint8Array): Promise<DeskWorkbook> {
-    const loaded = await loadWorkbook(file, bytes);
-    const data = workbookData(loaded);
+  /** Opens a file in place of the one before; where it cannot be read or is stopped, that one stays as it is. */
+  async open(file: string, bytes: Uint8Array, pace = new Pace(undefined)): Promise<DeskWorkbook> {
+    const loaded = await loadWorkbook(file, bytes, pace);
+    const data = await workbookData(loaded, pace);
+    await pace.breathe();
     const isFirst = this.opened === undefined;
     if (this.opened) this.engine.disposeUnit(this.opened.id);
     const workbook = this.engine.createWorkbook(data);
@@ -80,6 +89,26 @@ export class OpenDesk {
       throw new WorkbookProblem("notAWorkbook", { file: this.opened?.file ?? "" });
     const { file, bytes, workbook } = this.opened;
     return savedCopy(file, bytes, workbook);
+  }
+
+  /** Tells of a calculation as long as it goes on, and how far it has come where that is known; "ended" at its end. */
+  watchCalculation(onProgress: (calculated: Calculated | "ended" | undefined) => void): void {
+    this.engine.getFormula().calculationProcessing((now) => {
+      switch (now.stage) {
+        case FormulaExecuteStageType.IDLE:
+        case FormulaExecuteStageType.CALCULATION_COMPLETED:
+          return onProgress("ended");
+        case FormulaExecuteStageType.CURRENTLY_CALCULATING:
+          return onProgress({ done: now.completedFormulasCount, all: now.totalFormulasToCalculate });
+        default:
+          return onProgress(undefined);
+      }
+    });
+  }
+
+  /** Ends a calculation; formulas that it has not reached keep what they showed. */
+  stopCalculation(): void {
+    this.engine.getFormula().stopCalculation();
   }
 
   /** Puts the keyboard into the grid: the next key types into the selected cell. */

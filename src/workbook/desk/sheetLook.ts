@@ -57,7 +57,8 @@ class LookCollector implements XmlListener, SheetLook {
       case "row":
         this.column = -1;
         this.row = attributes.r === undefined ? this.row + 1 : Number(attributes.r) - 1;
-        if (isYes(attributes.customHeight)) this.heights.set(this.row, Number(attributes.ht));
+        if (isYes(attributes.customHeight) && Number(attributes.ht) >= 0)
+          this.heights.set(this.row, Number(attributes.ht));
         break;
       case "f":
         if (attributes.t === "array" && attributes.ref)
@@ -68,8 +69,8 @@ class LookCollector implements XmlListener, SheetLook {
         break;
       case "pane":
         if (attributes.state !== "frozen" && attributes.state !== "frozenSplit") break;
-        this.frozenRows = Number(attributes.ySplit ?? 0);
-        this.frozenColumns = Number(attributes.xSplit ?? 0);
+        this.frozenRows = Number(attributes.ySplit ?? 0) || 0;
+        this.frozenColumns = Number(attributes.xSplit ?? 0) || 0;
         break;
       case "mergeCell":
         if (attributes.ref) this.merged.push(areaOf(attributes.ref));
@@ -92,7 +93,7 @@ class LookCollector implements XmlListener, SheetLook {
   }
 
   private columnWidth({ min, max, width }: Readonly<Record<string, string>>): void {
-    if (width === undefined) return;
+    if (!(Number(width) >= 0)) return;
     const last = Math.min(Number(max), COLUMNS_WITH_WIDTH);
     for (let column = Number(min); column <= last; column++) this.widths.set(column - 1, Number(width));
   }

@@ -1,6 +1,10 @@
 import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { CalculationMode, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import {
+  CalculationMode,
+  UniverFormulaEnginePlugin,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
 import {
   UniverSheetsTablePlugin,
@@ -22,6 +26,9 @@ export const LOCALES: Readonly<Record<Language, LocaleType>> = {
   es: LocaleType.ES_ES,
   fr: LocaleType.FR_FR,
 };
+
+/** Formulas that are worked out before the page may draw and take input again. */
+const FORMULAS_AT_ONCE = 10;
 
 /**
  * Starts the spreadsheet engine in an element: a grid with formula bar, sheet tabs, tables and notes; no workbook yet.
@@ -51,6 +58,7 @@ export function startEngine(container: HTMLElement, language: Language, words: E
     UniverSheetsTablePreset(),
   ];
   const ownOptions = new Map<unknown, object>([
+    [UniverFormulaEnginePlugin, { intervalCount: FORMULAS_AT_ONCE }],
     [UniverSheetsTablePlugin, { userThemes: [PLAIN_TABLE], defaultThemeIndex: 0 }],
     [UniverSheetsTableUIPlugin, { hideAnchor: true }],
   ]);
@@ -59,7 +67,7 @@ export function startEngine(container: HTMLElement, language: Language, words: E
     const [Plugin, given] = Array.isArray(plugin) ? plugin : [plugin, undefined];
     if (known.has(Plugin.pluginName)) continue;
     known.add(Plugin.pluginName);
-    univer.registerPlugin(Plugin, ownOptions.get(Plugin) ?? given);
+    univer.registerPlugin(Plugin, { ...given, ...ownOptions.get(Plugin) });
   }
   return FUniver.newAPI(univer);
 }

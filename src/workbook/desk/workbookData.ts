@@ -9,8 +9,10 @@ import {
 import type { SheetRow } from "../file/sheetRows";
 import type { DefinedName, OutlineTable } from "../file/workbookOutline";
 import { cellDataOf } from "./cellData";
-import type { LoadedSheet, LoadedWorkbook } from "./loadWorkbook";
+import { WorkbookProblem } from "../surveyWorkbook";
+import { PAGE_LIMITS, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
 import { PIXELS_A_CHARACTER, type Matrix } from "./ownSheetData";
+import { Pace } from "./pace";
 import { PLAIN_TABLE } from "./plainTable";
 import { wrappedHeight } from "./wrappedHeight";
 import { areaOf, flag, type Area, type SheetLook } from "./sheetLook";
@@ -23,22 +25,37 @@ const LEAST_COLUMNS = 26;
 
 const PIXELS_A_POINT = 4 / 3;
 
+/** Characters of the widest column and points of the highest row that a spreadsheet makes. */
+const WIDEST = 255;
+const HIGHEST = 409.5;
+
 /** A name for a whole workbook, in the engine's words. */
 const WHOLE_WORKBOOK = "AllDefaultWorkbook";
 
 let opened = 0;
 
-/** A loaded file in the form that the engine opens. */
-export function workbookData(loaded: LoadedWorkbook): Partial<IWorkbookData> {
+/**
+ * A loaded file in the form that the engine opens.
+ *
+ * @throws WorkbookProblem "tooManyForPage" where the areas that are merged or filled by one formula each cover more
+ * cells than the page holds, as only areas over one another do.
+ */
+export async function workbookData(
+  loaded: LoadedWorkbook,
+  pace = new Pace(undefined),
+): Promise<Partial<IWorkbookData>> {
   const named = loaded.sheets.map((sheet, index) => [`sheet-${index + 1}`, sheet] as const);
   const idOf = new Map(named.map(([id, { name }]) => [name.toLowerCase(), id]));
+  const sheets: Record<string, Partial<IWorksheetData>> = {};
+  for (const [id, sheet] of named)
+    sheets[id] = await worksheetData(id, loaded.file, sheet, loaded.styles, pace);
   return {
     id: `workbook-${++opened}`,
     name: loaded.file,
     locale: LocaleType.EN_US,
     styles: Object.fromEntries(loaded.styles.map((style, index) => [`style-${index}`, style])),
     sheetOrder: named.map(([id]) => id),
-    sheets: Object.fromEntries(named.map(([id, sheet]) => [id, worksheetData(id, sheet, loaded.styles)])),
+    sheets,
     resources: [
       { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(tables(named)) },
       { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(definedNames(loaded.names, idOf)) },
@@ -46,16 +63,19 @@ export function workbookData(loaded: LoadedWorkbook): Partial<IWorkbookData> {
   };
 }
 
-function worksheetData(
+async function worksheetData(
   id: string,
+  file: string,
   sheet: LoadedSheet,
   styles: readonly IStyleData[],
-): Partial<IWorksheetData> {
+  pace: Pace,
+): Promise<Partial<IWorksheetData>> {
   const { name, rows, look, hidden } = sheet;
   const cellData: Matrix = {};
   const wrapped = new Map<number, number>();
   let width = 0;
   for (const row of rows) {
+    await pace.breathe();
     const data: Record<number, ICellData> = {};
     row.values.forEach((value, column) => {
       const formula = row.formulas?.get(column);
@@ -69,22 +89,45 @@ function worksheetData(
     width = Math.max(width, row.values.length);
     cellData[row.number - 1] = data;
   }
-  for (const area of look?.filledByFormula ?? []) emptyButFirst(cellData, area);
   const lastRow = rows[rows.length - 1]?.number ?? 0;
+  const rowCount = Math.max(LEAST_ROWS, lastRow + SPARE_ROWS);
+  const columnCount = Math.max(LEAST_COLUMNS, width + SPARE_COLUMNS);
+  const onGrid = (areas: readonly Area[]) => areasWithin(areas, rowCount, columnCount, file);
+  for (const area of onGrid(look?.filledByFormula ?? [])) emptyButFirst(cellData, area);
   return {
     id,
     name,
     hidden: flag(hidden),
     cellData,
-    rowCount: Math.max(LEAST_ROWS, lastRow + SPARE_ROWS),
-    columnCount: Math.max(LEAST_COLUMNS, width + SPARE_COLUMNS),
-    ...(look ? lookData(look, wrapped) : {}),
+    rowCount,
+    columnCount,
+    ...(look ? { ...lookData(look, wrapped), mergeData: onGrid(look.merged) } : {}),
   };
 }
 
 function storedCell(value: Parameters<typeof cellDataOf>[0], formula: string | undefined): ICellData {
   const { v, t, f } = cellDataOf(value);
   return formula === undefined ? { v, t, ...(f ? { f } : {}) } : { v, t, f: formula };
+}
+
+/** Areas as far as they lie on the grid. */
+function areasWithin(areas: readonly Area[], rows: number, columns: number, file: string): Area[] {
+  let cells = 0;
+  return areas.flatMap(({ startRow, startColumn, endRow, endColumn }) => {
+    const area = {
+      startRow,
+      startColumn,
+      endRow: Math.min(endRow, rows - 1),
+      endColumn: Math.min(endColumn, columns - 1),
+    };
+    const covered = (area.endRow - startRow + 1) * (area.endColumn - startColumn + 1);
+    if (!(startRow >= 0 && startColumn >= 0 && area.endRow >= startRow && area.endColumn >= startColumn))
+      return [];
+    cells += covered;
+    const most = PAGE_LIMITS.cells;
+    if (cells > most) throw new WorkbookProblem("tooManyForPage", { file, most });
+    return [area];
+  });
 }
 
 /** What a formula spilled when the file was saved stands in its cells as plain values and would be in its own way. */
@@ -107,15 +150,18 @@ function wrappingCells({ number, values }: SheetRow, look: SheetLook, styles: re
 function lookData(look: SheetLook, wrapped: ReadonlyMap<number, number>): Partial<IWorksheetData> {
   return {
     columnData: Object.fromEntries(
-      [...look.widths].map(([column, width]) => [column, { w: Math.round(width * PIXELS_A_CHARACTER) + 5 }]),
+      [...look.widths].map(([column, width]) => [
+        column,
+        { w: Math.round(Math.min(width, WIDEST) * PIXELS_A_CHARACTER) + 5 },
+      ]),
     ),
     rowData: Object.fromEntries([
       ...[...wrapped].map(([row, height]) => [row, { h: height }] as const),
       ...[...look.heights].map(
-        ([row, height]) => [row, { h: Math.round(height * PIXELS_A_POINT), ia: flag(false) }] as const,
+        ([row, height]) =>
+          [row, { h: Math.round(Math.min(height, HIGHEST) * PIXELS_A_POINT), ia: flag(false) }] as const,
       ),
     ]),
-    mergeData: look.merged.map((area) => ({ ...area })),
     freeze: {
       xSplit: look.frozenColumns,
       ySplit: look.frozenRows,

@@ -35,7 +35,7 @@ async function timeSheet(
 ): Promise<BenchmarkTimes> {
   const rowCount = Math.max(figures.length, formulas.length);
   const workbook = engine.createWorkbook(
-    workbookData({
+    await workbookData({
       file: name,
       names: [],
       styles: [],

@@ -15,7 +15,7 @@ let open: { getId(): string } | undefined;
 const cases = surveyWorkbookContract(async (sheets, merged = {}) => {
   if (open) engine.disposeUnit(open.getId());
   const workbook = engine.createWorkbook(
-    workbookData({
+    await workbookData({
       file: "Contract",
       names: [],
       styles: [],
