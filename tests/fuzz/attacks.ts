@@ -77,7 +77,7 @@ export const ATTACKS: readonly Attack[] = [
       return last;
     },
   ),
-  attack("killed at some moment of writing (done: whole new, refused: whole old)", 0.02, killedAtSomeMoment),
-  attack("two processes at once on one file (refused: one of them)", 0.02, writtenByTwo),
-  attack("a file saved by somebody else during a run", 0.02, changedWhileRead),
+  attack("killed at some moment of writing (done: whole new, refused: whole old)", 0.04, killedAtSomeMoment),
+  attack("two processes at once on one file (refused: one of them)", 0.04, writtenByTwo),
+  attack("a file saved by somebody else during a run", 0.04, changedWhileRead),
 ];
