@@ -165,7 +165,7 @@ function followWork(sentence: () => string, stop: () => void) {
 
 /** Says in place of what was under way that it was stopped. */
 function tellOfStop(text: string): void {
-  const hadFocus = document.activeElement?.closest("#under-way") != null;
+  const hadFocus = top.querySelector("#under-way")?.contains(document.activeElement) === true;
   showHeader({ underWay: undefined, notice: { kind: "done", text } });
   if (hadFocus) top.querySelector<HTMLElement>("#notice button")?.focus();
 }
