@@ -5,6 +5,7 @@ import {
   shootThinningSentence,
   winterNotes,
 } from "../survey/crop/cropNotes";
+import { blockCropIn } from "../survey/crop/cropWords";
 import { ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
@@ -63,7 +64,9 @@ export const OUTLOOK_COMMAND: Command = {
           terminal.print(printable(`${block}: ${sentence}`));
         if (harvests)
           terminal.print(
-            printable(`${block}: ${ownHarvestsSentence(harvests, season.unitSystem, language)}`),
+            printable(
+              `${block}: ${ownHarvestsSentence(harvests, (mass) => blockCropIn(mass, season.unitSystem), language)}`,
+            ),
           );
         for (const { code } of lacking)
           terminal.print(printable(`${block}: ${OUTLOOK_LACKS[code][language]}`));

@@ -335,6 +335,7 @@ export const PANE_STYLES = `
     fill: var(--colorBrandBackground2Hover);
   }
   .likely,
+  .picked,
   .target {
     stroke: var(--colorNeutralForeground1);
     stroke-width: 2px;
@@ -382,6 +383,7 @@ export const PANE_STYLES = `
       vector-effect: non-scaling-stroke;
     }
     .likely,
+    .picked,
     .target {
       stroke: CanvasText;
     }

@@ -24,10 +24,13 @@ describe("the page that shows what crop the pruning leaves", () => {
     expect(await pane.page.locator("#outlook-crop").innerText()).toMatch(
       /^Likely [\d.]+ tons\/acre; [\d.]+ to [\d.]+ in 90/,
     );
-    // North Bench: 2,260, 2,560, 2,140 and 2,440 lb in the Harvest sheet, 1.175 tons on average
+    // North Bench: 2,260, 2,560, 2,140 and 2,440 lb in the Harvest sheet, 1.175 tons on average, from 240 vines at 9 by
+    // 6 ft, 240 * 54 / 43,560 = 0.2975 acres: 1.07 / 0.2975 = 3.6, 1.28 / 0.2975 = 4.3, 1.175 / 0.2975 = 3.95.
     expect(await pane.page.locator("#own-harvests").innerText()).toMatch(
-      /^Your own harvests, 4 from 2022 to 2025: 1\.07 to 1\.28 tons, 1\.1[78] on average\.$/,
+      /^Your own harvests, 4 from 2022 to 2025: 3\.6 to 4\.3 tons\/acre, 3\.95 on average\. Short lines below the bars mark them\.$/,
     );
+    const [bar] = await pane.page.locator("svg.range").all();
+    expect(await bar.locator(".picked").count()).toBe(4);
     expect(await pane.page.locator("#as-counted").innerText()).toMatch(
       /^With the nodes as counted: about [\d.]+ clusters a vine, [\d.]+ – [\d.]+ – [\d.]+ tons\/acre\.$/,
     );

@@ -153,20 +153,22 @@ function stageBars(
   const rangeOf = (stage: CropOutlook) => (byArea ? stage.perHectare! : stage.block);
   const shown = (mass: number) => (byArea ? areaCropIn(mass, unitSystem) : blockCropIn(mass, unitSystem));
   const target = byArea ? inputs.targetCrop : undefined;
-  const most = scaleEnd(stages.map(rangeOf), target);
   const { harvests } = inputs;
+  const ofBlock = (mass: number) =>
+    byArea ? mass * (stages[0].perHectare!.likely / stages[0].block.likely) : mass;
+  const showCrop = (mass: number) => shown(ofBlock(mass));
+  const picked = harvests?.years.map((year) => ofBlock(year.picked)) ?? [];
+  const most = scaleEnd(stages.map(rangeOf), Math.max(target ?? 0, ...picked));
   const against = (stage: CropOutlook) => {
     const how = againstHarvests.find((one) => one.stage === stage.stage)?.disagreement;
-    return (
-      how && harvests && disagreementSentence(how, stage.block, harvests, unitSystem, pane.state.language)
-    );
+    return how && harvests && disagreementSentence(how, stage.block, harvests, showCrop, pane.state.language);
   };
   const aVineAsCounted = asCounted && {
     clusters: threeDigits(asCounted.clusters.likely, pane.state.language),
     ...rangeWords(pane, rangeOf(asCounted), shown),
   };
   return html`<h2>${pane.say(OUTLOOK_TEXTS.stages)}</h2>
-    ${harvests === undefined ? nothing : html`<p class="small" id="own-harvests">${ownHarvestsSentence(harvests, unitSystem, pane.state.language)}</p>`}
+    ${harvests === undefined ? nothing : html`<p class="small" id="own-harvests">${ownHarvestsSentence(harvests, showCrop, pane.state.language)} ${pane.say(OUTLOOK_TEXTS.picked)}</p>`}
     ${stages.map((stage) => {
       const words = pane.say(OUTLOOK_TEXTS.bar, {
         stage: pane.say(STAGE_NAMES[stage.stage]),
@@ -174,7 +176,7 @@ function stageBars(
       });
       return html`<div>
         <p>${pane.say(STAGE_NAMES[stage.stage])}</p>
-        ${rangeBar({ range: rangeOf(stage), most, target, words })}
+        ${rangeBar({ range: rangeOf(stage), most, target, picked, words })}
         <p class="small">${pane.say(OUTLOOK_TEXTS.ends, rangeWords(pane, rangeOf(stage), shown))}</p>
         <p class="small quiet">
           ${pane.say(OUTLOOK_TEXTS.aVine, {

@@ -8,12 +8,14 @@ export interface RangeBar {
   readonly most: number;
   /** What is aimed at, on the same scale. */
   readonly target?: number;
+  /** The own harvests, on the same scale. */
+  readonly picked?: readonly number[];
   /** The bar in words, for whoever does not see it. */
   readonly words: string;
 }
 
-/** Low to high as a band, the likely value as a line across it, the target as a dashed line. */
-export function rangeBar({ range, most, target, words }: RangeBar): TemplateResult {
+/** Low to high as a band, the likely value as a line across it, the target as a dashed line, own harvests as ticks below. */
+export function rangeBar({ range, most, target, picked = [], words }: RangeBar): TemplateResult {
   const at = (value: number) => (100 * Math.min(value, most)) / most;
   return html`<svg
     class="range"
@@ -31,6 +33,7 @@ export function rangeBar({ range, most, target, words }: RangeBar): TemplateResu
       height="8"
     ></rect>
     <line class="likely" x1=${at(range.likely)} x2=${at(range.likely)} y1="0" y2="14"></line>
+    ${picked.map((value) => svg`<line class="picked" x1=${at(value)} x2=${at(value)} y1="9" y2="14"></line>`)}
     ${
       target === undefined
         ? svg``

@@ -3074,6 +3074,7 @@ export const en = {
       stages: "Stage by stage",
       bar: "{stage}: low {low}, likely {likely}, high {high} {unit}",
       ends: "{low} – {likely} – {high} {unit}",
+      picked: "Short lines below the bars mark them.",
       asCounted:
         "With the nodes as counted: about {clusters} clusters a vine, {low} – {likely} – {high} {unit}.",
       aVine: "A vine: about {clusters} {clusters:cluster|clusters}, {low} to {high} {unit}.",

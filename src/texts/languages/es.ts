@@ -3119,6 +3119,7 @@ export const es: Texts = {
       stages: "Etapa por etapa",
       bar: "{stage}: bajo {low}, probable {likely}, alto {high} {unit}",
       ends: "{low} – {likely} – {high} {unit}",
+      picked: "Rayas cortas bajo las barras las marcan.",
       asCounted:
         "Con los nudos tal como se contaron: unos {clusters} {clusters:racimo|racimos} por planta, {low} – {likely} – {high} {unit}.",
       aVine: "Una planta: unos {clusters} {clusters:racimo|racimos}, de {low} a {high} {unit}.",

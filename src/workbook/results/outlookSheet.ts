@@ -95,7 +95,13 @@ export function outlookSheet(
             harvests ? blockCropIn(harvests.mean, units).value : null,
             (against &&
               harvests &&
-              disagreementSentence(against.disagreement, stage.block, harvests, units, language)) ||
+              disagreementSentence(
+                against.disagreement,
+                stage.block,
+                harvests,
+                (mass) => blockCropIn(mass, units),
+                language,
+              )) ||
               null,
             text("barName", { block: inputs.block, stage: name }),
             crop("likely") - crop("low"),

@@ -437,6 +437,7 @@ describe("the crop follows the plan", () => {
     expect(inputs.harvests!.mean).toBeCloseTo(50 * KILOGRAMS_PER_POUND, 9);
   });
 
+  const inTonnes = (mass: number) => ({ value: mass / 1000, unit: "t" });
   test.each([
     [[40, 60], 0, 30, "allAbove"],
     [[40, 60], 70, 90, "allBelow"],
@@ -448,7 +449,7 @@ describe("the crop follows the plan", () => {
     const harvests = ownHarvests(picked.map((one, at) => ({ year: 2020 + at, picked: one })))!;
     expect(disagreement({ low, likely: (low + high) / 2, high }, harvests)).toBe(expected);
     for (const language of LANGUAGES) {
-      const words = disagreementSentence(expected, { low, likely: 0, high }, harvests, "metric", language);
+      const words = disagreementSentence(expected, { low, likely: 0, high }, harvests, inTonnes, language);
       if (expected === "none") expect(words).toBeUndefined();
       else expect(words).not.toMatch(/[{}]/);
     }
@@ -459,11 +460,11 @@ describe("the crop follows the plan", () => {
       { year: 2024, picked: 4000 },
       { year: 2025, picked: 6000 },
     ])!;
-    expect(ownHarvestsSentence(harvests, "metric", "en")).toBe(
+    expect(ownHarvestsSentence(harvests, inTonnes, "en")).toBe(
       "Your own harvests, 2 from 2024 to 2025: 4 to 6 t, 5 on average.",
     );
     expect(
-      disagreementSentence("allAbove", { low: 1000, likely: 2000, high: 3000 }, harvests, "metric", "en"),
+      disagreementSentence("allAbove", { low: 1000, likely: 2000, high: 3000 }, harvests, inTonnes, "en"),
     ).toBe(
       "Every harvest on record (4 to 6 t) lies above this range of 1 to 3: look at nodes left, clusters a shoot and cluster weight before you trust it.",
     );
