@@ -483,7 +483,7 @@ export const en = {
       bothOnOneTrunk: "both on T{trunk}",
       everyTrunkHurt: "all trunks hurt",
       noLiveTrunk: "no live trunk",
-      spursAt: "{spurs} × {nodes}",
+      spursAt: "{spurs}×{nodes}",
       leave: "{nodes}: {plan}",
       onASpur: "{nodes}",
       shortage:

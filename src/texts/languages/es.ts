@@ -484,7 +484,7 @@ export const es: Texts = {
       bothOnOneTrunk: "ambos en T{trunk}",
       everyTrunkHurt: "troncos dañados",
       noLiveTrunk: "ningún tronco vivo",
-      spursAt: "{spurs} × {nodes}",
+      spursAt: "{spurs}×{nodes}",
       leave: "{nodes}: {plan}",
       onASpur: "{nodes}",
       shortage:

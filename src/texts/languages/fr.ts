@@ -486,7 +486,7 @@ export const fr: Texts = {
       bothOnOneTrunk: "2 sur T{trunk}",
       everyTrunkHurt: "troncs touchés",
       noLiveTrunk: "aucun tronc vivant",
-      spursAt: "{spurs} × {nodes}",
+      spursAt: "{spurs}×{nodes}",
       leave: "{nodes} : {plan}",
       onASpur: "{nodes}",
       shortage:

@@ -101,7 +101,8 @@ function changes(
   const storedFormulaAt = (row: number, column: number): string | null => {
     const stored = before.get(row);
     const value = stored?.values[column - 1];
-    return stored?.formulas?.get(column - 1) ?? (isCellError(value) ? `=${value.error}` : null);
+    const isTypedError = isCellError(value) && !filledInFile.some((each) => holds(each, row, column));
+    return stored?.formulas?.get(column - 1) ?? (isTypedError ? `=${value.error}` : null);
   };
   const isChanged = ({ startRow, startColumn }: Area) =>
     formulaAt(startRow + 1, startColumn + 1) !== storedFormulaAt(startRow + 1, startColumn + 1);

@@ -87,7 +87,7 @@ const MILLIMETRES_A_POINT = 25.4 / 72;
 /** Type sizes in points that a page is tried with, largest first; the cells are multiples of it. */
 const SIZES = [11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6] as const;
 const FOOT = { size: 7.5, line: 1.15 } as const;
-const TYPE = { vine: 1.7, stays: 1.4, cane: 1.05, cut: 1.3, nodes: 1.2, notes: 0.85 } as const;
+const TYPE = { vine: 1.7, stays: 1.4, cane: 1.05, cut: 1.3, nodes: 1.05, notes: 0.85 } as const;
 const LINE = 1.12;
 
 function style({ paper }: CardsPrint): string {

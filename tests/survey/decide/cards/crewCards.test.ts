@@ -67,7 +67,7 @@ describe("a crew card", () => {
       { side: "right", words: "C · T2", ask: false },
     ]);
     expect(line.cut).toEqual([{ side: "left", words: "B", ask: false }]);
-    expect(line.nodes).toEqual(["40: 8 × 3", "8 × 2"]);
+    expect(line.nodes).toEqual(["40: 8×3", "8×2"]);
     expect(line.notes).toEqual(["B: split at the head"]);
     expect(card.vines[1].prunedOn).toBe(46060);
   });
