@@ -68,8 +68,8 @@ describe("what the harvests say, taken into the workbook", () => {
   const take = (figure: string) =>
     pane.page.locator(`fluent-button.take-figure[aria-label$="${figure}"]`).click();
 
-  // One year weighs as much as the published 2: the spread between farms is set as wide as that between years, so the
-  // normal mean with a normal prior on the logarithm (Gelman et al. 2013, section 2.5) is the geometric mean of both.
+  // The published 2 spreads by 0.1 between farms and by 0.15 between years: one year weighs 0.1² / (0.1² + 0.15²) in the
+  // normal mean with a normal prior on the logarithm (Gelman et al. 2013, section 2.5).
   test("from counts to a changed setting after harvest, shown first, and back", async () => {
     pane = await openPane(SUMMER, { today: SEPTEMBER, height: 1500 });
     await work();
@@ -100,7 +100,7 @@ describe("what the harvests say, taken into the workbook", () => {
     await pane.page.getByText("written to Settings by JT, 2024-09-15").waitFor();
     const row = (await values("Settings")).find(([name]) => name === "Lag phase multiplier")!;
     const [, value, , source] = row;
-    expect(value).toBeCloseTo(Math.sqrt(2 * (0.26 / 0.1)), 2);
+    expect(value).toBeCloseTo(2 * (0.26 / 0.1 / 2) ** (0.1 ** 2 / (0.1 ** 2 + 0.15 ** 2)), 2);
     expect([source, ...row.slice(5, 7)]).toEqual(["own figure", "JT", SEPTEMBER]);
     expect((await likely()) / before).toBeCloseTo(Number(value) / 2, 2);
     expect(await pane.brokenRules()).toEqual([]);
