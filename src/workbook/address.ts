@@ -19,6 +19,12 @@ export function holdsCell(
   return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
 }
 
+/** True for two rectangles of the same cells. */
+export function isSameArea(one: CellArea, other: CellArea): boolean {
+  const edges = ["firstRow", "firstColumn", "lastRow", "lastColumn"] as const;
+  return edges.every((edge) => one[edge] === other[edge]);
+}
+
 export const LAST_ROW = 1_048_576;
 export const LAST_COLUMN = 16_384;
 

@@ -6,6 +6,7 @@ import { readSeason } from "../../src/survey/reading/readSeason";
 import type { SheetArea } from "../../src/survey/reading/sheetArea";
 import { CELL, type Season, type SurveyTable } from "../../src/survey/season/season";
 import { median, timed } from "./timed";
+import { cordonHeads } from "../survey/cordonHeads";
 
 const ROWS = 100_000;
 const ROUNDS = 9;
@@ -21,15 +22,7 @@ const SINGLE_ROW = [
 ];
 
 const HEADERS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (m)",
-  "Positions",
-  "Live spurs",
+  ...cordonHeads("m"),
   "Longest gap",
   "Spurs down",
   "Spurs level",

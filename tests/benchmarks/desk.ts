@@ -1,8 +1,7 @@
-import path from "node:path";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { startChromium } from "../browser/chromium";
 import type { BenchmarkSheet, BenchmarkTimes } from "../browser/pages/deskBenchmark";
-import { scriptFor } from "../browser/scriptFor";
+import { scriptPage } from "../browser/scriptFor";
 import { median } from "./timed";
 
 const ROWS = 2000;
@@ -36,12 +35,7 @@ export async function run(): Promise<void> {
   ];
   const browser = await startChromium();
   try {
-    const page = await browser.newPage({ viewport: { width: 1000, height: 700 } });
-    await page.setContent("<!doctype html><body></body>");
-    await page.addScriptTag({
-      content: await scriptFor(path.resolve("tests/browser/pages/deskBenchmark.ts")),
-    });
-    await page.waitForFunction("window.timeSheet");
+    const page = await scriptPage(browser, "tests/browser/pages/deskBenchmark.ts", "window.timeSheet");
     const time = (name: string, formulas: string[]) =>
       page.evaluate(([sheet, rounds]) => (window as unknown as BenchmarkPage).timeSheet(sheet, rounds), [
         { name, figures, formulas },

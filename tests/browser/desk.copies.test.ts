@@ -12,7 +12,8 @@ import { packageFaults } from "../samples/packageFaults";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { startChromium } from "./chromium";
 import type { CopiesPage } from "./pages/deskCopies";
-import { scriptFor } from "./scriptFor";
+import { scriptPage } from "./scriptFor";
+import { spursChart, spursPivotSheet } from "../workbook/file/spursChart";
 
 type Opened = Window & CopiesPage;
 
@@ -26,10 +27,7 @@ describe("copies saved from the desk page, as other programs read them", () => {
 
   beforeAll(async () => {
     browser = await startChromium();
-    page = await browser.newPage({ viewport: { width: 1000, height: 700 } });
-    await page.setContent("<!doctype html><body></body>");
-    await page.addScriptTag({ content: await scriptFor(path.resolve("tests/browser/pages/deskCopies.ts")) });
-    await page.waitForFunction("window.openFile");
+    page = await scriptPage(browser, "tests/browser/pages/deskCopies.ts", "window.openFile");
   }, 120_000);
   afterAll(async () => {
     await browser?.close();
@@ -265,29 +263,9 @@ describe("copies saved from the desk page, as other programs read them", () => {
           ["1,1", { comment: { author: "AB", text: "count again" }, value: 7 }],
           ["3,1", { formula: "SUM(B2:B3)", formulaResult: 11 }],
         ]),
-        charts: [
-          {
-            type: "bar",
-            title: "Spurs",
-            series: [{ name: "Live spurs", values: "Cordons!$B$2:$B$3", categories: "Cordons!$A$2:$A$3" }],
-            anchor: { from: { row: 6, col: 0 }, to: { row: 20, col: 6 } },
-          },
-        ],
+        charts: [spursChart("$B$2:$B$3", "$A$2:$A$3")],
       },
-      {
-        name: "Summary",
-        rows: [],
-        pivotTables: [
-          {
-            name: "Pivot",
-            sourceSheet: "Cordons",
-            sourceRange: "A1:B3",
-            targetCell: "A1",
-            rows: ["Block"],
-            values: [{ field: "Live spurs", function: "sum" }],
-          },
-        ],
-      },
+      spursPivotSheet("A1:B3"),
     ],
   } as Parameters<typeof writeXlsx>[0];
 

@@ -1,8 +1,7 @@
-import path from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { surveyWorkbookContract } from "../workbook/contract";
 import { startChromium } from "./chromium";
-import { scriptFor } from "./scriptFor";
+import { scriptPage } from "./scriptFor";
 
 interface ContractPage {
   readonly ruleNames: string[];
@@ -15,12 +14,7 @@ describe("the desk page's workbook keeps the contract of every host", () => {
 
   beforeAll(async () => {
     browser = await startChromium();
-    page = await browser.newPage({ viewport: { width: 1000, height: 700 } });
-    await page.setContent("<!doctype html><body></body>");
-    await page.addScriptTag({
-      content: await scriptFor(path.resolve("tests/browser/pages/deskContract.ts")),
-    });
-    await page.waitForFunction("window.runRule");
+    page = await scriptPage(browser, "tests/browser/pages/deskContract.ts", "window.runRule");
   }, 120_000);
   afterAll(() => browser?.close());
 

@@ -3,6 +3,7 @@ import type { RawArgument } from "../../src/functions/readArgument";
 import { functionNamed } from "../../src/functions/registry";
 import { LANGUAGES } from "../../src/texts/language";
 import { OUTLOOK_LACKS } from "../../src/texts/outlook";
+import { cordonHeads } from "../survey/cordonHeads";
 
 const call = (args: readonly RawArgument[], language: "en" | "es" | "fr" = "en") => {
   const outcome = callFunction(functionNamed("CROPOUTLOOK")!, args, language);
@@ -27,19 +28,7 @@ const EXACT_SETTINGS = [
   ["Clusters a shoot, year to year", 0, "share"],
 ];
 const CORDONS = [
-  [
-    "Block",
-    "Row",
-    "Vine",
-    "Side",
-    "Cordon",
-    "Trunk",
-    "Length (m)",
-    "Positions",
-    "Live spurs",
-    "Nodes a spur",
-    "Fixed choice",
-  ],
+  [...cordonHeads("m"), "Nodes a spur", "Fixed choice"],
   ["A", 1, 1, "left", "A", 1, 0.9, 10, 10, 2, "stays"],
   ["A", 1, 2, "left", "A", 1, 0.9, 10, 10, 2, "stays"],
   ["A", 1, 4, "left", "A", 1, 0.9, 10, 10, 2, "stays"],

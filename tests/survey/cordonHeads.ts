@@ -1,12 +1,15 @@
-/** Heads with which the Cordons sheet of a test begins; what it has besides, the test adds. */
-export const CORDON_HEADS: readonly string[] = [
+/** Heads with which the Cordons sheet of a test begins, lengths in a unit; what it has besides, the test adds. */
+export const cordonHeads = (unit: string): readonly string[] => [
   "Block",
   "Row",
   "Vine",
   "Side",
   "Cordon",
   "Trunk",
-  "Length (ft)",
+  `Length (${unit})`,
   "Positions",
   "Live spurs",
 ];
+
+/** The same with lengths in feet. */
+export const CORDON_HEADS = cordonHeads("ft");

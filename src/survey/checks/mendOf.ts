@@ -92,10 +92,10 @@ const MENDS: Readonly<Record<string, ((finding: Finding, cell: FindingCell) => M
 };
 
 /** 1.250 as a thousand and as one and a quarter, within the column's limits; the one nearer to its middle first. */
-function thousandsOrParts(text: string, { column, perUnit, numbers }: SurveyColumn): Mended {
+function thousandsOrParts(text: string, own: SurveyColumn): Mended {
+  const { column, perUnit } = own;
   const { kind, least = -Infinity, most = Infinity } = column;
-  const sorted = numbers.filter((value) => value > 0).sort();
-  const middle = sorted[sorted.length >> 1] as number | undefined;
+  const middle = middleOf(own);
   const off = (number: number) =>
     middle === undefined ? 0 : Math.abs(Math.log((Math.abs(number) * perUnit) / middle));
   const [to, other] = [Number(text.replace(/[.,]/, "")), textNumber(text)!]
@@ -103,6 +103,17 @@ function thousandsOrParts(text: string, { column, perUnit, numbers }: SurveyColu
     .filter((number) => kind !== "count" || Number.isInteger(number))
     .sort((one, two) => off(one) - off(two));
   return to === undefined ? undefined : { to, ...(other === undefined ? {} : { other }), isCertain: false };
+}
+
+const middles = new WeakMap<SurveyColumn, number | undefined>();
+
+/** The middle one of a column's numbers above 0, found once for all its cells; undefined without any. */
+function middleOf(column: SurveyColumn): number | undefined {
+  if (!middles.has(column)) {
+    const sorted = column.numbers.filter((value) => value > 0).sort();
+    middles.set(column, sorted[sorted.length >> 1]);
+  }
+  return middles.get(column);
 }
 
 function nearest({ facts }: Finding): Mended {

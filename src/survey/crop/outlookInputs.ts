@@ -520,9 +520,6 @@ function nodesLeft(
 ): Map<number, Map<number, VineNodes[]>> {
   const vines = new Map<number, { nodes: number; spurs: number; decided: boolean }>();
   const figuresOf = blockFigures(season);
-  const usualOf = new Map(
-    [...places.blockRows().keys()].map((block) => [block, figuresOf(block).nodesASpur.value]),
-  );
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
     const spurs = table.column("liveSpurs")?.usable;
@@ -535,7 +532,7 @@ function nodesLeft(
       if (stays === undefined) vine.decided = false;
       if (!stays) continue;
       const live = spurs?.[index] ?? NaN;
-      const usual = usualOf.get(placeOf(keys[index]).block) ?? season.settings.nodesASpur;
+      const usual = figuresOf(placeOf(keys[index]).block).nodesASpur.value;
       vine.nodes += live * (perSpur && perSpur[index] >= 0 ? perSpur[index] : usual);
       vine.spurs += live;
       if (!(live >= 0)) vine.decided = false;

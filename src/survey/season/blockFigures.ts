@@ -42,10 +42,17 @@ export type BlockFigures = { readonly [Id in Exclude<BlockFigureId, "nodeRule">]
  * farm has changed, else what is published of its cultivar or of its kind of grape, else Settings.
  */
 export function blockFigures(season: Season): (block: number) => BlockFigures {
-  return (block) =>
-    Object.fromEntries(
-      (Object.keys(FIGURES) as BlockFigureId[]).map((id) => [id, figureOf(season, block, id)]),
-    ) as unknown as BlockFigures;
+  const known = new Map<number, BlockFigures>();
+  return (block) => {
+    const figures = known.get(block) ?? figuresOf(season, block);
+    known.set(block, figures);
+    return figures;
+  };
+}
+
+function figuresOf(season: Season, block: number): BlockFigures {
+  const ids = Object.keys(FIGURES) as BlockFigureId[];
+  return Object.fromEntries(ids.map((id) => [id, figureOf(season, block, id)])) as unknown as BlockFigures;
 }
 
 function figureOf(season: Season, block: number, id: BlockFigureId): BlockFigure<number | string> {

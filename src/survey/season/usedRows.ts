@@ -191,7 +191,10 @@ export class UsedRows {
   }
 }
 
-/** For each row USED, a code of COLUMNS_OF, or one more than the place in DECIDING of the first column whose cell keeps it from being used. */
+/**
+ * For each row USED, a code of COLUMNS_OF, or one more than the place in DECIDING of the first column whose cell keeps it
+ * from being used.
+ */
 function rowCodes(table: SurveyTable, uncounted: Uint8Array): Uint8Array {
   const codes = new Uint8Array(table.rowCount);
   const condition = table.column("condition");

@@ -17,8 +17,7 @@ const SHAPES = Object.values(SHEETS).filter(({ id }) => id !== "settings");
 /** Opens the step in which a person says what their own column heads mean. */
 export function openHeads(pane: Pane, sheet: string): void {
   const { looked, tables = [] } = pane.state.check;
-  const of = { sheet };
-  const isOfSheet = (answer: { readonly sheet: string }) => answer.sheet === of.sheet;
+  const isOfSheet = (answer: { readonly sheet: string }) => answer.sheet === sheet;
   const kept = looked?.answers.heads?.filter(isOfSheet) ?? [];
   const asked = looked?.season.account.questions.find(
     ({ code, sheet: on }) => code === "heads" && on === sheet,

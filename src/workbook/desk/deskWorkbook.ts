@@ -107,15 +107,7 @@ export class DeskWorkbook implements SurveyWorkbook {
   tablesOf(name: string): { readonly name: string; readonly area: CellArea }[] {
     return this.sheet(name)
       .getSubTableInfos()
-      .map(({ name: table, range }) => ({
-        name: table,
-        area: {
-          firstRow: range.startRow + 1,
-          firstColumn: range.startColumn + 1,
-          lastRow: range.endRow + 1,
-          lastColumn: range.endColumn + 1,
-        },
-      }));
+      .map(({ name: table, range }) => ({ name: table, area: cellArea(range) }));
   }
 
   /** Number format of a cell of a sheet, by row and column from 1. */

@@ -1,6 +1,6 @@
 import { isBlank, isCellError, type CellValue } from "../../survey/sheets/cell";
 import type { SheetArea } from "../../survey/reading/sheetArea";
-import { cellName } from "../address";
+import { cellName, holdsCell } from "../address";
 import type { FileCellWrite } from "../file/cellSplices";
 import { FileWorkbook } from "../file/fileWorkbook";
 import { isArrayFormula } from "../file/isArrayFormula";
@@ -9,7 +9,7 @@ import { DAYS_TO_1904 } from "../file/sheetRows";
 import type { DeskWorkbook } from "./deskWorkbook";
 import { loadWorkbook, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
 import type { PageChange } from "./pageChanges";
-import type { Area } from "./sheetLook";
+import { cellArea, type Area } from "./sheetLook";
 
 /** A file made from what is on the page, and what of it no file could take over. */
 export interface SavedCopy {
@@ -212,8 +212,8 @@ function isSameArea(one: Area, other: Area): boolean {
   return one.endRow === other.endRow && one.endColumn === other.endColumn;
 }
 
-function holds({ startRow, startColumn, endRow, endColumn }: Area, row: number, column: number): boolean {
-  return row - 1 >= startRow && row - 1 <= endRow && column - 1 >= startColumn && column - 1 <= endColumn;
+function holds(area: Area, row: number, column: number): boolean {
+  return holdsCell(cellArea(area), row, column);
 }
 
 /** Share by which two programs may differ in the last digits of what they work out. */

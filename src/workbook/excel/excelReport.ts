@@ -138,7 +138,7 @@ const TRIALS: readonly Trial[] = [
     ids: ["print"],
     act: async ({ print, diagnostics }) => {
       const begun = await print();
-      return [{ ...seen(begun !== (diagnostics.platform === "Mac"), begun ? "beforeprint" : "") }];
+      return [seen(begun !== (diagnostics.platform === "Mac"), begun ? "beforeprint" : "")];
     },
   },
   {

@@ -255,7 +255,6 @@ export function insertedAtEnd(xml: string, shape: XmlRoot, text: string): string
   return spliced(xml, [{ start: root.start, end: root.end, text: `${opened}${text}</${name}>` }]);
 }
 
-/** The opening tag of an element with another value of an attribute that it has. */
 function relationsPart(part: string): string {
   const slash = part.lastIndexOf("/") + 1;
   return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;

@@ -1,6 +1,6 @@
 import { grouped } from "../../domain/grouped";
 import type { SheetArea } from "../../survey/reading/sheetArea";
-import { areasOfAddress, type CellArea } from "../address";
+import { areasOfAddress, isSameArea, type CellArea } from "../address";
 import { layOutOwnSheet, OWN_SHEET_NAME } from "../ownSheet";
 import {
   WorkbookProblem,
@@ -220,7 +220,7 @@ export class FileWorkbook implements SurveyWorkbook {
     const table = (await this.tablesOf(sheet)).find(({ name }) => name === tableName);
     const [before] = areasOfAddress(table?.ref ?? "");
     const sizes = [before, area].map((each) => each && each.lastColumn - each.firstColumn);
-    if (!table || sizes[0] !== sizes[1] || JSON.stringify(before) === JSON.stringify(area)) return;
+    if (!table || sizes[0] !== sizes[1] || isSameArea(before, area)) return;
     const hasGrown =
       area.firstRow === before.firstRow &&
       area.firstColumn === before.firstColumn &&

@@ -9,6 +9,7 @@ import { movedFormula, type RowStep } from "../../../src/workbook/file/movedRefe
 import { hasValidator, openXmlFaults } from "../../samples/openXmlFaults";
 import { packageFaults } from "../../samples/packageFaults";
 import { buildWorkbook } from "./buildWorkbook";
+import { spursChart, spursPivotSheet } from "./spursChart";
 
 /** The validator of every copy takes its time. */
 jest.setTimeout(60_000);
@@ -130,33 +131,13 @@ describe("rows inserted and deleted in a file", () => {
         {
           name: "Cordons",
           rows: [
-            ["Block", "Spurs"],
+            ["Block", "Live spurs"],
             ["North Bench", 7],
             ["Creek Side", 4],
           ],
-          charts: [
-            {
-              type: "bar",
-              title: "Spurs",
-              series: [{ name: "Spurs", values: "Cordons!$B$2:$B$3", categories: "Cordons!$A$2:$A$3" }],
-              anchor: { from: { row: 6, col: 0 }, to: { row: 20, col: 6 } },
-            },
-          ],
+          charts: [spursChart("$B$2:$B$3", "$A$2:$A$3")],
         },
-        {
-          name: "Summary",
-          rows: [],
-          pivotTables: [
-            {
-              name: "Pivot",
-              sourceSheet: "Cordons",
-              sourceRange: "A1:B3",
-              targetCell: "A1",
-              rows: ["Block"],
-              values: [{ field: "Spurs", function: "sum" }],
-            },
-          ],
-        },
+        spursPivotSheet("A1:B3"),
       ],
     } as Parameters<typeof writeXlsx>[0]);
     const { isDone, parts } = await moved(before, "Cordons", [inserted(3)]);

@@ -9,6 +9,7 @@ import type { OwnSheet } from "../../../src/workbook/surveyWorkbook";
 import { hasValidator, openXmlFaults } from "../../samples/openXmlFaults";
 import { packageFaults } from "../../samples/packageFaults";
 import { buildWorkbook, zipParts, workbookParts } from "./buildWorkbook";
+import { spursChart, spursPivotSheet } from "./spursChart";
 
 const folder = mkdtempSync(join(tmpdir(), "cordonbook-round-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -52,29 +53,9 @@ async function officeWorkbook(): Promise<Uint8Array> {
           dataValidations: [
             { type: "whole", operator: "between", formula1: "0", formula2: "60", range: "C2:C9" },
           ],
-          charts: [
-            {
-              type: "bar",
-              title: "Spurs",
-              series: [{ name: "Live spurs", values: "Cordons!$C$2:$C$4", categories: "Cordons!$B$2:$B$4" }],
-              anchor: { from: { row: 6, col: 0 }, to: { row: 20, col: 6 } },
-            },
-          ],
+          charts: [spursChart("$C$2:$C$4", "$B$2:$B$4")],
         },
-        {
-          name: "Summary",
-          rows: [],
-          pivotTables: [
-            {
-              name: "Pivot",
-              sourceSheet: "Cordons",
-              sourceRange: "A1:C4",
-              targetCell: "A1",
-              rows: ["Block"],
-              values: [{ field: "Live spurs", function: "sum" }],
-            },
-          ],
-        },
+        spursPivotSheet("A1:C4"),
       ],
       namedRanges: [{ name: "Spurs", range: "Cordons!$C$2:$C$4" }],
     } as Parameters<typeof writeSheets>[0]),

@@ -11,22 +11,9 @@ import { cardsSheet, vineCard } from "../../../../src/workbook/results/cardsShee
 import { choiceSheet } from "../../../../src/workbook/results/choiceSheet";
 import { areaOf } from "../../area";
 import { inventedSeason, seasonOfSheets } from "./season";
+import { cordonHeads } from "../../cordonHeads";
 
-const CORDONS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (in)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-  "Condition",
-  "Trunk condition",
-  "Note",
-];
+const CORDONS = [...cordonHeads("in"), "Longest gap", "Condition", "Trunk condition", "Note"];
 const rows: CellValue[][] = [
   ["North Bench", 1, 2, "left", "A", 1, 40, 10, 8, 0, "sound", "sound", ""],
   ["North Bench", 1, 2, "left", "B", 2, 40, 12, 9, 3, "sound", "sound", "split at the head"],
