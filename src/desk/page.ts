@@ -173,7 +173,9 @@ function tellOfStop(text: string): void {
 /** Long calculations are told of, and can be stopped. */
 function followCalculations(): void {
   let work: ReturnType<typeof followWork> | undefined;
+  let isStopped = false;
   const stop = () => {
+    isStopped = true;
     desk.stopCalculation();
     tellOfStop(say(DESK_TEXTS.calculationStopped, language));
   };
@@ -181,8 +183,10 @@ function followCalculations(): void {
     if (calculated === "ended") {
       work?.end();
       work = undefined;
+      isStopped = false;
       return;
     }
+    if (isStopped) return;
     work ??= followWork(() => say(DESK_TEXTS.calculating, language), stop);
     work.at(calculated && say(DESK_TEXTS.calculated, language, { ...calculated }));
   });
