@@ -146,6 +146,23 @@ describe("the page on which cordons are decided", () => {
     expect(await pane.page.locator("#take-back-block").count()).toBe(0);
   });
 
+  test("twenty thousand rows filled down onto one vine are one sentence with the cell to look at", async () => {
+    const filled = Array.from({ length: 20_000 }, (_, at) => [
+      ...["Creek Side", 9, 1, at % 2 === 0 ? "left" : "right", "A", 1, 3.5, 7, 6, 1, "sound", null],
+    ]);
+    pane = await openPane({ Cordons: [...COUNTS.Cordons, ...filled] });
+    await decide();
+    await pane.page.locator("#find-vine input").fill("creek 9 1");
+    const shown = pane.page.locator(".vine[data-key]", {
+      hasText: "Recount this vine before anything is cut on it: Cordons C9.",
+    });
+    await shown.getByText("Cordons C9", { exact: true }).waitFor();
+    expect(await shown.locator("li, svg").count()).toBe(0);
+    await pane.page.locator("#find-vine input").fill("north 1 2");
+    await pane.page.locator("ol.cuts").getByText("Cut B on the right").waitFor();
+    expect(await pane.page.locator(".vine[data-key] svg").count()).toBe(1);
+  });
+
   test("says the next step where no cordon was counted", async () => {
     pane = await openPane({ Remarks: [["Snow"]] });
     await pane.goTo("decide");

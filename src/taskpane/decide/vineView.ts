@@ -22,12 +22,16 @@ import { fixedNow, overrules, type Outcome } from "./outcome";
 import { outcomeWords } from "./outcomeWords";
 import { turnsView } from "./whatIfView";
 
-/** One vine: its picture, what stays, is kept and is cut, why and what speaks against it, and a button for every outcome. */
+/**
+ * One vine: its picture, what stays, is kept and is cut, why and what speaks against it, and a button for every outcome;
+ * of a vine that more rows name than a vine has cordons only where to look.
+ */
 export function vineView(pane: Pane, season: Season, vine: DecidedVine): TemplateResult {
   const { language } = pane.state;
   const { decision, plan, recount } = vine;
+  const isOverfull = decision.cordons.length > season.settings.cordonsAVineMost;
   return html`<div class="stack vine" data-key=${vineKey(vine)}>
-    ${vinePicture(vine, language, season.unitSystem)} ${wayBack(pane, vine)}
+    ${isOverfull ? nothing : vinePicture(vine, language, season.unitSystem)} ${wayBack(pane, vine)}
     ${sideSentences(plan, language).map((words) => html`<p><strong>${words}</strong></p>`)}
     ${againstLine(pane, season, vine)}
     ${
@@ -49,7 +53,7 @@ export function vineView(pane: Pane, season: Season, vine: DecidedVine): Templat
     }
     ${decision.notes.map((note) => html`<p>${vineNoteSentence(note, language)}</p>`)}
     ${renewalWords(vine, season, language).map((words) => html`<p class="small">${words}</p>`)}
-    ${choicesView(pane, season, vine)} ${turnsView(pane, season, vine)}
+    ${isOverfull ? nothing : [choicesView(pane, season, vine), turnsView(pane, season, vine)]}
   </div>`;
 }
 
