@@ -19,6 +19,7 @@ import { TRUNKSTORENEW } from "./definitions/trunksToRenew";
 import { CROPOUTLOOK } from "./definitions/outlook";
 import { PRUNINGHOURS } from "./definitions/pruningHours";
 import { SHOOTS } from "./definitions/shoots";
+import { SHOOTSTOREMOVE } from "./definitions/shootsToRemove";
 import { SPURFIT } from "./definitions/spurFit";
 import { VINECROP } from "./definitions/vineCrop";
 import { VINEDENSITY } from "./definitions/vineDensity";
@@ -57,6 +58,7 @@ export const FUNCTIONS: readonly CordonFunction[] = [
   BLOCKCROP,
   CROPOUTLOOK,
   CROPLOAD,
+  SHOOTSTOREMOVE,
   CLUSTERSTOREMOVE,
   CHECKCOUNTS,
   CORDONSCORE,

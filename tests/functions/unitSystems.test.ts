@@ -42,6 +42,9 @@ const USUAL: Readonly<Record<string, readonly [number, number]>> = {
   missing_share: [0, 1],
   target: [1, 8],
   counted: [0, 120],
+  shoots: [0, 200],
+  vines: [0, 2000],
+  minutes: [0, 20],
 };
 
 test("functions with units are there to be compared", () => {

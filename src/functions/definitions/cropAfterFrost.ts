@@ -34,6 +34,6 @@ export const CROPAFTERFROST = cordonFunction({
     },
   ],
   onSheet:
-    "=CORDON.CROPAFTERFROST(SUM(Budcuts[Primaries alive]),SUM(Budcuts[Secondaries alive])-SUM(Budcuts[Primaries alive]),0,SUM(Budcuts[Nodes cut])-SUM(Budcuts[Secondaries alive]))",
+    "=CORDON.CROPAFTERFROST(Harvest[Frost: primaries],Harvest[Frost: secondaries],Harvest[Frost: tertiaries],Harvest[Frost: shootless],0.35)",
   run: (a) => cropAfterFrost(a.primaries, a.secondaries, a.tertiaries, a.shootless, a.secondary_worth),
 });

@@ -185,9 +185,14 @@ function shootThinningOf(
   const figures = stages.find(({ stage }) => stage === "shoots");
   if (figures?.stage !== "shoots" || vineSpacing === undefined || vineSpacing > 10) return undefined;
   const counted = figures.shoots.value;
-  const thinned = shootsToThin(counted, metres(vineSpacing), shootsByLength);
-  const hours = thinned.remove > 0 ? (bearingVines * minutesAVineShootThinning) / 60 : 0;
-  return { ...thinned, counted, hours };
+  const thinned = shootsToThin(
+    counted,
+    metres(vineSpacing),
+    shootsByLength,
+    bearingVines,
+    minutesAVineShootThinning,
+  );
+  return { ...thinned, counted };
 }
 
 function youngLimit(

@@ -43,6 +43,12 @@ export const BLOCKCROP_TEXT: FunctionText = {
 
 export const CROPLOAD_TEXT: FunctionText = TEXTS.functions.crop.cropload;
 
+export const SHOOTSTOREMOVE_TEXT: FunctionText = {
+  description: TEXTS.functions.crop.shootstoremove.description,
+  parameters: { ...TEXTS.functions.crop.shootstoremove.parameters, unit: UNIT },
+  results: TEXTS.functions.crop.shootstoremove.results,
+};
+
 export const CLUSTERSTOREMOVE_TEXT: FunctionText = {
   description: TEXTS.functions.crop.clusterstoremove.description,
   parameters: {

@@ -1551,6 +1551,31 @@ export const en = {
         },
         results: { cropLoad: "crop load" },
       },
+      shootstoremove: {
+        description:
+          "Shoots to rub off a vine in spring, and to keep, by its length of wire; with minutes also the hours of one person. Kept shoots are rounded down.",
+        parameters: {
+          shoots: {
+            label: "shoots",
+            description: "Shoots on the vine now, or their mean; a column gives an answer for each vine.",
+          },
+          length: {
+            label: "length",
+            description: "Wire that the vine fills, feet or metres: its spacing in the row.",
+          },
+          density: {
+            label: "density",
+            description:
+              "Shoots wanted on each foot or metre of it: 6 a foot (Wisconsin 2015), 15 a metre (Michigan).",
+          },
+          vines: { label: "vines", description: "Vines thinned like it: 1 if left out." },
+          minutes: {
+            label: "minutes",
+            description: "Minutes that one person needs for a vine; without them no hours are given.",
+          },
+        },
+        results: { remove: "remove", keep: "keep", hours: "hours" },
+      },
       clusterstoremove: {
         description:
           "Clusters to take off each vine, and to keep, so that the block stays at or under a target crop. Kept clusters are rounded down.",
@@ -2857,8 +2882,8 @@ export const en = {
           "The formula stands in {cell} on {sheet}; {blank} on {of}, the first cell that it reads, is blank, so there is nothing to see until it is filled.",
         otherRule:
           "{block} does not budget its nodes by a formula of prunings but by “{rule}”. Take NODESBYLENGTH, or read the budget on the page Nodes.",
-        severalRules:
-          "The blocks follow different rules ({rules}). Select a cell in the row of a vine on the Vines sheet: its block's own rule is taken.",
+        severalFigures:
+          "The blocks differ ({figures}). Select a cell in a row of the table on {sheet}: its block's own figure is taken.",
         inTable:
           "The result fills several cells, and inside a table Excel leaves no room for that. Select an empty cell beside or below the table.",
       },

@@ -1576,6 +1576,32 @@ export const es: Texts = {
         },
         results: { cropLoad: "carga" },
       },
+      shootstoremove: {
+        description:
+          "Brotes que quitar de una planta en primavera, y que dejar, según su largo de alambre; con minutos, también las horas de una persona. Los que quedan se redondean hacia abajo.",
+        parameters: {
+          shoots: {
+            label: "brotes",
+            description:
+              "Brotes que hay en la planta, o su promedio; una columna da una respuesta por planta.",
+          },
+          length: {
+            label: "largo",
+            description: "Alambre que ocupa la planta, pies o metros: su distancia en la hilera.",
+          },
+          density: {
+            label: "densidad",
+            description:
+              "Brotes que se quieren por pie o metro: 6 por pie (Wisconsin 2015), 15 por metro (Michigan).",
+          },
+          vines: { label: "plantas", description: "Plantas que se ralean como ella: 1 si se omite." },
+          minutes: {
+            label: "minutos",
+            description: "Minutos que una persona necesita por planta; sin ellos no se dan horas.",
+          },
+        },
+        results: { remove: "quitar", keep: "dejar", hours: "horas" },
+      },
       clusterstoremove: {
         description:
           "Racimos que quitar de cada planta, y que dejar, para que el cuartel no pase de una cosecha meta. Los que quedan se redondean hacia abajo.",
@@ -2901,8 +2927,8 @@ export const es: Texts = {
           "La fórmula está en {cell} de {sheet}; {blank} de {of}, la primera celda que lee, está vacía, así que no se ve nada hasta que se llene.",
         otherRule:
           "{block} no fija sus yemas por una fórmula de madera podada sino por «{rule}». Tome NODESBYLENGTH, o lea el presupuesto en la página Yemas.",
-        severalRules:
-          "Los cuarteles siguen reglas distintas ({rules}). Seleccione una celda en la fila de una planta de la hoja Plantas: se toma la regla de su cuartel.",
+        severalFigures:
+          "Los cuarteles difieren ({figures}). Seleccione una celda en una fila de la tabla de {sheet}: se toma la cifra de su propio cuartel.",
         inTable:
           "El resultado llena varias celdas, y dentro de una tabla Excel no deja sitio para eso. Seleccione una celda vacía al lado o debajo de la tabla.",
       },

@@ -1598,6 +1598,31 @@ export const fr: Texts = {
         },
         results: { cropLoad: "charge" },
       },
+      shootstoremove: {
+        description:
+          "Pousses à ôter d'un cep au printemps, et à garder, selon sa longueur de fil ; avec des minutes, aussi les heures d'une personne. Les pousses gardées sont arrondies vers le bas.",
+        parameters: {
+          shoots: {
+            label: "pousses",
+            description: "Pousses sur le cep, ou leur moyenne ; une colonne donne une réponse par cep.",
+          },
+          length: {
+            label: "longueur",
+            description: "Fil que le cep occupe, pieds ou mètres : sa distance sur le rang.",
+          },
+          density: {
+            label: "densité",
+            description:
+              "Pousses voulues par pied ou mètre : 6 par pied (Wisconsin 2015), 15 par mètre (Michigan).",
+          },
+          vines: { label: "ceps", description: "Ceps éclaircis comme lui : 1 si omis." },
+          minutes: {
+            label: "minutes",
+            description: "Minutes qu'il faut à une personne pour un cep ; sans elles, pas d'heures.",
+          },
+        },
+        results: { remove: "enlever", keep: "garder", hours: "heures" },
+      },
       clusterstoremove: {
         description:
           "Grappes à enlever par cep, et à garder, pour que la parcelle ne dépasse pas une récolte visée. Les grappes gardées sont arrondies vers le bas.",
@@ -2934,8 +2959,8 @@ export const fr: Texts = {
           "La formule se trouve en {cell} de {sheet} ; {blank} de {of}, la première cellule qu’elle lit, est vide : rien ne se voit tant qu’elle n’est pas remplie.",
         otherRule:
           "{block} ne fixe pas ses yeux par une formule de bois de taille mais par « {rule} ». Prenez NODESBYLENGTH, ou lisez le budget à la page Yeux.",
-        severalRules:
-          "Les parcelles suivent des règles différentes ({rules}). Sélectionnez une cellule dans la ligne d’un cep de la feuille Ceps : la règle de sa parcelle est prise.",
+        severalFigures:
+          "Les parcelles diffèrent ({figures}). Sélectionnez une cellule dans une ligne du tableau de {sheet} : le chiffre de sa propre parcelle est pris.",
         inTable:
           "Le résultat remplit plusieurs cellules, et dans un tableau Excel ne laisse pas de place pour cela. Sélectionnez une cellule vide à côté ou en dessous du tableau.",
       },

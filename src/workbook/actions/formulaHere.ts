@@ -3,13 +3,14 @@ import { callsInFormula } from "../../functions/callsInFormula";
 import type { CordonFunction } from "../../functions/cordonFunction";
 import { fromMetric, toMetric } from "../../functions/measure";
 import type { Parameter } from "../../functions/parameter";
-import { blockRules } from "../../survey/decide/plan/vineBudgets";
+import { blockFigures, type BlockFigureId } from "../../survey/season/blockFigures";
 import type { Season, SurveyColumn, SurveyTable } from "../../survey/season/season";
 import { isBlank } from "../../survey/sheets/cell";
 import { cellName, columnLetters } from "../../survey/sheets/cellName";
 import { acceptedHeaders, plainHeader } from "../../survey/sheets/column";
 import { isBalancedRule } from "../../survey/sheets/nodeRules";
 import { SHEETS } from "../../survey/sheets/sheets";
+import { NO_WORD } from "../../survey/sheets/words";
 import { holdsCell } from "../address";
 import type { TablePlace } from "../surveyWorkbook";
 import type { CellPlace } from "./explainCell";
@@ -22,7 +23,7 @@ export type FormulaHere =
       readonly blank?: CellPlace;
     }
   | {
-      readonly problem: "otherRule" | "severalRules" | "inTable";
+      readonly problem: "otherRule" | "severalFigures" | "inTable";
       readonly facts: Readonly<Record<string, string>>;
     };
 
@@ -43,8 +44,8 @@ interface Referred {
 
 /**
  * A function's formula over the tables of this workbook, for the cell in which it will stand. In a row of the table
- * whose columns it takes it reads the cells of that row, with the node rule of the row's block; elsewhere it reads the
- * whole columns. Tables are named as they are named here, and figures taken in the unit of their column. Without those
+ * whose columns it takes it reads the cells of that row, with what the row's block has of its own (node rule, worth of a
+ * secondary, budbreak, spacing); elsewhere it reads the whole columns, with what all blocks share. Tables are named as they are named here, and figures taken in the unit of their column. Without those
  * tables it is the function's first example.
  */
 export function formulaHere(called: CordonFunction, around: Around): FormulaHere {
@@ -64,17 +65,23 @@ export function formulaHere(called: CordonFunction, around: Around): FormulaHere
     around.tables.some(({ sheet, area }) => sheet === place.sheet && holdsCell(area, place.row, place.column))
   )
     return { problem: "inTable", facts: {} };
-  const units = systemFor(called, found);
+  const units = systemFor(called, found, around.season.unitSystem);
   const args: string[] = [];
   for (const [index, written] of call.args.entries()) {
     const parameter = called.parameters[index];
     const referred = found[index];
     if (referred === undefined) args.push("");
-    else if (called.id === "NODEBUDGET" && parameter.id === "formula") {
-      const rule =
-        row === undefined ? ruleOfAll(around.season) : ruleOfRow(around.season, all[0].table, row, place);
-      if ("problem" in rule) return rule;
-      args.push(rule.written);
+    else if (OWN_FIGURES[called.id]?.[parameter.id]) {
+      const figure = figureHere(
+        OWN_FIGURES[called.id][parameter.id],
+        parameter,
+        units,
+        all[0].table,
+        row,
+        around,
+      );
+      if ("problem" in figure) return figure;
+      args.push(figure.written);
     } else args.push(argumentHere(written, referred, parameter, units, row, around));
   }
   const unit = called.parameters.findIndex(({ kind }) => kind === "unitSystem");
@@ -142,22 +149,33 @@ function rowHere(
   return first.table.indexOfSheetRow(row);
 }
 
-/** The unit system in which no column has to be converted; US where there is none. */
-function systemFor(called: CordonFunction, found: readonly (readonly Referred[] | undefined)[]): UnitSystem {
+/** The unit system in which no column has to be converted; the season's where no column has a unit. */
+function systemFor(
+  called: CordonFunction,
+  found: readonly (readonly Referred[] | undefined)[],
+  usual: UnitSystem,
+): UnitSystem {
   if (!called.parameters.some(({ kind }) => kind === "unitSystem")) return "US";
   const measured = found.flatMap((referred, index) =>
     (referred ?? []).flatMap(({ column }) =>
       column?.unit ? [{ column, parameter: called.parameters[index] }] : [],
     ),
   );
+  if (measured.length === 0) return usual;
   const fits = (units: UnitSystem) =>
     measured.every(({ column, parameter }) => Math.abs(factor(column, parameter, units) - 1) < 1e-9);
-  return measured.length > 0 && !fits("US") && fits("metric") ? "metric" : "US";
+  return !fits("US") && fits("metric") ? "metric" : "US";
 }
 
 /** What a cell of the column is multiplied by to be in the unit of the argument. */
 const factor = ({ perUnit }: SurveyColumn, { measure }: Parameter, units: UnitSystem) =>
   perUnit / toMetric(1, measure, units);
+
+/** A cell or column, multiplied where it is in another unit than the argument. */
+function inUnitOf(cells: string, column: SurveyColumn, parameter: Parameter, units: UnitSystem): string {
+  const times = column.unit && parameter.kind !== "share" ? factor(column, parameter, units) : 1;
+  return Math.abs(times - 1) < 1e-9 ? cells : `${cells}*${Number(times.toPrecision(12))}`;
+}
 
 function argumentHere(
   written: string,
@@ -174,10 +192,7 @@ function argumentHere(
       column && row !== undefined
         ? cellName(table.sheetRow(row), column.sheetColumn)
         : rangeOf(one, tables, place);
-    const times = column?.unit && parameter.kind !== "share" ? factor(column, parameter, units) : 1;
-    return text.replace(one.written, () =>
-      Math.abs(times - 1) < 1e-9 ? here : `${here}*${Number(times.toPrecision(12))}`,
-    );
+    return text.replace(one.written, () => (column ? inUnitOf(here, column, parameter, units) : here));
   }, written);
 }
 
@@ -188,12 +203,13 @@ function literalHere(written: string, { measure }: Parameter, units: UnitSystem)
   return String(Number(fromMetric(toMetric(value, measure, "US"), measure, units).toPrecision(4)));
 }
 
-/** A whole column or table: by the name of the workbook's table, or by its cells. */
+/** A whole column or table: by the name of the workbook's table, or by its cells, as a head with a colon is no plain reference. */
 function rangeOf({ table, column }: Referred, tables: readonly TablePlace[], { sheet }: CellPlace): string {
   const columns = table.columns.map(({ sheetColumn }) => sheetColumn);
   const named = tables.find(
     (one) =>
       one.sheet === table.sheet &&
+      !column?.header.includes(":") &&
       one.area.firstRow === table.headerRow &&
       columns.every((each) => each >= one.area.firstColumn && each <= one.area.lastColumn),
   );
@@ -208,30 +224,71 @@ function rangeOf({ table, column }: Referred, tables: readonly TablePlace[], { s
 const sheetPart = (of: string, from: string) =>
   of === from ? "" : /^[A-Za-z_]\w*$/.test(of) ? `${of}!` : `'${of.replace(/'/g, "''")}'!`;
 
-type RuleHere = { readonly written: string } | Extract<FormulaHere, { problem: string }>;
-
-/** The node rule of a row's block: its cell in the Blocks sheet, or the text where Settings names it. */
-function ruleOfRow(season: Season, table: SurveyTable, index: number, place: CellPlace): RuleHere {
-  const code = table.column("block")?.codes[index] ?? -1;
-  const rule = blockRules(season)(code).nodes;
-  if (!isBalancedRule(rule))
-    return { problem: "otherRule", facts: { block: season.words.wordOf(code), rule } };
-  const entry = season.places.blockRows().get(code);
-  const column = entry?.table.column("nodeRule");
-  if (!entry || !column || isBlank(column.raw.at(entry.index))) return { written: `"${rule}"` };
-  const cell = `$${columnLetters(column.sheetColumn)}$${entry.table.sheetRow(entry.index)}`;
-  return { written: sheetPart(entry.table.sheet, place.sheet) + cell };
+/** A figure that a block may have of its own: its column of the Blocks sheet, and what is in force where that is blank. */
+interface OwnFigure {
+  readonly column: string;
+  readonly inForce: (season: Season, block: number) => string | number;
 }
 
-/** The node rule that all blocks share. */
-function ruleOfAll(season: Season): RuleHere {
-  const rules = blockRules(season);
-  const codes = [...season.places.blockRows().keys()];
-  const [rule, ...others] = new Set(
-    codes.length === 0 ? [season.settings.nodeRule] : codes.map((code) => rules(code).nodes),
-  );
-  if (others.length > 0) return { problem: "severalRules", facts: { rules: [rule, ...others].join(", ") } };
-  return isBalancedRule(rule)
-    ? { written: `"${rule}"` }
-    : { problem: "otherRule", facts: { block: "", rule } };
+const figureOf = (column: BlockFigureId): OwnFigure => ({
+  column,
+  inForce: (season, block) => blockFigures(season)(block)[column].value,
+});
+
+/** By function and argument. */
+const OWN_FIGURES: Readonly<Record<string, Readonly<Record<string, OwnFigure>>>> = {
+  NODEBUDGET: { formula: figureOf("nodeRule") },
+  CROPAFTERFROST: { secondary_worth: figureOf("secondaryWorth") },
+  SHOOTS: { budbreak: figureOf("budbreak") },
+  SHOOTSTOREMOVE: {
+    length: {
+      column: "vineSpacing",
+      inForce: ({ places }, block) => places.blockNumber(block, "vineSpacing"),
+    },
+    density: { column: "", inForce: ({ settings }) => settings.shootsByLength },
+    minutes: { column: "", inForce: ({ settings }) => settings.minutesAVineShootThinning },
+  },
+};
+
+type FigureHere = { readonly written: string } | Extract<FormulaHere, { problem: string }>;
+
+/** The figure of the row's block, by its cell in the Blocks sheet where it stands there; for whole columns that of all blocks. */
+function figureHere(
+  { column, inForce }: OwnFigure,
+  parameter: Parameter,
+  units: UnitSystem,
+  table: SurveyTable,
+  row: number | undefined,
+  { season, place }: Around,
+): FigureHere {
+  const written = (block: number) => {
+    const value = inForce(season, block);
+    if (typeof value === "string") return `"${value}"`;
+    return Number.isNaN(value)
+      ? ""
+      : String(Number(fromMetric(value, parameter.measure, units).toPrecision(6)));
+  };
+  const own = table.column("block")?.codes[row ?? -1] ?? NO_WORD;
+  const known = [...season.places.blockRows().keys()];
+  const blocks = row !== undefined || known.length === 0 ? [own] : known;
+  const [block] = blocks;
+  const [first, ...others] = new Set(blocks.map(written));
+  if (others.length > 0)
+    return {
+      problem: "severalFigures",
+      facts: { figures: [first, ...others].join(", "), sheet: table.sheet },
+    };
+  if (column === "nodeRule" && !isBalancedRule(String(inForce(season, block))))
+    return {
+      problem: "otherRule",
+      facts: {
+        block: row === undefined ? "" : season.words.wordOf(block),
+        rule: String(inForce(season, block)),
+      },
+    };
+  const entry = row === undefined ? undefined : season.places.blockRows().get(block);
+  const cells = entry?.table.column(column);
+  if (!entry || !cells || isBlank(cells.raw.at(entry.index))) return { written: first };
+  const cell = `$${columnLetters(cells.sheetColumn)}$${entry.table.sheetRow(entry.index)}`;
+  return { written: inUnitOf(sheetPart(entry.table.sheet, place.sheet) + cell, cells, parameter, units) };
 }

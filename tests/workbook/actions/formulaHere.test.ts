@@ -63,8 +63,8 @@ describe("a function put into a cell", () => {
   test("elsewhere the whole column, under the names of this workbook, with the rule that all blocks share", async () => {
     const blocks = BLOCKS.slice(0, 2);
     expect(await here("NODEBUDGET", { Blocks: BLOCKS, Vines: VINES }, ["Plan", 1, 1])).toEqual({
-      problem: "severalRules",
-      facts: { rules: "20+20, 30+10, by length" },
+      problem: "severalFigures",
+      facts: { figures: '"20+20", "30+10", "by length"', sheet: "Vines" },
     });
     const plain = { Blocks: blocks, "My vines": VINES, Plan: [] };
     expect(await here("NODEBUDGET", plain, ["Plan", 1, 1])).toEqual({
@@ -94,6 +94,69 @@ describe("a function put into a cell", () => {
     // 1 g is 0.00220462262185 lb (1 lb = 453.59237 g).
     expect(await here("NODEBUDGET", { Blocks: BLOCKS.slice(0, 2), Vines: grams }, ["Vines", 2, 6])).toEqual({
       formula: "=CORDON.NODEBUDGET(D2*0.00220462262185,Blocks!$C$2)",
+    });
+  });
+
+  const FROSTED = [
+    ["Block", "Year", "Frost: primaries", "Frost: secondaries", "Frost: tertiaries", "Frost: shootless"],
+    ["North Bench", 2026, 60, 30, 5, 5],
+    ["Creek Side", 2026, 1, 2, 3, 4],
+  ];
+
+  test("after frost, a block's own worth of a secondary: its cell, or the figure that is in force in it", async () => {
+    const worth = (figure: MemoryCell) => [
+      ["Block", "Cultivar", "Secondary worth"],
+      ["North Bench", "Concord", figure],
+      ["Creek Side", "Norton", null],
+    ];
+    const own = { Blocks: worth(0.5), Harvest: FROSTED };
+    expect(await here("CROPAFTERFROST", own, ["Harvest", 2, 8])).toEqual({
+      formula: "=CORDON.CROPAFTERFROST(C2,D2,E2,F2,Blocks!$C$2)",
+    });
+    // Vinews 2023 No. 1: a secondary of Norton is worth about 0
+    expect(await here("CROPAFTERFROST", own, ["Harvest", 3, 8])).toEqual({
+      formula: "=CORDON.CROPAFTERFROST(C3,D3,E3,F3,0)",
+    });
+    expect(await here("CROPAFTERFROST", own, ["Plan", 1, 1])).toEqual({
+      problem: "severalFigures",
+      facts: { figures: "0.5, 0", sheet: "Harvest" },
+    });
+    // Howell, Michigan State: 0.35 on Concord
+    const concord = { Blocks: worth(null).slice(0, 2), Harvest: FROSTED, Plan: [] };
+    expect(
+      await here("CROPAFTERFROST", concord, ["Plan", 1, 1], [table("Harvest", "Harvest", 3, 6)]),
+    ).toEqual({
+      formula: "=CORDON.CROPAFTERFROST(Harvest!C2:C3,Harvest!D2:D3,Harvest!E2:E3,Harvest!F2:F3,0.35)",
+    });
+  });
+
+  test("shoots: the block's own wire and budbreak, what Settings say of thinning, in the unit of the farm", async () => {
+    const counted = [
+      ["Block", "Row", "Vine", "Shoots"],
+      ["North Bench", 1, 1, 50],
+    ];
+    expect(await here("SHOOTSTOREMOVE", { Blocks: BLOCKS, Vines: counted }, ["Vines", 2, 6])).toEqual({
+      formula: "=CORDON.SHOOTSTOREMOVE(D2,Blocks!$D$2,6,1,2)",
+    });
+    const metric = [
+      ["Parcelle", "Entre ceps (m)", "Entre rangs (m)"],
+      ["North Bench", 2.4, 3],
+    ];
+    const ceps = [["Parcelle", "Rang", "Cep", "Pousses"], ...counted.slice(1)];
+    // 6 shoots a foot are 6 / 0.3048 = 19.685 a metre
+    expect(await here("SHOOTSTOREMOVE", { Parcelles: metric, Ceps: ceps }, ["Ceps", 2, 6])).toEqual({
+      formula: '=CORDON.SHOOTSTOREMOVE(D2,Parcelles!$B$2,19.685,1,2,"metric")',
+    });
+    const cordons = [
+      ["Block", "Row", "Vine", "Side", "Cordon", "Live spurs", "Nodes a spur"],
+      ["North Bench", 1, 1, "left", "A", 6, 2],
+    ];
+    const broken = [
+      ["Block", "Budbreak", "Cultivar"],
+      ["North Bench", 0.7, "Concord"],
+    ];
+    expect(await here("SHOOTS", { Blocks: broken, Cordons: cordons }, ["Cordons", 2, 9])).toEqual({
+      formula: "=CORDON.SHOOTS(F2,G2,Blocks!$B$2)",
     });
   });
 
