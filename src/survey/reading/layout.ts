@@ -498,11 +498,19 @@ function laidTables(
   const firstData = section.index + section.lines;
   const captions = new Map<number, FoundKeys>();
   const isKeyless = shape.id === "cordons" || shape.id === "vines";
-  if (isKeyless)
+  if (isKeyless) {
+    const vine = columns.get(byId("vine"));
     for (let index = firstData; index < section.end; index++) {
-      const keys = captionAt(area, index, segment, columns, options);
+      const cells = area.values[index];
+      const keys = captionOf(
+        cells,
+        vine === undefined ? undefined : cells[vine],
+        options.knowsBlock,
+        segment,
+      );
       if (keys) captions.set(index, keys);
     }
+  }
   const answered = constantsOf(options, sheet);
   const elsewhere = constantsOf(options, "");
   if (isKeyless) {
@@ -789,36 +797,24 @@ export function isOtherLayout(
   return named.length >= 3 && cells.some((cell, at) => words(cell) !== words(heads[at] ?? null));
 }
 
-/** The keys of a line between the rows that holds nothing but a caption. */
-function captionAt(
-  area: SheetArea,
-  index: number,
-  { from, to }: Segment,
-  columns: ReadonlyMap<Column, number>,
-  { knowsBlock }: LayoutOptions,
-): FoundKeys | undefined {
-  const vine = [...columns].find(([{ id }]) => id === "vine")?.[1];
-  return captionOf(
-    area.values[index].slice(from, to),
-    vine === undefined ? undefined : area.values[index][vine],
-    knowsBlock,
-  );
-}
-
+/** The keys of a line between the rows that holds nothing but a caption; of a stretch of its cells where they are given. */
 function captionOf(
-  cells: readonly CellValue[],
+  line: readonly CellValue[],
   vine: CellValue | undefined,
   knowsBlock: LayoutOptions["knowsBlock"],
+  { from, to } = { from: 0, to: line.length },
 ): FoundKeys | undefined {
   let filled = 0;
   let text: string | undefined;
-  for (const cell of cells) {
-    if (isBlank(cell)) continue;
+  for (let at = from; at < Math.min(to, line.length); at++) {
+    const cell = line[at];
+    if (typeof cell !== "number" && isBlank(cell)) continue;
     if (++filled > 4) return undefined;
     if (typeof cell === "string") text ??= cell;
   }
   if (text === undefined) return undefined;
   if (filled > 1 && typeof vine === "number") return undefined;
+  const cells = line.slice(from, to);
   if (isTotalWord(text)) return undefined;
   const distinct = new Set(cells.filter((cell) => !isBlank(cell)).map(String));
   if (distinct.size > 1 && filled > 1) {

@@ -17,9 +17,9 @@ export function lastFilled(cells: readonly (CellValue | undefined)[] = []): numb
  * hasMovedCells(["North Bench", 1, 12, 8, 2], 4) // true
  */
 export function hasMovedCells(cells: readonly CellValue[], heads: number): boolean {
-  const last = lastFilled(cells);
-  if (last > heads) return true;
-  return cells.some((cell) => typeof cell === "string" && cell.includes("\r"));
+  if (cells.length > heads && lastFilled(cells) > heads) return true;
+  for (const cell of cells) if (typeof cell === "string" && cell.includes("\r")) return true;
+  return false;
 }
 
 /** A column with nothing that can be used in the rows whose cells have moved; what stands there stays in `raw`. */

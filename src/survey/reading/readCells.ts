@@ -213,13 +213,15 @@ function readChoices(column: Column, raw: readonly CellValue[]): Omit<Cells, "nu
   const cache = new Map<CellValue, number>();
   const states = new Uint8Array(raw.length);
   const codes = new Int32Array(raw.length);
+  let code = NO_WORD;
   for (let i = 0; i < raw.length; i++) {
     const value = raw[i];
-    let code = cache.get(value);
-    if (code === undefined) {
+    if (i === 0 || value !== raw[i - 1]) {
+      const known = cache.get(value);
       code =
-        isBlank(value) || isCellError(value) ? NO_WORD : (choiceOf(column, String(value)) ?? UNKNOWN_WORD);
-      cache.set(value, code);
+        known ??
+        (isBlank(value) || isCellError(value) ? NO_WORD : (choiceOf(column, String(value)) ?? UNKNOWN_WORD));
+      if (known === undefined) cache.set(value, code);
     }
     codes[i] = code;
     if (code === NO_WORD) states[i] = isCellError(value) ? CELL.error : CELL.blank;

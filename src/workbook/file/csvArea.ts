@@ -44,9 +44,9 @@ async function* filledRows(
       blankCells += record.length;
       blankWidth = Math.max(blankWidth, record.length);
       const last = record.length - 1;
-      const values = record.map((cell, at) =>
-        csvCell(at === last && cell.endsWith("\r") ? cell.replace(/\r+$/, "") : cell, layout.decimal),
-      );
+      if (last >= 0 && record[last].endsWith("\r")) record[last] = record[last].replace(/\r+$/, "");
+      const values = new Array<CellValue>(record.length);
+      for (let at = 0; at <= last; at++) values[at] = csvCell(record[at], layout.decimal);
       if (values.every(isBlank)) continue;
       rows.push({ number, values, formulas: undefined });
       cells += blankCells;
@@ -93,6 +93,8 @@ const [MINUS, ZERO, NINE] = ["-", "0", "9"].map((sign) => sign.charCodeAt(0));
 
 /** A cell of a csv file: a number where it is written as one, else the text as it stands. */
 export function csvCell(text: string, decimal: DecimalSign): CellValue {
+  const whole = plainWhole(text);
+  if (whole >= 0) return whole;
   const trimmed = text.trim();
   if (trimmed === "") return null;
   const first = trimmed.charCodeAt(0);
@@ -102,4 +104,17 @@ export function csvCell(text: string, decimal: DecimalSign): CellValue {
   if (decimal === "undecided" && /^-?\d{1,3}\.\d{3}$/.test(trimmed)) return text;
   if (trimmed.length > MOST_DIGITS && trimmed.replace(/\D/g, "").length > MOST_DIGITS) return text;
   return Number(trimmed.replace(",", ".")) + 0;
+}
+
+/** A whole number of few digits and nothing else, as most cells of counts are; -1 for any other text. */
+function plainWhole(text: string): number {
+  const { length } = text;
+  if (length === 0 || length > 9) return -1;
+  let number = 0;
+  for (let at = 0; at < length; at++) {
+    const code = text.charCodeAt(at);
+    if (code < ZERO || code > NINE) return -1;
+    number = 10 * number + code - ZERO;
+  }
+  return length > 1 && text.charCodeAt(0) === ZERO ? -1 : number;
 }
