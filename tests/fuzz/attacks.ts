@@ -6,13 +6,18 @@ import { soundWorkbook } from "./writers";
 import { oddCsv } from "./oddCsv";
 import { someWay, writingRun, WRITING_WAYS } from "./writingRun";
 
+type OnCase = (tried: number, failed: number) => void;
+
 /** One kind of attack on files. */
 export interface Attack {
   readonly name: string;
   /** Cases of 1,000. */
   readonly share: number;
-  /** @param asksValidator false leaves out the validator, of which each question takes a second */
-  run(cases: number, seed: number, asksValidator?: boolean): Promise<Tally>;
+  /**
+   * @param asksValidator false leaves out the validator, of which each question takes a second
+   * @param onCase hears after each case how many were tried and how many of them failed
+   */
+  run(cases: number, seed: number, asksValidator?: boolean, onCase?: OnCase): Promise<Tally>;
 }
 
 function attack(
@@ -23,8 +28,8 @@ function attack(
   return {
     name,
     share,
-    run: (cases, seed, asksValidator = true) =>
-      tallied(name, cases, seed, (own) => oneCase(new Dice(own), asksValidator)),
+    run: (cases, seed, asksValidator = true, onCase = undefined) =>
+      tallied(name, cases, seed, (own) => oneCase(new Dice(own), asksValidator), onCase),
   };
 }
 

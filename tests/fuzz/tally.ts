@@ -10,12 +10,17 @@ export interface Tally {
   readonly slowest: { readonly seconds: number; readonly seed: number };
 }
 
-/** Runs so many cases, each from its own seed, and counts; a case that throws has failed. */
+/**
+ * Runs so many cases, each from its own seed, and counts; a case that throws has failed.
+ *
+ * @param onCase hears after each case how many were tried and how many of them failed
+ */
 export async function tallied(
   name: string,
   cases: number,
   seed: number,
   oneCase: (seed: number) => Promise<"done" | "refused">,
+  onCase?: (tried: number, failed: number) => void,
 ): Promise<Tally> {
   const counts = { done: 0, refused: 0 };
   const failed: string[] = [];
@@ -28,6 +33,7 @@ export async function tallied(
     );
     const seconds = (performance.now() - start) / 1000;
     if (seconds > slowest.seconds) slowest = { seconds, seed: seed + at };
+    onCase?.(at + 1, failed.length);
   }
   return { name, tried: cases, ...counts, failed, slowest };
 }
