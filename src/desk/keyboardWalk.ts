@@ -29,5 +29,7 @@ export function keyboardWalk(parts: readonly PagePart[], grid: HTMLElement, isTy
     },
     { capture: true },
   );
-  grid.addEventListener("pointerdown", () => (isLeaving = false), { capture: true });
+  grid.addEventListener("pointerdown", () => (isLeaving = false), {
+    capture: true,
+  });
 }

@@ -8,9 +8,11 @@ import { LANGUAGES, languageOf, sameText, say, withTexts, type Language, type Te
 import { TEXTS } from "../texts/texts";
 import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
 import { Pace, type Opened } from "../workbook/desk/pace";
+import type { Step } from "../workbook/desk/steps";
 import { startEngine, type EngineWords } from "../workbook/desk/startEngine";
 import { WorkbookProblem } from "../workbook/surveyWorkbook";
 import { fileProblemSentence } from "./fileProblemSentence";
+import { WorkKeeper, type KeptFile, type LeftWork } from "./keptWork";
 import { keyboardWalk } from "./keyboardWalk";
 import { keepOffline } from "./offline/keepOffline";
 import { headerView, pickFile, statusView, type HeaderState } from "./pageView";
@@ -41,7 +43,11 @@ function emptySample(units: UnitSystem, of: Language): Sample {
 /** The first one is opened when the page starts. */
 const SAMPLES: readonly Sample[] = [
   { id: "clean", file: "larkmoor-clean.xlsx", name: SAMPLE_NAMES.clean },
-  { id: "mistakes", file: "larkmoor-mistakes.xlsx", name: SAMPLE_NAMES.mistakes },
+  {
+    id: "mistakes",
+    file: "larkmoor-mistakes.xlsx",
+    name: SAMPLE_NAMES.mistakes,
+  },
   ...LANGUAGES.flatMap((of) => UNIT_SYSTEMS.map((units) => emptySample(units, of))),
 ];
 
@@ -76,6 +82,7 @@ let pane: MountedPane | undefined;
 let openedFile = "";
 let hasUnsavedWork = false;
 let stopWatching: (() => Promise<void>) | undefined;
+let keeper: WorkKeeper;
 
 function showHeader(change: Partial<HeaderState>): void {
   header = { ...header, ...change };
@@ -148,7 +155,8 @@ function followWork(sentence: () => string, stop: () => void) {
   let shown: string | undefined;
   const show = () => {
     next = performance.now() + BETWEEN_STEPS;
-    showHeader({ underWay: { sentence: sentence(), at: shown, stop }, notice: undefined });
+    const notice = header.notice?.kind === "asked" ? header.notice : undefined;
+    showHeader({ underWay: { sentence: sentence(), at: shown, stop }, notice });
   };
   const timer = setTimeout(show, NOTICED);
   return {
@@ -196,7 +204,10 @@ async function saveCopy(): Promise<void> {
   const [name, ending] = [openedFile.replace(/\.[^.]*$/, ""), /\.[^.]*$/.exec(openedFile)?.[0] ?? ""];
   if (!desk.canSave)
     return showHeader({
-      notice: { kind: "refused", text: say(DESK_TEXTS.csvIsNotSaved, language, { name: openedFile }) },
+      notice: {
+        kind: "refused",
+        text: say(DESK_TEXTS.csvIsNotSaved, language, { name: openedFile }),
+      },
     });
   try {
     const { bytes, notKept } = await desk.saveCopy();
@@ -204,7 +215,12 @@ async function saveCopy(): Promise<void> {
       const copy = say(DESK_TEXTS.copyName, language, { name, ending });
       offerDownload(copy, bytes);
       hasUnsavedWork = false;
-      showHeader({ notice: { kind: "done", text: say(DESK_TEXTS.saved, language, { name: copy }) } });
+      showHeader({
+        notice: {
+          kind: "done",
+          text: say(DESK_TEXTS.saved, language, { name: copy }),
+        },
+      });
     };
     if (notKept.size === 0) return save();
     const parts = [...notKept].map(([what, where]) =>
@@ -230,7 +246,9 @@ async function saveCopy(): Promise<void> {
 function refuse(problem: unknown, unforeseen: (reason: string) => string): void {
   const known = fileProblemSentence(problem, language);
   const reason = problem instanceof Error ? problem.message : String(problem);
-  showHeader({ notice: { kind: "refused", text: known ?? unforeseen(reason) } });
+  showHeader({
+    notice: { kind: "refused", text: known ?? unforeseen(reason) },
+  });
   if (known === undefined) reportError(problem);
 }
 
@@ -247,8 +265,11 @@ async function open(
   bytes: Uint8Array,
   sampleId: string | undefined,
   pace: Pace,
+  left?: LeftWork,
 ): Promise<void> {
-  const workbook = await desk.open(file, bytes, pace);
+  const keep = keeping({ file, bytes, sampleId }, left !== undefined);
+  const workbook = await desk.open(file, bytes, pace, left?.steps, keep);
+  if (!left) await keeper.forget();
   pane?.unmount();
   paneArea.replaceChildren(document.createElement("div"));
   pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, {
@@ -262,11 +283,77 @@ async function open(
     },
   });
   openedFile = file;
-  hasUnsavedWork = false;
+  hasUnsavedWork = left !== undefined;
   await stopWatching?.();
   stopWatching = await workbook.watchCells(() => (hasUnsavedWork = true));
   showHeader({ opened: sampleId ? { sampleId } : { file }, notice: undefined });
   showStatus();
+}
+
+/** Keeps what is done to a file from the first change of a cell on, with what was done before it. */
+function keeping(file: KeptFile, isKept: boolean): (step: Step) => void {
+  let isWorth = isKept;
+  let waiting: Step[] = [];
+  const keep = () => {
+    isWorth ||= hasUnsavedWork;
+    if (!isWorth || waiting.length === 0) return;
+    keeper.keep(file, waiting);
+    waiting = [];
+  };
+  return (step) => {
+    waiting.push(step);
+    queueMicrotask(keep);
+  };
+}
+
+/** Opens what an earlier visit left behind, says so, and offers to do without it; false where there is nothing. */
+async function restore(): Promise<boolean> {
+  const left = await keeper.takeUp();
+  if (!left) return false;
+  const { file, bytes, sampleId, at } = left;
+  const discard = async () => {
+    hasUnsavedWork = false;
+    closeNotice();
+    await opening(name, DESK_TEXTS.notOpened, (pace) => open(file, bytes, sampleId, pace));
+  };
+  const name = nameOf(left);
+  await opening(name, DESK_TEXTS.notRestored, async (pace) => {
+    await open(file, bytes, sampleId, pace, left);
+    const when = new Intl.DateTimeFormat(language, {
+      dateStyle: "medium",
+      timeStyle: "short",
+    }).format(at);
+    showHeader({
+      notice: {
+        kind: "asked",
+        text: say(DESK_TEXTS.restored, language, { name, when }),
+        answers: [
+          { label: say(DESK_TEXTS.goOn, language), act: closeNotice },
+          {
+            label: say(DESK_TEXTS.discard, language),
+            act: () => void discard(),
+          },
+        ],
+      },
+    });
+  });
+  if (header.opened !== undefined) return true;
+  const forget = keeper.leave();
+  const { notice } = header;
+  await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
+  if (!notice) return true;
+  const close = { label: say(DESK_TEXTS.close, language), act: closeNotice };
+  const giveUp = {
+    label: say(DESK_TEXTS.discard, language),
+    act: () => (void forget(), closeNotice()),
+  };
+  showHeader({ notice: { ...notice, answers: [close, giveUp] } });
+  return true;
+}
+
+function nameOf({ file, sampleId }: Pick<KeptFile, "file" | "sampleId">): string {
+  const sample = SAMPLES.find(({ id }) => id === sampleId);
+  return sample ? say(sample.name, language) : file;
 }
 
 async function chooseLanguage(chosen: Language): Promise<void> {
@@ -328,17 +415,18 @@ function followColours(): void {
   dark.addEventListener("change", apply);
 }
 
-/** The browser asks before a page with unsaved work is left. */
+/** The browser asks before a page is left with work that is neither saved nor kept. */
 function guardUnsavedWork(): void {
   addEventListener("beforeunload", (event) => {
-    if (hasUnsavedWork) event.preventDefault();
+    if (hasUnsavedWork && !keeper.holdsAll) event.preventDefault();
   });
 }
 
 async function start(): Promise<void> {
   nameParts();
   showHeader({});
-  const words = await engineWords(language);
+  const [words, opened] = await Promise.all([engineWords(language), WorkKeeper.open()]);
+  keeper = opened;
   const gridElement = document.createElement("div");
   gridElement.className = "engine";
   grid.append(gridElement);
@@ -349,14 +437,17 @@ async function start(): Promise<void> {
   guardUnsavedWork();
   keyboardWalk(
     [
-      { element: top, enter: () => top.querySelector<HTMLElement>("select")?.focus() },
+      {
+        element: top,
+        enter: () => top.querySelector<HTMLElement>("select")?.focus(),
+      },
       { element: grid, enter: () => desk.enterGrid() },
       { element: paneArea, enter: () => pane?.focus() },
     ],
     grid,
     () => desk.isTyping,
   );
-  await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
+  if (!(await restore())) await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
   performance.mark("cordonbook-ready");
   const { worker } = document.documentElement.dataset;
   if (worker !== undefined)

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { unzipSync } from "fflate";
 import * as XLSX from "@e965/xlsx";
 import type { Finding } from "../../src/survey/checks/finding";
 import { readSetAside } from "../../src/survey/checks/setAside";
@@ -12,7 +13,11 @@ import { openDesk } from "./openDesk";
 
 interface Checked {
   readonly findings: readonly (Finding & { cell: string })[];
-  readonly setAside: readonly { readonly sheet: string; readonly cell: string; readonly reason: string }[];
+  readonly setAside: readonly {
+    readonly sheet: string;
+    readonly cell: string;
+    readonly reason: string;
+  }[];
 }
 
 describe("what a workbook keeps, on the desk page", () => {
@@ -72,6 +77,68 @@ describe("what a workbook keeps, on the desk page", () => {
     expect(kept.map(({ reason }) => reason)).toEqual(["reason 1"]);
     expect((await checked(copy.bytes())).setAside.map(({ reason }) => reason)).toEqual(["reason 1"]);
   });
+
+  test("what was typed is there again after a reload, told so, and can be discarded", async () => {
+    const page = await openDesk("mistakes");
+    const { page: tab, pane } = page;
+    const saved = async (name: string) => {
+      const [download] = await Promise.all([tab.waitForEvent("download"), tab.locator("#save-copy").click()]);
+      await download.saveAs(path.join(folder, name));
+      await tab.locator("#notice.done").waitFor();
+      await tab.locator("#notice button").click();
+      return unzipSync(new Uint8Array(readFileSync(path.join(folder, name))));
+    };
+    const original = await page.read("A1");
+    await page.check();
+    await pane.locator("#write-findings").click();
+    await tab.locator("#grid").getByText("Findings", { exact: true }).waitFor();
+    await page.goToSheet("About this season");
+    await page.type("H3", "typed");
+    await page.type("H4", "=2+3");
+    expect(await page.shows("H4", "5")).toBe("5");
+    await page.goToSheet("Bud cuts");
+    await page.goTo("A3");
+    await tab.keyboard.press("Delete");
+    const before = await saved("before.xlsx");
+    await tab.reload();
+    await page.isReady();
+    const told = tab.locator("#notice.asked");
+    expect(await told.locator("p").innerText()).toMatch(
+      /^Larkmoor Bend \(invented\): season with mistakes is as you left it on this machine, \w+ \d+, \d{4}, .*\.$/,
+    );
+    expect(await page.brokenRules()).toEqual([]);
+    await page.picture("desk-restored");
+    const beside = await tab.context().newPage();
+    await beside.goto(tab.url());
+    await beside.locator("#grid:not(.waiting) canvas").first().waitFor({ timeout: 60_000 });
+    await beside.locator("#pane > *").first().waitFor();
+    expect(await beside.locator("#notice").count()).toBe(0);
+    await beside.close();
+    await told.getByText("Go on with it").click();
+    const after = await saved("after.xlsx");
+    expect(Object.keys(after).sort()).toEqual(Object.keys(before).sort());
+    for (const [part, bytes] of Object.entries(before))
+      expect([part, Buffer.from(after[part]).toString("latin1")]).toEqual([
+        part,
+        Buffer.from(bytes).toString("latin1"),
+      ]);
+    await page.goToSheet("About this season");
+    expect(await page.shows("H3", "typed")).toBe("typed");
+    expect(await page.read("H4")).toBe("5");
+    await page.type("H5", "more");
+    expect(await page.shows("H5", "more")).toBe("more");
+
+    await tab.reload();
+    await page.isReady();
+    await told.getByText("Discard what was typed").click();
+    await told.waitFor({ state: "detached" });
+    await page.isReady();
+    expect(await page.shows("H3", "")).toBe("");
+    expect(await page.read("A1")).toBe(original);
+    await tab.reload();
+    await page.isReady();
+    expect(await tab.locator("#notice").count()).toBe(0);
+  }, 120_000);
 
   test("heads of one's own and the unit of a length without one are told once, for pane and command line", async () => {
     const rows = [1, 2, 3, 4, 5].flatMap((vine) => [

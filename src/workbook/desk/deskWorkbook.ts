@@ -32,6 +32,7 @@ import { GrowingTables } from "./growingTables";
 import { PageChanges } from "./pageChanges";
 import type { LoadedSheet } from "./loadWorkbook";
 import { cellArea, type Area } from "./sheetLook";
+import type { Step } from "./steps";
 import { columnWidths, frozenHeader, ownSheetCells, rowHeights, type Matrix } from "./ownSheetData";
 
 /** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
@@ -64,6 +65,8 @@ export class DeskWorkbook implements SurveyWorkbook {
   readonly ownContents = new Map<string, OwnSheet>();
   /** What was done on the page beside the contents of cells. */
   readonly pageChanges: PageChanges;
+  /** Is told of what the pane does beside the engine's own mutations. */
+  onStep: (step: Step) => void = () => {};
   private readonly growing: GrowingTables;
   private readonly marks: CellMarks;
   private readonly commands: ICommandService;
@@ -87,7 +90,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     this.commands.onCommandExecuted((command, options) => {
       if (options?.applyFormulaCalculationResult) return;
       if (command.id === SetRangeValuesMutation.id) this.settle();
-      this.growing.grow(command);
+      if (!options?.fromCollab) this.growing.grow(command);
     });
   }
 
@@ -107,7 +110,10 @@ export class DeskWorkbook implements SurveyWorkbook {
   tablesOf(name: string): { readonly name: string; readonly area: CellArea }[] {
     return this.sheet(name)
       .getSubTableInfos()
-      .map(({ name: table, range }) => ({ name: table, area: cellArea(range) }));
+      .map(({ name: table, range }) => ({
+        name: table,
+        area: cellArea(range),
+      }));
   }
 
   /** Number format of a cell of a sheet, by row and column from 1. */
@@ -147,7 +153,12 @@ export class DeskWorkbook implements SurveyWorkbook {
     const spilled = this.formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
     const rows: CellValue[][] = [];
     const formulas = new Map<string, string>();
-    const bounds = { firstRow: Infinity, lastRow: -1, firstColumn: Infinity, lastColumn: -1 };
+    const bounds = {
+      firstRow: Infinity,
+      lastRow: -1,
+      firstColumn: Infinity,
+      lastColumn: -1,
+    };
     const rowCount = Math.max(cells.getLength(), lastKey(spilled) + 1);
     const from = wanted ? wanted.first - 1 : 0;
     const end = wanted ? Math.min(rowCount, from + wanted.count) : rowCount;
@@ -179,7 +190,13 @@ export class DeskWorkbook implements SurveyWorkbook {
     onProgress?.(1);
     const { firstRow, lastRow, firstColumn, lastColumn } = bounds;
     if (lastRow < 0)
-      return { sheet: sheet.getSheetName(), firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
+      return {
+        sheet: sheet.getSheetName(),
+        firstRow: 1,
+        firstColumn: 1,
+        values: [],
+        formulaAt: () => null,
+      };
     const width = lastColumn - firstColumn + 1;
     const merged = sheet.getSheet().getMergeData();
     return {
@@ -211,8 +228,14 @@ export class DeskWorkbook implements SurveyWorkbook {
     if (there && !isOwn(there)) throw new WorkbookProblem("notOurs", { sheet: there.getSheetName() });
     if (there) this.rewrite(there, layout, content);
     else this.insert(layout, content);
-    this.ownContents.set(content.sheet.toLowerCase(), content);
+    this.keepOwnSheet(content);
+    this.onStep({ is: "ownSheet", content });
     return { charts: 0 };
+  }
+
+  /** Notes what a sheet of ours, which stands there already, was written from. */
+  keepOwnSheet(content: OwnSheet): void {
+    this.ownContents.set(content.sheet.toLowerCase(), content);
   }
 
   async isOwnSheet(name: string): Promise<boolean> {
@@ -257,12 +280,19 @@ export class DeskWorkbook implements SurveyWorkbook {
     const sheet = this.workbook.getActiveSheet();
     const cell = this.workbook.getActiveCell();
     return cell
-      ? { sheet: sheet.getSheetName(), row: cell.getRow() + 1, column: cell.getColumn() + 1 }
+      ? {
+          sheet: sheet.getSheetName(),
+          row: cell.getRow() + 1,
+          column: cell.getColumn() + 1,
+        }
       : undefined;
   }
 
   async markCells(marks: readonly CellMark[]): Promise<void> {
-    const placed = marks.map((mark) => ({ sheetId: this.sheet(mark.sheet).getSheetId(), mark }));
+    const placed = marks.map((mark) => ({
+      sheetId: this.sheet(mark.sheet).getSheetId(),
+      mark,
+    }));
     this.marks.replace(placed);
     this.workbook.getActiveSheet().refreshCanvas();
   }
@@ -274,7 +304,11 @@ export class DeskWorkbook implements SurveyWorkbook {
   async writeFlag(key: string, value: string | undefined): Promise<void> {
     const { [key]: _before, ...others } = this.flags();
     const flags = value === undefined ? others : { ...others, [key]: value };
-    this.workbook.setCustomMetadata({ ...this.workbook.getCustomMetadata(), [OWN]: flags });
+    this.workbook.setCustomMetadata({
+      ...this.workbook.getCustomMetadata(),
+      [OWN]: flags,
+    });
+    this.onStep({ is: "flag", key, value });
   }
 
   async readFlags(prefix: string): Promise<ReadonlyMap<string, string>> {

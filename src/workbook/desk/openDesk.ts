@@ -18,6 +18,7 @@ import { loadWorkbook } from "./loadWorkbook";
 import { Pace } from "./pace";
 import { describeFunctions, registerFunctions } from "./registerFunctions";
 import { savedCopy, type SavedCopy } from "./savedCopy";
+import { repeatMutation, watchMutations, type Step } from "./steps";
 import { LOCALES, type EngineWords } from "./startEngine";
 import { workbookData } from "./workbookData";
 
@@ -54,8 +55,19 @@ export class OpenDesk {
     private readonly onSelection: (selected: SelectedCell) => void,
   ) {}
 
-  /** Opens a file in place of the one before; where it cannot be read or is stopped, that one stays as it is. */
-  async open(file: string, bytes: Uint8Array, pace = new Pace(undefined)): Promise<DeskWorkbook> {
+  /**
+   * Opens a file in place of the one before; where it cannot be read or is stopped, that one stays as it is.
+   *
+   * @param steps what was done to it before, to be done again
+   * @param onStep is told of everything that is done to it from now on
+   */
+  async open(
+    file: string,
+    bytes: Uint8Array,
+    pace = new Pace(undefined),
+    steps: readonly Step[] = [],
+    onStep: (step: Step) => void = () => {},
+  ): Promise<DeskWorkbook> {
     const loaded = await loadWorkbook(file, bytes, pace);
     const data = await workbookData(loaded, pace);
     await pace.breathe();
@@ -65,7 +77,11 @@ export class OpenDesk {
     const desk = new DeskWorkbook(this.engine, workbook, isCsvName(file), loaded.sheets);
     for (const [key, value] of loaded.flags) await desk.writeFlag(key, value);
     this.opened = { id: workbook.getId(), file, bytes, workbook: desk };
-    if (isFirst) this.begin(workbook.getActiveSheet().getInject());
+    const injector = workbook.getActiveSheet().getInject();
+    if (isFirst) this.begin(injector);
+    for (const step of steps) await repeat(step, desk, injector, workbook.getId());
+    desk.onStep = onStep;
+    watchMutations(injector, workbook.getId(), onStep);
     return desk;
   }
 
@@ -86,7 +102,9 @@ export class OpenDesk {
   /** A copy of the open workbook's file with everything that was changed on the page. */
   async saveCopy(): Promise<SavedCopy> {
     if (!this.opened || !this.canSave)
-      throw new WorkbookProblem("notAWorkbook", { file: this.opened?.file ?? "" });
+      throw new WorkbookProblem("notAWorkbook", {
+        file: this.opened?.file ?? "",
+      });
     const { file, bytes, workbook } = this.opened;
     return savedCopy(file, bytes, workbook);
   }
@@ -99,7 +117,10 @@ export class OpenDesk {
         case FormulaExecuteStageType.CALCULATION_COMPLETED:
           return onProgress("ended");
         case FormulaExecuteStageType.CURRENTLY_CALCULATING:
-          return onProgress({ done: now.completedFormulasCount, all: now.totalFormulasToCalculate });
+          return onProgress({
+            done: now.completedFormulasCount,
+            all: now.totalFormulasToCalculate,
+          });
         default:
           return onProgress(undefined);
       }
@@ -155,5 +176,17 @@ export class OpenDesk {
       shown: String(cell.getDisplayValue() ?? ""),
       sentence: this.sentences.at(workbook.getId(), sheet.getSheetId(), cell.getRow(), cell.getColumn()),
     });
+  }
+}
+
+/** Does again what was done to a workbook. */
+async function repeat(step: Step, desk: DeskWorkbook, injector: Injector, unitId: string): Promise<void> {
+  switch (step.is) {
+    case "mutation":
+      return repeatMutation(injector, unitId, step.id, step.params);
+    case "ownSheet":
+      return desk.keepOwnSheet(step.content);
+    case "flag":
+      return desk.writeFlag(step.key, step.value);
   }
 }
