@@ -2,6 +2,7 @@ import type { ReadingOptions } from "../survey/reading/readSeason";
 import { readLargeSeason } from "../survey/reading/readLargeSeason";
 import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import type { Season, SurveyTable } from "../survey/season/season";
+import { NO_PLACE, type VinePlaces } from "../survey/season/vinePlaces";
 import type { SheetId } from "../survey/sheets/column";
 import { isCellError, type CellValue } from "../survey/sheets/cell";
 import { COMMAND_LINE } from "../texts/commandLine";
@@ -105,18 +106,62 @@ export async function readFarms(
 
 /** Fewer rows than these are the same in two files by chance. */
 const ROWS_OF_A_COPY = 3;
+/** Share of the smaller table's rows that are alike in a copy in which somebody went on working. */
+const SHARE_OF_A_COPY = 0.5;
+/** Columns in which a row of such a copy is alike; what a person decides or notes on a copy differs. */
+const COUNTED = ["side", "cordon", "trunk", "length", "positions", "liveSpurs"];
 
 /** Asks about two files that hold the same rows of cordons, which would count a farm twice. */
-function mustNotHaveCopies(season: Season, { origin }: Inputs): void {
-  const tables = season.allTables.filter(
+function mustNotHaveCopies({ allTables, places }: Season, { origin }: Inputs): void {
+  const tables = allTables.filter(
     ({ shape, rowCount }) => shape.id === "cordons" && rowCount >= ROWS_OF_A_COPY,
   );
+  const fileOf = ({ sheet }: SurveyTable) => origin.get(sheet)!.file;
+  const refuse = (one: SurveyTable, other: SurveyTable, rows: number) => {
+    throw new CommandProblem("sameRows", { file: fileOf(one), other: fileOf(other), rows });
+  };
   for (const [index, table] of tables.entries())
-    for (const other of tables.slice(index + 1)) {
-      const [one, two] = [origin.get(table.sheet)?.file, origin.get(other.sheet)?.file];
-      if (one !== two && holdSameRows(table, other))
-        throw new CommandProblem("sameRows", { file: one!, other: two!, rows: table.rowCount });
+    for (const other of tables.slice(index + 1))
+      if (fileOf(table) !== fileOf(other) && holdSameRows(table, other)) refuse(table, other, table.rowCount);
+  for (const [one, others] of rowsAlike(tables, places, fileOf))
+    for (const [other, rows] of others)
+      if (rows >= Math.max(ROWS_OF_A_COPY, SHARE_OF_A_COPY * Math.min(one.rowCount, other.rowCount)))
+        refuse(one, other, rows);
+}
+
+/** For every two tables of different files and one winter, how many rows of the same vines are counted alike. */
+function rowsAlike(
+  tables: readonly SurveyTable[],
+  places: VinePlaces,
+  fileOf: (table: SurveyTable) => string,
+): Map<SurveyTable, Map<SurveyTable, number>> {
+  const files = new Map<number, string>();
+  const inSeveral = new Set<number>();
+  for (const table of tables)
+    for (const vine of places.keysOf(table)) {
+      const file = fileOf(table);
+      if (vine !== NO_PLACE && (files.get(vine) ?? file) !== file) inSeveral.add(vine);
+      else files.set(vine, file);
     }
+  const alike = new Map<SurveyTable, Map<SurveyTable, number>>();
+  const holders = new Map<string, Set<SurveyTable>>();
+  for (const table of inSeveral.size === 0 ? [] : tables) {
+    const columns = COUNTED.map((id) => table.column(id)?.raw);
+    places.keysOf(table).forEach((vine, row) => {
+      if (!inSeveral.has(vine)) return;
+      const counted = JSON.stringify([vine, table.winter, ...columns.map((raw) => raw?.at(row) ?? null)]);
+      const known = holders.get(counted) ?? new Set();
+      holders.set(counted, known);
+      if (known.has(table)) return;
+      for (const other of known) {
+        if (fileOf(other) === fileOf(table)) continue;
+        const counts = alike.get(other) ?? new Map<SurveyTable, number>();
+        alike.set(other, counts.set(table, (counts.get(table) ?? 0) + 1));
+      }
+      known.add(table);
+    });
+  }
+  return alike;
 }
 
 function holdSameRows(one: SurveyTable, other: SurveyTable): boolean {

@@ -75,6 +75,35 @@ describe("a folder in which we saved", () => {
     expect(asked.told).toMatch(/of a colleague\.xlsx and season\.xlsx hold the same \d+ rows of cordons/);
     expect((await run(["check", folder, "--same-rows"])).exitCode).toBe(1);
   });
+
+  test("asks about a copy in which somebody went on counting, and not about a file of other vines", async () => {
+    const head = "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs,Fixed choice\n";
+    const rows = (firstVine: number, change: (vine: number) => string) =>
+      Array.from({ length: 10 }, (_, at) => firstVine + at)
+        .map((vine) => `North Bench,1,${vine},left,A,1,3,8,${change(vine)}\n`)
+        .join("");
+    const write = (name: string, ...lines: string[]) =>
+      writeFileSync(join(folder, name), head + lines.join(""));
+    write(
+      "season.csv",
+      rows(1, () => "6,"),
+    );
+    write(
+      "a copy.csv",
+      rows(6, (vine) => (vine > 7 ? "5," : "6,stays")),
+    );
+    const told = await run(["crop", folder]);
+    expect(told.told).not.toContain("hold the same");
+    write(
+      "a copy.csv",
+      rows(6, (vine) => (vine > 10 ? "5," : "6,stays")),
+    );
+    const { exitCode, told: asked } = await run(["crop", folder]);
+    expect([exitCode, asked]).toEqual([
+      2,
+      expect.stringMatching(/a copy\.csv and season\.csv hold the same 5 rows of cordons/),
+    ]);
+  });
 });
 
 describe("a workbook that was saved by somebody else after it was read", () => {
