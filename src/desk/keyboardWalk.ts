@@ -29,7 +29,5 @@ export function keyboardWalk(parts: readonly PagePart[], grid: HTMLElement, isTy
     },
     { capture: true },
   );
-  grid.addEventListener("pointerdown", () => (isLeaving = false), {
-    capture: true,
-  });
+  grid.addEventListener("pointerdown", () => (isLeaving = false), { capture: true });
 }

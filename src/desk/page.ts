@@ -43,11 +43,7 @@ function emptySample(units: UnitSystem, of: Language): Sample {
 /** The first one is opened when the page starts. */
 const SAMPLES: readonly Sample[] = [
   { id: "clean", file: "larkmoor-clean.xlsx", name: SAMPLE_NAMES.clean },
-  {
-    id: "mistakes",
-    file: "larkmoor-mistakes.xlsx",
-    name: SAMPLE_NAMES.mistakes,
-  },
+  { id: "mistakes", file: "larkmoor-mistakes.xlsx", name: SAMPLE_NAMES.mistakes },
   ...LANGUAGES.flatMap((of) => UNIT_SYSTEMS.map((units) => emptySample(units, of))),
 ];
 
@@ -204,10 +200,7 @@ async function saveCopy(): Promise<void> {
   const [name, ending] = [openedFile.replace(/\.[^.]*$/, ""), /\.[^.]*$/.exec(openedFile)?.[0] ?? ""];
   if (!desk.canSave)
     return showHeader({
-      notice: {
-        kind: "refused",
-        text: say(DESK_TEXTS.csvIsNotSaved, language, { name: openedFile }),
-      },
+      notice: { kind: "refused", text: say(DESK_TEXTS.csvIsNotSaved, language, { name: openedFile }) },
     });
   try {
     const { bytes, notKept } = await desk.saveCopy();
@@ -215,12 +208,7 @@ async function saveCopy(): Promise<void> {
       const copy = say(DESK_TEXTS.copyName, language, { name, ending });
       offerDownload(copy, bytes);
       hasUnsavedWork = false;
-      showHeader({
-        notice: {
-          kind: "done",
-          text: say(DESK_TEXTS.saved, language, { name: copy }),
-        },
-      });
+      showHeader({ notice: { kind: "done", text: say(DESK_TEXTS.saved, language, { name: copy }) } });
     };
     if (notKept.size === 0) return save();
     const parts = [...notKept].map(([what, where]) =>
@@ -246,9 +234,7 @@ async function saveCopy(): Promise<void> {
 function refuse(problem: unknown, unforeseen: (reason: string) => string): void {
   const known = fileProblemSentence(problem, language);
   const reason = problem instanceof Error ? problem.message : String(problem);
-  showHeader({
-    notice: { kind: "refused", text: known ?? unforeseen(reason) },
-  });
+  showHeader({ notice: { kind: "refused", text: known ?? unforeseen(reason) } });
   if (known === undefined) reportError(problem);
 }
 
@@ -319,20 +305,14 @@ async function restore(): Promise<boolean> {
   const name = nameOf(left);
   await opening(name, DESK_TEXTS.notRestored, async (pace) => {
     await open(file, bytes, sampleId, pace, left);
-    const when = new Intl.DateTimeFormat(language, {
-      dateStyle: "medium",
-      timeStyle: "short",
-    }).format(at);
+    const when = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeStyle: "short" }).format(at);
     showHeader({
       notice: {
         kind: "asked",
         text: say(DESK_TEXTS.restored, language, { name, when }),
         answers: [
           { label: say(DESK_TEXTS.goOn, language), act: closeNotice },
-          {
-            label: say(DESK_TEXTS.discard, language),
-            act: () => void discard(),
-          },
+          { label: say(DESK_TEXTS.discard, language), act: () => void discard() },
         ],
       },
     });
@@ -343,10 +323,7 @@ async function restore(): Promise<boolean> {
   await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
   if (!notice) return true;
   const close = { label: say(DESK_TEXTS.close, language), act: closeNotice };
-  const giveUp = {
-    label: say(DESK_TEXTS.discard, language),
-    act: () => (void forget(), closeNotice()),
-  };
+  const giveUp = { label: say(DESK_TEXTS.discard, language), act: () => (void forget(), closeNotice()) };
   showHeader({ notice: { ...notice, answers: [close, giveUp] } });
   return true;
 }
@@ -437,10 +414,7 @@ async function start(): Promise<void> {
   guardUnsavedWork();
   keyboardWalk(
     [
-      {
-        element: top,
-        enter: () => top.querySelector<HTMLElement>("select")?.focus(),
-      },
+      { element: top, enter: () => top.querySelector<HTMLElement>("select")?.focus() },
       { element: grid, enter: () => desk.enterGrid() },
       { element: paneArea, enter: () => pane?.focus() },
     ],

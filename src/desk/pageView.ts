@@ -71,12 +71,7 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
         : html`<div id="notice" class="notice ${state.notice.kind}" role="alert">
             <p>${state.notice.text}</p>
             ${(
-              state.notice.answers ?? [
-                {
-                  label: say(DESK_TEXTS.close, language),
-                  act: actions.closeNotice,
-                },
-              ]
+              state.notice.answers ?? [{ label: say(DESK_TEXTS.close, language), act: actions.closeNotice }]
             ).map(({ label, act }) => html`<button type="button" @click=${act}>${label}</button>`)}
           </div>`
     }

@@ -9,6 +9,4 @@ import * as notes from "@univerjs/preset-sheets-note";
 import * as tables from "@univerjs/preset-sheets-table";
 
 /** The open spreadsheet engine as one script of its own: the page's bundle takes its packages from here. */
-Object.assign(globalThis, {
-  spreadsheetEngine: { core, facade, themes, sheets, notes, tables },
-});
+Object.assign(globalThis, { spreadsheetEngine: { core, facade, themes, sheets, notes, tables } });

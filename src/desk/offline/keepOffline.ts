@@ -14,9 +14,7 @@ export interface KeptOffline {
  */
 export async function keepOffline(worker: string, told: KeptOffline): Promise<void> {
   if (!("serviceWorker" in navigator)) return;
-  const registration = await navigator.serviceWorker.register(worker, {
-    updateViaCache: "none",
-  });
+  const registration = await navigator.serviceWorker.register(worker, { updateViaCache: "none" });
   const isFirst = registration.active === null;
   if (registration.waiting) told.newer();
   const follow = (installing: ServiceWorker | null) =>

@@ -75,10 +75,7 @@ function firstLine(problem: unknown): string {
 const { port, open } = options();
 const oldestNode = 20;
 if (Number(process.versions.node.split(".")[0]) < oldestNode)
-  stop(DESK_SERVER.oldNode, {
-    found: process.versions.node,
-    needed: oldestNode,
-  });
+  stop(DESK_SERVER.oldNode, { found: process.versions.node, needed: oldestNode });
 
 const [built, engine] = [path.join(root, ".cache/desk"), path.join(root, ".cache/engine")];
 try {

@@ -6,9 +6,6 @@ export function pageFolders(root: string, built: string, engine: string): Served
   return {
     "/": { folder: built, endings: [".html", ".js", ".css", ".map", ".svg"] },
     "/engine/": { folder: engine, endings: [".js", ".css"] },
-    "/sample-workbooks/": {
-      folder: path.join(root, "sample-workbooks"),
-      endings: [".xlsx"],
-    },
+    "/sample-workbooks/": { folder: path.join(root, "sample-workbooks"), endings: [".xlsx"] },
   };
 }

@@ -80,11 +80,7 @@ async function answer(folders: ServedFolders, request: IncomingMessage, response
   const found = file === undefined ? undefined : await stat(file).catch(() => undefined);
   if (file === undefined || !found?.isFile()) return send(response, 404);
   const tag = `"${found.size}-${found.mtimeMs}"`;
-  const headers = {
-    ...HEADERS,
-    ETag: tag,
-    "Content-Type": KINDS[path.extname(file)],
-  };
+  const headers = { ...HEADERS, ETag: tag, "Content-Type": KINDS[path.extname(file)] };
   if (request.headers["if-none-match"] === tag) return response.writeHead(304, headers).end();
   response.writeHead(200, { ...headers, "Content-Length": found.size });
   if (request.method === "HEAD") return response.end();

@@ -39,10 +39,7 @@ export function shippedPackages(): ShippedPackage[] {
   const packages = lockedPackages();
   const { dependencies = {} } = packages[""] as LockedPackage;
   const found = new Map<string, ShippedPackage>();
-  const waiting = [...Object.keys(dependencies), ...BUNDLED].map((name) => ({
-    name,
-    from: "",
-  }));
+  const waiting = [...Object.keys(dependencies), ...BUNDLED].map((name) => ({ name, from: "" }));
   for (let next = waiting.pop(); next; next = waiting.pop()) {
     const path = placeOf(packages, next.name, next.from);
     if (path === undefined || found.has(path)) continue;

@@ -218,26 +218,9 @@ export const en = {
     },
   },
   sheets: {
-    sides: {
-      left: "left",
-      right: "right",
-      north: "north",
-      south: "south",
-      east: "east",
-      west: "west",
-    },
-    conditions: {
-      sound: "sound",
-      injured: "injured",
-      diseased: "diseased",
-      dead: "dead",
-    },
-    statuses: {
-      bearing: "bearing",
-      young: "young",
-      missing: "missing",
-      replanted: "replanted",
-    },
+    sides: { left: "left", right: "right", north: "north", south: "south", east: "east", west: "west" },
+    conditions: { sound: "sound", injured: "injured", diseased: "diseased", dead: "dead" },
+    statuses: { bearing: "bearing", young: "young", missing: "missing", replanted: "replanted" },
     grapeKinds: {
       american: "American",
       frenchHybrid: "French-American",
@@ -245,20 +228,10 @@ export const en = {
       vinifera: "vinifera",
       table: "seedless table grape",
     },
-    trainings: {
-      highWire: "high wire",
-      upright: "upright shoots",
-      divided: "divided canopy",
-    },
-    block: {
-      header: "Block",
-      help: "Name of the block, as in the Blocks sheet.",
-    },
+    trainings: { highWire: "high wire", upright: "upright shoots", divided: "divided canopy" },
+    block: { header: "Block", help: "Name of the block, as in the Blocks sheet." },
     row: { header: "Row", help: "Number of the row in the block." },
-    vine: {
-      header: "Vine",
-      help: "Number of the vine in the row, counted from the row's start.",
-    },
+    vine: { header: "Vine", help: "Number of the vine in the row, counted from the row's start." },
     countedBy: { header: "Counted by", help: "Initials of whoever counted." },
     countedOn: { header: "Date", help: "Day of the count." },
     cordons: {
@@ -268,10 +241,7 @@ export const en = {
         header: "Side",
         help: "Side of the vine on which the cordon lies: left or right as you walk the row from vine 1, or a compass side.",
       },
-      cordon: {
-        header: "Cordon",
-        help: "Letter of the candidate on this vine: A, B, C.",
-      },
+      cordon: { header: "Cordon", help: "Letter of the candidate on this vine: A, B, C." },
       trunk: {
         header: "Trunk",
         help: "Number of the trunk that the cordon comes from, 1 nearest the row's start.",
@@ -280,29 +250,17 @@ export const en = {
         header: "Length",
         help: "Length of the cordon from the head of the vine to its end; unit in the header.",
       },
-      positions: {
-        header: "Positions",
-        help: "Places along the cordon where a spur should stand.",
-      },
+      positions: { header: "Positions", help: "Places along the cordon where a spur should stand." },
       liveSpurs: { header: "Live spurs", help: "Places with a live spur." },
-      longestGap: {
-        header: "Longest gap",
-        help: "Longest stretch without a live spur, in positions.",
-      },
+      longestGap: { header: "Longest gap", help: "Longest stretch without a live spur, in positions." },
       spursDown: { header: "Spurs down", help: "Live spurs that point down." },
-      spursLevel: {
-        header: "Spurs level",
-        help: "Live spurs that point sideways.",
-      },
+      spursLevel: { header: "Spurs level", help: "Live spurs that point sideways." },
       spursUp: { header: "Spurs up", help: "Live spurs that point up." },
       nodesPerSpur: {
         header: "Nodes a spur",
         help: "Nodes left on a spur, the usual number on this cordon.",
       },
-      diameter: {
-        header: "Diameter",
-        help: "Thickness of the cordon halfway along it; unit in the header.",
-      },
+      diameter: { header: "Diameter", help: "Thickness of the cordon halfway along it; unit in the header." },
       gapFrom: {
         header: "Gap from head",
         help: "Positions between the head and the beginning of the longest gap; 0 when it begins at the head.",
@@ -315,10 +273,7 @@ export const en = {
         header: "Spur height",
         help: "How high the spurs have come to stand above the cordon; unit in the header.",
       },
-      condition: {
-        header: "Condition",
-        help: "Sound, injured by winter, diseased or dead.",
-      },
+      condition: { header: "Condition", help: "Sound, injured by winter, diseased or dead." },
       trunkCondition: {
         header: "Trunk condition",
         help: "Condition of the trunk that the cordon comes from; leave it blank where nobody looked.",
@@ -337,23 +292,14 @@ export const en = {
     vines: {
       name: "Vines",
       rowIs: "a vine",
-      status: {
-        header: "Status",
-        help: "Bearing, young, missing or replanted.",
-      },
+      status: { header: "Status", help: "Bearing, young, missing or replanted." },
       liveTrunks: { header: "Live trunks", help: "Trunks with live wood." },
       prunings: {
         header: "Prunings",
         help: "Weight of the one-year wood cut off this vine, where it was weighed; unit in the header.",
       },
-      clusters: {
-        header: "Clusters",
-        help: "Clusters counted on the vine, where they were counted.",
-      },
-      shoots: {
-        header: "Shoots",
-        help: "Shoots counted after budbreak, where they were counted.",
-      },
+      clusters: { header: "Clusters", help: "Clusters counted on the vine, where they were counted." },
+      shoots: { header: "Shoots", help: "Shoots counted after budbreak, where they were counted." },
       prunedOn: {
         header: "Pruned on",
         help: "Day on which the vine was pruned; blank while it is still to do.",
@@ -370,10 +316,7 @@ export const en = {
         help: "Places for a vine in the whole block, missing vines counted in.",
       },
       rowSpacing: { header: "Row spacing", help: "Distance between rows." },
-      vineSpacing: {
-        header: "Vine spacing",
-        help: "Distance between vines in the row.",
-      },
+      vineSpacing: { header: "Vine spacing", help: "Distance between vines in the row." },
       training: {
         header: "Training system",
         help: "Cordon on a high wire, upright shoots between catch wires, or a divided canopy.",
@@ -390,18 +333,9 @@ export const en = {
         header: "Target crop",
         help: "Crop wanted, in tons an acre or tonnes a hectare; unit in the header.",
       },
-      clusterWeight: {
-        header: "Cluster weight",
-        help: "Weight of a ripe cluster.",
-      },
-      clustersPerShoot: {
-        header: "Clusters a shoot",
-        help: "Clusters that a shoot carries on average.",
-      },
-      budbreak: {
-        header: "Budbreak",
-        help: "Share of counted nodes that grow a shoot.",
-      },
+      clusterWeight: { header: "Cluster weight", help: "Weight of a ripe cluster." },
+      clustersPerShoot: { header: "Clusters a shoot", help: "Clusters that a shoot carries on average." },
+      budbreak: { header: "Budbreak", help: "Share of counted nodes that grow a shoot." },
       grapeKind: {
         header: "Kind of grape",
         help: "American, French-American, new hybrid, vinifera or seedless table grape: figures published for that kind stand in where the block has none.",
@@ -422,10 +356,7 @@ export const en = {
         header: "Nodes a spur",
         help: "Count nodes left on a spur of this block, and the most; 1 where the basal bud bears.",
       },
-      mostNodes: {
-        header: "Most nodes",
-        help: "Most nodes left on a vine of this block.",
-      },
+      mostNodes: { header: "Most nodes", help: "Most nodes left on a vine of this block." },
     },
     budCuts: {
       "7": { header: "Cut by" },
@@ -433,40 +364,22 @@ export const en = {
       rowIs: "a cane whose buds were cut",
       cane: { header: "Cane", help: "Number of the cane." },
       nodesCut: { header: "Nodes cut", help: "Nodes cut on this cane." },
-      primariesAlive: {
-        header: "Primaries alive",
-        help: "Nodes with a live primary bud.",
-      },
-      secondariesAlive: {
-        header: "Secondaries alive",
-        help: "Nodes with a live secondary bud.",
-      },
+      primariesAlive: { header: "Primaries alive", help: "Nodes with a live primary bud." },
+      secondariesAlive: { header: "Secondaries alive", help: "Nodes with a live secondary bud." },
     },
     harvest: {
       name: "Harvest",
       rowIs: "a block in a year",
       year: { header: "Year", help: "Year of the harvest." },
-      picked: {
-        header: "Picked",
-        help: "Weight picked from the block; blank until harvest.",
-      },
+      picked: { header: "Picked", help: "Weight picked from the block; blank until harvest." },
       vinesPicked: { header: "Vines picked", help: "Vines that were picked." },
-      clusterWeight: {
-        header: "Cluster weight",
-        help: "Mean weight of a cluster at harvest.",
-      },
+      clusterWeight: { header: "Cluster weight", help: "Mean weight of a cluster at harvest." },
       lagWeight: {
         header: "Cluster weight at lag phase",
         help: "Mean weight of a cluster when berry growth paused.",
       },
-      clustersWeighed: {
-        header: "Clusters weighed",
-        help: "Clusters behind the weight at lag phase.",
-      },
-      clustersPerShoot: {
-        header: "Clusters a shoot",
-        help: "Clusters a shoot, counted.",
-      },
+      clustersWeighed: { header: "Clusters weighed", help: "Clusters behind the weight at lag phase." },
+      clustersPerShoot: { header: "Clusters a shoot", help: "Clusters a shoot, counted." },
       budbreak: { header: "Budbreak", help: "Share of nodes that grew." },
       frostPrimaries: {
         header: "Frost: primaries",
@@ -488,10 +401,7 @@ export const en = {
     settings: {
       name: "Settings",
       rowIs: "a figure that changes a result",
-      setting: {
-        header: "Setting",
-        help: "Name of the figure; do not change it.",
-      },
+      setting: { header: "Setting", help: "Name of the figure; do not change it." },
       value: { header: "Value", help: "The farm's own figure." },
       unit: { header: "Unit", help: "Unit of the value." },
       source: { header: "Source", help: "Where the figure comes from." },
@@ -595,12 +505,7 @@ export const en = {
         "Wear eye protection and gloves; keep hands clear of the blade and of the next person. Warm up before fingers go numb; mind ice, wire and ladders. Wound protection and sprays only by their label and local rules. The figures advise; a local adviser and the person at the vine decide.",
       back: "What you found different goes into the Cordons and Vines sheets: Fixed choice, Condition, Pruned on, Note.",
     },
-    cardOrigins: {
-      trunk: "T{trunk}",
-      otherTrunk: "bare trunk",
-      head: "head",
-      ground: "sucker",
-    },
+    cardOrigins: { trunk: "T{trunk}", otherTrunk: "bare trunk", head: "head", ground: "sucker" },
     part: {
       spurs: "Spurs",
       stretch: "Longest gap",
@@ -1409,10 +1314,7 @@ export const en = {
             label: "least",
             description: "Fewest nodes a vine keeps, whatever it weighs; no limit if left out.",
           },
-          most: {
-            label: "most",
-            description: "Most nodes a vine keeps; no limit if left out.",
-          },
+          most: { label: "most", description: "Most nodes a vine keeps; no limit if left out." },
           below_one_pound: {
             label: "below one pound",
             description:
@@ -1429,10 +1331,7 @@ export const en = {
             label: "length",
             description: "Length of cordon, or of row that the vine fills, feet or metres.",
           },
-          density: {
-            label: "density",
-            description: "Nodes on each foot or metre of it.",
-          },
+          density: { label: "density", description: "Nodes on each foot or metre of it." },
         },
         results: { nodes: "nodes" },
       },
@@ -1441,24 +1340,11 @@ export const en = {
           "Compares a node budget with the spurs for which the cordon has room: spurs wanted, spurs that fit, and nodes that find no place.",
         parameters: {
           nodes: { label: "nodes", description: "Node budget of the vine." },
-          length: {
-            label: "length",
-            description: "Length of one cordon, feet or metres.",
-          },
-          spacing: {
-            label: "spacing",
-            description: "Cordon needed for each spur, inches or centimetres.",
-          },
-          cordons: {
-            label: "cordons",
-            description: "Cordons of that length on the vine: 1 if left out.",
-          },
+          length: { label: "length", description: "Length of one cordon, feet or metres." },
+          spacing: { label: "spacing", description: "Cordon needed for each spur, inches or centimetres." },
+          cordons: { label: "cordons", description: "Cordons of that length on the vine: 1 if left out." },
         },
-        results: {
-          spursWanted: "spurs wanted",
-          spursThatFit: "spurs that fit",
-          nodesShort: "nodes short",
-        },
+        results: { spursWanted: "spurs wanted", spursThatFit: "spurs that fit", nodesShort: "nodes short" },
       },
     },
     callRefusals: {
@@ -1531,12 +1417,7 @@ export const en = {
               "US or metric, for columns whose heading names no unit. If left out: the Settings table's, else that of the other headings.",
           },
         },
-        results: {
-          row: "Row of the range",
-          column: "Column",
-          severity: "How sure",
-          finding: "Finding",
-        },
+        results: { row: "Row of the range", column: "Column", severity: "How sure", finding: "Finding" },
       },
     },
     choice: {
@@ -1601,14 +1482,8 @@ export const en = {
             label: "settings",
             description: "The Settings table, for chosen; the built-in figures if left out.",
           },
-          blocks: {
-            label: "blocks",
-            description: "The Blocks table, for chosen.",
-          },
-          vines: {
-            label: "vines",
-            description: "The Vines table, for chosen.",
-          },
+          blocks: { label: "blocks", description: "The Blocks table, for chosen." },
+          vines: { label: "vines", description: "The Vines table, for chosen." },
         },
         results: { share: "Share of gaps" },
       },
@@ -1618,14 +1493,8 @@ export const en = {
         description:
           "Shoots to expect on a vine from the spurs left on it: count shoots from the nodes and basal shoots from the buds at the base of the spurs. Not rounded.",
         parameters: {
-          spurs: {
-            label: "spurs",
-            description: "Live spurs left on the vine.",
-          },
-          budbreak: {
-            label: "budbreak",
-            description: "Share of the count nodes that grow a shoot, 0 to 1.",
-          },
+          spurs: { label: "spurs", description: "Live spurs left on the vine." },
+          budbreak: { label: "budbreak", description: "Share of the count nodes that grow a shoot, 0 to 1." },
           basal_shoots: {
             label: "basal shoots",
             description: "Shoots from buds that were not counted, on each spur: 0 if left out.",
@@ -1646,19 +1515,14 @@ export const en = {
       },
       vinecrop: {
         description: "Crop of one vine: its clusters times the weight of a cluster, in pounds or kilograms.",
-        parameters: {
-          clusters: { label: "clusters", description: "Clusters on the vine." },
-        },
+        parameters: { clusters: { label: "clusters", description: "Clusters on the vine." } },
         results: { crop: "crop a vine" },
       },
       vinedensity: {
         description:
           "Vines on an acre or hectare from the spacings, as if rows and vines filled it. Not rounded: 9 by 6 ft is printed as 807 and is 806.67.",
         parameters: {
-          row_spacing: {
-            label: "row spacing",
-            description: "Distance between rows, feet or metres.",
-          },
+          row_spacing: { label: "row spacing", description: "Distance between rows, feet or metres." },
           vine_spacing: {
             label: "vine spacing",
             description: "Distance between vines in the row, feet or metres.",
@@ -1670,14 +1534,8 @@ export const en = {
         description:
           "Crop on an acre (short tons) or a hectare (tonnes) from the crop of a bearing vine, the vines planted and the share that is missing. Nothing is rounded on the way.",
         parameters: {
-          vine_crop: {
-            label: "vine crop",
-            description: "Crop of a bearing vine, pounds or kilograms.",
-          },
-          density: {
-            label: "density",
-            description: "Vines planted on an acre or hectare.",
-          },
+          vine_crop: { label: "vine crop", description: "Crop of a bearing vine, pounds or kilograms." },
+          density: { label: "density", description: "Vines planted on an acre or hectare." },
           missing_share: {
             label: "missing share",
             description:
@@ -1771,14 +1629,8 @@ export const en = {
         description:
           "Share of dead primary buds in a sample of cut buds, with the range that holds the block's true share at the stated confidence.",
         parameters: {
-          dead: {
-            label: "dead buds",
-            description: "Nodes with a dead primary bud.",
-          },
-          cut: {
-            label: "cut",
-            description: "All nodes cut; 50 to 100 a block, from many canes.",
-          },
+          dead: { label: "dead buds", description: "Nodes with a dead primary bud." },
+          cut: { label: "cut", description: "All nodes cut; 50 to 100 a block, from many canes." },
           method: {
             label: "method",
             description: "Wilson (if left out) or Clopper-Pearson, which is wider and never too sure.",
@@ -1790,22 +1642,13 @@ export const en = {
         description:
           "Share of a full crop left after a spring frost, from a count of nodes by what still lives on each: a primary bears 1, a secondary its worth, a tertiary and a shootless node 0 (Howell, Michigan State).",
         parameters: {
-          primaries: {
-            label: "primaries alive",
-            description: "Nodes whose primary shoot lives.",
-          },
+          primaries: { label: "primaries alive", description: "Nodes whose primary shoot lives." },
           secondaries: {
             label: "secondaries alive",
             description: "Nodes whose primary is dead and whose secondary lives.",
           },
-          tertiaries: {
-            label: "tertiaries alive",
-            description: "Nodes on which only the tertiary lives.",
-          },
-          shootless: {
-            label: "shootless",
-            description: "Nodes without a living shoot.",
-          },
+          tertiaries: { label: "tertiaries alive", description: "Nodes on which only the tertiary lives." },
+          shootless: { label: "shootless", description: "Nodes without a living shoot." },
           secondary_worth: {
             label: "worth of a secondary",
             description:
@@ -1818,10 +1661,7 @@ export const en = {
         description:
           "Nodes to leave so that winter injury is made up for, by one named rule. The rules disagree; where a rule's source says nothing, the answer is #N/A with a sentence. Above half dead look at canes and trunks first.",
         parameters: {
-          nodes: {
-            label: "nodes",
-            description: "Node budget of the uninjured vine.",
-          },
+          nodes: { label: "nodes", description: "Node budget of the uninjured vine." },
           dead_share: {
             label: "dead share",
             description: "Share of dead primary buds, 0 to 1, as BUDINJURY gives it.",
@@ -1910,10 +1750,7 @@ export const en = {
             label: "settings",
             description: "The Settings table, for the number of trunks wanted; the built-in one if left out.",
           },
-          cordons: {
-            label: "cordons",
-            description: "The Cordons table, for the condition of each trunk.",
-          },
+          cordons: { label: "cordons", description: "The Cordons table, for the condition of each trunk." },
         },
         results: {
           order: "Order",
@@ -2003,14 +1840,8 @@ export const en = {
         description: "Hours of work and days of the crew for pruning a number of vines.",
         parameters: {
           vines: { label: "vines", description: "Vines to prune." },
-          minutes: {
-            label: "minutes",
-            description: "Minutes that one person needs for a vine.",
-          },
-          crew: {
-            label: "crew",
-            description: "People at work: 1 if left out.",
-          },
+          minutes: { label: "minutes", description: "Minutes that one person needs for a vine." },
+          crew: { label: "crew", description: "People at work: 1 if left out." },
           hours_a_day: {
             label: "hours a day",
             description: "Hours that each works in a day: 8 if left out.",
@@ -2479,10 +2310,7 @@ export const en = {
       skipped: "left out",
     },
     rows: {
-      build: {
-        tried: "Number of the build",
-        expected: "a number such as 16.0.14326",
-      },
+      build: { tried: "Number of the build", expected: "a number such as 16.0.14326" },
       platform: { tried: "Platform", expected: "PC, Mac or OfficeOnline" },
       sets: { tried: "Highest requirement sets", expected: "at least {sets}" },
       editing: {
@@ -2497,35 +2325,20 @@ export const en = {
         tried: "A cell written, a fact kept in the workbook, then Undo once",
         expected: "nothing in the cell: keeping a fact is not among what clears Undo",
       },
-      blank: {
-        tried: "As what a blank cell of a range reaches a function",
-        expected: "null",
-      },
-      error: {
-        tried: "As what a cell with #N/A reaches a function",
-        expected: "#N/A",
-      },
+      blank: { tried: "As what a blank cell of a range reaches a function", expected: "null" },
+      error: { tried: "As what a cell with #N/A reaches a function", expected: "#N/A" },
       errorInArray: {
         tried: "A result with a blank and an error among its cells",
         expected: "50, blank, an error, 40",
       },
       spill: { tried: "The cells that a result fills", expected: "C1:C4" },
-      spillBlocked: {
-        tried: "A result with a full cell in its way",
-        expected: "#SPILL!",
-      },
+      spillBlocked: { tried: "A result with a full cell in its way", expected: "#SPILL!" },
       watch: {
         tried: "Two watches over cells, the first taken back, a cell changed",
         expected: "the second is told: onChanged",
       },
-      text: {
-        tried: "Text that begins with =",
-        expected: "it stays text: =1+1",
-      },
-      filterSeen: {
-        tried: "Asking whether a table is filtered",
-        expected: "true",
-      },
+      text: { tried: "Text that begins with =", expected: "it stays text: =1+1" },
+      filterSeen: { tried: "Asking whether a table is filtered", expected: "true" },
       filterWrite: {
         tried: "Writing through rows that a filter hides",
         expected: "refused with FilteredRangeConflict",
@@ -2543,18 +2356,9 @@ export const en = {
         expected: "the formula stays: ='…'!B2",
       },
       pivot: { tried: "A PivotTable of sums", expected: "4, 6, 10" },
-      chart: {
-        tried: "A chart drawn twice on a sheet of ours",
-        expected: "one chart of 3 parts: 3",
-      },
-      print: {
-        tried: "Printing from the pane",
-        expected: "it begins: beforeprint",
-      },
-      file: {
-        tried: "Reading the workbook as a file",
-        expected: "it begins with PK",
-      },
+      chart: { tried: "A chart drawn twice on a sheet of ours", expected: "one chart of 3 parts: 3" },
+      print: { tried: "Printing from the pane", expected: "it begins: beforeprint" },
+      file: { tried: "Reading the workbook as a file", expected: "it begins with PK" },
     },
     otherwise: {
       undo: "the second cell is empty again, the first still holds 1",

@@ -224,26 +224,9 @@ export const es: Texts = {
     },
   },
   sheets: {
-    sides: {
-      left: "izquierda",
-      right: "derecha",
-      north: "norte",
-      south: "sur",
-      east: "este",
-      west: "oeste",
-    },
-    conditions: {
-      sound: "sano",
-      injured: "dañado",
-      diseased: "enfermo",
-      dead: "muerto",
-    },
-    statuses: {
-      bearing: "en producción",
-      young: "joven",
-      missing: "faltante",
-      replanted: "replantada",
-    },
+    sides: { left: "izquierda", right: "derecha", north: "norte", south: "sur", east: "este", west: "oeste" },
+    conditions: { sound: "sano", injured: "dañado", diseased: "enfermo", dead: "muerto" },
+    statuses: { bearing: "en producción", young: "joven", missing: "faltante", replanted: "replantada" },
     grapeKinds: {
       american: "americana",
       frenchHybrid: "francoamericana",
@@ -251,20 +234,10 @@ export const es: Texts = {
       vinifera: "vinífera",
       table: "uva de mesa sin semilla",
     },
-    trainings: {
-      highWire: "alambre alto",
-      upright: "brotes erguidos",
-      divided: "follaje dividido",
-    },
-    block: {
-      header: "Cuartel",
-      help: "Nombre del cuartel, como en la hoja Cuarteles.",
-    },
+    trainings: { highWire: "alambre alto", upright: "brotes erguidos", divided: "follaje dividido" },
+    block: { header: "Cuartel", help: "Nombre del cuartel, como en la hoja Cuarteles." },
     row: { header: "Hilera", help: "Número de la hilera en el cuartel." },
-    vine: {
-      header: "Planta",
-      help: "Número de la planta en la hilera, contado desde el inicio.",
-    },
+    vine: { header: "Planta", help: "Número de la planta en la hilera, contado desde el inicio." },
     countedBy: { header: "Contado por", help: "Iniciales de quien contó." },
     countedOn: { header: "Fecha", help: "Día del conteo." },
     cordons: {
@@ -274,10 +247,7 @@ export const es: Texts = {
         header: "Lado",
         help: "Lado de la planta: izquierda o derecha al caminar desde la planta 1, o un punto cardinal.",
       },
-      cordon: {
-        header: "Cordón",
-        help: "Letra del candidato en esta planta: A, B, C.",
-      },
+      cordon: { header: "Cordón", help: "Letra del candidato en esta planta: A, B, C." },
       trunk: {
         header: "Tronco",
         help: "Número del tronco del que sale el cordón; 1 es el más cercano al inicio.",
@@ -286,38 +256,17 @@ export const es: Texts = {
         header: "Largo",
         help: "Largo del cordón desde la cabeza hasta la punta; unidad en el encabezado.",
       },
-      positions: {
-        header: "Posiciones",
-        help: "Lugares del cordón donde debería haber un pitón.",
-      },
-      liveSpurs: {
-        header: "Pitones vivos",
-        help: "Lugares con un pitón vivo.",
-      },
-      longestGap: {
-        header: "Hueco más largo",
-        help: "Tramo más largo sin pitón vivo, en posiciones.",
-      },
-      spursDown: {
-        header: "Pitones abajo",
-        help: "Pitones vivos que apuntan abajo.",
-      },
-      spursLevel: {
-        header: "Pitones de lado",
-        help: "Pitones vivos que apuntan de lado.",
-      },
-      spursUp: {
-        header: "Pitones arriba",
-        help: "Pitones vivos que apuntan arriba.",
-      },
+      positions: { header: "Posiciones", help: "Lugares del cordón donde debería haber un pitón." },
+      liveSpurs: { header: "Pitones vivos", help: "Lugares con un pitón vivo." },
+      longestGap: { header: "Hueco más largo", help: "Tramo más largo sin pitón vivo, en posiciones." },
+      spursDown: { header: "Pitones abajo", help: "Pitones vivos que apuntan abajo." },
+      spursLevel: { header: "Pitones de lado", help: "Pitones vivos que apuntan de lado." },
+      spursUp: { header: "Pitones arriba", help: "Pitones vivos que apuntan arriba." },
       nodesPerSpur: {
         header: "Yemas por pitón",
         help: "Yemas dejadas en cada pitón, lo usual en este cordón.",
       },
-      diameter: {
-        header: "Diámetro",
-        help: "Grosor del cordón a la mitad; unidad en el encabezado.",
-      },
+      diameter: { header: "Diámetro", help: "Grosor del cordón a la mitad; unidad en el encabezado." },
       gapFrom: {
         header: "Hueco desde la cabeza",
         help: "Posiciones entre la cabeza y el comienzo del hueco más largo; 0 si comienza en la cabeza.",
@@ -330,10 +279,7 @@ export const es: Texts = {
         header: "Altura de pitones",
         help: "Cuánto han subido los pitones sobre el cordón; unidad en el encabezado.",
       },
-      condition: {
-        header: "Estado",
-        help: "Sano, dañado por el invierno, enfermo o muerto.",
-      },
+      condition: { header: "Estado", help: "Sano, dañado por el invierno, enfermo o muerto." },
       trunkCondition: {
         header: "Estado del tronco",
         help: "Estado del tronco del que sale el cordón; en blanco si nadie lo miró.",
@@ -352,27 +298,15 @@ export const es: Texts = {
     vines: {
       name: "Plantas",
       rowIs: "una planta",
-      status: {
-        header: "Situación",
-        help: "En producción, joven, faltante o replantada.",
-      },
+      status: { header: "Situación", help: "En producción, joven, faltante o replantada." },
       liveTrunks: { header: "Troncos vivos", help: "Troncos con madera viva." },
       prunings: {
         header: "Poda",
         help: "Peso de la madera de un año podada, si se pesó; unidad en el encabezado.",
       },
-      clusters: {
-        header: "Racimos",
-        help: "Racimos contados en la planta, si se contaron.",
-      },
-      shoots: {
-        header: "Brotes",
-        help: "Brotes contados tras la brotación, si se contaron.",
-      },
-      prunedOn: {
-        header: "Podada el",
-        help: "Día en que se podó la planta; en blanco mientras falta.",
-      },
+      clusters: { header: "Racimos", help: "Racimos contados en la planta, si se contaron." },
+      shoots: { header: "Brotes", help: "Brotes contados tras la brotación, si se contaron." },
+      prunedOn: { header: "Podada el", help: "Día en que se podó la planta; en blanco mientras falta." },
     },
     blocks: {
       name: "Cuarteles",
@@ -385,10 +319,7 @@ export const es: Texts = {
         help: "Lugares de planta en todo el cuartel, con los faltantes.",
       },
       rowSpacing: { header: "Entre hileras", help: "Distancia entre hileras." },
-      vineSpacing: {
-        header: "Entre plantas",
-        help: "Distancia entre plantas.",
-      },
+      vineSpacing: { header: "Entre plantas", help: "Distancia entre plantas." },
       training: {
         header: "Sistema de conducción",
         help: "Cordón en alambre alto, brotes erguidos o follaje dividido.",
@@ -401,22 +332,10 @@ export const es: Texts = {
         header: "Regla de daño",
         help: "Regla que corrige por yemas muertas, con el nombre de su fuente.",
       },
-      targetCrop: {
-        header: "Cosecha meta",
-        help: "Cosecha deseada, en toneladas por acre o por hectárea.",
-      },
-      clusterWeight: {
-        header: "Peso del racimo",
-        help: "Peso de un racimo maduro.",
-      },
-      clustersPerShoot: {
-        header: "Racimos por brote",
-        help: "Racimos que lleva un brote en promedio.",
-      },
-      budbreak: {
-        header: "Brotación",
-        help: "Parte de las yemas contadas que brotan.",
-      },
+      targetCrop: { header: "Cosecha meta", help: "Cosecha deseada, en toneladas por acre o por hectárea." },
+      clusterWeight: { header: "Peso del racimo", help: "Peso de un racimo maduro." },
+      clustersPerShoot: { header: "Racimos por brote", help: "Racimos que lleva un brote en promedio." },
+      budbreak: { header: "Brotación", help: "Parte de las yemas contadas que brotan." },
       grapeKind: {
         header: "Tipo de uva",
         help: "Americana, francoamericana, híbrido nuevo, vinífera o uva de mesa sin semilla: las cifras publicadas de ese tipo valen donde el cuartel no tiene las suyas.",
@@ -437,61 +356,31 @@ export const es: Texts = {
         header: "Yemas por pitón",
         help: "Yemas contadas que se dejan en un pitón de este cuartel, como máximo; 1 donde la yema de base da fruta.",
       },
-      mostNodes: {
-        header: "Yemas máximas",
-        help: "Máximo de yemas en una planta de este cuartel.",
-      },
+      mostNodes: { header: "Yemas máximas", help: "Máximo de yemas en una planta de este cuartel." },
     },
     budCuts: {
       "7": { header: "Cortado por" },
       name: "Cortes de yemas",
       rowIs: "un sarmiento cortado",
       cane: { header: "Sarmiento", help: "Número del sarmiento." },
-      nodesCut: {
-        header: "Yemas cortadas",
-        help: "Yemas cortadas en este sarmiento.",
-      },
-      primariesAlive: {
-        header: "Primarias vivas",
-        help: "Yemas con primaria viva.",
-      },
-      secondariesAlive: {
-        header: "Secundarias vivas",
-        help: "Yemas con secundaria viva.",
-      },
+      nodesCut: { header: "Yemas cortadas", help: "Yemas cortadas en este sarmiento." },
+      primariesAlive: { header: "Primarias vivas", help: "Yemas con primaria viva." },
+      secondariesAlive: { header: "Secundarias vivas", help: "Yemas con secundaria viva." },
     },
     harvest: {
       name: "Cosecha",
       rowIs: "un cuartel en un año",
       year: { header: "Año", help: "Año de la cosecha." },
-      picked: {
-        header: "Cosechado",
-        help: "Peso cosechado en el cuartel; vacío hasta la cosecha.",
-      },
-      vinesPicked: {
-        header: "Plantas cosechadas",
-        help: "Plantas cosechadas.",
-      },
-      clusterWeight: {
-        header: "Peso del racimo",
-        help: "Peso medio de un racimo en cosecha.",
-      },
+      picked: { header: "Cosechado", help: "Peso cosechado en el cuartel; vacío hasta la cosecha." },
+      vinesPicked: { header: "Plantas cosechadas", help: "Plantas cosechadas." },
+      clusterWeight: { header: "Peso del racimo", help: "Peso medio de un racimo en cosecha." },
       lagWeight: {
         header: "Peso del racimo en fase de reposo",
         help: "Peso medio del racimo cuando paró el crecimiento de la baya.",
       },
-      clustersWeighed: {
-        header: "Racimos pesados",
-        help: "Racimos detrás del peso en fase de pausa.",
-      },
-      clustersPerShoot: {
-        header: "Racimos por brote",
-        help: "Racimos por brote, contados.",
-      },
-      budbreak: {
-        header: "Brotación",
-        help: "Parte de las yemas que brotaron.",
-      },
+      clustersWeighed: { header: "Racimos pesados", help: "Racimos detrás del peso en fase de pausa." },
+      clustersPerShoot: { header: "Racimos por brote", help: "Racimos por brote, contados." },
+      budbreak: { header: "Brotación", help: "Parte de las yemas que brotaron." },
       frostPrimaries: {
         header: "Helada: primarias",
         help: "Tras una helada de primavera: yemas con el brote primario vivo.",
@@ -617,12 +506,7 @@ export const es: Texts = {
         "Usar gafas y guantes; manos lejos de la hoja y de la otra persona. Calentarse antes de que los dedos se entumezcan; cuidado con hielo, alambre y escaleras. Protectores de heridas y productos solo según su etiqueta y las normas locales. Las cifras aconsejan; deciden un asesor local y quien está ante la planta.",
       back: "Lo hallado distinto se anota en las hojas Cordones y Plantas: Decisión fija, Estado, Podada el, Nota.",
     },
-    cardOrigins: {
-      trunk: "T{trunk}",
-      otherTrunk: "tronco sin cordón",
-      head: "cabeza",
-      ground: "chupón",
-    },
+    cardOrigins: { trunk: "T{trunk}", otherTrunk: "tronco sin cordón", head: "cabeza", ground: "chupón" },
     part: {
       spurs: "Pitones",
       stretch: "Hueco más largo",
@@ -1464,10 +1348,7 @@ export const es: Texts = {
             label: "largo",
             description: "Largo del cordón, o de la hilera que ocupa la planta, pies o metros.",
           },
-          density: {
-            label: "densidad",
-            description: "Yemas por cada pie o metro.",
-          },
+          density: { label: "densidad", description: "Yemas por cada pie o metro." },
         },
         results: { nodes: "yemas" },
       },
@@ -1475,22 +1356,13 @@ export const es: Texts = {
         description:
           "Compara un presupuesto de yemas con los pitones que caben en el cordón: pitones deseados, pitones que caben y yemas sin lugar.",
         parameters: {
-          nodes: {
-            label: "yemas",
-            description: "Presupuesto de yemas de la planta.",
-          },
-          length: {
-            label: "largo",
-            description: "Largo de un cordón, pies o metros.",
-          },
+          nodes: { label: "yemas", description: "Presupuesto de yemas de la planta." },
+          length: { label: "largo", description: "Largo de un cordón, pies o metros." },
           spacing: {
             label: "distancia",
             description: "Cordón necesario para cada pitón, pulgadas o centímetros.",
           },
-          cordons: {
-            label: "cordones",
-            description: "Cordones de ese largo en la planta: 1 si se omite.",
-          },
+          cordons: { label: "cordones", description: "Cordones de ese largo en la planta: 1 si se omite." },
         },
         results: {
           spursWanted: "pitones deseados",
@@ -1559,22 +1431,14 @@ export const es: Texts = {
             label: "cuarteles",
             description: "La tabla Cuarteles, para ver cuarteles desconocidos y distancias.",
           },
-          vines: {
-            label: "plantas",
-            description: "La tabla Plantas, para ver plantas fuera del registro.",
-          },
+          vines: { label: "plantas", description: "La tabla Plantas, para ver plantas fuera del registro." },
           unit: {
             label: "unidad",
             description:
               "US o metric, para columnas cuyo encabezado no nombra unidad. Si se omite: la de la tabla Ajustes o la de los otros encabezados.",
           },
         },
-        results: {
-          row: "Fila del rango",
-          column: "Columna",
-          severity: "Certeza",
-          finding: "Hallazgo",
-        },
+        results: { row: "Fila del rango", column: "Columna", severity: "Certeza", finding: "Hallazgo" },
       },
     },
     choice: {
@@ -1640,14 +1504,8 @@ export const es: Texts = {
             label: "ajustes",
             description: "La tabla Ajustes, para chosen; las cifras incorporadas si se omite.",
           },
-          blocks: {
-            label: "cuarteles",
-            description: "La tabla Cuarteles, para chosen.",
-          },
-          vines: {
-            label: "plantas",
-            description: "La tabla Plantas, para chosen.",
-          },
+          blocks: { label: "cuarteles", description: "La tabla Cuarteles, para chosen." },
+          vines: { label: "plantas", description: "La tabla Plantas, para chosen." },
         },
         results: { share: "Proporción de huecos" },
       },
@@ -1657,14 +1515,8 @@ export const es: Texts = {
         description:
           "Brotes que esperar en una planta según los pitones que quedan: los de las yemas contadas y los de la base de los pitones. Sin redondear.",
         parameters: {
-          spurs: {
-            label: "pitones",
-            description: "Pitones vivos que quedan en la planta.",
-          },
-          budbreak: {
-            label: "brotación",
-            description: "Proporción de yemas contadas que brotan, de 0 a 1.",
-          },
+          spurs: { label: "pitones", description: "Pitones vivos que quedan en la planta." },
+          budbreak: { label: "brotación", description: "Proporción de yemas contadas que brotan, de 0 a 1." },
           basal_shoots: {
             label: "brotes de base",
             description: "Brotes de yemas no contadas, por pitón: 0 si se omite.",
@@ -1685,19 +1537,14 @@ export const es: Texts = {
       },
       vinecrop: {
         description: "Cosecha de una planta: sus racimos por el peso de un racimo, en libras o kilos.",
-        parameters: {
-          clusters: { label: "racimos", description: "Racimos de la planta." },
-        },
+        parameters: { clusters: { label: "racimos", description: "Racimos de la planta." } },
         results: { crop: "cosecha por planta" },
       },
       vinedensity: {
         description:
           "Plantas por acre o hectárea según las distancias, como si lo llenaran todo. Sin redondear: 9 por 6 pies se publica como 807 y es 806,67.",
         parameters: {
-          row_spacing: {
-            label: "entre hileras",
-            description: "Distancia entre hileras, pies o metros.",
-          },
+          row_spacing: { label: "entre hileras", description: "Distancia entre hileras, pies o metros." },
           vine_spacing: {
             label: "entre plantas",
             description: "Distancia entre plantas en la hilera, pies o metros.",
@@ -1713,10 +1560,7 @@ export const es: Texts = {
             label: "cosecha por planta",
             description: "Cosecha de una planta productiva, libras o kilos.",
           },
-          density: {
-            label: "densidad",
-            description: "Plantas plantadas por acre o hectárea.",
-          },
+          density: { label: "densidad", description: "Plantas plantadas por acre o hectárea." },
           missing_share: {
             label: "proporción faltante",
             description:
@@ -1811,10 +1655,7 @@ export const es: Texts = {
         description:
           "Proporción de yemas primarias muertas en una muestra de yemas cortadas, con el rango que contiene la proporción verdadera del cuartel.",
         parameters: {
-          dead: {
-            label: "yemas muertas",
-            description: "Yemas con la primaria muerta.",
-          },
+          dead: { label: "yemas muertas", description: "Yemas con la primaria muerta." },
           cut: {
             label: "cortadas",
             description: "Todas las yemas cortadas; de 50 a 100 por cuartel, de muchos sarmientos.",
@@ -1830,22 +1671,13 @@ export const es: Texts = {
         description:
           "Parte de una cosecha completa que queda tras una helada de primavera, contando yemas según lo que aún vive en cada una: una primaria rinde 1, una secundaria lo que vale, una terciaria y una sin brote 0 (Howell, Michigan State).",
         parameters: {
-          primaries: {
-            label: "primarias vivas",
-            description: "Yemas con el brote primario vivo.",
-          },
+          primaries: { label: "primarias vivas", description: "Yemas con el brote primario vivo." },
           secondaries: {
             label: "secundarias vivas",
             description: "Yemas con la primaria muerta y la secundaria viva.",
           },
-          tertiaries: {
-            label: "terciarias vivas",
-            description: "Yemas en las que solo vive la terciaria.",
-          },
-          shootless: {
-            label: "sin brote",
-            description: "Yemas sin brote vivo.",
-          },
+          tertiaries: { label: "terciarias vivas", description: "Yemas en las que solo vive la terciaria." },
+          shootless: { label: "sin brote", description: "Yemas sin brote vivo." },
           secondary_worth: {
             label: "valor de una secundaria",
             description:
@@ -1858,10 +1690,7 @@ export const es: Texts = {
         description:
           "Yemas que dejar para compensar el daño de invierno, según una regla con nombre. Las reglas discrepan; donde la fuente calla, la respuesta es #N/A con una frase. Por encima de la mitad muerta, mire primero sarmientos y troncos.",
         parameters: {
-          nodes: {
-            label: "yemas",
-            description: "Presupuesto de yemas de la planta sin daño.",
-          },
+          nodes: { label: "yemas", description: "Presupuesto de yemas de la planta sin daño." },
           dead_share: {
             label: "proporción muerta",
             description: "Proporción de yemas primarias muertas, de 0 a 1, como la da BUDINJURY.",
@@ -1952,10 +1781,7 @@ export const es: Texts = {
             label: "ajustes",
             description: "La tabla Ajustes, por el número de troncos deseado; el incorporado si se omite.",
           },
-          cordons: {
-            label: "cordones",
-            description: "La tabla Cordones, para el estado de cada tronco.",
-          },
+          cordons: { label: "cordones", description: "La tabla Cordones, para el estado de cada tronco." },
         },
         results: {
           order: "Orden",
@@ -2037,14 +1863,8 @@ export const es: Texts = {
       unitNames: {
         perLength: { US: "por pie", metric: "por metro" },
         perMass: { US: "por libra", metric: "por kilo" },
-        vinesPerArea: {
-          US: "plantas por acre",
-          metric: "plantas por hectárea",
-        },
-        cropPerArea: {
-          US: "toneladas cortas por acre",
-          metric: "toneladas por hectárea",
-        },
+        vinesPerArea: { US: "plantas por acre", metric: "plantas por hectárea" },
+        cropPerArea: { US: "toneladas cortas por acre", metric: "toneladas por hectárea" },
       },
     },
     work: {
@@ -2052,15 +1872,9 @@ export const es: Texts = {
         description: "Horas de trabajo y días de cuadrilla para podar un número de plantas.",
         parameters: {
           vines: { label: "plantas", description: "Plantas por podar." },
-          minutes: {
-            label: "minutos",
-            description: "Minutos que una persona necesita por planta.",
-          },
+          minutes: { label: "minutos", description: "Minutos que una persona necesita por planta." },
           crew: { label: "cuadrilla", description: "Personas: 1 si se omite." },
-          hours_a_day: {
-            label: "horas por día",
-            description: "Horas de trabajo por día: 8 si se omite.",
-          },
+          hours_a_day: { label: "horas por día", description: "Horas de trabajo por día: 8 si se omite." },
         },
         results: { hours: "horas", crewDays: "días de cuadrilla" },
       },
@@ -2534,15 +2348,9 @@ export const es: Texts = {
       skipped: "omitido",
     },
     rows: {
-      build: {
-        tried: "Número de la compilación",
-        expected: "un número como 16.0.14326",
-      },
+      build: { tried: "Número de la compilación", expected: "un número como 16.0.14326" },
       platform: { tried: "Plataforma", expected: "PC, Mac u OfficeOnline" },
-      sets: {
-        tried: "Conjuntos de requisitos más altos",
-        expected: "al menos {sets}",
-      },
+      sets: { tried: "Conjuntos de requisitos más altos", expected: "al menos {sets}" },
       editing: {
         tried: "Preguntar a Excel mientras se edita una celda",
         expected: "rechazado con InvalidOperationInCellEditMode hasta salir de la celda",
@@ -2555,35 +2363,20 @@ export const es: Texts = {
         tried: "Una celda escrita, un dato guardado en el libro, luego Deshacer una vez",
         expected: "nada en la celda: guardar un dato no figura entre lo que vacía Deshacer",
       },
-      blank: {
-        tried: "Cómo llega a una función una celda vacía de un rango",
-        expected: "null",
-      },
-      error: {
-        tried: "Cómo llega a una función una celda con #N/A",
-        expected: "#N/A",
-      },
+      blank: { tried: "Cómo llega a una función una celda vacía de un rango", expected: "null" },
+      error: { tried: "Cómo llega a una función una celda con #N/A", expected: "#N/A" },
       errorInArray: {
         tried: "Un resultado con un vacío y un error entre sus celdas",
         expected: "50, vacío, un error, 40",
       },
       spill: { tried: "Las celdas que llena un resultado", expected: "C1:C4" },
-      spillBlocked: {
-        tried: "Un resultado con una celda llena en su camino",
-        expected: "#SPILL!",
-      },
+      spillBlocked: { tried: "Un resultado con una celda llena en su camino", expected: "#SPILL!" },
       watch: {
         tried: "Dos avisos de cambios, el primero retirado, una celda cambiada",
         expected: "el segundo se entera: onChanged",
       },
-      text: {
-        tried: "Texto que empieza por =",
-        expected: "sigue siendo texto: =1+1",
-      },
-      filterSeen: {
-        tried: "Preguntar si una tabla está filtrada",
-        expected: "true",
-      },
+      text: { tried: "Texto que empieza por =", expected: "sigue siendo texto: =1+1" },
+      filterSeen: { tried: "Preguntar si una tabla está filtrada", expected: "true" },
       filterWrite: {
         tried: "Escribir a través de filas ocultas por un filtro",
         expected: "rechazado con FilteredRangeConflict",
@@ -2605,10 +2398,7 @@ export const es: Texts = {
         tried: "Un gráfico dibujado dos veces en una hoja propia",
         expected: "un gráfico de 3 partes: 3",
       },
-      print: {
-        tried: "Imprimir desde el panel",
-        expected: "empieza: beforeprint",
-      },
+      print: { tried: "Imprimir desde el panel", expected: "empieza: beforeprint" },
       file: { tried: "Leer el libro como archivo", expected: "empieza por PK" },
     },
     otherwise: {

@@ -227,26 +227,9 @@ export const fr: Texts = {
     },
   },
   sheets: {
-    sides: {
-      left: "gauche",
-      right: "droite",
-      north: "nord",
-      south: "sud",
-      east: "est",
-      west: "ouest",
-    },
-    conditions: {
-      sound: "sain",
-      injured: "abîmé",
-      diseased: "malade",
-      dead: "mort",
-    },
-    statuses: {
-      bearing: "en production",
-      young: "jeune",
-      missing: "manquant",
-      replanted: "replanté",
-    },
+    sides: { left: "gauche", right: "droite", north: "nord", south: "sud", east: "est", west: "ouest" },
+    conditions: { sound: "sain", injured: "abîmé", diseased: "malade", dead: "mort" },
+    statuses: { bearing: "en production", young: "jeune", missing: "manquant", replanted: "replanté" },
     grapeKinds: {
       american: "américain",
       frenchHybrid: "franco-américain",
@@ -254,24 +237,11 @@ export const fr: Texts = {
       vinifera: "vinifera",
       table: "raisin de table sans pépins",
     },
-    trainings: {
-      highWire: "fil haut",
-      upright: "pousses dressées",
-      divided: "feuillage divisé",
-    },
-    block: {
-      header: "Parcelle",
-      help: "Nom de la parcelle, comme dans la feuille Parcelles.",
-    },
+    trainings: { highWire: "fil haut", upright: "pousses dressées", divided: "feuillage divisé" },
+    block: { header: "Parcelle", help: "Nom de la parcelle, comme dans la feuille Parcelles." },
     row: { header: "Rang", help: "Numéro du rang dans la parcelle." },
-    vine: {
-      header: "Cep",
-      help: "Numéro du cep dans le rang, compté depuis le début du rang.",
-    },
-    countedBy: {
-      header: "Compté par",
-      help: "Initiales de la personne qui a compté.",
-    },
+    vine: { header: "Cep", help: "Numéro du cep dans le rang, compté depuis le début du rang." },
+    countedBy: { header: "Compté par", help: "Initiales de la personne qui a compté." },
     countedOn: { header: "Date", help: "Jour du comptage." },
     cordons: {
       name: "Cordons",
@@ -280,10 +250,7 @@ export const fr: Texts = {
         header: "Côté",
         help: "Côté du cep : gauche ou droite en marchant depuis le cep 1, ou un point cardinal.",
       },
-      cordon: {
-        header: "Cordon",
-        help: "Lettre du candidat sur ce cep : A, B, C.",
-      },
+      cordon: { header: "Cordon", help: "Lettre du candidat sur ce cep : A, B, C." },
       trunk: {
         header: "Tronc",
         help: "Numéro du tronc d'où part le cordon ; 1 est le plus proche du début du rang.",
@@ -292,38 +259,20 @@ export const fr: Texts = {
         header: "Longueur",
         help: "Longueur du cordon de la tête du cep à son bout ; unité dans l'en-tête.",
       },
-      positions: {
-        header: "Emplacements",
-        help: "Places du cordon où un courson devrait se trouver.",
-      },
-      liveSpurs: {
-        header: "Coursons vivants",
-        help: "Places qui portent un courson vivant.",
-      },
+      positions: { header: "Emplacements", help: "Places du cordon où un courson devrait se trouver." },
+      liveSpurs: { header: "Coursons vivants", help: "Places qui portent un courson vivant." },
       longestGap: {
         header: "Plus long vide",
         help: "Plus longue suite sans courson vivant, en emplacements.",
       },
-      spursDown: {
-        header: "Coursons bas",
-        help: "Coursons vivants tournés vers le bas.",
-      },
-      spursLevel: {
-        header: "Coursons de côté",
-        help: "Coursons vivants tournés de côté.",
-      },
-      spursUp: {
-        header: "Coursons hauts",
-        help: "Coursons vivants tournés vers le haut.",
-      },
+      spursDown: { header: "Coursons bas", help: "Coursons vivants tournés vers le bas." },
+      spursLevel: { header: "Coursons de côté", help: "Coursons vivants tournés de côté." },
+      spursUp: { header: "Coursons hauts", help: "Coursons vivants tournés vers le haut." },
       nodesPerSpur: {
         header: "Yeux par courson",
         help: "Yeux laissés par courson, le nombre habituel sur ce cordon.",
       },
-      diameter: {
-        header: "Diamètre",
-        help: "Grosseur du cordon à mi-longueur ; unité dans l'en-tête.",
-      },
+      diameter: { header: "Diamètre", help: "Grosseur du cordon à mi-longueur ; unité dans l'en-tête." },
       gapFrom: {
         header: "Vide depuis la tête",
         help: "Places entre la tête et le début du plus long vide ; 0 s'il commence à la tête.",
@@ -336,10 +285,7 @@ export const fr: Texts = {
         header: "Hauteur des coursons",
         help: "De combien les coursons sont montés au-dessus du cordon ; unité dans l'en-tête.",
       },
-      condition: {
-        header: "État",
-        help: "Sain, abîmé par l'hiver, malade ou mort.",
-      },
+      condition: { header: "État", help: "Sain, abîmé par l'hiver, malade ou mort." },
       trunkCondition: {
         header: "État du tronc",
         help: "État du tronc d'où part le cordon ; laisser vide si personne n'a regardé.",
@@ -358,27 +304,15 @@ export const fr: Texts = {
     vines: {
       name: "Ceps",
       rowIs: "un cep",
-      status: {
-        header: "Situation",
-        help: "En production, jeune, manquant ou replanté.",
-      },
+      status: { header: "Situation", help: "En production, jeune, manquant ou replanté." },
       liveTrunks: { header: "Troncs vivants", help: "Troncs au bois vivant." },
       prunings: {
         header: "Bois de taille",
         help: "Poids du bois d'un an taillé, s'il a été pesé ; unité dans l'en-tête.",
       },
-      clusters: {
-        header: "Grappes",
-        help: "Grappes comptées sur le cep, si elles l'ont été.",
-      },
-      shoots: {
-        header: "Pousses",
-        help: "Pousses comptées après le débourrement, si elles l'ont été.",
-      },
-      prunedOn: {
-        header: "Taillé le",
-        help: "Jour où le cep a été taillé ; vide tant que c'est à faire.",
-      },
+      clusters: { header: "Grappes", help: "Grappes comptées sur le cep, si elles l'ont été." },
+      shoots: { header: "Pousses", help: "Pousses comptées après le débourrement, si elles l'ont été." },
+      prunedOn: { header: "Taillé le", help: "Jour où le cep a été taillé ; vide tant que c'est à faire." },
     },
     blocks: {
       name: "Parcelles",
@@ -386,15 +320,9 @@ export const fr: Texts = {
       cultivar: { header: "Cépage", help: "Cépage planté." },
       planted: { header: "Année de plantation", help: "Année de plantation." },
       rows: { header: "Rangs", help: "Rangs de la parcelle." },
-      vines: {
-        header: "Places de cep",
-        help: "Places de cep dans toute la parcelle, manquants compris.",
-      },
+      vines: { header: "Places de cep", help: "Places de cep dans toute la parcelle, manquants compris." },
       rowSpacing: { header: "Entre rangs", help: "Distance entre rangs." },
-      vineSpacing: {
-        header: "Entre ceps",
-        help: "Distance entre ceps dans le rang.",
-      },
+      vineSpacing: { header: "Entre ceps", help: "Distance entre ceps dans le rang." },
       training: {
         header: "Mode de conduite",
         help: "Cordon sur fil haut, pousses dressées ou feuillage divisé.",
@@ -407,22 +335,10 @@ export const fr: Texts = {
         header: "Règle de dégâts",
         help: "Règle qui corrige pour les bourgeons morts, du nom de sa source.",
       },
-      targetCrop: {
-        header: "Récolte visée",
-        help: "Récolte voulue, en tonnes par acre ou par hectare.",
-      },
-      clusterWeight: {
-        header: "Poids de grappe",
-        help: "Poids d'une grappe mûre.",
-      },
-      clustersPerShoot: {
-        header: "Grappes par pousse",
-        help: "Grappes portées en moyenne par une pousse.",
-      },
-      budbreak: {
-        header: "Débourrement",
-        help: "Part des yeux comptés qui donnent une pousse.",
-      },
+      targetCrop: { header: "Récolte visée", help: "Récolte voulue, en tonnes par acre ou par hectare." },
+      clusterWeight: { header: "Poids de grappe", help: "Poids d'une grappe mûre." },
+      clustersPerShoot: { header: "Grappes par pousse", help: "Grappes portées en moyenne par une pousse." },
+      budbreak: { header: "Débourrement", help: "Part des yeux comptés qui donnent une pousse." },
       grapeKind: {
         header: "Genre de raisin",
         help: "Américain, franco-américain, nouvel hybride, vinifera ou raisin de table sans pépins : les chiffres publiés de ce genre valent là où la parcelle n'a pas les siens.",
@@ -443,10 +359,7 @@ export const fr: Texts = {
         header: "Yeux par courson",
         help: "Yeux comptés laissés sur un courson de cette parcelle, au plus ; 1 où le bourgeon de la base porte.",
       },
-      mostNodes: {
-        header: "Yeux au plus",
-        help: "Maximum d'yeux laissés sur un cep de cette parcelle.",
-      },
+      mostNodes: { header: "Yeux au plus", help: "Maximum d'yeux laissés sur un cep de cette parcelle." },
     },
     budCuts: {
       "7": { header: "Coupé par" },
@@ -454,44 +367,23 @@ export const fr: Texts = {
       rowIs: "un sarment coupé",
       cane: { header: "Sarment", help: "Numéro du sarment." },
       nodesCut: { header: "Yeux coupés", help: "Yeux coupés sur ce sarment." },
-      primariesAlive: {
-        header: "Primaires vivants",
-        help: "Yeux au bourgeon primaire vivant.",
-      },
-      secondariesAlive: {
-        header: "Secondaires vivants",
-        help: "Yeux au bourgeon secondaire vivant.",
-      },
+      primariesAlive: { header: "Primaires vivants", help: "Yeux au bourgeon primaire vivant." },
+      secondariesAlive: { header: "Secondaires vivants", help: "Yeux au bourgeon secondaire vivant." },
     },
     harvest: {
       name: "Récolte",
       rowIs: "une parcelle dans une année",
       year: { header: "Année", help: "Année de la récolte." },
-      picked: {
-        header: "Récolté",
-        help: "Poids récolté dans la parcelle ; vide jusqu'à la récolte.",
-      },
+      picked: { header: "Récolté", help: "Poids récolté dans la parcelle ; vide jusqu'à la récolte." },
       vinesPicked: { header: "Ceps récoltés", help: "Ceps récoltés." },
-      clusterWeight: {
-        header: "Poids de grappe",
-        help: "Poids moyen d'une grappe à la récolte.",
-      },
+      clusterWeight: { header: "Poids de grappe", help: "Poids moyen d'une grappe à la récolte." },
       lagWeight: {
         header: "Poids de grappe en phase de pause",
         help: "Poids moyen d'une grappe quand la baie a cessé de grossir.",
       },
-      clustersWeighed: {
-        header: "Grappes pesées",
-        help: "Grappes derrière le poids en phase de pause.",
-      },
-      clustersPerShoot: {
-        header: "Grappes par pousse",
-        help: "Grappes par pousse, comptées.",
-      },
-      budbreak: {
-        header: "Débourrement",
-        help: "Part des yeux qui ont poussé.",
-      },
+      clustersWeighed: { header: "Grappes pesées", help: "Grappes derrière le poids en phase de pause." },
+      clustersPerShoot: { header: "Grappes par pousse", help: "Grappes par pousse, comptées." },
+      budbreak: { header: "Débourrement", help: "Part des yeux qui ont poussé." },
       frostPrimaries: {
         header: "Gel : primaires",
         help: "Après un gel de printemps : yeux dont la pousse primaire vit.",
@@ -616,12 +508,7 @@ export const fr: Texts = {
         "Porter lunettes et gants ; tenir les mains loin de la lame et du voisin. Se réchauffer avant que les doigts s'engourdissent ; attention à la glace, au fil et aux échelles. Protection des plaies et produits selon l'étiquette et les règles locales. Les chiffres conseillent ; un conseiller local et la personne au cep décident.",
       back: "Ce qui était différent se note dans les feuilles Cordons et Ceps : Choix fixé, État, Taillé le, Remarque.",
     },
-    cardOrigins: {
-      trunk: "T{trunk}",
-      otherTrunk: "tronc nu",
-      head: "tête",
-      ground: "gourmand",
-    },
+    cardOrigins: { trunk: "T{trunk}", otherTrunk: "tronc nu", head: "tête", ground: "gourmand" },
     part: {
       spurs: "Coursons",
       stretch: "Plus long vide",
@@ -1483,10 +1370,7 @@ export const fr: Texts = {
             label: "longueur",
             description: "Longueur de cordon, ou de rang occupée par le cep, pieds ou mètres.",
           },
-          density: {
-            label: "densité",
-            description: "Yeux par pied ou par mètre.",
-          },
+          density: { label: "densité", description: "Yeux par pied ou par mètre." },
         },
         results: { nodes: "yeux" },
       },
@@ -1495,18 +1379,9 @@ export const fr: Texts = {
           "Compare un budget d'yeux aux coursons que le cordon peut porter : coursons voulus, coursons possibles et yeux sans place.",
         parameters: {
           nodes: { label: "yeux", description: "Budget d'yeux du cep." },
-          length: {
-            label: "longueur",
-            description: "Longueur d'un cordon, pieds ou mètres.",
-          },
-          spacing: {
-            label: "écart",
-            description: "Cordon nécessaire par courson, pouces ou centimètres.",
-          },
-          cordons: {
-            label: "cordons",
-            description: "Cordons de cette longueur sur le cep : 1 si omis.",
-          },
+          length: { label: "longueur", description: "Longueur d'un cordon, pieds ou mètres." },
+          spacing: { label: "écart", description: "Cordon nécessaire par courson, pouces ou centimètres." },
+          cordons: { label: "cordons", description: "Cordons de cette longueur sur le cep : 1 si omis." },
         },
         results: {
           spursWanted: "coursons voulus",
@@ -1576,22 +1451,14 @@ export const fr: Texts = {
             label: "parcelles",
             description: "Le tableau Parcelles, pour voir parcelles inconnues et écartements.",
           },
-          vines: {
-            label: "ceps",
-            description: "Le tableau Ceps, pour voir les ceps hors registre.",
-          },
+          vines: { label: "ceps", description: "Le tableau Ceps, pour voir les ceps hors registre." },
           unit: {
             label: "unité",
             description:
               "US ou metric, pour les colonnes dont l'en-tête ne nomme pas d'unité. Si omis : celle du tableau Réglages, sinon des autres en-têtes.",
           },
         },
-        results: {
-          row: "Ligne de la plage",
-          column: "Colonne",
-          severity: "Certitude",
-          finding: "Constat",
-        },
+        results: { row: "Ligne de la plage", column: "Colonne", severity: "Certitude", finding: "Constat" },
       },
     },
     choice: {
@@ -1656,14 +1523,8 @@ export const fr: Texts = {
             label: "réglages",
             description: "Le tableau Réglages, pour chosen ; les chiffres d'origine si omis.",
           },
-          blocks: {
-            label: "parcelles",
-            description: "Le tableau Parcelles, pour chosen.",
-          },
-          vines: {
-            label: "ceps",
-            description: "Le tableau Ceps, pour chosen.",
-          },
+          blocks: { label: "parcelles", description: "Le tableau Parcelles, pour chosen." },
+          vines: { label: "ceps", description: "Le tableau Ceps, pour chosen." },
         },
         results: { share: "Part de vides" },
       },
@@ -1673,10 +1534,7 @@ export const fr: Texts = {
         description:
           "Pousses à attendre sur un cep d'après les coursons laissés : celles des yeux comptés et celles de la base des coursons. Sans arrondi.",
         parameters: {
-          spurs: {
-            label: "coursons",
-            description: "Coursons vivants laissés sur le cep.",
-          },
+          spurs: { label: "coursons", description: "Coursons vivants laissés sur le cep." },
           budbreak: {
             label: "débourrement",
             description: "Part des yeux comptés qui donnent une pousse, de 0 à 1.",
@@ -1701,19 +1559,14 @@ export const fr: Texts = {
       },
       vinecrop: {
         description: "Récolte d'un cep : ses grappes fois le poids d'une grappe, en livres ou kilogrammes.",
-        parameters: {
-          clusters: { label: "grappes", description: "Grappes du cep." },
-        },
+        parameters: { clusters: { label: "grappes", description: "Grappes du cep." } },
         results: { crop: "récolte par cep" },
       },
       vinedensity: {
         description:
           "Ceps par acre ou hectare d'après les écartements, comme si tout était planté. Sans arrondi : 9 sur 6 pieds est publié 807 et vaut 806,67.",
         parameters: {
-          row_spacing: {
-            label: "entre rangs",
-            description: "Distance entre rangs, pieds ou mètres.",
-          },
+          row_spacing: { label: "entre rangs", description: "Distance entre rangs, pieds ou mètres." },
           vine_spacing: {
             label: "entre ceps",
             description: "Distance entre ceps dans le rang, pieds ou mètres.",
@@ -1729,10 +1582,7 @@ export const fr: Texts = {
             label: "récolte par cep",
             description: "Récolte d'un cep en production, livres ou kilogrammes.",
           },
-          density: {
-            label: "densité",
-            description: "Ceps plantés par acre ou hectare.",
-          },
+          density: { label: "densité", description: "Ceps plantés par acre ou hectare." },
           missing_share: {
             label: "part manquante",
             description:
@@ -1828,10 +1678,7 @@ export const fr: Texts = {
         description:
           "Part de bourgeons primaires morts dans un échantillon de bourgeons coupés, avec la fourchette qui contient la vraie part de la parcelle.",
         parameters: {
-          dead: {
-            label: "bourgeons morts",
-            description: "Yeux au bourgeon primaire mort.",
-          },
+          dead: { label: "bourgeons morts", description: "Yeux au bourgeon primaire mort." },
           cut: {
             label: "coupés",
             description: "Tous les yeux coupés ; 50 à 100 par parcelle, sur beaucoup de sarments.",
@@ -1847,22 +1694,13 @@ export const fr: Texts = {
         description:
           "Part d'une récolte pleine qui reste après un gel de printemps, d'après les yeux comptés selon ce qui y vit encore : un primaire porte 1, un secondaire sa valeur, un tertiaire et un œil sans rameau 0 (Howell, Michigan State).",
         parameters: {
-          primaries: {
-            label: "primaires vivants",
-            description: "Yeux au rameau primaire vivant.",
-          },
+          primaries: { label: "primaires vivants", description: "Yeux au rameau primaire vivant." },
           secondaries: {
             label: "secondaires vivants",
             description: "Yeux au primaire mort et au secondaire vivant.",
           },
-          tertiaries: {
-            label: "tertiaires vivants",
-            description: "Yeux où seul le tertiaire vit.",
-          },
-          shootless: {
-            label: "sans rameau",
-            description: "Yeux sans rameau vivant.",
-          },
+          tertiaries: { label: "tertiaires vivants", description: "Yeux où seul le tertiaire vit." },
+          shootless: { label: "sans rameau", description: "Yeux sans rameau vivant." },
           secondary_worth: {
             label: "valeur d'un secondaire",
             description:
@@ -1875,10 +1713,7 @@ export const fr: Texts = {
         description:
           "Yeux à laisser pour compenser les dégâts d'hiver, selon une règle nommée. Les règles divergent ; où la source se tait, la réponse est #N/A avec une phrase. Au-dessus de la moitié morte, regardez d'abord les sarments et les troncs.",
         parameters: {
-          nodes: {
-            label: "yeux",
-            description: "Budget d'yeux du cep indemne.",
-          },
+          nodes: { label: "yeux", description: "Budget d'yeux du cep indemne." },
           dead_share: {
             label: "part morte",
             description: "Part de bourgeons primaires morts, de 0 à 1, comme la donne BUDINJURY.",
@@ -1969,10 +1804,7 @@ export const fr: Texts = {
             label: "réglages",
             description: "Le tableau Réglages, pour le nombre de troncs voulu ; celui d'origine si omis.",
           },
-          cordons: {
-            label: "cordons",
-            description: "Le tableau Cordons, pour l'état de chaque tronc.",
-          },
+          cordons: { label: "cordons", description: "Le tableau Cordons, pour l'état de chaque tronc." },
         },
         results: {
           order: "Ordre",
@@ -1995,10 +1827,7 @@ export const fr: Texts = {
             description:
               "Variation entre ceps : écart type sur moyenne, d'un comptage pilote ; 0,3 à 0,45 est courant.",
           },
-          margin: {
-            label: "marge",
-            description: "Marge voulue, en part de la moyenne : 0,1 pour 10 %.",
-          },
+          margin: { label: "marge", description: "Marge voulue, en part de la moyenne : 0,1 pour 10 %." },
           vines: {
             label: "ceps",
             description: "Ceps en production de la parcelle ; à omettre si elle est grande.",
@@ -2054,10 +1883,7 @@ export const fr: Texts = {
         perLength: { US: "par pied", metric: "par mètre" },
         perMass: { US: "par livre", metric: "par kilo" },
         vinesPerArea: { US: "ceps par acre", metric: "ceps par hectare" },
-        cropPerArea: {
-          US: "tonnes courtes par acre",
-          metric: "tonnes par hectare",
-        },
+        cropPerArea: { US: "tonnes courtes par acre", metric: "tonnes par hectare" },
       },
     },
     work: {
@@ -2065,15 +1891,9 @@ export const fr: Texts = {
         description: "Heures de travail et journées d'équipe pour tailler un nombre de ceps.",
         parameters: {
           vines: { label: "ceps", description: "Ceps à tailler." },
-          minutes: {
-            label: "minutes",
-            description: "Minutes nécessaires à une personne par cep.",
-          },
+          minutes: { label: "minutes", description: "Minutes nécessaires à une personne par cep." },
           crew: { label: "équipe", description: "Personnes : 1 si omis." },
-          hours_a_day: {
-            label: "heures par jour",
-            description: "Heures de travail par jour : 8 si omis.",
-          },
+          hours_a_day: { label: "heures par jour", description: "Heures de travail par jour : 8 si omis." },
         },
         results: { hours: "heures", crewDays: "journées d'équipe" },
       },
@@ -2555,15 +2375,9 @@ export const fr: Texts = {
       skipped: "laissé de côté",
     },
     rows: {
-      build: {
-        tried: "Numéro de la version",
-        expected: "un numéro comme 16.0.14326",
-      },
+      build: { tried: "Numéro de la version", expected: "un numéro comme 16.0.14326" },
       platform: { tried: "Plateforme", expected: "PC, Mac ou OfficeOnline" },
-      sets: {
-        tried: "Ensembles de conditions les plus hauts",
-        expected: "au moins {sets}",
-      },
+      sets: { tried: "Ensembles de conditions les plus hauts", expected: "au moins {sets}" },
       editing: {
         tried: "Interroger Excel pendant la saisie d'une cellule",
         expected: "refusé avec InvalidOperationInCellEditMode jusqu'à ce que la cellule soit quittée",
@@ -2576,38 +2390,20 @@ export const fr: Texts = {
         tried: "Une cellule écrite, un fait gardé dans le classeur, puis Annuler une fois",
         expected: "rien dans la cellule : garder un fait n'est pas parmi ce qui vide Annuler",
       },
-      blank: {
-        tried: "Comme quoi une cellule vide d'une plage arrive à une fonction",
-        expected: "null",
-      },
-      error: {
-        tried: "Comme quoi une cellule avec #N/A arrive à une fonction",
-        expected: "#N/A",
-      },
+      blank: { tried: "Comme quoi une cellule vide d'une plage arrive à une fonction", expected: "null" },
+      error: { tried: "Comme quoi une cellule avec #N/A arrive à une fonction", expected: "#N/A" },
       errorInArray: {
         tried: "Un résultat avec un vide et une erreur parmi ses cellules",
         expected: "50, vide, une erreur, 40",
       },
-      spill: {
-        tried: "Les cellules qu'un résultat remplit",
-        expected: "C1:C4",
-      },
-      spillBlocked: {
-        tried: "Un résultat avec une cellule pleine sur son chemin",
-        expected: "#SPILL!",
-      },
+      spill: { tried: "Les cellules qu'un résultat remplit", expected: "C1:C4" },
+      spillBlocked: { tried: "Un résultat avec une cellule pleine sur son chemin", expected: "#SPILL!" },
       watch: {
         tried: "Deux veilles sur les cellules, la première retirée, une cellule changée",
         expected: "la seconde l'apprend : onChanged",
       },
-      text: {
-        tried: "Texte qui commence par =",
-        expected: "il reste du texte : =1+1",
-      },
-      filterSeen: {
-        tried: "Demander si un tableau est filtré",
-        expected: "true",
-      },
+      text: { tried: "Texte qui commence par =", expected: "il reste du texte : =1+1" },
+      filterSeen: { tried: "Demander si un tableau est filtré", expected: "true" },
       filterWrite: {
         tried: "Écrire à travers des lignes cachées par un filtre",
         expected: "refusé avec FilteredRangeConflict",
@@ -2629,14 +2425,8 @@ export const fr: Texts = {
         tried: "Un graphique dessiné deux fois sur une feuille à nous",
         expected: "un graphique de 3 parties : 3",
       },
-      print: {
-        tried: "Imprimer depuis le volet",
-        expected: "cela commence : beforeprint",
-      },
-      file: {
-        tried: "Lire le classeur comme fichier",
-        expected: "il commence par PK",
-      },
+      print: { tried: "Imprimer depuis le volet", expected: "cela commence : beforeprint" },
+      file: { tried: "Lire le classeur comme fichier", expected: "il commence par PK" },
     },
     otherwise: {
       undo: "la seconde cellule est à nouveau vide, la première contient encore 1",

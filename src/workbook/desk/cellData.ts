@@ -20,13 +20,7 @@ const ERRORS: ReadonlySet<string> = new Set([
 const READS_AS_SOMETHING_ELSE = /^\s*(?:[-=+@'#.,\d$€£(]|true\s*$|false\s*$)/i;
 
 /** Takes away whatever stood in a cell before: value, formula, rich text. */
-export const EMPTY_CELL = {
-  v: null,
-  f: null,
-  si: null,
-  p: null,
-  t: null,
-} satisfies ICellData;
+export const EMPTY_CELL = { v: null, f: null, si: null, p: null, t: null } satisfies ICellData;
 
 /** What the engine holds in a cell, as the rest of the project sees it; a formula elsewhere may have filled it. */
 export function cellValueOf(

@@ -4,25 +4,12 @@ import type { CellMark } from "../surveyWorkbook";
 
 /** Each severity has a corner of its own besides its colour. */
 const SIGNS = {
-  wrong: {
-    markers: { tl: { size: 9, color: "#a4262c" } },
-    interceptorStyle: { bg: { rgb: "#fbe3e4" } },
-  },
-  ask: {
-    markers: { bl: { size: 9, color: "#8a5a00" } },
-    interceptorStyle: { bg: { rgb: "#fdf0d5" } },
-  },
-  note: {
-    markers: { br: { size: 7, color: "#2b5797" } },
-    interceptorStyle: { bg: { rgb: "#e8f0fa" } },
-  },
+  wrong: { markers: { tl: { size: 9, color: "#a4262c" } }, interceptorStyle: { bg: { rgb: "#fbe3e4" } } },
+  ask: { markers: { bl: { size: 9, color: "#8a5a00" } }, interceptorStyle: { bg: { rgb: "#fdf0d5" } } },
+  note: { markers: { br: { size: 7, color: "#2b5797" } }, interceptorStyle: { bg: { rgb: "#e8f0fa" } } },
 } as const satisfies Record<CellMark["severity"], Partial<ICellDataForSheetInterceptor>>;
 
-const STRENGTH: Readonly<Record<CellMark["severity"], number>> = {
-  note: 1,
-  ask: 2,
-  wrong: 3,
-};
+const STRENGTH: Readonly<Record<CellMark["severity"], number>> = { note: 1, ask: 2, wrong: 3 };
 
 /**
  * The marks of the add-in: drawn over the grid, never stored in a cell, so that a person's own fill and notes stay as

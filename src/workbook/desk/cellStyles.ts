@@ -107,12 +107,7 @@ class StyleCollector implements XmlListener {
   private countEntry(list: string): void {
     const count = (this.entries.get(list) ?? 0) + 1;
     const most = this.limits.formats;
-    if (count > most)
-      throw new WorkbookProblem("tooManyOf", {
-        file: this.file,
-        part: this.part,
-        most,
-      });
+    if (count > most) throw new WorkbookProblem("tooManyOf", { file: this.file, part: this.part, most });
     this.entries.set(list, count);
   }
 

@@ -35,14 +35,7 @@ export function changedRanges(command: Readonly<ICommandInfo>): ChangedRange[] {
     case "sheet.mutation.insert-col":
     case "sheet.mutation.remove-col":
     case "sheet.mutation.reorder-range":
-      return [
-        {
-          unitId: params.unitId,
-          subUnitId: params.subUnitId,
-          range: params.range,
-          shifts: true,
-        },
-      ];
+      return [{ unitId: params.unitId, subUnitId: params.subUnitId, range: params.range, shifts: true }];
     default:
       return [];
   }
@@ -58,12 +51,7 @@ function filled(
   cells: Matrix,
   counts: (cell: ICellData | null | undefined) => boolean,
 ): ChangedRange[] {
-  const range = {
-    startRow: Infinity,
-    startColumn: Infinity,
-    endRow: -1,
-    endColumn: -1,
-  };
+  const range = { startRow: Infinity, startColumn: Infinity, endRow: -1, endColumn: -1 };
   for (const [rowKey, row] of Object.entries(cells))
     for (const [columnKey, cell] of Object.entries((row ?? {}) as Record<string, ICellData | null>)) {
       if (!counts(cell)) continue;

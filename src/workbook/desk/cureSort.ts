@@ -21,9 +21,7 @@ export function cureSort(): void {
   const { _getResult } = sort;
   sort._getResult = function (this: SortState, cells, ...rest) {
     const rows = cells.getArrayValue().slice();
-    const own = Object.create(cells, {
-      getArrayValue: { value: () => rows },
-    }) as Cells;
+    const own = Object.create(cells, { getArrayValue: { value: () => rows } }) as Cells;
     return _getResult.call(this, own, ...rest);
   };
   sort.isCured = true;

@@ -110,10 +110,7 @@ export class DeskWorkbook implements SurveyWorkbook {
   tablesOf(name: string): { readonly name: string; readonly area: CellArea }[] {
     return this.sheet(name)
       .getSubTableInfos()
-      .map(({ name: table, range }) => ({
-        name: table,
-        area: cellArea(range),
-      }));
+      .map(({ name: table, range }) => ({ name: table, area: cellArea(range) }));
   }
 
   /** Number format of a cell of a sheet, by row and column from 1. */
@@ -153,12 +150,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     const spilled = this.formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
     const rows: CellValue[][] = [];
     const formulas = new Map<string, string>();
-    const bounds = {
-      firstRow: Infinity,
-      lastRow: -1,
-      firstColumn: Infinity,
-      lastColumn: -1,
-    };
+    const bounds = { firstRow: Infinity, lastRow: -1, firstColumn: Infinity, lastColumn: -1 };
     const rowCount = Math.max(cells.getLength(), lastKey(spilled) + 1);
     const from = wanted ? wanted.first - 1 : 0;
     const end = wanted ? Math.min(rowCount, from + wanted.count) : rowCount;
@@ -190,13 +182,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     onProgress?.(1);
     const { firstRow, lastRow, firstColumn, lastColumn } = bounds;
     if (lastRow < 0)
-      return {
-        sheet: sheet.getSheetName(),
-        firstRow: 1,
-        firstColumn: 1,
-        values: [],
-        formulaAt: () => null,
-      };
+      return { sheet: sheet.getSheetName(), firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
     const width = lastColumn - firstColumn + 1;
     const merged = sheet.getSheet().getMergeData();
     return {
@@ -280,19 +266,12 @@ export class DeskWorkbook implements SurveyWorkbook {
     const sheet = this.workbook.getActiveSheet();
     const cell = this.workbook.getActiveCell();
     return cell
-      ? {
-          sheet: sheet.getSheetName(),
-          row: cell.getRow() + 1,
-          column: cell.getColumn() + 1,
-        }
+      ? { sheet: sheet.getSheetName(), row: cell.getRow() + 1, column: cell.getColumn() + 1 }
       : undefined;
   }
 
   async markCells(marks: readonly CellMark[]): Promise<void> {
-    const placed = marks.map((mark) => ({
-      sheetId: this.sheet(mark.sheet).getSheetId(),
-      mark,
-    }));
+    const placed = marks.map((mark) => ({ sheetId: this.sheet(mark.sheet).getSheetId(), mark }));
     this.marks.replace(placed);
     this.workbook.getActiveSheet().refreshCanvas();
   }
@@ -304,10 +283,7 @@ export class DeskWorkbook implements SurveyWorkbook {
   async writeFlag(key: string, value: string | undefined): Promise<void> {
     const { [key]: _before, ...others } = this.flags();
     const flags = value === undefined ? others : { ...others, [key]: value };
-    this.workbook.setCustomMetadata({
-      ...this.workbook.getCustomMetadata(),
-      [OWN]: flags,
-    });
+    this.workbook.setCustomMetadata({ ...this.workbook.getCustomMetadata(), [OWN]: flags });
     this.onStep({ is: "flag", key, value });
   }
 

@@ -18,11 +18,7 @@ import type { Language } from "../../texts/language";
 /** Told of every result: the sentences of its errors, by place within the result. Empty when there are none. */
 export type OnErrors = (
   place: { unit: string; sheet: string; row: number; column: number },
-  errors: readonly {
-    rowOffset: number;
-    columnOffset: number;
-    error: ResultError;
-  }[],
+  errors: readonly { rowOffset: number; columnOffset: number; error: ResultError }[],
 ) => void;
 
 /**

@@ -56,10 +56,7 @@ export class GrowingTables {
       for (const { id, name, range: table } of tables) {
         const known = this.known.get(name);
         if (!known || range.startRow > table.endRow + 1 || range.endRow <= table.endRow) continue;
-        const grown = {
-          ...table,
-          endRow: this.lastFilled(sheet, table, range.endRow),
-        };
+        const grown = { ...table, endRow: this.lastFilled(sheet, table, range.endRow) };
         const isInTheWay = tables.some((other) => other.id !== id && overlap(other.range, grown));
         if (grown.endRow === table.endRow || isInTheWay) continue;
         const before = this.growing;

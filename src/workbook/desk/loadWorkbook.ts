@@ -61,31 +61,13 @@ export async function loadWorkbook(
         look: undefined,
         tables: [],
       });
-    return {
-      file,
-      sheets,
-      names: [],
-      styles: [],
-      startsIn1904: false,
-      flags: new Map(),
-    };
+    return { file, sheets, names: [], styles: [], startsIn1904: false, flags: new Map() };
   }
   const packed = bytesPackage(file, bytes, PAGE_LIMITS);
-  const source = {
-    ...packed,
-    chunks: (part: string) => pace.chunks(packed.chunks(part)),
-  };
+  const source = { ...packed, chunks: (part: string) => pace.chunks(packed.chunks(part)) };
   const open = await openPackage(source, PAGE_LIMITS);
   const { outline } = open;
-  if (!outline)
-    return {
-      file,
-      sheets: [],
-      names: [],
-      styles: [],
-      startsIn1904: false,
-      flags: new Map(),
-    };
+  if (!outline) return { file, sheets: [], names: [], styles: [], startsIn1904: false, flags: new Map() };
   const sheets: LoadedSheet[] = [];
   for (const sheet of outline.sheets.filter(({ kind }) => kind === "worksheet"))
     sheets.push({
@@ -97,14 +79,7 @@ export async function loadWorkbook(
     });
   const styles = outline.stylesPart ? await cellStyles(source, outline.stylesPart, PAGE_LIMITS) : [];
   const { names, startsIn1904 } = outline;
-  return {
-    file,
-    sheets,
-    names,
-    startsIn1904,
-    styles,
-    flags: await open.readFlags(),
-  };
+  return { file, sheets, names, startsIn1904, styles, flags: await open.readFlags() };
 }
 
 /** The rows of one sheet after the other, as long as the page can hold them all. */
@@ -135,10 +110,6 @@ class AllRows {
   private mustFit({ formulas }: SheetRow, sheet: string): void {
     for (const formula of formulas?.values() ?? [])
       if (formula.length > LONGEST_FORMULA)
-        throw new WorkbookProblem("tooMuchText", {
-          file: this.file,
-          part: sheet,
-          most: LONGEST_FORMULA,
-        });
+        throw new WorkbookProblem("tooMuchText", { file: this.file, part: sheet, most: LONGEST_FORMULA });
   }
 }

@@ -102,9 +102,7 @@ export class OpenDesk {
   /** A copy of the open workbook's file with everything that was changed on the page. */
   async saveCopy(): Promise<SavedCopy> {
     if (!this.opened || !this.canSave)
-      throw new WorkbookProblem("notAWorkbook", {
-        file: this.opened?.file ?? "",
-      });
+      throw new WorkbookProblem("notAWorkbook", { file: this.opened?.file ?? "" });
     const { file, bytes, workbook } = this.opened;
     return savedCopy(file, bytes, workbook);
   }
@@ -117,10 +115,7 @@ export class OpenDesk {
         case FormulaExecuteStageType.CALCULATION_COMPLETED:
           return onProgress("ended");
         case FormulaExecuteStageType.CURRENTLY_CALCULATING:
-          return onProgress({
-            done: now.completedFormulasCount,
-            all: now.totalFormulasToCalculate,
-          });
+          return onProgress({ done: now.completedFormulasCount, all: now.totalFormulasToCalculate });
         default:
           return onProgress(undefined);
       }

@@ -51,13 +51,7 @@ function styleOf(
     ...(format ? { n: { pattern: format } } : {}),
     ...(anyWraps ? { vt: 1 } : {}),
     ...(wrap ? { tb: 3 } : {}),
-    ...(band
-      ? {
-          bg: { rgb: `#${band.fill}` },
-          cl: { rgb: `#${band.font}` },
-          bl: band.worst ? 1 : 0,
-        }
-      : {}),
+    ...(band ? { bg: { rgb: `#${band.fill}` }, cl: { rgb: `#${band.font}` }, bl: band.worst ? 1 : 0 } : {}),
   };
 }
 
@@ -79,13 +73,7 @@ export function rowHeights(layout: OwnSheetLayout, content: OwnSheet): Record<nu
     const height = wrappedHeight(
       row.flatMap((value, c) =>
         wraps(c)
-          ? [
-              {
-                text: value,
-                width: content.columns?.[c]?.width,
-                bold: r + 1 === layout.headerRow,
-              },
-            ]
+          ? [{ text: value, width: content.columns?.[c]?.width, bold: r + 1 === layout.headerRow }]
           : [],
       ),
     );

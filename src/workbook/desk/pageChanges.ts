@@ -84,10 +84,7 @@ export class PageChanges {
     this.resources = this.kept();
     injector.get(ICommandService).onCommandExecuted(({ id, params }) => {
       const opposite = OPPOSITES[id];
-      const { unitId, subUnitId, range } = (params ?? {}) as Step & {
-        unitId: string;
-        subUnitId: string;
-      };
+      const { unitId, subUnitId, range } = (params ?? {}) as Step & { unitId: string; subUnitId: string };
       if (opposite === undefined || unitId !== workbook.getId()) return;
       const steps = this.steps.get(subUnitId) ?? [];
       this.steps.set(subUnitId, steps);
@@ -242,12 +239,7 @@ function sizes(
   arrived: readonly RowStep[] = [],
 ): string {
   const isNew = insertedAreas(arrived);
-  const frozen = {
-    firstRow: 1,
-    lastRow: frozenRows,
-    firstColumn: 1,
-    lastColumn: 1,
-  };
+  const frozen = { firstRow: 1, lastRow: frozenRows, firstColumn: 1, lastColumn: 1 };
   return JSON.stringify([
     merged.map((area) => movedArea(area, steps)),
     rows

@@ -142,12 +142,7 @@ function changes(
         const isKeptArray = isSameFormula && inFile?.isDynamic === true;
         const fills =
           isKeptArray || !isSameFormula ? filledCells(formula, area, row, column, isKeptArray) : undefined;
-        writes.push({
-          ...cell,
-          formula,
-          shown: value,
-          ...(fills === undefined ? {} : { fills }),
-        });
+        writes.push({ ...cell, formula, shown: value, ...(fills === undefined ? {} : { fills }) });
       }
     }
   }

@@ -62,10 +62,7 @@ class LookCollector implements XmlListener, SheetLook {
         break;
       case "f":
         if (attributes.t === "array" && attributes.ref)
-          this.filledByFormula.push({
-            ...areaOf(attributes.ref),
-            isDynamic: this.isDynamic,
-          });
+          this.filledByFormula.push({ ...areaOf(attributes.ref), isDynamic: this.isDynamic });
         break;
       case "col":
         this.columnWidth(attributes);
@@ -113,20 +110,12 @@ export const cellArea = ({ startRow, endRow, startColumn, endColumn }: Area): Ce
 /** The cells of "B2:D9" or "B2". */
 export function areaOf(ref: string): Area {
   const [first, last = first] = ref.replace(/\$/g, "").split(":").map(cellOf);
-  return {
-    startRow: first.row,
-    startColumn: first.column,
-    endRow: last.row,
-    endColumn: last.column,
-  };
+  return { startRow: first.row, startColumn: first.column, endRow: last.row, endColumn: last.column };
 }
 
 function cellOf(address: string): { row: number; column: number } {
   const digits = address.search(/\d/);
-  return {
-    row: Number(address.slice(digits)) - 1,
-    column: numberOf(address.slice(0, digits)) - 1,
-  };
+  return { row: Number(address.slice(digits)) - 1, column: numberOf(address.slice(0, digits)) - 1 };
 }
 
 function isYes(value: string | undefined): boolean {

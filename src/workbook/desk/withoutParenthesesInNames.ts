@@ -1,12 +1,6 @@
 /** Characters of the private use area, which no formula holds. */
-const STAND_INS: Readonly<Record<string, string>> = {
-  "(": "\uE0A8",
-  ")": "\uE0A9",
-};
-export const STOOD_FOR: Readonly<Record<string, string>> = {
-  "\uE0A8": "(",
-  "\uE0A9": ")",
-};
+const STAND_INS: Readonly<Record<string, string>> = { "(": "\uE0A8", ")": "\uE0A9" };
+export const STOOD_FOR: Readonly<Record<string, string>> = { "\uE0A8": "(", "\uE0A9": ")" };
 
 /**
  * A formula of the same length in which the parentheses inside square brackets are replaced by their stand-ins; texts in

@@ -58,10 +58,7 @@ export async function workbookData(
     sheets,
     resources: [
       { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(tables(named)) },
-      {
-        name: "SHEET_DEFINED_NAME_PLUGIN",
-        data: JSON.stringify(definedNames(loaded.names, idOf)),
-      },
+      { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(definedNames(loaded.names, idOf)) },
     ],
   };
 }
@@ -85,10 +82,7 @@ async function worksheetData(
       const style = look?.styleAt(row.number - 1, column) ?? 0;
       const isStyled = style > 0 && style < styles.length;
       if (value === null && formula === undefined && !isStyled) return;
-      data[column] = {
-        ...storedCell(value, formula),
-        ...(isStyled ? { s: `style-${style}` } : {}),
-      };
+      data[column] = { ...storedCell(value, formula), ...(isStyled ? { s: `style-${style}` } : {}) };
     });
     const height = look && wrappedHeight(wrappingCells(row, look, styles));
     if (height !== undefined) wrapped.set(row.number - 1, height);
@@ -165,13 +159,7 @@ function lookData(look: SheetLook, wrapped: ReadonlyMap<number, number>): Partia
       ...[...wrapped].map(([row, height]) => [row, { h: height }] as const),
       ...[...look.heights].map(
         ([row, height]) =>
-          [
-            row,
-            {
-              h: Math.round(Math.min(height, HIGHEST) * PIXELS_A_POINT),
-              ia: flag(false),
-            },
-          ] as const,
+          [row, { h: Math.round(Math.min(height, HIGHEST) * PIXELS_A_POINT), ia: flag(false) }] as const,
       ),
     ]),
     freeze: {
@@ -196,11 +184,7 @@ function tableData(sheetId: string, { name, ref }: OutlineTable) {
     id: `${sheetId}-${name}`,
     name,
     range: areaOf(ref),
-    options: {
-      tableStyleId: PLAIN_TABLE.name,
-      showHeader: true,
-      showFooter: false,
-    },
+    options: { tableStyleId: PLAIN_TABLE.name, showHeader: true, showFooter: false },
     filters: { tableColumnFilterList: [] },
     columns: [],
     meta: {},

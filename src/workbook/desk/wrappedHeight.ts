@@ -13,17 +13,10 @@ const BOLD = 1.2;
 
 /** Height in pixels that a row needs for the texts that wrap in it; undefined where one line is enough. */
 export function wrappedHeight(
-  cells: readonly {
-    readonly text: unknown;
-    readonly width: number | undefined;
-    readonly bold?: boolean;
-  }[],
+  cells: readonly { readonly text: unknown; readonly width: number | undefined; readonly bold?: boolean }[],
 ): number | undefined {
   const lines = wrappedLines(
-    cells.map(({ text, width = USUAL_WIDTH, bold }) => ({
-      text,
-      letters: width / (bold ? BOLD : PLAIN),
-    })),
+    cells.map(({ text, width = USUAL_WIDTH, bold }) => ({ text, letters: width / (bold ? BOLD : PLAIN) })),
   );
   return lines > 1 ? lines * LINE + AROUND : undefined;
 }
