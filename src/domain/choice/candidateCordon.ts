@@ -35,6 +35,8 @@ export interface CandidateCordon {
   readonly condition?: Condition;
   /** Condition of the trunk that it comes from. */
   readonly trunkCondition?: Condition;
+  /** Summers that the trunk has stood since it was laid up. */
+  readonly trunkAge?: number;
   readonly fixedChoice?: FixedChoice;
 }
 

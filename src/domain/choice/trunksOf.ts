@@ -9,10 +9,13 @@ export interface Trunk {
   readonly live: boolean;
   /** Canes near the head were counted on each of its living cordons, and none stands there. */
   readonly noCane?: true;
+  /** Summers that it has stood, where its year was written down. */
+  readonly age?: number;
 }
 
 /**
- * The numbered trunks of a vine, lowest number first; where two rows note one trunk differently the graver holds.
+ * The numbered trunks of a vine, lowest number first; where two rows note one trunk differently the graver condition
+ * and the greater age hold.
  *
  * @example
  * trunksOf({ candidates: [{ trunk: 2, trunkCondition: "dead" }, { trunk: 1 }] }).map((trunk) => trunk.live) // [true, false]
@@ -23,22 +26,33 @@ export function trunksOf(vine: Pick<VineToDecide, "candidates">): Trunk[] {
     condition: Condition | undefined;
     anyLiveCordon: boolean;
     mayHaveCane: boolean;
+    age: number | undefined;
   }[] = [];
-  for (const { trunk, condition, trunkCondition, canesNearHead } of vine.candidates) {
+  for (const { trunk, condition, trunkCondition, canesNearHead, trunkAge } of vine.candidates) {
     if (trunk === undefined) continue;
     let known = seen.find(({ number }) => number === trunk);
     if (!known)
-      seen.push((known = { number: trunk, condition: undefined, anyLiveCordon: false, mayHaveCane: false }));
+      seen.push(
+        (known = {
+          number: trunk,
+          condition: undefined,
+          anyLiveCordon: false,
+          mayHaveCane: false,
+          age: undefined,
+        }),
+      );
+    if (trunkAge !== undefined) known.age = Math.max(known.age ?? 0, trunkAge);
     known.condition = graver(known.condition, trunkCondition);
     known.anyLiveCordon ||= condition !== "dead";
     known.mayHaveCane ||= condition !== "dead" && canesNearHead !== 0;
   }
   return seen
-    .map(({ number, condition, anyLiveCordon, mayHaveCane }) => ({
+    .map(({ number, condition, anyLiveCordon, mayHaveCane, age }) => ({
       number,
       condition,
       live: condition === undefined ? anyLiveCordon : condition !== "dead",
       ...(anyLiveCordon && !mayHaveCane ? { noCane: true as const } : {}),
+      ...(age === undefined ? {} : { age }),
     }))
     .sort((first, second) => first.number - second.number);
 }

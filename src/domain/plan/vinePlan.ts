@@ -3,6 +3,7 @@ import { trunksOf, type Trunk } from "../choice/trunksOf";
 import { graver } from "../choice/trunkWorth";
 import type { CaneOrigin, VineDecision } from "../choice/vineDecision";
 import { cordonRenewal, type CordonRenewal, type RenewalTriggers } from "../renewal/cordonRenewal";
+import { dueTrunks, type DueTrunk } from "../renewal/dueTrunks";
 
 /** A cordon that stays, or that would stay if the person who looks agrees. */
 export interface PlannedKeep {
@@ -60,6 +61,8 @@ export interface VinePlan {
   readonly keeps: readonly PlannedKeep[];
   readonly canes: readonly PlannedCane[];
   readonly cuts: readonly PlannedCut[];
+  /** Trunks due by their age, oldest first: for each without a renewal a shoot or sucker is kept. Left out where there is none. */
+  readonly dueTrunks?: readonly DueTrunk[];
 }
 
 const ORDER: Readonly<Record<CutBackTo, number>> = { head: 0, trunk: 0, spur: 1, cane: 2 };
@@ -72,6 +75,8 @@ const ORDER: Readonly<Record<CutBackTo, number>> = { head: 0, trunk: 0, spur: 1,
  * that goes beside it, or else across it on the same trunk, is cut only as far as its first good cane. A trunk that is
  * neither dead nor diseased and loses all its cordons keeps a renewal spur at the head (Skinkis, Oregon State, How to
  * renew a grapevine cordon). A dead trunk comes out with the last of its cordons, unless a person has fixed one to stay.
+ *
+ * For a trunk that is due by its age a shoot low on it or a sucker is kept, which takes its place.
  *
  * Each cordon is taken off from its outer end towards the trunk, so that a cane nearer the head can still be laid where
  * a stretch turns out dead (common practice); cordons that are searched for a cane come last. Where canes near the head
@@ -128,7 +133,13 @@ export function vinePlan(
     const renewing = woodThatRenews(keep, wood);
     if (renewing) searched.set(renewing, [...(searched.get(renewing) ?? []), keep.cordon]);
   }
-  return { keeps, canes, cuts: cutsOf(wood, searched, spurred) };
+  const { due } = dueTrunks(vine, triggers.trunkAge ?? Infinity, triggers.trunksWanted ?? 2);
+  return {
+    keeps,
+    canes,
+    cuts: cutsOf(wood, searched, spurred),
+    ...(due.length > 0 ? { dueTrunks: due } : {}),
+  };
 }
 
 /** A candidate with what the decision and its trunk make of it. */

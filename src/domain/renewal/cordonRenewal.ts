@@ -13,6 +13,10 @@ export interface RenewalTriggers {
   readonly spurSpacing: Metres;
   /** Height above the cordon from which spurs are brought down again. */
   readonly spurHeight: Metres;
+  /** Age from which on a trunk is renewed by plan, in years; left out, none is. */
+  readonly trunkAge?: number;
+  /** Trunks that a vine should have; left out, two. */
+  readonly trunksWanted?: number;
 }
 
 /** What asks for a new cordon, in the words of Skinkis (Oregon State): dead areas, poor spur locations, too few spurs. */

@@ -6,7 +6,7 @@ const totalDiffers: FindingKind = { code: "totalDiffers", severity: "wrong", act
 const placesDiffer: FindingKind = { code: "placesDiffer", severity: "ask", action: "mendRegister" };
 
 /** Columns whose numbers are names and not added up. */
-const NEVER_ADDED = new Set(["row", "vine", "trunk", "year", "planted", "countedOn"]);
+const NEVER_ADDED = new Set(["row", "vine", "trunk", "year", "planted", "trunkYear", "countedOn"]);
 
 /** Total rows that differ from what stands above them, and vine places of a block that differ from its register. */
 export const TOTALS: Check = {

@@ -32,7 +32,6 @@ import { injuryOfBlocks, type InjuredBlock } from "../decide/plan/injuryOfBlocks
 import { plannedNodes } from "../decide/plan/plannedNodes";
 import { stayingCordons } from "../decide/stayingCordons";
 import { fixedCordons, type Stays } from "../season/fixedCordons";
-import { winterOf } from "../reading/serialDate";
 import { blockFigures, type BlockFigures } from "../season/blockFigures";
 import type { Season, SurveyTable } from "../season/season";
 import { ownHarvests, type OwnHarvests } from "../../domain/outlook/ownHarvests";
@@ -41,6 +40,7 @@ import { PUBLISHED_MULTIPLIER } from "./farmFigures";
 import { isSameFigure } from "../settings/setting";
 import type { SettingValues } from "../settings/settings";
 import { FROST_COUNTS } from "../sheets/sheets";
+import { winterOfSeason } from "../season/winterOfSeason";
 import { NO_WORD } from "../sheets/words";
 import { choiceId, NO_PLACE, placeKey, placeOf } from "../season/vinePlaces";
 
@@ -682,26 +682,6 @@ function harvestsBefore(season: Season, before: number): Map<number, { year: num
   return new Map(
     [...sums].map(([block, years]) => [block, [...years].map(([year, sum]) => ({ year, picked: sum }))]),
   );
-}
-
-/** The season of the latest count; without a date the year after the last harvest, or the first year with one begun. */
-export function winterOfSeason(season: Season): number {
-  let latest = 0;
-  for (const id of ["cordons", "vines", "budCuts"] as const)
-    for (const table of season.tables(id))
-      for (const day of table.column("countedOn")?.usable ?? []) if (day > latest) latest = day;
-  if (latest > 0) return winterOf(latest);
-  let begun = 0;
-  let picked = 0;
-  for (const table of season.tables("harvest")) {
-    const years = table.column("year")?.usable ?? new Float64Array(0);
-    const weights = table.column("picked")?.usable;
-    years.forEach((year, index) => {
-      if (weights && weights[index] >= 0) picked = Math.max(picked, year || 0);
-      else begun = Math.max(begun, year || 0);
-    });
-  }
-  return Math.max(begun, picked > 0 ? picked + 1 : 0);
 }
 
 function targetCrop(

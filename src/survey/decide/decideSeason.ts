@@ -33,7 +33,7 @@ function answered(vine: SurveyVine, rules: ChoiceRules, renewal: RenewalRules): 
     ...vine,
     decision,
     plan: vinePlan(vine.toDecide, decision, renewal.triggers),
-    renewsTrunk: hasTrunkToRenew(vine.toDecide, renewal.trunksWanted),
+    renewsTrunk: hasTrunkToRenew(vine.toDecide, renewal),
   };
 }
 

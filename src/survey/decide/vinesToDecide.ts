@@ -9,6 +9,7 @@ import type { SettingValues } from "../settings/settings";
 import { cellName } from "../sheets/cellName";
 import type { Season, SurveyColumn, SurveyTable } from "../season/season";
 import type { RowFault } from "../season/usedRows";
+import { winterOfSeason } from "../season/winterOfSeason";
 import { sideOfVine } from "../season/sideOfVine";
 import type { VinePlaces } from "../season/vinePlaces";
 import { choiceId, NO_PLACE, placeOf } from "../season/vinePlaces";
@@ -34,6 +35,7 @@ export interface SurveyVine {
  */
 export function vinesToDecide(season: Season): SurveyVine[] {
   const places = season.places;
+  const winter = winterOfSeason(season);
   const byVine = new Map<number, { table: SurveyTable; index: number }[]>();
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
@@ -53,7 +55,7 @@ export function vinesToDecide(season: Season): SurveyVine[] {
   const readerOf = (table: SurveyTable) => {
     const known = readers.get(table);
     if (known) return known;
-    const made = candidateReader(table, season.settings);
+    const made = candidateReader(table, season.settings, winter);
     readers.set(table, made);
     return made;
   };
@@ -115,10 +117,15 @@ const COUNTS = [
   "spursUp",
 ] as const;
 
-/** Reads the candidate in a row of a Cordons table; cells that are blank or cannot be used are left out. */
+/**
+ * Reads the candidate in a row of a Cordons table; cells that are blank or cannot be used are left out.
+ *
+ * @param winter year in which the winter of the counts ends, from which a trunk's age is known; 0 where no date tells
+ */
 export function candidateReader(
   table: SurveyTable,
   settings: SettingValues,
+  winter = 0,
 ): (index: number) => CandidateCordon {
   const columns = {
     side: table.column("side"),
@@ -129,6 +136,7 @@ export function candidateReader(
     spurHeight: table.column("spurHeight"),
     condition: table.column("condition"),
     trunkCondition: table.column("trunkCondition"),
+    trunkYear: table.column("trunkYear"),
     fixedChoice: table.column("fixedChoice"),
   };
   const counts = COUNTS.map((id) => [id, table.column(id)] as const);
@@ -140,6 +148,7 @@ export function candidateReader(
     const trunkCondition = word(columns.trunkCondition);
     const fixedChoice = word(columns.fixedChoice);
     const trunk = numberAt(columns.trunk, index);
+    const trunkYear = numberAt(columns.trunkYear, index);
     const length = numberAt(columns.length, index);
     const diameter = numberAt(columns.diameter, index);
     const spurHeight = numberAt(columns.spurHeight, index);
@@ -159,6 +168,7 @@ export function candidateReader(
       ...(spurHeight === undefined ? {} : { spurHeight: metres(spurHeight) }),
       ...(condition ? { condition: condition as Condition } : {}),
       ...(trunkCondition ? { trunkCondition: trunkCondition as Condition } : {}),
+      ...(trunkYear === undefined || trunkYear > winter ? {} : { trunkAge: winter - trunkYear }),
       ...(fixedChoice && fixedChoice !== "recount" ? { fixedChoice: fixedChoice as FixedChoice } : {}),
     };
   };

@@ -36,6 +36,7 @@ const VALUES = new Set([
   "condition",
   "trunk",
   "trunkCondition",
+  "trunkYear",
 ]);
 
 /** Candidates that stand side by side in a line of heads: "L1 spurs", "L1 gap", "R1 spurs"; none where there are no two. */

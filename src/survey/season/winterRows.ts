@@ -4,7 +4,7 @@ import { LANGUAGES, type Language } from "../../texts/language";
 import { WINTER_HEADERS } from "../../texts/season";
 import type { CellValue } from "../sheets/cell";
 import { plainHeader } from "../sheets/column";
-import { winterOfSeason } from "../crop/outlookInputs";
+import { winterOfSeason } from "./winterOfSeason";
 import { fixedCordons, type Stays } from "./fixedCordons";
 import { countsOfCordons } from "./gapsOfSeason";
 import type { Season } from "./season";

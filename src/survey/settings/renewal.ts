@@ -14,6 +14,14 @@ export const RENEWAL_SETTINGS = {
     [1, 6],
     MEANINGS.trunksWantedOnAVine,
   ),
+  trunkAgeThatRenews: figure(
+    "Trunk age that renews",
+    10,
+    "years",
+    "msu2002",
+    [1, 100],
+    MEANINGS.trunkAgeThatRenews,
+  ),
   emptyShareThatRenewsACordon: share(
     "Empty share that renews a cordon",
     0.33,

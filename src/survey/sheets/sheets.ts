@@ -398,6 +398,25 @@ const cordons: SheetShape = {
       most: 1,
       width: 12,
     },
+    {
+      id: "trunkYear",
+      kind: "year",
+      ...WORDS.cordons.trunkYear,
+      also: [
+        "year of trunk",
+        "trunk laid up",
+        "trunk since",
+        "trunk trained",
+        "tronco desde",
+        "año de formación del tronco",
+        "tronc depuis",
+        "année de formation du tronc",
+      ],
+      required: false,
+      least: 1850,
+      most: 2100,
+      width: 11,
+    },
   ],
 };
 

@@ -177,6 +177,8 @@ export const en = {
     },
     renewal: {
       trunksWantedOnAVine: "Live trunks a vine should have: normally 2, up to 4 for very tender cultivars.",
+      trunkAgeThatRenews:
+        "From this age on a trunk is renewed by plan: every 10 to 12 years even under the best conditions, often sooner.",
       emptyShareThatRenewsACordon:
         "From this share of places without a live spur on, a cordon is to be renewed. One dead stretch of that share makes a cordon worth no more than a new cane. No source gives a share: Oregon State names yield decline, dead areas, poor spur locations and too few spurs.",
       badlyPlacedShareThatRenewsACordon:
@@ -277,6 +279,10 @@ export const en = {
       trunkCondition: {
         header: "Trunk condition",
         help: "Condition of the trunk that the cordon comes from; leave it blank where nobody looked.",
+      },
+      trunkYear: {
+        header: "Trunk year",
+        help: "Year in which the trunk that the cordon comes from was laid up; leave it blank where nobody knows.",
       },
       fixedChoice: {
         header: "Fixed choice",
@@ -491,6 +497,8 @@ export const en = {
       surplus: "✂ {spurs}",
       surplusRule: "✂ 4 under nodes: cut off so many of the worst placed spurs.",
       bringUp: "new trunks: {trunks}",
+      trunkDue: "T{trunk} old ({age} y): keep a sucker",
+      trunkOut: "T{trunk} old ({age} y): out once its renewal is 2-3 y",
       replace: "renew {cordon}",
       extend: "extend {cordon} {length}",
       layOver: "{cordon}: cane over gap after {from}",
@@ -577,6 +585,8 @@ export const en = {
     gantt: "Calendar of the passes, one bar each from its first to its last day.",
     renewal: "Trunks to renew",
     renewalNone: "No vine needs a new trunk.",
+    trunksDue:
+      "Trunks due by their age: {now} this winter, {nextWinter} next winter; live trunks without a year: {withoutYear}.",
     renewalSum: "{vines} vines need a new trunk, most urgent first. Live trunks not counted on {notCounted}.",
     forecast: "Five winters ahead",
     forecastNote:
@@ -2060,6 +2070,9 @@ export const en = {
       hurtTrunk:
         "Live trunks: {live}; hurt: trunk {replace}. Bring up {bringUp} and take the hurt one out once the new one stands.",
       belowWanted: "{live} live trunks, {wanted} wanted: bring up {bringUp} from suckers.",
+      due: "Trunk {trunk} has stood {age} {age:year|years}: keep a shoot low on it or a sucker in its place, and take it out when that is 2 to 3 years old.",
+      dueStands:
+        "Trunk {trunk} has stood {age} {age:year|years} and a younger one stands in its place: take it out once that is 2 to 3 years old.",
       none: "Enough trunks.",
       takeOut: "Take out dead trunk {takeOut}.",
     },

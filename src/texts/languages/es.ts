@@ -182,6 +182,8 @@ export const es: Texts = {
     renewal: {
       trunksWantedOnAVine:
         "Troncos vivos que una planta debería tener: normalmente 2, hasta 4 en variedades muy sensibles.",
+      trunkAgeThatRenews:
+        "Desde esta edad un tronco se renueva según plan: cada 10 a 12 años aun en las mejores condiciones, a menudo antes.",
       emptyShareThatRenewsACordon:
         "Desde esta parte de lugares sin pitón vivo, el cordón se renueva. Un solo tramo muerto de esa parte hace que el cordón no valga más que un sarmiento nuevo. Ninguna fuente da una cifra: Oregon State nombra menos cosecha, zonas muertas, pitones mal ubicados y pocos pitones.",
       badlyPlacedShareThatRenewsACordon:
@@ -283,6 +285,10 @@ export const es: Texts = {
       trunkCondition: {
         header: "Estado del tronco",
         help: "Estado del tronco del que sale el cordón; en blanco si nadie lo miró.",
+      },
+      trunkYear: {
+        header: "Año del tronco",
+        help: "Año en que se formó el tronco del que sale el cordón; en blanco si nadie lo sabe.",
       },
       fixedChoice: {
         header: "Decisión fija",
@@ -492,6 +498,8 @@ export const es: Texts = {
       surplus: "✂ {spurs}",
       surplusRule: "✂ 4 bajo yemas: quitar tantos de los pitones peor ubicados.",
       bringUp: "troncos nuevos: {trunks}",
+      trunkDue: "T{trunk} viejo ({age} a): deje un chupón",
+      trunkOut: "T{trunk} viejo ({age} a): fuera cuando su relevo tenga 2-3 a",
       replace: "renovar {cordon}",
       extend: "alargar {cordon} {length}",
       layOver: "{cordon}: sarmiento sobre hueco tras {from}",
@@ -578,6 +586,8 @@ export const es: Texts = {
     gantt: "Calendario de las pasadas, una barra por cada una de su primer a su último día.",
     renewal: "Troncos por renovar",
     renewalNone: "Ninguna planta necesita un tronco nuevo.",
+    trunksDue:
+      "Troncos que toca renovar por su edad: {now} este invierno, {nextWinter} el próximo; troncos vivos sin año: {withoutYear}.",
     renewalSum:
       "{vines} plantas necesitan un tronco nuevo, las más urgentes primero. Sin troncos contados en {notCounted}.",
     forecast: "Cinco inviernos adelante",
@@ -2095,6 +2105,9 @@ export const es: Texts = {
       hurtTrunk:
         "Troncos vivos: {live}; dañado: tronco {replace}. Criar {bringUp} y sacar el dañado cuando el nuevo esté.",
       belowWanted: "{live} troncos vivos, {wanted} deseados: criar {bringUp} de chupones.",
+      due: "El tronco {trunk} lleva {age} {age:año|años}: deje un brote bajo en él o un chupón en su lugar, y quítelo cuando este tenga de 2 a 3 años.",
+      dueStands:
+        "El tronco {trunk} lleva {age} {age:año|años} y uno más joven está en su lugar: quítelo cuando este tenga de 2 a 3 años.",
       none: "Troncos suficientes.",
       takeOut: "Sacar el tronco muerto {takeOut}.",
     },

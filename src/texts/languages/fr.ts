@@ -185,6 +185,8 @@ export const fr: Texts = {
     renewal: {
       trunksWantedOnAVine:
         "Troncs vivants qu'un cep devrait avoir : normalement 2, jusqu'à 4 pour les cépages très sensibles.",
+      trunkAgeThatRenews:
+        "À partir de cet âge un tronc est renouvelé par plan : tous les 10 à 12 ans même dans les meilleures conditions, souvent plus tôt.",
       emptyShareThatRenewsACordon:
         "Dès cette part de places sans courson vivant, le cordon est à renouveler. Une seule suite morte de cette part, et le cordon ne vaut pas plus qu'un nouveau sarment. Aucune source ne donne de part : Oregon State cite baisse de récolte, zones mortes, coursons mal placés et trop peu de coursons.",
       badlyPlacedShareThatRenewsACordon:
@@ -289,6 +291,10 @@ export const fr: Texts = {
       trunkCondition: {
         header: "État du tronc",
         help: "État du tronc d'où part le cordon ; laisser vide si personne n'a regardé.",
+      },
+      trunkYear: {
+        header: "Année du tronc",
+        help: "Année où le tronc dont part le cordon a été monté ; à laisser vide si personne ne la connaît.",
       },
       fixedChoice: {
         header: "Choix fixé",
@@ -494,6 +500,8 @@ export const fr: Texts = {
       surplus: "✂ {spurs}",
       surplusRule: "✂ 4 sous les yeux : ôter autant des coursons les plus mal placés.",
       bringUp: "nouveaux troncs : {trunks}",
+      trunkDue: "T{trunk} vieux ({age} a) : gardez un gourmand",
+      trunkOut: "T{trunk} vieux ({age} a) : à enlever quand son remplaçant a 2-3 a",
       replace: "renouveler {cordon}",
       extend: "allonger {cordon} {length}",
       layOver: "{cordon} : sarment sur le vide après {from}",
@@ -580,6 +588,8 @@ export const fr: Texts = {
     gantt: "Calendrier des passages, une barre chacun de son premier à son dernier jour.",
     renewal: "Troncs à renouveler",
     renewalNone: "Aucun cep n'a besoin d'un nouveau tronc.",
+    trunksDue:
+      "Troncs à renouveler selon leur âge : {now} cet hiver, {nextWinter} l'hiver prochain ; troncs vivants sans année : {withoutYear}.",
     renewalSum:
       "{vines} ceps ont besoin d'un nouveau tronc, les plus urgents d'abord. Troncs non comptés sur {notCounted}.",
     forecast: "Cinq hivers à venir",
@@ -2120,6 +2130,9 @@ export const fr: Texts = {
       hurtTrunk:
         "Troncs vivants : {live} ; touché : tronc {replace}. En élever {bringUp} et enlever le touché quand le nouveau tient.",
       belowWanted: "{live} troncs vivants, {wanted} voulus : en élever {bringUp} de gourmands.",
+      due: "Le tronc {trunk} est là depuis {age} {age:an|ans} : gardez une pousse basse sur lui ou un gourmand à sa place, et enlevez-le quand celle-ci a 2 à 3 ans.",
+      dueStands:
+        "Le tronc {trunk} est là depuis {age} {age:an|ans} et un plus jeune est à sa place : enlevez-le quand celui-ci a 2 à 3 ans.",
       none: "Assez de troncs.",
       takeOut: "Enlever le tronc mort {takeOut}.",
     },

@@ -233,6 +233,7 @@ const seen = fc.record(
     gapFrom: fc.integer({ min: 0, max: 10 }),
     canesNearHead: fc.integer({ min: 0, max: 2 }),
     spurHeight: fc.double({ min: 0, max: 0.3, noNaN: true }).map(metres),
+    trunkAge: fc.integer({ min: 0, max: 15 }),
   },
   { requiredKeys: [] },
 );
@@ -247,6 +248,7 @@ describe("on 10,000 random vines", () => {
     let laidOver = 0;
     let alternatives = 0;
     let alternativesCut = 0;
+    let due = 0;
     fc.assert(
       fc.property(
         fc.oneof(vineOf(fullCandidate, 3), vineOf(anyCandidate, 3)),
@@ -324,6 +326,14 @@ describe("on 10,000 random vines", () => {
             const left = own.map((one) => cutOf(one.side, one.cordon)?.backTo);
             expect(left.some((backTo) => backTo === "spur" || backTo === "cane")).toBe(true);
           }
+          const old = trunks.filter(
+            ({ live, condition, age }) =>
+              live && condition !== "injured" && condition !== "diseased" && age !== undefined && age >= 10,
+          );
+          due += old.length;
+          expect((plan.dueTrunks ?? []).map(({ trunk }) => trunk).sort()).toEqual(
+            old.map(({ number }) => number).sort(),
+          );
           for (const keep of plan.keeps) {
             if (keep.renewal.action === "layOver") {
               laidOver++;
@@ -355,6 +365,7 @@ describe("on 10,000 random vines", () => {
       [laidOver, 0.01],
       [alternatives, 0.01],
       [alternativesCut, 0.001],
+      [due, 0.1],
     ] as const)
       expect(seen / vines).toBeGreaterThan(least);
   });

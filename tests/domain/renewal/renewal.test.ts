@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { cordonRenewal } from "../../../src/domain/renewal/cordonRenewal";
 import { caneToLay } from "../../../src/domain/renewal/caneToLay";
 import { renewalForecast } from "../../../src/domain/renewal/renewalForecast";
+import { dueTrunks } from "../../../src/domain/renewal/dueTrunks";
 import { trunkRenewal, type VineTrunks } from "../../../src/domain/renewal/trunkRenewal";
 import { metres } from "../../../src/domain/units";
 // eslint-disable-next-line @typescript-eslint/no-require-imports
@@ -71,6 +72,88 @@ describe("trunks to renew", () => {
       replace: "replace" in row ? row.replace : [],
       takeOut: "takeOut" in row ? row.takeOut : [],
     });
+  });
+
+  test.each([
+    {
+      why: "two trunks wanted, the old one does not count: one is brought up in its place",
+      vine: {
+        liveTrunks: 2,
+        candidates: [
+          { trunk: 1, trunkAge: 11 },
+          { trunk: 2, trunkAge: 4 },
+        ],
+      },
+      due: [{ trunk: 1, age: 11 }],
+      bringUp: 1,
+      urgency: "trunkDue",
+    },
+    {
+      why: "the younger of two trunks is 9 years old: due next winter only, and by no other reason",
+      vine: {
+        liveTrunks: 2,
+        candidates: [
+          { trunk: 1, trunkAge: 9 },
+          { trunk: 2, trunkAge: 4 },
+        ],
+      },
+      due: undefined,
+      bringUp: 0,
+      urgency: "none",
+    },
+    {
+      why: "of three trunks two are younger, as many as wanted: the renewal of the old one stands",
+      vine: { liveTrunks: 3, candidates: [{ trunk: 1, trunkAge: 12 }] },
+      due: [{ trunk: 1, age: 12, renewalStands: true }],
+      bringUp: 0,
+      urgency: "trunkDue",
+    },
+    {
+      why: "three trunks, two old: one younger stands, so one more is brought up, and the oldest may go first",
+      vine: {
+        liveTrunks: 3,
+        candidates: [
+          { trunk: 1, trunkAge: 10 },
+          { trunk: 2, trunkAge: 14 },
+        ],
+      },
+      due: [
+        { trunk: 2, age: 14, renewalStands: true },
+        { trunk: 1, age: 10 },
+      ],
+      bringUp: 1,
+      urgency: "trunkDue",
+    },
+    {
+      why: "a hurt trunk is replaced because it is hurt, not because it is old: 2 - (2 - 1) = 1",
+      vine: {
+        liveTrunks: 2,
+        candidates: [{ trunk: 1, trunkAge: 20, trunkCondition: "injured" }, { trunk: 2 }],
+      },
+      due: undefined,
+      bringUp: 1,
+      urgency: "hurtTrunk",
+    },
+  ] as const)("$why", ({ vine, due, bringUp, urgency }) => {
+    const candidates = vine.candidates.map((one, at) => ({ side: "left", cordon: "ABC"[at], ...one }));
+    const byAge = dueTrunks({ ...vine, candidates }, 10, 2);
+    expect(byAge.due).toEqual(due ?? []);
+    const noted = candidates.flatMap((one) =>
+      "trunkCondition" in one ? [{ number: one.trunk, condition: one.trunkCondition }] : [],
+    );
+    const renewal = trunkRenewal({ liveTrunks: vine.liveTrunks, noted, due: byAge.due }, 2);
+    expect([renewal.due, renewal.bringUp, renewal.urgency]).toEqual([due, bringUp, urgency]);
+  });
+
+  test("two rows that give one trunk different years: the older holds, so that it is not renewed too late", () => {
+    const row = { side: "left", cordon: "A", trunk: 1 };
+    const vine = {
+      candidates: [
+        { ...row, trunkAge: 8 },
+        { ...row, side: "right", trunkAge: 10 },
+      ],
+    };
+    expect(dueTrunks(vine, 10, 1).due).toEqual([{ trunk: 1, age: 10 }]);
   });
 
   test("impossible numbers are refused", () => {

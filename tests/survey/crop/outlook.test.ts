@@ -11,7 +11,8 @@ import { disagreementSentence, ownHarvestsSentence } from "../../../src/survey/c
 import { crewCards } from "../../../src/survey/decide/cards/crewCards";
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
 import { farmFigures } from "../../../src/survey/crop/farmFigures";
-import { outlookInputs, winterOfSeason } from "../../../src/survey/crop/outlookInputs";
+import { outlookInputs } from "../../../src/survey/crop/outlookInputs";
+import { winterOfSeason } from "../../../src/survey/season/winterOfSeason";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import {
   blockLoss,

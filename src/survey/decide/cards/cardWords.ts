@@ -120,6 +120,8 @@ function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): 
       notes.push(say(CARD_TEXTS[code], language, facts));
   if (vine.trunksToBringUp > 0)
     notes.push(say(CARD_TEXTS.bringUp, language, { trunks: vine.trunksToBringUp }));
+  for (const { trunk, age, renewalStands } of vine.dueTrunks ?? [])
+    notes.push(say(CARD_TEXTS[renewalStands ? "trunkOut" : "trunkDue"], language, { trunk, age }));
   for (const { cordon, ask, renewal } of vine.keeps) {
     if (ask) continue;
     const { toExtend, gap } = renewal;

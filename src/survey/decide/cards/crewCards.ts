@@ -1,5 +1,5 @@
 import type { VineNote } from "../../../domain/choice/vineDecision";
-import type { PlannedCane, PlannedCut, PlannedKeep } from "../../../domain/plan/vinePlan";
+import type { PlannedCane, PlannedCut, PlannedKeep, VinePlan } from "../../../domain/plan/vinePlan";
 import type { NodePlan } from "../../../domain/plan/nodePlan";
 import type { DecidedVine } from "../decideSeason";
 import { trunksToRenew } from "../renewal/trunksToRenew";
@@ -18,6 +18,7 @@ export interface CardVine {
   readonly nodes?: NodePlan;
   /** Left out for a vine that is decided: its counts are to be made again, or were never made. */
   readonly toCount?: "recount" | "toCount";
+  readonly dueTrunks?: VinePlan["dueTrunks"];
   readonly trunksToBringUp: number;
   readonly deadTrunks: readonly number[];
   readonly notes: readonly VineNote[];

@@ -4,7 +4,7 @@ import type { SettingValues } from "../../settings/settings";
 /** The figures of renewal as the Settings sheet has them. */
 export interface RenewalRules {
   readonly trunksWanted: number;
-  readonly triggers: RenewalTriggers;
+  readonly triggers: RenewalTriggers & { readonly trunkAge: number; readonly trunksWanted: number };
   /** Share of a cane that is thick enough to lay. */
   readonly thickShare: number;
   readonly yearlyLoss: number;
@@ -18,13 +18,16 @@ export interface RenewalRules {
  * renewalRules(defaultSettings()).trunksWanted // 2
  */
 export function renewalRules(settings: SettingValues): RenewalRules {
+  const trunksWanted = Math.round(settings.trunksWantedOnAVine);
   return {
-    trunksWanted: Math.round(settings.trunksWantedOnAVine),
+    trunksWanted,
     triggers: {
+      trunksWanted,
       emptyShare: settings.emptyShareThatRenewsACordon,
       badlyPlacedShare: settings.badlyPlacedShareThatRenewsACordon,
       spurSpacing: settings.spurSpacing,
       spurHeight: settings.spurHeightThatLowers,
+      trunkAge: settings.trunkAgeThatRenews,
     },
     thickShare: settings.thickShareOfANewCane,
     yearlyLoss: settings.trunksLostAYear,

@@ -1,6 +1,7 @@
 import type { CaneToLay } from "../../../domain/renewal/caneToLay";
 import { renewalWork, type CordonRenewal } from "../../../domain/renewal/cordonRenewal";
 import type { VinePlan } from "../../../domain/plan/vinePlan";
+import type { DueTrunk } from "../../../domain/renewal/dueTrunks";
 import type { TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
 import type { Metres, UnitSystem } from "../../../domain/units";
 import { say, type Language } from "../../../texts/language";
@@ -25,10 +26,25 @@ export function trunkRenewalSentence(
   wanted: number,
   language: Language,
 ): string {
-  const facts = { ...renewal, live: liveTrunks, wanted };
-  const sentences = [say(TRUNK_RENEWAL[renewal.urgency], language, facts)];
+  const { due = [], ...trunks } = renewal;
+  const facts = { ...trunks, live: liveTrunks, wanted };
+  const urgency =
+    renewal.urgency === "trunkDue" ? [] : [say(TRUNK_RENEWAL[renewal.urgency], language, facts)];
+  const sentences = [...urgency, ...dueSentences(due, language)];
   if (renewal.takeOut.length > 0) sentences.push(say(TRUNK_RENEWAL.takeOut, language, facts));
   return sentences.join(" ");
+}
+
+/**
+ * What is kept for each trunk that is due by its age.
+ *
+ * @example
+ * dueSentences([{ trunk: 2, age: 11 }], "en") // ["Trunk 2 has stood 11 years: keep a shoot low on it or a sucker in its place, and take it out when that is 2 to 3 years old."]
+ */
+export function dueSentences(due: readonly DueTrunk[], language: Language): string[] {
+  return due.map(({ trunk, age, renewalStands }) =>
+    say(TRUNK_RENEWAL[renewalStands ? "dueStands" : "due"], language, { trunk, age }),
+  );
 }
 
 /**
@@ -60,15 +76,17 @@ export function cordonRenewalSentences(
 }
 
 /**
- * What each cordon that stays needs, and for one that a person is asked about the count that would tell.
+ * What each cordon that stays needs, for one that a person is asked about the count that would tell, and what is kept
+ * for a trunk that is due by its age.
  */
 export function renewalSentences(plan: VinePlan, language: Language, unitSystem: UnitSystem): string[] {
-  return plan.keeps.flatMap(({ ask, cordon, renewal }) => {
+  const cordons = plan.keeps.flatMap(({ ask, cordon, renewal }) => {
     if (!ask) return cordonRenewalSentences(renewal, cordon, language, unitSystem);
     return renewal.wanted.includes("gapFrom")
       ? [say(CORDON_RENEWAL.wantedToKeep, language, { cordon, count: RENEWAL_COUNTS.gapFrom[language] })]
       : [];
   });
+  return [...cordons, ...dueSentences(plan.dueTrunks ?? [], language)];
 }
 
 /**

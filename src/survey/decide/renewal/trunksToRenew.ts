@@ -1,7 +1,13 @@
-import { renewalRules } from "./renewalRules";
+import { renewalRules, type RenewalRules } from "./renewalRules";
 import type { Condition, VineToDecide } from "../../../domain/choice/candidateCordon";
 import { trunksOf } from "../../../domain/choice/trunksOf";
-import { trunkRenewal, URGENCIES, type TrunkRenewal } from "../../../domain/renewal/trunkRenewal";
+import { dueTrunks } from "../../../domain/renewal/dueTrunks";
+import {
+  trunkRenewal,
+  URGENCIES,
+  type TrunkRenewal,
+  type VineTrunks,
+} from "../../../domain/renewal/trunkRenewal";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { vinesToDecide, type SurveyVine } from "../vinesToDecide";
@@ -23,11 +29,21 @@ export interface TrunksToRenew {
   readonly notCounted: number;
   /** Vines of the register whose live trunks were counted, by that number; missing vines are not among them. */
   readonly byLiveTrunks: readonly number[];
+  /** Trunks by their age over all vines that have cordons; undefined where no trunk's year is written. */
+  readonly byAge: TrunksDue | undefined;
+}
+
+/** How many trunks are renewed by plan. */
+export interface TrunksDue {
+  readonly now: number;
+  readonly nextWinter: number;
+  /** Live and unhurt trunks whose year was not written down. */
+  readonly withoutYear: number;
 }
 
 /**
- * The trunks to renew this winter over the whole survey: live trunks from the Vines sheets, their condition from the
- * Cordons sheets. Vines that are missing are passed over.
+ * The trunks to renew this winter over the whole survey: live trunks from the Vines sheets, their condition and the year
+ * in which they were laid up from the Cordons sheets. Vines that are missing are passed over.
  *
  * @param counted the vines that have cordons, where they were read already
  */
@@ -35,9 +51,11 @@ export function trunksToRenew(
   season: Season,
   counted: readonly SurveyVine[] = vinesToDecide(season),
 ): TrunksToRenew {
-  const wanted = renewalRules(season.settings).trunksWanted;
+  const { trunksWanted: wanted, triggers } = renewalRules(season.settings);
   const places = season.places;
-  const noted = notedTrunks(counted);
+  const known = new Map(
+    counted.map(({ block, row, vine, toDecide }) => [placeName(block, row, vine), toDecide]),
+  );
   const vines: VineToRenew[] = [];
   const byLiveTrunks: number[] = [];
   let notCounted = 0;
@@ -52,34 +70,62 @@ export function trunksToRenew(
     byLiveTrunks[liveTrunks]++;
     const { block, row, vine } = placeOf(key);
     const name = season.words.wordOf(block);
-    const renewal = trunkRenewal({ liveTrunks, noted: noted.get(placeName(name, row, vine)) ?? [] }, wanted);
+    const onVine = trunksOn(
+      { candidates: [], ...known.get(placeName(name, row, vine)), liveTrunks },
+      triggers,
+    );
+    const renewal = trunkRenewal({ liveTrunks, ...onVine }, wanted);
     if (callsForWork(renewal)) vines.push({ block: name, row, vine, liveTrunks, renewal });
   }
   const order = ({ renewal }: VineToRenew) => URGENCIES.indexOf(renewal.urgency);
-  return { vines: vines.sort((first, second) => order(first) - order(second)), notCounted, byLiveTrunks };
+  return {
+    vines: vines.sort((first, second) => order(first) - order(second)),
+    notCounted,
+    byLiveTrunks,
+    byAge: trunksDue([...known.values()], triggers),
+  };
+}
+
+function trunksDue(
+  vines: readonly VineToDecide[],
+  { trunkAge, trunksWanted }: RenewalRules["triggers"],
+): TrunksDue | undefined {
+  const standing = vines.filter(({ status }) => status !== "missing");
+  if (!standing.some(({ candidates }) => candidates.some(({ trunkAge }) => trunkAge !== undefined)))
+    return undefined;
+  let [now, nextWinter, withoutYear] = [0, 0, 0];
+  for (const vine of standing) {
+    const aged = dueTrunks(vine, trunkAge, trunksWanted);
+    now += aged.due.length;
+    nextWinter += aged.next.length;
+    withoutYear += aged.withoutYear;
+  }
+  return { now, nextWinter, withoutYear };
 }
 
 /** True for a vine that has a trunk to bring up, to replace or to take out. */
-export function hasTrunkToRenew({ status, ...vine }: VineToDecide, wanted: number): boolean {
-  const { liveTrunks } = vine;
+export function hasTrunkToRenew(vine: VineToDecide, { trunksWanted, triggers }: RenewalRules): boolean {
+  const { status, liveTrunks } = vine;
   if (status === "missing" || liveTrunks === undefined) return false;
-  return callsForWork(trunkRenewal({ liveTrunks, noted: notedOn(vine) }, wanted));
+  return callsForWork(trunkRenewal({ liveTrunks, ...trunksOn(vine, triggers) }, trunksWanted));
 }
 
 function callsForWork({ urgency, takeOut }: TrunkRenewal): boolean {
   return urgency !== "none" || takeOut.length > 0;
 }
 
-function notedOn(vine: Pick<VineToDecide, "candidates">): { number: number; condition: Condition }[] {
-  return trunksOf(vine).flatMap(({ number, condition }) => (condition ? [{ number, condition }] : []));
+function trunksOn(
+  vine: Pick<VineToDecide, "candidates" | "liveTrunks">,
+  { trunkAge, trunksWanted }: RenewalRules["triggers"],
+): Pick<VineTrunks, "noted" | "due"> {
+  return {
+    noted: trunksOf(vine).flatMap(({ number, condition }): { number: number; condition: Condition }[] =>
+      condition ? [{ number, condition }] : [],
+    ),
+    due: dueTrunks(vine, trunkAge, trunksWanted).due,
+  };
 }
 
 function placeName(block: string, row: number, vine: number): string {
   return `${row} ${vine} ${block}`;
-}
-
-function notedTrunks(vines: readonly SurveyVine[]): Map<string, { number: number; condition: Condition }[]> {
-  return new Map(
-    vines.map(({ block, row, vine, toDecide }) => [placeName(block, row, vine), notedOn(toDecide)]),
-  );
 }
