@@ -17,7 +17,7 @@ import type { Season } from "../survey/season/season";
 import { withAccount } from "../workbook/results/withAccount";
 import { accountOf } from "./tellAccount";
 import { saysSomething } from "../survey/reading/readingAccount";
-import { rewriteOwnSheet } from "../workbook/actions/rewriteOwnSheet";
+import { writeAgain } from "../workbook/actions/writeAgain";
 import { keepAnswers } from "../workbook/actions/keepAnswers";
 import { answersOfOptions } from "./answersOfOptions";
 import { mendCells } from "../workbook/actions/mendCells";
@@ -73,15 +73,10 @@ export async function saveResult(
   const state = await readForChange(source, asRead);
   const now = new Date();
   try {
-    const { workbook, lost } = await withResult(basename(source), state.bytes, result, limits);
-    const tellLost = () => {
-      for (const [sheet, remarks] of lost)
-        terminal.tell(
-          say(RESULT_SHEET_TEXTS.remarksLost, terminal.language, { sheet, remarks: remarks.join("; ") }),
-        );
-    };
+    const { workbook, lost } = await withResult(basename(source), state.bytes, result, limits, terminal);
     const answers = await answersOfOptions(options, inputs);
-    if (saysSomething(answers)) await keepAnswers(workbook, answers, terminal.language);
+    if (saysSomething(answers)) lost.push(...(await keepAnswers(workbook, answers, terminal.language)).lost);
+    const tellLost = () => lost.forEach((sentence) => terminal.tell(sentence));
     if (options["in-place"]) {
       await keepFormer(workbook, state.bytes, now);
       tellInPlace(source, state, await saveInPlace(state, workbook.bytes(), now), terminal);
@@ -121,14 +116,12 @@ async function withResult(
   bytes: Uint8Array,
   { sheets, marks, mends = [] }: Result,
   limits: ReadLimits,
-): Promise<{ workbook: FileWorkbook; lost: ReadonlyMap<string, readonly string[]> }> {
+  { language }: Terminal,
+): Promise<{ workbook: FileWorkbook; lost: string[] }> {
   const workbook = await FileWorkbook.open(file, bytes, limits);
   await mendCells(workbook, mends);
-  const lost = new Map<string, readonly string[]>();
-  for (const content of sheets) {
-    const written = await rewriteOwnSheet(workbook, content);
-    if (written.lost.length > 0) lost.set(content.sheet, written.lost);
-  }
+  const lost: string[] = [];
+  for (const content of sheets) lost.push(...(await writeAgain(workbook, content, language)).lost);
   if (marks) await workbook.markCells(marks);
   return { workbook, lost };
 }

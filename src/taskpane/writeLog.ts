@@ -2,6 +2,7 @@ import { logRun } from "../workbook/actions/runLog";
 import { failureSentence } from "./failureSentence";
 import { remembered } from "./ownView";
 import type { Pane } from "./pane";
+import { tellLost } from "./tellLost";
 
 /**
  * Notes a run in the workbook's log, where that is switched on. The run itself is done by then, so a log that cannot
@@ -13,7 +14,8 @@ export async function writeLog(pane: Pane, what: string, result: string): Promis
   const at = Math.floor(Date.now() / 1000);
   try {
     const line = { at, who: remembered("name") || "–", what, result };
-    await logRun(pane.workbook, line, language, (seconds) => moment.format(seconds * 1000));
+    const logged = await logRun(pane.workbook, line, language, (seconds) => moment.format(seconds * 1000));
+    tellLost(pane, logged?.lost ?? []);
   } catch (failure) {
     const text = failureSentence(failure, language);
     if (text !== undefined) pane.change((state) => ({ ...state, message: { intent: "warning", text } }));

@@ -1,11 +1,12 @@
 import { CARE_TEXTS, CHECK_TEXTS } from "../texts/pane";
-import { RESULT_SHEET_TEXTS } from "../texts/resultSheets";
 import type { Text } from "../texts/language";
 import { ownSheetName } from "../workbook/actions/ownSheetName";
+import { writeAgain } from "../workbook/actions/writeAgain";
 import { withAccount } from "../workbook/results/withAccount";
 import type { OwnSheet } from "../workbook/surveyWorkbook";
 import { linesOfAccount } from "./linesOfAccount";
 import type { Pane } from "./pane";
+import { tellLost } from "./tellLost";
 import { writeLog } from "./writeLog";
 
 /**
@@ -15,12 +16,10 @@ import { writeLog } from "./writeLog";
  */
 export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Promise<void> {
   const sheet = await ownSheetName(pane.workbook, name, pane.state.language);
-  const { rewriteOwnSheet } = await import(
-    /* webpackChunkName: "rewrite" */ "../workbook/actions/rewriteOwnSheet"
-  );
-  const { charts, lost } = await rewriteOwnSheet(
+  const { charts, lost } = await writeAgain(
     pane.workbook,
     withAccount({ ...content, sheet }, linesOfAccount(pane)),
+    pane.state.language,
   );
   const rows = content.rows.length;
   const lacksChart = rows > 0 && charts < (content.charts?.length ?? 0);
@@ -28,13 +27,10 @@ export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Pr
     sheet,
     rows,
   });
-  const remarks = { sheet, remarks: lost.join("; ") };
-  if (lost.length > 0) pane.tell("warning", RESULT_SHEET_TEXTS.remarksLost, remarks);
+  tellLost(pane, lost);
   await writeLog(
     pane,
     pane.say(CARE_TEXTS.logWrite, { sheet }),
-    lost.length > 0
-      ? pane.say(RESULT_SHEET_TEXTS.remarksLost, remarks)
-      : pane.say(CHECK_TEXTS.sheetWritten, { sheet, rows }),
+    lost.length > 0 ? lost.join(" ") : pane.say(CHECK_TEXTS.sheetWritten, { sheet, rows }),
   );
 }

@@ -37,8 +37,37 @@ export interface OwnSheet {
   };
   /** Columns of the sheet that stands there, from A on, that are carried over: what stands in them is replaced. */
   readonly carriedColumns?: number;
+  /** Cells of the sheet that stands there whose notes, comments and looks are carried over. */
+  readonly carriedCells?: readonly CarriedCell[];
   /** Charts over the table, below it; a host without charts leaves them out. */
   readonly charts?: readonly OwnChart[];
+}
+
+/** A cell by row and column from 1. */
+export interface CellPlace {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What a person put on a cell of an own sheet beside its value. */
+export interface CellExtras extends CellPlace {
+  /** Its note and comments as a person reads them, with who wrote them; "" for none. */
+  readonly note: string;
+  /** Its number format; "General" for none. */
+  readonly format: string;
+  /** Letters, fill, lines and alignment that it was given, in one text; "" for those of a plain cell. */
+  readonly dress: string;
+}
+
+export interface CarriedCell {
+  /** Where it stands. */
+  readonly from: CellPlace;
+  /** Where it will stand. */
+  readonly to: CellPlace;
+  /** Whether its number format and its dress go along. */
+  readonly look: boolean;
+  /** Whether its note and comments go along. */
+  readonly note: boolean;
 }
 
 /**
@@ -60,6 +89,8 @@ export interface OwnChart {
 export interface OwnSheetWritten {
   /** Charts of it that stand on the sheet now: fewer than asked for where the host has none or refused one. */
   readonly charts: number;
+  /** Carried cells, as they stood, whose notes and comments could not be put back. */
+  readonly lostNotes?: readonly CellPlace[];
 }
 
 /** A PivotTable over the table of an own sheet; fields are named by their headers. */
@@ -111,6 +142,8 @@ export interface SurveyWorkbook {
   writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten>;
   /** True for a sheet that the add-in made. */
   isOwnSheet(sheet: string): Promise<boolean>;
+  /** What a person put on the cells of an own sheet beside their values; left out by a host that keeps values alone. */
+  cellExtras?(sheet: string): Promise<readonly CellExtras[]>;
   deleteOwnSheet(sheet: string): Promise<void>;
   /** Writes values (text as text) or formulas (a string that begins with "=" in `formulas`) into single cells. */
   writeCells(sheet: string, cells: readonly CellWrite[]): Promise<void>;

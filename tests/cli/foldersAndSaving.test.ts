@@ -18,6 +18,8 @@ import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { readForChange, saveInPlace, stampOf } from "../../src/workbook/file/saveFile";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { run } from "./testTerminal";
+import { cellName } from "../../src/workbook/address";
+import { withPersonsRemarks } from "../workbook/file/withPersonsRemarks";
 
 jest.setTimeout(120_000);
 
@@ -268,16 +270,24 @@ describe("what a person wrote beside findings", () => {
       { row: rowOf(2), column: code + 1, value: "noSuchCode" },
       { row: rowOf(2), column: vine + 1, value: 999 },
     ]);
-    writeFileSync(path, first.bytes());
+    const [kept, gone] = [`H${rowOf(1)}`, `H${rowOf(2)}`];
+    const remarks = { notes: { [kept]: "true", [gone]: "not true" }, yellow: [kept, gone] };
+    writeFileSync(path, withPersonsRemarks(first.bytes(), "xl/worksheets/cordonbook1.xml", remarks));
     const out = join(folder, file);
     const { told } = await run(["check", path, way, ...(way === "--out" ? [out] : [])]);
     expect(told).toContain("Not on the sheet Findings any more");
-    expect(told).toMatch(/: [A-Z]+\d+ Seen by: Ben\.$/m);
+    expect(told).toMatch(new RegExp(`: [A-Z]+\\d+ Seen by: Ben; ${gone} Cleo: not true\\.$`, "m"));
+    expect(told).toContain(`Colours and formats of ${gone} are not on the sheet Findings any more`);
     const again = await FileWorkbook.open(file, new Uint8Array(readFileSync(out)));
     const now = (await again.readSheet("Findings")).values;
     const at = now.findIndex((row) => row.includes("Kind"));
     const column = now[at].indexOf("Seen by");
     expect(column).toBe(width);
     expect(now.slice(at + 1).filter((row) => row[column] !== null)).toEqual([[...values[heads + 1], "Ana"]]);
+    const given = (await again.cellExtras("Findings")).filter(({ note, dress }) => note + dress !== "");
+    expect(given.map(({ row, column: at, note }) => [cellName(row, at), note])).toEqual([
+      ["A1", ""],
+      [kept, "Cleo: true"],
+    ]);
   });
 });

@@ -5,9 +5,11 @@ import { REPORT_PAGES, type ReportRow } from "../../workbook/excel/reportPages";
 import { excelReportSheet, excelReportText } from "../../workbook/results/excelReportSheet";
 import { CHECK_TEXTS } from "../../texts/pane";
 import { ownSheetName } from "../../workbook/actions/ownSheetName";
+import { writeAgain } from "../../workbook/actions/writeAgain";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { writtenDate } from "../writtenDate";
+import { tellLost } from "../tellLost";
 import { printed } from "./printed";
 
 const wait = (milliseconds: number) => new Promise<void>((done) => setTimeout(done, milliseconds));
@@ -44,8 +46,9 @@ export async function makeReport(
   });
   changePage(pane, "care", { report: { rows, text: excelReportText(content) } });
   const sheet = await ownSheetName(pane.workbook, TEXTS.sheet, language);
-  await pane.workbook.writeOwnSheet({ ...content, sheet });
+  const { lost } = await writeAgain(pane.workbook, { ...content, sheet }, language);
   pane.tell("success", CHECK_TEXTS.sheetWritten, { sheet, rows: rows.length });
+  tellLost(pane, lost);
 }
 
 /** Whether the person did what the page asks of them; ended with the report. */

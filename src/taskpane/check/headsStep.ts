@@ -11,6 +11,7 @@ import type { CheckState, HeadsStep } from "./checkState";
 import { lookForTables } from "./lookForTables";
 import { keepHeads } from "../../workbook/actions/keepAnswers";
 import { mappableColumns, openColumns, openUnits, proposeHeads, type OpenUnit } from "./ownHeads";
+import { tellLost } from "../tellLost";
 
 const SHAPES = Object.values(SHEETS).filter(({ id }) => id !== "settings");
 
@@ -168,8 +169,9 @@ async function leave(
   told: Pick<ReadingAnswers, "heads" | "units">,
   said: Text,
 ): Promise<void> {
-  const answered = await keepHeads(pane.workbook, sheet, told, pane.state.language);
+  const { before, lost } = await keepHeads(pane.workbook, sheet, told, pane.state.language);
   await lookForTables(pane, new AbortController().signal);
-  changePage(pane, "check", { heads: undefined, answered });
+  changePage(pane, "check", { heads: undefined, answered: before });
   pane.tell("success", said, { sheet });
+  tellLost(pane, lost);
 }

@@ -11,6 +11,7 @@ import { writeLog } from "../writeLog";
 import type { CheckState } from "./checkState";
 import { openHeads } from "./headsStep";
 import { lookForTables } from "./lookForTables";
+import { tellLost } from "../tellLost";
 
 /** Answers offered beside a question; of units the likely ones come first. */
 const OFFERED = 5;
@@ -95,17 +96,19 @@ function answerWords(pane: Pane, answers: ReadingAnswers): string {
 
 async function answer(pane: Pane, question: ReadingQuestion, answers: ReadingAnswers): Promise<void> {
   const { language } = pane.state;
-  const answered = await keepAnswers(pane.workbook, answers, language);
-  changePage(pane, "check", { answered });
+  const { before, lost } = await keepAnswers(pane.workbook, answers, language);
+  changePage(pane, "check", { answered: before });
   await pane.held.look();
   pane.tell("success", QUESTION_TEXTS.kept);
+  tellLost(pane, lost);
   await writeLog(pane, questionSentence(question, language), answerWords(pane, answers));
 }
 
 async function takeBack(pane: Pane, before: ReadingAnswers): Promise<void> {
-  await putAnswersBack(pane.workbook, before, pane.state.language);
+  const { lost } = await putAnswersBack(pane.workbook, before, pane.state.language);
   changePage(pane, "check", { answered: undefined });
   await pane.held.look();
   pane.tell("success", QUESTION_TEXTS.takenBack);
+  tellLost(pane, lost);
   await writeLog(pane, pane.say(QUESTION_TEXTS.takeBack), pane.say(CARE_TEXTS.undo));
 }

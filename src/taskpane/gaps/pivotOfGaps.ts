@@ -3,6 +3,7 @@ import { writeGapsPivot } from "../../workbook/actions/writeGapsPivot";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { Progress } from "../progress";
+import { tellLost } from "../tellLost";
 import { writeLog } from "../writeLog";
 import { writtenDate } from "../writtenDate";
 import { countedSeason } from "./countGaps";
@@ -14,13 +15,14 @@ export async function pivotOfGaps(pane: Pane, signal: AbortSignal): Promise<void
     const { language } = pane.state;
     const date = writtenDate(pane.today, language);
     const { season, counts } = await countedSeason(pane, signal, show);
-    const { how, sheet } = await writeGapsPivot(pane.workbook, season, counts, language, date);
+    const { how, sheet, lost } = await writeGapsPivot(pane.workbook, season, counts, language, date);
     const texts = {
       made: UPKEEP_TEXTS.pivotMade,
       refreshed: UPKEEP_TEXTS.pivotRefreshed,
       table: UPKEEP_TEXTS.pivotTable,
     };
     pane.tell("success", texts[how], { sheet });
+    tellLost(pane, lost);
     await writeLog(pane, pane.say(UPKEEP_TEXTS.pivot), pane.say(texts[how], { sheet }));
   } finally {
     show(undefined);

@@ -2116,6 +2116,8 @@ export const en = {
   resultSheets: {
     remarksLost:
       "Not on the sheet {sheet} any more, because what they were written beside is not: {remarks}.",
+    looksLost:
+      "Colours and formats of {cells} are not on the sheet {sheet} any more, because what stood there is not.",
     choice: "Cordon choice",
     work: "What is done",
     choiceTitle: "Which cordon stays on each side, and why",

@@ -2152,6 +2152,8 @@ export const es: Texts = {
   },
   resultSheets: {
     remarksLost: "Ya no están en la hoja {sheet}, porque lo que tenían al lado ya no está: {remarks}.",
+    looksLost:
+      "Los colores y formatos de {cells} ya no están en la hoja {sheet}, porque lo que había allí ya no está.",
     choice: "Elección de cordones",
     work: "Qué se hace",
     choiceTitle: "Qué cordón queda en cada lado y por qué",

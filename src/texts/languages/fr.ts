@@ -2178,6 +2178,8 @@ export const fr: Texts = {
   resultSheets: {
     remarksLost:
       "Ne sont plus sur la feuille {sheet}, car ce à côté de quoi ils étaient écrits n'y est plus : {remarks}.",
+    looksLost:
+      "Les couleurs et les formats de {cells} ne sont plus sur la feuille {sheet}, car ce qui s'y trouvait n'y est plus.",
     choice: "Choix des cordons",
     work: "Ce qui se fait",
     choiceTitle: "Quel cordon reste de chaque côté, et pourquoi",

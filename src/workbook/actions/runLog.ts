@@ -3,6 +3,7 @@ import { RUN_LOG } from "../../texts/runLog";
 import type { Language } from "../../texts/language";
 import type { OwnSheet, SurveyWorkbook } from "../surveyWorkbook";
 import { ownSheetName } from "./ownSheetName";
+import { writeAgain } from "./writeAgain";
 
 /** Who ran what when: a line of the log sheet. */
 export interface LogLine {
@@ -33,7 +34,8 @@ export function setLogsRuns(workbook: SurveyWorkbook, on: boolean): Promise<void
  * lines go when there are more than three hundred.
  *
  * @param written how a person writes a moment, from seconds since 1970
- * @returns the name of the log's sheet; undefined when the log is off
+ * @returns the name of the log's sheet, with sentences about a person's remarks that have no place on it any more;
+ * undefined when the log is off
  * @throws WorkbookProblem "notOurs" when a sheet of that name is somebody's own
  */
 export async function logRun(
@@ -41,15 +43,15 @@ export async function logRun(
   line: LogLine,
   language: Language,
   written: (at: number) => string,
-): Promise<string | undefined> {
+): Promise<{ readonly sheet: string; readonly lost: readonly string[] } | undefined> {
   if (!(await logsRuns(workbook))) return undefined;
   const key = `${PREFIX}${String(line.at).padStart(12, "0")}.${crypto.getRandomValues(new Uint32Array(1))[0].toString(16)}`;
   await workbook.writeFlag(key, JSON.stringify([line.at, line.who, line.what, line.result]));
   const lines = await readLines(workbook);
   for (const { key: old } of lines.slice(MOST_LINES)) await workbook.writeFlag(old, undefined);
   const sheet = await ownSheetName(workbook, RUN_LOG.sheet, language);
-  await workbook.writeOwnSheet(logSheet(sheet, lines.slice(0, MOST_LINES), language, written));
-  return sheet;
+  const content = logSheet(sheet, lines.slice(0, MOST_LINES), language, written);
+  return { sheet, lost: (await writeAgain(workbook, content, language)).lost };
 }
 
 /** The lines that the workbook keeps, newest first. */

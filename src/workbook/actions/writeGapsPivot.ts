@@ -10,11 +10,14 @@ import { rowGapsSheet } from "../results/gapSheets";
 import { withAccount } from "../results/withAccount";
 import type { SurveyWorkbook } from "../surveyWorkbook";
 import { ownSheetName } from "./ownSheetName";
+import { writeAgain } from "./writeAgain";
 
 export interface GapsPivotResult {
   /** "table" where the host has no PivotTables and a plain table was written instead. */
   readonly how: "made" | "refreshed" | "table";
   readonly sheet: string;
+  /** Sentences about a person's remarks that have no place any more on the sheets that were written again. */
+  readonly lost: readonly string[];
 }
 
 /**
@@ -37,16 +40,15 @@ export async function writeGapsPivot(
     const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, language);
     const content = rowGapsSheet(gapsOfSeason(season, counts), language, date);
     const title = [GAP_PIVOT.summaryTitle[language], ...(content.title ?? []).slice(1)];
-    await workbook.writeOwnSheet(withAccount({ ...content, title, sheet }, account(language)));
-    return { how: "table", sheet };
+    const table = withAccount({ ...content, title, sheet }, account(language));
+    return { how: "table", sheet, lost: (await writeAgain(workbook, table, language)).lost };
   }
   const source = await ownSheetName(workbook, GAP_PIVOT.countsSheet, language);
   const kept = languageOfName(GAP_PIVOT.countsSheet, source) ?? language;
-  await workbook.writeOwnSheet(
-    withAccount(gapCountsSheet(season, counts, source, kept, date), account(kept)),
-  );
+  const table = withAccount(gapCountsSheet(season, counts, source, kept, date), account(kept));
+  const { lost } = await writeAgain(workbook, table, language);
   const sheet = await ownSheetName(workbook, GAP_PIVOT.pivotSheet, kept);
-  return { how: await workbook.writePivot(gapPivot(sheet, source, kept)), sheet };
+  return { how: await workbook.writePivot(gapPivot(sheet, source, kept)), sheet, lost };
 }
 
 function languageOfName(name: Text, sheet: string): Language | undefined {

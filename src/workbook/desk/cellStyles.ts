@@ -6,6 +6,7 @@ import {
   type IBorderData,
   type IStyleData,
 } from "@univerjs/core";
+import { BUILT_IN_FORMATS } from "../file/builtInFormats";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "../file/readLimits";
 import type { WorkbookPackage } from "../file/workbookPackage";
@@ -13,36 +14,6 @@ import { parseXml, type XmlListener } from "../file/xmlParser";
 import { flag } from "./sheetLook";
 
 type Attributes = Readonly<Record<string, string>>;
-
-/** Number formats that a file names by number only (ECMA-376 part 1, 18.8.30); days are written year first. */
-const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
-  1: "0",
-  2: "0.00",
-  3: "#,##0",
-  4: "#,##0.00",
-  9: "0%",
-  10: "0.00%",
-  11: "0.00E+00",
-  12: "# ?/?",
-  13: "# ??/??",
-  14: "yyyy-mm-dd",
-  15: "d-mmm-yy",
-  16: "d-mmm",
-  17: "mmm-yy",
-  18: "h:mm AM/PM",
-  19: "h:mm:ss AM/PM",
-  20: "h:mm",
-  21: "h:mm:ss",
-  22: "yyyy-mm-dd h:mm",
-  37: "#,##0;-#,##0",
-  38: "#,##0;[Red]-#,##0",
-  39: "#,##0.00;-#,##0.00",
-  40: "#,##0.00;[Red]-#,##0.00",
-  45: "mm:ss",
-  46: "[h]:mm:ss",
-  47: "mm:ss.0",
-  49: "@",
-};
 
 const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {
   left: HorizontalAlign.LEFT,

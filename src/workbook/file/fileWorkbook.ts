@@ -1,10 +1,11 @@
 import { grouped } from "../../domain/grouped";
 import type { SheetArea } from "../../survey/reading/sheetArea";
-import { areasOfAddress, isSameArea, type CellArea } from "../address";
+import { areasOfAddress, cellName, isSameArea, type CellArea } from "../address";
 import { layOutOwnSheet, OWN_SHEET_NAME } from "../ownSheet";
 import {
   WorkbookProblem,
   type CellChange,
+  type CellExtras,
   type CellMark,
   type OwnSheet,
   type OwnSheetWritten,
@@ -12,6 +13,8 @@ import {
   type SurveyWorkbook,
 } from "../surveyWorkbook";
 import { bytesPackage } from "./bytesPackage";
+import { cellStyleNumbers, styleLooks } from "./cellLooks";
+import { notesOf, putNotes } from "./cellNotes";
 import { withCells, type CellStorage, type FileCellWrite } from "./cellSplices";
 import { dateStyles, showsDay } from "./dateStyles";
 import { dynamicArrayMark } from "./dynamicArray";
@@ -23,6 +26,7 @@ import {
   freePart,
   mayEdit,
   PART_TYPES,
+  relationsOf,
   removeOwnSheet,
   removeSheetParts,
   type WorkbookNamespaces,
@@ -118,25 +122,52 @@ export class FileWorkbook implements SurveyWorkbook {
       throw new WorkbookProblem("protectedSheet", { sheet: there.name });
     const sheet = there ?? { name: content.sheet, part: freePart(editor, "xl/worksheets/cordonbook{n}.xml") };
     const table = await this.tableFor(there, content.sheet);
-    const former = there ? await drawingOf(editor, there.part) : undefined;
+    const former = there ? await relationsOf(editor, there.part) : [];
+    const { carriedCells = [] } = content;
+    const withNotes = new Map(
+      carriedCells
+        .filter(({ note }) => note)
+        .map(({ from, to }) => [cellName(from.row, from.column), to] as const),
+    );
+    const formerStyles =
+      carriedCells.length > 0 ? cellStyleNumbers(await editor.text(sheet.part)) : undefined;
+    const looks = new Map(
+      carriedCells.flatMap(({ from, to, look }) => {
+        const style = look ? formerStyles?.get(from.row)?.get(from.column) : undefined;
+        return style === undefined ? [] : [[cellName(to.row, to.column), { ...to, value: null, style }]];
+      }),
+    );
     if (there) await removeSheetParts(editor, there.part);
-    const { drawing, charts } = await putOwnCharts(editor, namespaces, former, content, sheet.name);
+    const { drawing, charts } = await putOwnCharts(
+      editor,
+      namespaces,
+      former.find(({ kind }) => kind === "drawing")?.part,
+      content,
+      sheet.name,
+    );
     const tablePart = freePart(editor, "xl/tables/cordonbook{n}.xml");
-    const relation = await addRelation(editor, sheet.part, `${namespaces.relations}/table`, tablePart);
-    const drawingRelation = drawing
-      ? await addRelation(editor, sheet.part, `${namespaces.relations}/drawing`, drawing)
-      : undefined;
-    const look = await this.styles(editor, (styles) =>
+    const relations = {
+      table: await addRelation(editor, sheet.part, `${namespaces.relations}/table`, tablePart),
+      drawing: drawing && (await addRelation(editor, sheet.part, `${namespaces.relations}/drawing`, drawing)),
+      frames: await putNotes(editor, namespaces, sheet.part, former, (row, column) =>
+        withNotes.get(cellName(row, column)),
+      ),
+    };
+    const xml = await this.styles(editor, (styles) =>
       ownSheetXml(
         content,
         namespaces,
         (wanted: CellLook) => styles.look(wanted),
         (inner) => styles.conditional(inner),
-        relation,
-        drawingRelation,
+        relations,
+        (row, column) => looks.get(cellName(row, column))?.style,
       ),
     );
-    editor.put(sheet.part, look);
+    const { values, columnCount } = layOutOwnSheet(content);
+    const outside = [...looks.values()].filter(
+      ({ row, column }) => row > values.length || column > columnCount,
+    );
+    editor.put(sheet.part, outside.length > 0 ? withCells(xml, outside) : xml);
     editor.put(tablePart, ownTableXml(content, namespaces, table));
     await addContentType(editor, tablePart, PART_TYPES.table);
     if (there) await addContentType(editor, sheet.part, PART_TYPES.worksheet);
@@ -147,6 +178,28 @@ export class FileWorkbook implements SurveyWorkbook {
   async isOwnSheet(sheet: string): Promise<boolean> {
     const there = this.find(sheet);
     return there !== undefined && this.isOwn(there);
+  }
+
+  async cellExtras(name: string): Promise<readonly CellExtras[]> {
+    const { part } = this.mustFind(name);
+    const { stylesPart, workbookPart } = this.outline;
+    return this.change(async (editor) => {
+      const styles = stylesPart ? styleLooks(await editor.text(stylesPart)) : [];
+      const notes = await notesOf(editor, workbookPart, part);
+      const extras = new Map<string, CellExtras>();
+      for (const [row, columns] of cellStyleNumbers(await editor.text(part)))
+        for (const [column, style] of columns) {
+          const { format = "General", dress = "" } = styles[style] ?? {};
+          if (format !== "General" || dress !== "")
+            extras.set(cellName(row, column), { row, column, note: "", format, dress });
+        }
+      for (const [place, note] of notes) {
+        const [{ firstRow: row, firstColumn: column } = { firstRow: 0, firstColumn: 0 }] =
+          areasOfAddress(place);
+        extras.set(place, { format: "General", dress: "", ...extras.get(place), row, column, note });
+      }
+      return [...extras.values()];
+    });
   }
 
   async deleteOwnSheet(sheet: string): Promise<void> {

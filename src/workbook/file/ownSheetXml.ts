@@ -1,3 +1,4 @@
+import { isBlank } from "../../survey/sheets/cell";
 import { cellName } from "../address";
 import { SHADE_BANDS, shadeCondition, shadedRuns, type ShadeBand } from "../shadeBands";
 import { layOutOwnSheet, type OwnSheetLayout, type OwnValue } from "../ownSheet";
@@ -11,14 +12,21 @@ const DECLARATION = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const MARGINS =
   '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup orientation="landscape" fitToHeight="0"/>';
 
+/** The relations of a sheet of ours: to its table, its charts and the frames of its notes. */
+export interface OwnSheetRelations {
+  readonly table: string;
+  readonly drawing?: string;
+  readonly frames?: string;
+}
+
 /** The part of a sheet of ours; text is written as text, whatever it begins with. */
 export function ownSheetXml(
   content: OwnSheet,
   namespaces: WorkbookNamespaces,
   look: (look: CellLook) => number,
   conditional: (inner: string) => number,
-  tableRelation: string,
-  drawingRelation?: string,
+  relations: OwnSheetRelations,
+  styleOfCarried: (row: number, column: number) => number | undefined,
 ): string {
   const layout = layOutOwnSheet(content);
   const { headerRow, columnCount, values } = layout;
@@ -35,7 +43,14 @@ export function ownSheetXml(
     (_, c) => content.columns?.[c]?.width ?? widthOf(content, c),
   );
   const rows = values.map((row, r) => {
-    const cells = row.map((value, c) => cellXml(cellName(r + 1, c + 1), value, styleOf(r + 1, c))).join("");
+    const cells = row
+      .map((value, c) => {
+        const [place, carried] = [cellName(r + 1, c + 1), styleOfCarried(r + 1, c + 1)];
+        return isBlank(value) && carried
+          ? `<c r="${place}" s="${carried}"/>`
+          : cellXml(place, value, carried ?? styleOf(r + 1, c));
+      })
+      .join("");
     return cells === ""
       ? ""
       : `<row r="${r + 1}"${heightOf(row, r + 1, headerRow, content, widths)}>${cells}</row>`;
@@ -48,8 +63,9 @@ export function ownSheetXml(
     `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="${dimension(layout)}"/>` +
     `<sheetViews><sheetView workbookViewId="0"><pane ySplit="${headerRow}" topLeftCell="A${headerRow + 1}" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>` +
     `<cols>${columns.join("")}</cols><sheetData>${rows.join("")}</sheetData>${shadesXml(content, layout, conditional)}${MARGINS}` +
-    (drawingRelation ? `<drawing r:id="${drawingRelation}"/>` : "") +
-    `<tableParts count="1"><tablePart r:id="${tableRelation}"/></tableParts></worksheet>`
+    (relations.drawing ? `<drawing r:id="${relations.drawing}"/>` : "") +
+    (relations.frames ? `<legacyDrawing r:id="${relations.frames}"/>` : "") +
+    `<tableParts count="1"><tablePart r:id="${relations.table}"/></tableParts></worksheet>`
   );
 }
 

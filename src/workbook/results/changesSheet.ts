@@ -17,6 +17,7 @@ export function changesSheet(
     headers: [changes.where, changes.cell, changes.before, changes.after, changes.sure].map((text) =>
       say(text, language),
     ),
+    about: { thing: [say(changes.where, language), say(changes.cell, language)] },
     columns: [{ width: 16 }, { width: 8 }, { width: 20 }, { width: 20 }, { width: 12 }],
     rows: mends.map(({ sheet, row, column, from, to, isCertain }) => [
       sheet,

@@ -93,7 +93,7 @@ describe.each(HOSTS)("in a workbook in %s", (_host, open) => {
     expect(await workbook.sheetNames()).toEqual(["Cordons", "Vines"]);
     await setLogsRuns(workbook, true);
     expect(await logsRuns(workbook)).toBe(true);
-    expect(await logRun(workbook, line, "en", written)).toBe("Run log");
+    expect((await logRun(workbook, line, "en", written))?.sheet).toBe("Run log");
     await logRun(workbook, { ...line, at: 2, who: "=MK" }, "es", written);
     const area = await workbook.readSheet("Run log");
     expect(area.values.slice(-2)).toEqual([

@@ -26,7 +26,7 @@ test("heads and units are kept in place of what was kept of the same sheet, and 
     "en",
   );
   await keepHeads(workbook, "Pond", heads("Pond", { Bit: "block" }), "fr");
-  const before = await keepHeads(
+  const { before } = await keepHeads(
     workbook,
     "Tally",
     { ...heads("Tally", { Field: "block" }), units: [length("Tally", "cm")] },

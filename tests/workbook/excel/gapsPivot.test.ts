@@ -45,7 +45,7 @@ describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])(
 
     test("has blocks and rows, four values and three filters, over a sheet of the counts", async () => {
       const { host, workbook } = open();
-      expect(await run(workbook)).toEqual({ how: "made", sheet: "Gaps pivot" });
+      expect(await run(workbook)).toEqual({ how: "made", sheet: "Gaps pivot", lost: [] });
       const [pivot] = pivots(host);
       expect(pivot.rows.map(({ field }) => field)).toEqual(["Block", "Row"]);
       expect(pivot.filters.map(({ field }) => field)).toEqual(["Side", "Trunk", "Counted by"]);
@@ -179,7 +179,7 @@ describe.each([EXCEL_PROFILES.perpetual2021, EXCEL_PROFILES.web])(
 
 test("where there are no PivotTables the same figures stand in a plain table that says so", async () => {
   const workbook = new MemoryWorkbook(COUNTS);
-  expect(await run(workbook)).toEqual({ how: "table", sheet: "Gaps pivot" });
+  expect(await run(workbook)).toEqual({ how: "table", sheet: "Gaps pivot", lost: [] });
   const { values } = await workbook.readSheet("Gaps pivot");
   expect(values[0][0]).toMatch(/plain table/);
   expect(
