@@ -2,6 +2,9 @@ import { crewCards, type CrewCard } from "../survey/decide/cards/crewCards";
 import { reasonSentence } from "../survey/decide/choice/reasonSentence";
 import { accountLines } from "../survey/season/accountSentences";
 import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
+import { workPlan } from "../survey/decide/plan/workPlan";
+import { workSentences } from "../survey/decide/plan/workSentences";
+import { shootThinning } from "../survey/crop/vinesOfBlocks";
 import { isoDay } from "../survey/reading/serialDate";
 import type { Season } from "../survey/season/season";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
@@ -87,10 +90,12 @@ export const CARDS_COMMAND: Command = {
       await writePage(String(options.html), crew, season, inputs, options, terminal);
       return exitOf(false, season, inputs);
     }
+    const work = workPlan(season, shootThinning(season));
     const sheet = cardsSheet(crew, {
       language,
       unitSystem: season.unitSystem,
       date: isoDay(terminal.today),
+      work,
     });
     if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
@@ -103,7 +108,12 @@ export const CARDS_COMMAND: Command = {
       tellAccount(season, inputs, terminal, "told");
     } else if (format === "json")
       terminal.print(
-        jsonText({ reading: readingData(season, inputs, terminal), rowsUsed: season.used.account(), cards }),
+        jsonText({
+          reading: readingData(season, inputs, terminal),
+          rowsUsed: season.used.account(),
+          cards,
+          work,
+        }),
       );
     else {
       let place = "";
@@ -114,6 +124,8 @@ export const CARDS_COMMAND: Command = {
         place = next;
         terminal.print(printable(`  ${vineWord} ${vine}: ${[...stays, ...cuts, ...notes].join(" ")}`));
       }
+      terminal.print("");
+      for (const sentence of workSentences(work, language)) terminal.print(printable(sentence));
       tellAccount(season, inputs, terminal);
     }
     return exitOf(false, season, inputs);

@@ -154,6 +154,30 @@ describe("choose, gaps and cards", () => {
     const { out } = await run(["cards", CLEAN]);
     expect(out).toContain("Block Creek Side, Row 3");
     expect(out).toMatch(/ {2}Vine \d+: .*Cut \w on the/);
+    expect(out).toMatch(
+      /\nPruning: [\d.]+ hours left, .*\nIn this order: Schoolhouse, North Bench, Creek Side\./,
+    );
+  });
+
+  test("cards end with the thinning of shoots where more were counted than the wire carries", async () => {
+    const blocks = join(folder, "Blocks.csv");
+    const vines = join(folder, "Vines.csv");
+    const cordons = join(folder, "Cordons.csv");
+    writeFileSync(blocks, "Block,Vine spacing (ft),Row spacing (ft),Vine places\nMill Lot,8,9,600\n");
+    writeFileSync(vines, "Block,Row,Vine,Status,Shoots\nMill Lot,1,1,bearing,50\nMill Lot,1,2,bearing,60\n");
+    writeFileSync(
+      cordons,
+      "Block,Row,Vine,Side,Cordon,Trunk,Positions,Live spurs\nMill Lot,1,1,left,A,1,8,7\nMill Lot,1,1,right,B,2,8,7\n",
+    );
+    const { out } = await run(["cards", cordons, vines, blocks]);
+    // 6 shoots a foot on 8 ft leave 48 of 55: 600 vines x 2 min = 20 h, of a crew of 4 at 6 h 0.83 days
+    expect(out).toContain(
+      "After pruning, shoots are thinned from May 20, 2026 on: 20 hours, 0.8 days of the whole crew (Mill Lot 20 h).",
+    );
+    const { work } = JSON.parse((await run(["cards", cordons, vines, blocks, "--format", "json"])).out) as {
+      work: { thinning: { hours: number } };
+    };
+    expect(work.thinning.hours).toBeCloseTo(20, 9);
   });
 
   test("cards become a page in which text from a cell stays text", async () => {

@@ -14,12 +14,14 @@ export interface BlockOfWork {
   readonly deadShare?: number;
   /** Pruned in two passes. */
   readonly twice: boolean;
+  /** Vines from which shoots are rubbed off in spring; left out: none. */
+  readonly vinesToThin?: number;
 }
 
 /** One pass over one block. */
 export interface BlockPass {
   readonly block: string;
-  readonly pass: "only" | "first" | "second";
+  readonly pass: "only" | "first" | "second" | "thinning";
   readonly vines: number;
   readonly vinesDone: number;
 }
@@ -28,7 +30,8 @@ export interface BlockPass {
  * The order in which blocks are pruned: hardy blocks and those with fruitful secondary buds first, tender ones last
  * (University of Georgia Extension, Bulletin 1505); among equals the one that this winter hurt least comes first, and a
  * block without a bud count after those that have one. Blocks that are pruned twice keep their turn for the first pass
- * and come again at the end, shortly after budbreak, in the same order (Purdue, "Double pruning grapevines").
+ * and come again at the end, shortly after budbreak, in the same order (Purdue, "Double pruning grapevines"). Those whose
+ * shoots are thinned come once more after all pruning, at 5 inches of growth (Atucha and Wimmer 2015).
  *
  * @example
  * orderOfWork([
@@ -37,8 +40,9 @@ export interface BlockPass {
  * ]).map(({ block, pass }) => `${block} ${pass}`) // ["High first", "Low only", "High second"]
  */
 export function orderOfWork(blocks: readonly BlockOfWork[]): BlockPass[] {
-  blocks.forEach(({ vines, vinesDone }) => {
+  blocks.forEach(({ vines, vinesDone, vinesToThin = 0 }) => {
     mustBeWhole("vines", vines, 0, 1e7);
+    mustBeWhole("vines_to_thin", vinesToThin, 0, 1e7);
     mustBeWhole("vines_done", vinesDone, 0, vines);
   });
   const turn = (block: BlockOfWork) => (block.tender ? 2 : block.fruitfulSecondaries ? 0 : 1);
@@ -56,6 +60,9 @@ export function orderOfWork(blocks: readonly BlockOfWork[]): BlockPass[] {
   return [
     ...passes,
     ...again.map(({ block, vines }): BlockPass => ({ block, pass: "second", vines, vinesDone: 0 })),
+    ...inTurn.flatMap(({ block, vinesToThin: vines = 0 }): BlockPass[] =>
+      vines > 0 ? [{ block, pass: "thinning", vines, vinesDone: 0 }] : [],
+    ),
   ];
 }
 
@@ -72,6 +79,9 @@ export interface CrewCalendar {
   readonly minutesAVine: number;
   /** Share of the minutes that the second pass takes. */
   readonly secondPassShare: number;
+  /** First day on which shoots are thinned. */
+  readonly thinningOn: number;
+  readonly minutesAVineThinning: number;
 }
 
 /** A pass with its place in the calendar. */
@@ -93,7 +103,8 @@ export interface PlannedPass extends BlockPass {
  * @throws Refusal "outside" or "notWhole" when a figure of the calendar is impossible
  * @example
  * plannedWork([{ block: "A", pass: "only", vines: 100, vinesDone: 0 }], {
- *   startsOn: 46054, secondPassOn: 46127, crew: 2, hoursADay: 5, daysAWeek: 5, daysOff: [], minutesAVine: 6, secondPassShare: 0.4,
+ *   startsOn: 46054, secondPassOn: 46127, crew: 2, hoursADay: 5, daysAWeek: 5, daysOff: [], minutesAVine: 6, secondPassShare: 0.4, thinningOn: 46162,
+ *   minutesAVineThinning: 2,
  * })[0].crewDays // 1
  */
 export function plannedWork(passes: readonly BlockPass[], calendar: CrewCalendar): PlannedPass[] {
@@ -102,16 +113,26 @@ export function plannedWork(passes: readonly BlockPass[], calendar: CrewCalendar
   mustLieBetween("hours_a_day", calendar.hoursADay, 0.5, 16, "h");
   mustBeWhole("days_a_week", calendar.daysAWeek, 1, 7);
   mustLieBetween("minutes", calendar.minutesAVine, 0, 240, "min");
+  mustLieBetween("minutes", calendar.minutesAVineThinning, 0, 240, "min");
   mustLieBetween("second_pass_share", calendar.secondPassShare, 0, 1);
   const perDay = calendar.crew * calendar.hoursADay;
   let day = nextWorkday(Math.floor(calendar.startsOn), calendar);
   let leftToday = perDay;
+  const { startsOn, secondPassOn, secondPassShare, thinningOn, minutesAVine, minutesAVineThinning } =
+    calendar;
+  const once = { notBefore: startsOn, minutes: minutesAVine };
+  const work: Readonly<Record<BlockPass["pass"], { notBefore: number; minutes: number }>> = {
+    only: once,
+    first: once,
+    second: { notBefore: secondPassOn, minutes: minutesAVine * secondPassShare },
+    thinning: { notBefore: thinningOn, minutes: minutesAVineThinning },
+  };
   return passes.map((pass) => {
-    if (pass.pass === "second" && day < calendar.secondPassOn) {
-      day = nextWorkday(Math.floor(calendar.secondPassOn), calendar);
+    const { notBefore, minutes } = work[pass.pass];
+    if (day < Math.floor(notBefore)) {
+      day = nextWorkday(Math.floor(notBefore), calendar);
       leftToday = perDay;
     }
-    const minutes = calendar.minutesAVine * (pass.pass === "second" ? calendar.secondPassShare : 1);
     const hours = ((pass.vines - pass.vinesDone) * minutes) / 60;
     if (hours > 0 && leftToday < ROUNDING) {
       day = nextWorkday(day + 1, calendar);

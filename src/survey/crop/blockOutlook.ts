@@ -10,8 +10,6 @@ import { disagreement, type Disagreement } from "../../domain/outlook/ownHarvest
 import { nextSteps, sampledUnits, type NextStep } from "../../domain/outlook/nextSteps";
 import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
 import type { Range } from "../../domain/outlook/productRange";
-import { shootsToThin, type ShootsToThin } from "../../domain/shootsToThin";
-import { metres } from "../../domain/units";
 import type { BlockOutlookInputs } from "./outlookInputs";
 import { cropLoadLimit } from "../settings/outlook";
 import type { SettingValues } from "../settings/settings";
@@ -59,8 +57,6 @@ export interface BlockOutlook {
   readonly cropLoads: readonly CropLoadOfPair[];
   /** Undefined without a target, a cluster weight, a density or counted clusters. */
   readonly thinning: Thinning | undefined;
-  /** Shoots to thin to by the length of wire, where shoots were counted; the rest says of how many, and the hours. */
-  readonly shootThinning: (ShootsToThin & { readonly counted: number; readonly hours: number }) | undefined;
   /** Picked over likely, for each stage, once the harvest is in. */
   readonly pickedOverLikely: readonly {
     readonly stage: string;
@@ -130,7 +126,6 @@ export function blockOutlook(
           }))
         : [],
     thinning: thinningOf(inputs, latestFigures, settings.minutesAVineThinning, groupNames),
-    shootThinning: shootThinningOf(inputs, settings),
     pickedOverLikely:
       inputs.picked === undefined
         ? []
@@ -176,23 +171,6 @@ function thinningOf(
     allowed,
     minutes,
   );
-}
-
-function shootThinningOf(
-  { stages, vineSpacing, bearingVines }: BlockOutlookInputs,
-  { shootsByLength, minutesAVineShootThinning }: SettingValues,
-): BlockOutlook["shootThinning"] {
-  const figures = stages.find(({ stage }) => stage === "shoots");
-  if (figures?.stage !== "shoots" || vineSpacing === undefined || vineSpacing > 10) return undefined;
-  const counted = figures.shoots.value;
-  const thinned = shootsToThin(
-    counted,
-    metres(vineSpacing),
-    shootsByLength,
-    bearingVines,
-    minutesAVineShootThinning,
-  );
-  return { ...thinned, counted };
 }
 
 function youngLimit(

@@ -11,6 +11,7 @@ import { SHOOT_THINNING } from "../../texts/blockFigures";
 import { blockFigureSentence } from "./blockFigureSentence";
 import type { BlockOutlook, CropLoadOfPair } from "./blockOutlook";
 import { threeDigits } from "./cropWords";
+import type { BlockOutlookInputs } from "./outlookInputs";
 
 /**
  * What must be known beside a block's winter crop: that canes and trunks come first where more than half of the primaries
@@ -45,7 +46,7 @@ const CROP_FIGURES = ["secondaryWorth", "basalShoots", "nodesASpur", "clustersPe
 
 /** Shoots to thin a vine to, with the hours of one person; undefined where shoots were not counted. */
 export function shootThinningSentence(
-  { shootThinning }: Pick<BlockOutlook, "shootThinning">,
+  { inputs: { shootThinning } }: { readonly inputs: Pick<BlockOutlookInputs, "shootThinning"> },
   language: Language,
 ): string | undefined {
   if (!shootThinning) return undefined;

@@ -5,13 +5,11 @@ import { clustersWeighedTogether } from "../../domain/outlook/clustersWeighed";
 import {
   exactly,
   fromYears,
-  shareFromCount,
   shareFromYears,
   spreadOfUsual,
   type Estimate,
 } from "../../domain/outlook/estimate";
 import { fruitfulNodes, type CaneCut } from "../../domain/outlook/fruitfulNodes";
-import { fewVines, SMALLEST_PILOT, vinesAtRandom, vinesByRow } from "../../domain/outlook/vinesCounted";
 import { worthOfShoots } from "../../domain/outlook/worthOfShoots";
 import {
   secondariesOnly,
@@ -36,6 +34,7 @@ import { blockFigures, type BlockFigures } from "../season/blockFigures";
 import type { Season, SurveyTable } from "../season/season";
 import { ownHarvests, type OwnHarvests } from "../../domain/outlook/ownHarvests";
 import type { VinePlaces } from "../season/vinePlaces";
+import { shootThinningOf, vinesOfBlocks, type ShootThinning, type VinesOfBlock } from "./vinesOfBlocks";
 import { PUBLISHED_MULTIPLIER } from "./farmFigures";
 import { isSameFigure } from "../settings/setting";
 import type { SettingValues } from "../settings/settings";
@@ -73,8 +72,8 @@ export interface BlockOutlookInputs {
   readonly bearingVines: number;
   readonly bearing: Estimate;
   readonly density: VinesPerHectare | undefined;
-  /** Metres of wire to a vine. */
-  readonly vineSpacing: number | undefined;
+  /** Shoots to thin a vine to; undefined where none were counted. */
+  readonly shootThinning: ShootThinning | undefined;
   /** One for each stage that the sheets have figures for, in the order of the season. */
   readonly stages: readonly StageFigures[];
   /** The winter's figures with the nodes that stand on the staying cordons as counted; undefined where no vine has a plan. */
@@ -137,7 +136,7 @@ export interface OutlookOptions {
 export function outlookInputs(season: Season, options: OutlookOptions = {}): BlockOutlookInputs[] {
   const places = season.places;
   const year = options.year ?? winterOfSeason(season);
-  const tallies = tallyVines(season, season.settings.vinesWereDrawn === "by row");
+  const vinesOf = vinesOfBlocks(season);
   const { decided } = options;
   const stays = decided ? stayingCordons(decided) : fixedCordons(season);
   const counted = nodesLeft(season, places, stays);
@@ -149,15 +148,14 @@ export function outlookInputs(season: Season, options: OutlookOptions = {}): Blo
   const harvests = harvestsBefore(season, year);
   const injured = injuryOfBlocks(season);
   const inputs: BlockOutlookInputs[] = [];
-  const codes = new Set([...places.blockRows().keys(), ...tallies.keys()]);
-  for (const code of codes)
+  for (const [code, vines] of vinesOf)
     inputs.push(
       inputsOfBlock(
         season,
         places,
         code,
         year,
-        tallies.get(code),
+        vines,
         { left: left.get(code), counted: planned?.size ? counted.get(code) : undefined },
         cuts.get(code),
         seasons.get(code),
@@ -180,24 +178,6 @@ interface NodesOfBlock {
   readonly counted: ReadonlyMap<number, VineNodes[]> | undefined;
 }
 
-interface Counts {
-  readonly shoots: number[];
-  readonly clusters: number[];
-}
-
-interface RowTally extends Counts {
-  bearing: number;
-}
-
-interface VineTally extends Counts {
-  listed: number;
-  bearing: number;
-  /** Rows of the block, where they are strata. */
-  readonly rows: Map<number, RowTally>;
-  prunings: number;
-  weighed: number;
-}
-
 interface WinterFigures {
   readonly picked: number;
   readonly lagWeight: number;
@@ -211,7 +191,7 @@ function inputsOfBlock(
   places: VinePlaces,
   code: number,
   year: number,
-  tally: VineTally | undefined,
+  vines: VinesOfBlock,
   nodes: NodesOfBlock,
   cuts: CutsOfBlock | undefined,
   figures: WinterFigures | undefined,
@@ -227,46 +207,17 @@ function inputsOfBlock(
   const lacking: Lacking[] = [];
   const lack = (what: Lacking["code"], kind: Lacking["kind"]) => lacking.push({ code: what, kind });
 
-  const listed = tally?.listed ?? 0;
-  const planted = Math.max(figure("vines") ?? listed, listed);
+  const { listed, planted, complete, bearing, bearingVines, estimate, clusters, shoots } = vines;
   if (planted === 0) lack("vinesOfBlock", "needed");
   if (listed === 0) lack("register", "assumed");
-  const complete = listed >= COMPLETE_REGISTER * planted;
-  const bearing =
-    !tally || listed === 0
-      ? exactly("missing", 1)
-      : complete
-        ? exactly("missing", tally.bearing / listed)
-        : shareFromCount("missing", tally.bearing, listed);
-  const bearingVines = Math.round(planted * bearing.value);
-
-  const byRow = settings.vinesWereDrawn === "by row";
-  if (byRow && !complete) lack("rowsOfVines", "assumed");
-  const estimate = (counts: readonly number[], ofRow: (row: number) => readonly number[]) => {
-    if (counts.length < 2) return undefined;
-    const vines = Math.max(bearingVines, counts.length);
-    if (counts.length < SMALLEST_PILOT && counts.length < vines) {
-      if (!lacking.some((what) => what.code === "fewVines")) lack("fewVines", "assumed");
-      return fewVines(counts, vines, settings.spreadBetweenVines);
-    }
-    if (!byRow || !complete || !tally) return vinesAtRandom(counts, vines);
-    const rows = [...tally.rows].sort(([one], [other]) => one - other);
-    return vinesByRow(
-      rows.map(([number, { bearing }]) => {
-        const drawn = ofRow(number);
-        return { vines: Math.max(bearing, drawn.length), counts: drawn };
-      }),
-    );
-  };
-  const clusterCounts = tally?.clusters ?? [];
-  const clusters = estimate(clusterCounts, (row) => tally!.rows.get(row)!.clusters);
-  const shoots = estimate(tally?.shoots ?? [], (row) => tally!.rows.get(row)!.shoots);
+  if (settings.vinesWereDrawn === "by row" && !complete) lack("rowsOfVines", "assumed");
   const nodesOf = (byRow: ReadonlyMap<number, VineNodes[]> | undefined) => {
     const ofRow = (row: number) => (byRow?.get(row) ?? []).map((vine) => vine.nodes);
     return byRow && estimate([...byRow.keys()].flatMap(ofRow), ofRow);
   };
   const left = nodesOf(nodes.left);
   const counted = nodesOf(nodes.counted);
+  if (vines.few()) lack("fewVines", "assumed");
 
   const usualWeight = figure("clusterWeight");
   if (usualWeight === undefined) lack("clusterWeight", "needed");
@@ -384,18 +335,15 @@ function inputsOfBlock(
       spacing(rowSpacing) && spacing(vineSpacing)
         ? vineDensity(metres(rowSpacing!), metres(vineSpacing!))
         : undefined,
-    vineSpacing: spacing(vineSpacing) ? vineSpacing : undefined,
+    shootThinning: shootThinningOf(season, code, vines),
     stages: planted > 0 ? stages : [],
     asCounted: planted > 0 ? asCounted : undefined,
     otherSecondaries: planted > 0 ? otherSecondaries : undefined,
     injured,
     frost,
     harvests,
-    clusterCounts,
-    prunings:
-      tally && tally.weighed > 0
-        ? { mean: tally.prunings / tally.weighed, weighed: tally.weighed }
-        : undefined,
+    clusterCounts: vines.clusterCounts,
+    prunings: vines.prunings,
     targetCrop: entry && targetCrop(entry.table, entry.index, season.unitSystem),
     clusterWeight: usualWeight,
     picked: usable(figures?.picked),
@@ -420,65 +368,8 @@ function frostCount(
   return { primaries, secondaries, nodes, living: nodes - shootless, share, secondaryWorth };
 }
 
-/** A register that lists this share of the planted vines is taken as complete. */
-const COMPLETE_REGISTER = 0.98;
-
 const usable = (value: number | undefined) => (value !== undefined && value >= 0 ? value : undefined);
 const spacing = (value: number | undefined) => value !== undefined && value >= 0.3 && value <= 20;
-
-function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
-  const tallies = new Map<number, VineTally>();
-  for (const table of season.tables("vines")) {
-    const blocks = table.column("block")?.codes;
-    if (!blocks) continue;
-    const rows = byRow ? table.column("row")?.usable : undefined;
-    const status = table.column("status");
-    const bearingCode = status?.column.choices?.findIndex(({ id }) => id === "bearing");
-    const shoots = table.column("shoots")?.usable;
-    const clusters = table.column("clusters")?.usable;
-    const prunings = table.column("prunings")?.usable;
-    let tally: VineTally | undefined;
-    for (let index = 0; index < blocks.length; index++) {
-      const block = blocks[index];
-      if (block < 0) continue;
-      if (!tally || block !== blocks[index - 1]) tally = tallyOf(tallies, block);
-      tally.listed++;
-      if (status && status.codes[index] !== bearingCode) continue;
-      tally.bearing++;
-      const row = rows && rowOf(tally, rows[index]);
-      if (row) row.bearing++;
-      if (shoots && shoots[index] >= 0) {
-        tally.shoots.push(shoots[index]);
-        row?.shoots.push(shoots[index]);
-      }
-      if (clusters && clusters[index] >= 0) {
-        tally.clusters.push(clusters[index]);
-        row?.clusters.push(clusters[index]);
-      }
-      if (prunings && prunings[index] > 0) {
-        tally.prunings += prunings[index];
-        tally.weighed++;
-      }
-    }
-  }
-  return tallies;
-}
-
-function tallyOf(tallies: Map<number, VineTally>, block: number): VineTally {
-  const known = tallies.get(block);
-  if (known) return known;
-  const tally = { listed: 0, bearing: 0, shoots: [], clusters: [], rows: new Map(), prunings: 0, weighed: 0 };
-  tallies.set(block, tally);
-  return tally;
-}
-
-function rowOf(tally: VineTally, number: number): RowTally {
-  const known = tally.rows.get(number);
-  if (known) return known;
-  const row = { bearing: 0, shoots: [], clusters: [] };
-  tally.rows.set(number, row);
-  return row;
-}
 
 /** Between years alone where the farm set its own multiplier; that between farms besides where the published one stands. */
 function multiplierSpread(settings: SettingValues): number {

@@ -1,3 +1,4 @@
+import { shootThinning } from "../../survey/crop/vinesOfBlocks";
 import { crewCards } from "../../survey/decide/cards/crewCards";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { workPlan } from "../../survey/decide/plan/workPlan";
@@ -11,7 +12,7 @@ export function crewOf(pane: Pane, decided: SeasonReading & { readonly vines: re
   return pane.held.once("crew", decided, "", () => ({
     season,
     cards: crewCards(season, vines),
-    work: workPlan(season),
+    work: workPlan(season, shootThinning(season)),
     renewal: trunksToRenew(season),
   }));
 }

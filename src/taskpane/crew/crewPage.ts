@@ -5,6 +5,7 @@ import { renewalForecast } from "../../domain/renewal/renewalForecast";
 import type { PlannedPass } from "../../domain/plan/orderOfWork";
 import { renewalRules } from "../../survey/decide/renewal/renewalRules";
 import { trunkRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
+import { passName, workDay, workSentences } from "../../survey/decide/plan/workSentences";
 import { CREW_TEXTS } from "../../texts/crew";
 import { LANGUAGES, type Language } from "../../texts/language";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
@@ -156,6 +157,7 @@ async function writeCards(pane: Pane): Promise<void> {
     language,
     unitSystem: crew.result.season.unitSystem,
     date: writtenDate(pane.today, language),
+    work: crew.result.work,
   });
   await writeResult(pane, content, RESULT_SHEET_TEXTS.cards);
 }
@@ -163,17 +165,10 @@ async function writeCards(pane: Pane): Promise<void> {
 function work(pane: Pane, { work: plan }: CrewResult): TemplateResult {
   const { language } = pane.state;
   const number = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
-  const day = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeZone: "UTC" });
-  const written = (serial: number) => day.format(Date.UTC(1899, 11, 30) + serial * 86_400_000);
   return html`<section class="stack" aria-labelledby="work-order">
     <h2 id="work-order">${pane.say(CREW_TEXTS.work)}</h2>
-    <p>
-      ${pane.say(CREW_TEXTS.workSum, {
-        hours: number.format(plan.hours),
-        days: number.format(plan.crewDays),
-      })}
-    </p>
-    ${gantt(pane, plan.passes, written)}
+    <p>${workSentences(plan, language).map((sentence) => html`${sentence}<br />`)}</p>
+    ${gantt(pane, plan.passes)}
     <table id="work-table" class="small">
       <thead>
         <tr>
@@ -188,11 +183,11 @@ function work(pane: Pane, { work: plan }: CrewResult): TemplateResult {
         ${plan.passes.map(
           (pass) =>
             html`<tr>
-              <th scope="row">${passName(pane, pass)}</th>
+              <th scope="row">${passName(pass, language)}</th>
               <td class="number">${pass.vines - pass.vinesDone}</td>
               <td class="number">${number.format(pass.hours)}</td>
               <td class="number">${number.format(pass.crewDays)}</td>
-              <td>${whenOf(pane, pass, written)}</td>
+              <td>${pass.hours === 0 ? pane.say(CREW_TEXTS.done) : daysOf(pass, language)}</td>
             </tr>`,
         )}
       </tbody>
@@ -201,25 +196,14 @@ function work(pane: Pane, { work: plan }: CrewResult): TemplateResult {
   </section>`;
 }
 
-function passName(pane: Pane, { block, pass }: PlannedPass): string {
-  return pane.say(CREW_TEXTS[pass], { block });
-}
-
-function whenOf(pane: Pane, pass: PlannedPass, written: (serial: number) => string): string {
-  if (pass.hours === 0) return pane.say(CREW_TEXTS.done);
-  return pass.firstDay === pass.lastDay
-    ? written(pass.firstDay)
-    : `${written(pass.firstDay)} – ${written(pass.lastDay)}`;
-}
+const daysOf = ({ firstDay, lastDay }: PlannedPass, language: Language) =>
+  [...new Set([firstDay, lastDay])].map((day) => workDay(day, language)).join(" – ");
 
 const GANTT = { width: 288, line: 22, label: 12 } as const;
 
 /** A bar a pass over the days from the first to the last; the table below says the same in figures. */
-function gantt(
-  pane: Pane,
-  passes: readonly PlannedPass[],
-  written: (serial: number) => string,
-): TemplateResult {
+function gantt(pane: Pane, passes: readonly PlannedPass[]): TemplateResult {
+  const { language } = pane.state;
   const open = passes.filter(({ hours }) => hours > 0);
   if (open.length === 0) return html``;
   const first = Math.min(...open.map(({ firstDay }) => firstDay));
@@ -237,12 +221,12 @@ function gantt(
       const from = x(pass.firstDay);
       const width = Math.max(3, x(pass.lastDay + 1) - from);
       const right = from > GANTT.width / 2;
-      return svg`<rect x=${from} y=${y + 12} width=${width} height="8" fill=${pass.pass === "second" ? "none" : "currentColor"} stroke="currentColor" />
-        <text x=${right ? from + width : from} y=${y + 9} font-size="10" text-anchor=${right ? "end" : "start"} fill="currentColor">${passName(pane, pass)}</text>`;
+      return svg`<rect x=${from} y=${y + 12} width=${width} height="8" fill=${pass.pass === "second" || pass.pass === "thinning" ? "none" : "currentColor"} stroke="currentColor" />
+        <text x=${right ? from + width : from} y=${y + 9} font-size="10" text-anchor=${right ? "end" : "start"} fill="currentColor">${passName(pass, language)}</text>`;
     })}
-    <text x="0" y=${height - 2} font-size="9" fill="currentColor">${written(first)}</text>
+    <text x="0" y=${height - 2} font-size="9" fill="currentColor">${workDay(first, language)}</text>
     <text x=${GANTT.width} y=${height - 2} font-size="9" text-anchor="end" fill="currentColor">
-      ${written(last - 1)}
+      ${workDay(last - 1, language)}
     </text>
   </svg>`;
 }

@@ -169,6 +169,7 @@ export const en = {
         "Share of the pruning time that the second pass takes; the first takes all of it.",
       pruningStarts: "First day of pruning, as a date.",
       secondPassStarts: "First day of the second pass of double pruning, as a date.",
+      shootThinningStarts: "First day on which shoots are thinned, at about 5 inches of growth, as a date.",
       daysAWeek: "Days of the week on which the crew prunes, from Monday on.",
       daysOff: "Days on which nobody prunes, as 2026-02-16, commas between them.",
       ribbonStays: "Colour of the ribbon that the farm ties to a cordon that stays.",
@@ -570,7 +571,10 @@ export const en = {
     write: "Write Crew cards sheet",
     back: "What the crew found different goes into the Cordons and Vines sheets; then make the cards again.",
     work: "Order of work",
-    workSum: "{hours} hours are left, {days} {days:day|days} of the whole crew.",
+    workSum: "Pruning: {hours} {hours:hour|hours} left, {days} {days:day|days} of the whole crew.",
+    workOrder: "In this order: {blocks}.",
+    thinningSum:
+      "After pruning, shoots are thinned from {from} on: {hours} {hours:hour|hours}, {days} {days:day|days} of the whole crew ({blocks}).",
     workSource:
       "Hardy blocks and fruitful secondaries first, tender ones last (University of Georgia, Bulletin 1505); the lists and the crew's calendar stand in Settings.",
     block: "Block",
@@ -582,6 +586,7 @@ export const en = {
     only: "{block}",
     first: "{block}, first pass",
     second: "{block}, second pass",
+    thinning: "{block}, shoots thinned",
     gantt: "Calendar of the passes, one bar each from its first to its last day.",
     renewal: "Trunks to renew",
     renewalNone: "No vine needs a new trunk.",

@@ -173,6 +173,7 @@ export const es: Texts = {
         "Parte del tiempo de poda que toma la segunda pasada; la primera toma todo.",
       pruningStarts: "Primer día de poda, como fecha.",
       secondPassStarts: "Primer día de la segunda pasada de la doble poda, como fecha.",
+      shootThinningStarts: "Primer día del raleo de brotes, con unos 13 cm de crecimiento, como fecha.",
       daysAWeek: "Días de la semana en que poda la cuadrilla, desde el lunes.",
       daysOff: "Días en que nadie poda, como 2026-02-16, separados por comas.",
       ribbonStays: "Color de la cinta que la finca ata al cordón que queda.",
@@ -571,7 +572,10 @@ export const es: Texts = {
     write: "Escribir hoja de tarjetas",
     back: "Lo que la cuadrilla halló distinto se anota en las hojas Cordones y Plantas; luego haga otra vez las tarjetas.",
     work: "Orden de trabajo",
-    workSum: "Quedan {hours} {hours:hora|horas}, {days} {days:día|días} de toda la cuadrilla.",
+    workSum: "Poda: quedan {hours} {hours:hora|horas}, {days} {days:día|días} de toda la cuadrilla.",
+    workOrder: "En este orden: {blocks}.",
+    thinningSum:
+      "Tras la poda se ralean los brotes desde el {from}: {hours} {hours:hora|horas}, {days} {days:día|días} de toda la cuadrilla ({blocks}).",
     workSource:
       "Primero cuarteles resistentes y secundarias fértiles, al final los sensibles (Universidad de Georgia, Boletín 1505); las listas y el calendario están en Ajustes.",
     block: "Cuartel",
@@ -583,6 +587,7 @@ export const es: Texts = {
     only: "{block}",
     first: "{block}, primera pasada",
     second: "{block}, segunda pasada",
+    thinning: "{block}, raleo de brotes",
     gantt: "Calendario de las pasadas, una barra por cada una de su primer a su último día.",
     renewal: "Troncos por renovar",
     renewalNone: "Ninguna planta necesita un tronco nuevo.",

@@ -176,6 +176,8 @@ export const fr: Texts = {
         "Part du temps de taille que prend le second passage ; le premier le prend en entier.",
       pruningStarts: "Premier jour de taille, comme date.",
       secondPassStarts: "Premier jour du second passage de la double taille, comme date.",
+      shootThinningStarts:
+        "Premier jour de l'éclaircissage des pousses, à environ 13 cm de longueur, comme date.",
       daysAWeek: "Jours de la semaine où l'équipe taille, à partir du lundi.",
       daysOff: "Jours où personne ne taille, comme 2026-02-16, séparés par des virgules.",
       ribbonStays: "Couleur du ruban que la ferme noue au cordon qui reste.",
@@ -573,7 +575,10 @@ export const fr: Texts = {
     write: "Écrire la feuille des fiches",
     back: "Ce que l'équipe a trouvé autrement se note dans les feuilles Cordons et Ceps ; puis refaites les fiches.",
     work: "Ordre du travail",
-    workSum: "Il reste {hours} {hours:heure|heures}, {days} {days:jour|jours} de toute l'équipe.",
+    workSum: "Taille : il reste {hours} {hours:heure|heures}, {days} {days:jour|jours} de toute l'équipe.",
+    workOrder: "Dans cet ordre : {blocks}.",
+    thinningSum:
+      "Après la taille, les pousses sont éclaircies à partir du {from} : {hours} {hours:heure|heures}, {days} {days:jour|jours} de toute l'équipe ({blocks}).",
     workSource:
       "D'abord parcelles résistantes et secondaires fertiles, les sensibles en dernier (Université de Géorgie, Bulletin 1505) ; listes et calendrier sont dans Réglages.",
     block: "Parcelle",
@@ -585,6 +590,7 @@ export const fr: Texts = {
     only: "{block}",
     first: "{block}, premier passage",
     second: "{block}, second passage",
+    thinning: "{block}, pousses éclaircies",
     gantt: "Calendrier des passages, une barre chacun de son premier à son dernier jour.",
     renewal: "Troncs à renouveler",
     renewalNone: "Aucun cep n'a besoin d'un nouveau tronc.",

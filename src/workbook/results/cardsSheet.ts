@@ -2,6 +2,8 @@ import type { UnitSystem } from "../../domain/units";
 import { cardLine, shortageSentences, sideWord, type SideWords } from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
 import { cutSentence, sideSentences, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
+import type { WorkPlan } from "../../survey/decide/plan/workPlan";
+import { workSentences } from "../../survey/decide/plan/workSentences";
 import { renewalSentences } from "../../survey/decide/renewal/renewalSentence";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { CARD_TEXTS } from "../../texts/cards";
@@ -45,7 +47,12 @@ export function vineCard(
 /** The sheet with a line for each vine in walk order: what stays, what is cut, canes, nodes, and room to write. */
 export function cardsSheet(
   cards: readonly CrewCard[],
-  options: { readonly language: Language; readonly date: string; readonly unitSystem: UnitSystem },
+  options: {
+    readonly language: Language;
+    readonly date: string;
+    readonly unitSystem: UnitSystem;
+    readonly work?: WorkPlan;
+  },
 ): OwnSheet {
   const { language, unitSystem } = options;
   const text = (name: keyof typeof TEXTS) => TEXTS[name][language];
@@ -65,6 +72,7 @@ export function cardsSheet(
       word("cutRule"),
       word("cautions"),
       ...shortageSentences(cards, language).values(),
+      ...(options.work ? workSentences(options.work, language) : []),
     ],
     headers: [
       text("block"),

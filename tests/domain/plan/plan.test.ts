@@ -112,6 +112,8 @@ describe("the order of work", () => {
     daysOff: [],
     minutesAVine: 6,
     secondPassShare: 0.5,
+    thinningOn: MONDAY + 105,
+    minutesAVineThinning: 2,
   };
 
   test("University of Georgia, Bulletin 1505: hardy blocks and fruitful secondaries first, tender ones last", () => {
@@ -173,6 +175,41 @@ describe("the order of work", () => {
     expect(plan.map(({ pass, hours, firstDay }) => [pass, hours, firstDay - MONDAY])).toEqual([
       ["first", 10, 0],
       ["second", 5, 70],
+    ]);
+  });
+
+  test("shoots are thinned after all pruning, on the vines that have too many, at their own minutes", () => {
+    const blocks = [
+      block("A", { twice: true, vinesToThin: 60 }),
+      block("B"),
+      block("C", { vinesToThin: 150 }),
+    ];
+    // 60 x 2 / 60 = 2 h and 150 x 2 / 60 = 5 h, both on the one day of 10 h
+    expect(
+      plannedWork(orderOfWork(blocks), calendar).map(({ block: name, pass, hours, firstDay }) => [
+        name,
+        pass,
+        hours,
+        firstDay - MONDAY,
+      ]),
+    ).toEqual([
+      ["A", "first", 10, 0],
+      ["B", "only", 10, 1],
+      ["C", "only", 10, 2],
+      ["A", "second", 5, 70],
+      ["A", "thinning", 2, 105],
+      ["C", "thinning", 5, 105],
+    ]);
+  });
+
+  test("where pruning lasts into it, thinning waits for the end of pruning", () => {
+    const late = plannedWork(orderOfWork([block("A", { vinesToThin: 60 })]), {
+      ...calendar,
+      thinningOn: MONDAY - 30,
+    });
+    expect(late.map(({ pass, firstDay }) => [pass, firstDay - MONDAY])).toEqual([
+      ["only", 0],
+      ["thinning", 1],
     ]);
   });
 

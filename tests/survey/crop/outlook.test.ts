@@ -496,10 +496,11 @@ describe("shoots to thin to", () => {
   };
 
   test("by the length of wire to a vine, with the hours of one person", () => {
-    expect(outlookOf([40, 48]).shootThinning).toEqual({
+    expect(outlookOf([40, 48]).inputs.shootThinning).toEqual({
       keep: 36,
       remove: 8,
       counted: 44,
+      vines: 8,
       hours: expect.closeTo(16 / 60, 12),
     });
     expect(shootThinningSentence(outlookOf([40, 48]), "en")).toBe(
@@ -508,10 +509,10 @@ describe("shoots to thin to", () => {
   });
 
   test("none where the wire carries those counted, and nothing is said where none were counted", () => {
-    expect(outlookOf([30, 34]).shootThinning).toMatchObject({ keep: 32, remove: 0, hours: 0 });
+    expect(outlookOf([30, 34]).inputs.shootThinning).toMatchObject({ keep: 32, remove: 0, hours: 0 });
     for (const language of LANGUAGES)
       expect(shootThinningSentence(outlookOf([30, 34]), language)).toContain("32");
-    expect(shootThinningSentence({ shootThinning: undefined }, "en")).toBeUndefined();
+    expect(shootThinningSentence({ inputs: { shootThinning: undefined } }, "en")).toBeUndefined();
   });
 });
 

@@ -91,7 +91,7 @@ export function seasonStands(
     if (pruned) named(block).pruned++;
     if (printed.has(rowName(block, row))) named(block).printed++;
   }
-  for (const { block, hours } of work.passes) named(block).hours += hours;
+  for (const { block, pass, hours } of work.passes) if (pass !== "thinning") named(block).hours += hours;
   return {
     blocks: [...blocks.values()].filter(({ vines: count }) => count > 0),
     wrong,

@@ -12,35 +12,51 @@ import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { NO_WORD, wordKey } from "../../sheets/words";
 import { deadShares } from "./deadShares";
 
-/** The work of the winter, block by block in its turn. */
+/** The work of the winter, block by block in its turn, and the thinning of shoots in the spring after it. */
 export interface WorkPlan {
   readonly passes: readonly PlannedPass[];
-  readonly hours: number;
-  readonly crewDays: number;
+  readonly pruning: WorkLeft;
+  /** Without hours where no shoots have to go. */
+  readonly thinning: WorkLeft;
   /** Share of all vines that were pruned already. */
   readonly doneShare: number;
+}
+
+/** What is left of a work. */
+export interface WorkLeft {
+  /** Of one person. */
+  readonly hours: number;
+  /** Of the whole crew. */
+  readonly crewDays: number;
 }
 
 /**
  * The order of work over the survey's blocks with hours and days by the crew calendar of the Settings sheet. Vines come
  * from the Vines sheets, missing ones left out; where a block has none there, the Blocks sheet's number of vine places
  * stands in. A vine counts as done when its day of pruning is written down.
+ *
+ * @param thinned shoots to thin the vines of a block to, by the number of its name
  */
-export function workPlan(season: Season): WorkPlan {
+export function workPlan(season: Season, thinned: ReadonlyMap<number, VinesToThin>): WorkPlan {
   const passes = plannedWork(
-    orderOfWork(blocksOfWork(season)),
+    orderOfWork(blocksOfWork(season, thinned)),
     crewCalendar(season.settings, lastCountedOn(season)),
   );
-  const pruned = passes.filter(({ pass }) => pass !== "second");
+  const pruned = passes.filter(({ pass }) => pass === "only" || pass === "first");
   const vines = pruned.reduce((sum, pass) => sum + pass.vines, 0);
   const done = pruned.reduce((sum, pass) => sum + pass.vinesDone, 0);
   return {
     passes,
-    hours: passes.reduce((sum, pass) => sum + pass.hours, 0),
-    crewDays: passes.reduce((sum, pass) => sum + pass.crewDays, 0),
+    pruning: leftOf(passes.filter(({ pass }) => pass !== "thinning")),
+    thinning: leftOf(passes.filter(({ pass }) => pass === "thinning")),
     doneShare: vines === 0 ? 0 : done / vines,
   };
 }
+
+const leftOf = (passes: readonly PlannedPass[]): WorkLeft => ({
+  hours: passes.reduce((sum, { hours }) => sum + hours, 0),
+  crewDays: passes.reduce((sum, { crewDays }) => sum + crewDays, 0),
+});
 
 /**
  * The crew calendar as the Settings sheet has it. A start that lies more than half a year before the last count is the
@@ -63,6 +79,8 @@ export function crewCalendar(settings: SettingValues, countedOn = -Infinity): Cr
     }),
     minutesAVine: settings.minutesAVinePruning,
     secondPassShare: settings.doublePruningTimeOfTheSecondPass,
+    thinningOn: inTheWinterOf(countedOn, settings.shootThinningStarts),
+    minutesAVineThinning: settings.minutesAVineShootThinning,
   };
 }
 
@@ -91,7 +109,13 @@ function listOf(written: string): string[] {
     .filter((word) => word !== "");
 }
 
-function blocksOfWork(season: Season): BlockOfWork[] {
+/** Vines of a block and the shoots that go from each. */
+interface VinesToThin {
+  readonly vines: number;
+  readonly remove: number;
+}
+
+function blocksOfWork(season: Season, thinned: ReadonlyMap<number, VinesToThin>): BlockOfWork[] {
   const places = season.places;
   const dead = deadShares(season);
   const counts = new Map<number, { vines: number; done: number }>();
@@ -121,6 +145,7 @@ function blocksOfWork(season: Season): BlockOfWork[] {
     const name = season.words.wordOf(block);
     const names = [wordKey(name), wordKey(typeof cultivar === "string" ? cultivar : "")];
     const share = dead.get(name);
+    const { vines: toThin, remove } = thinned.get(block) ?? { vines: 0, remove: 0 };
     return {
       block: name,
       vines,
@@ -129,6 +154,7 @@ function blocksOfWork(season: Season): BlockOfWork[] {
       fruitfulSecondaries: fruitful(names),
       ...(share === undefined ? {} : { deadShare: share }),
       twice: twice(names),
+      ...(remove > 0 ? { vinesToThin: toThin } : {}),
     };
   });
 }

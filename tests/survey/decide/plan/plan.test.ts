@@ -2,6 +2,11 @@ import { SOURCES } from "../../../../src/domain/sources";
 import { deadShares } from "../../../../src/survey/decide/plan/deadShares";
 import { vineBudgets } from "../../../../src/survey/decide/plan/vineBudgets";
 import { crewCalendar, workPlan } from "../../../../src/survey/decide/plan/workPlan";
+import { seasonStands } from "../../../../src/survey/decide/plan/seasonStands";
+import { workSentences } from "../../../../src/survey/decide/plan/workSentences";
+import { shootThinning } from "../../../../src/survey/crop/vinesOfBlocks";
+import { LANGUAGES } from "../../../../src/texts/language";
+import { cardsSheet } from "../../../../src/workbook/results/cardsSheet";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import { defaultSettings, SETTINGS_BY_AREA } from "../../../../src/survey/settings/settings";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
@@ -120,6 +125,7 @@ describe("the work of the winter", () => {
         ["Minutes a vine, pruning", 6],
         ["Tender cultivars", "tender one"],
       ]),
+      new Map(),
     );
     expect(plan.passes.map(({ block, vines, vinesDone, hours }) => [block, vines, vinesDone, hours])).toEqual(
       [
@@ -132,13 +138,64 @@ describe("the work of the winter", () => {
   });
 
   test("blocks or cultivars that are pruned twice come again at the end", () => {
-    const plan = workPlan(season(farm, [["Double pruning", "Far, Hardy one"]]));
+    const plan = workPlan(season(farm, [["Double pruning", "Far, Hardy one"]]), new Map());
     expect(plan.passes.map(({ block, pass }) => `${block} ${pass}`)).toEqual([
       "Low only",
       "High first",
       "Far first",
       "High second",
       "Far second",
+    ]);
+  });
+
+  test("thinning of shoots stands after pruning, where shoots were counted and more than the wire carries", () => {
+    const counted = (...shoots: CellValue[]) =>
+      shoots.map((count, at) => ["High", 1, at + 1, "bearing", "", "", count]);
+    const spring = season(
+      {
+        Blocks: farm.Blocks.slice(0, 3),
+        Vines: [
+          [...VINES, "Shoots"],
+          ["Low", 1, 1, "bearing", "", "", 30],
+          ["Low", 1, 2, "bearing", "", "", 34],
+          ...counted(50, 60),
+        ],
+      },
+      [
+        ["Minutes a vine, pruning", 6],
+        ["Minutes a vine, shoot thinning", 3],
+        ["Hours a day", 5],
+        ["Crew", 2],
+      ],
+    );
+    // 8 ft at 6 shoots a foot carry 48; High has 55 on average over 500 places, Low 32 over 50.
+    const thinned = shootThinning(spring);
+    expect([...thinned.values()].map(({ keep, remove, counted: mean }) => [keep, remove, mean])).toEqual([
+      [32, 0, 32],
+      [48, 7, 55],
+    ]);
+    const plan = workPlan(spring, thinned);
+    // pruning: 2 + 2 vines of the register at 6 min are 0.4 h; thinning: 500 vines x 3 min = 25 h, 2.5 days of 10 h
+    expect(plan.passes.map(({ block, pass }) => `${block} ${pass}`)).toEqual([
+      "Low only",
+      "High only",
+      "High thinning",
+    ]);
+    expect(plan.pruning.hours).toBeCloseTo(0.4, 9);
+    expect(plan.thinning.hours).toBeCloseTo(25, 9);
+    expect(plan.thinning.crewDays).toBeCloseTo(2.5, 9);
+    expect(workSentences(plan, "en")).toEqual([
+      "Pruning: 0.4 hours left, 0 days of the whole crew.",
+      "In this order: Low, High.",
+      "After pruning, shoots are thinned from May 20, 2026 on: 25 hours, 2.5 days of the whole crew (High 25 h).",
+    ]);
+    for (const language of LANGUAGES) expect(workSentences(plan, language)[2]).toContain("High 25 h");
+    const sheet = cardsSheet([], { language: "en", date: "day", unitSystem: "US", work: plan });
+    expect(sheet.title!.at(-1)).toContain("High 25 h");
+    const stands = seasonStands(spring, [], [], { cards: [], work: plan }, () => false);
+    expect(stands.blocks.map(({ block, hours }) => [block, hours])).toEqual([
+      ["Low", 0.2],
+      ["High", 0.2],
     ]);
   });
 

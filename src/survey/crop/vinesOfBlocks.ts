@@ -1,0 +1,192 @@
+import { exactly, shareFromCount, type Estimate } from "../../domain/outlook/estimate";
+import { fewVines, SMALLEST_PILOT, vinesAtRandom, vinesByRow } from "../../domain/outlook/vinesCounted";
+import { shootsToThin, type ShootsToThin } from "../../domain/shootsToThin";
+import { metres } from "../../domain/units";
+import type { Season } from "../season/season";
+
+/** The vines of a block and what was counted on them. */
+export interface VinesOfBlock {
+  /** Rows of the Vines sheets. */
+  readonly listed: number;
+  readonly planted: number;
+  /** True where the Vines sheets list all but a few of the vines planted. */
+  readonly complete: boolean;
+  /** Share of the planted vines that bear, and how many that is. */
+  readonly bearing: Estimate;
+  readonly bearingVines: number;
+  /** Mean of a block from counts on some of its vines, all of them and those of a row; undefined from fewer than two. */
+  readonly estimate: (
+    counts: readonly number[],
+    ofRow: (row: number) => readonly number[],
+  ) => Estimate | undefined;
+  /** True when an estimate was made from too few vines to know their spread. */
+  readonly few: () => boolean;
+  readonly shoots: Estimate | undefined;
+  readonly clusters: Estimate | undefined;
+  /** Of each bearing vine that was counted. */
+  readonly clusterCounts: readonly number[];
+  /** Mean prunings of a bearing vine and how many were weighed. */
+  readonly prunings: { readonly mean: number; readonly weighed: number } | undefined;
+}
+
+/** Shoots to thin a vine of a block to. */
+export interface ShootThinning extends ShootsToThin {
+  /** Mean of the vines on which shoots were counted. */
+  readonly counted: number;
+  readonly vines: number;
+}
+
+/** A register that lists this share of the planted vines is taken as complete. */
+const COMPLETE_REGISTER = 0.98;
+
+/** The vines of each block, by the number of its name, those of the Blocks sheet first. */
+export function vinesOfBlocks(season: Season): Map<number, VinesOfBlock> {
+  const tallies = tallyVines(season, season.settings.vinesWereDrawn === "by row");
+  const codes = new Set([...season.places.blockRows().keys(), ...tallies.keys()]);
+  return new Map([...codes].map((code) => [code, vinesOfBlock(season, code, tallies.get(code))]));
+}
+
+/** Shoots to thin the vines of each block to, by its number; a block without a count of shoots or its spacing is left out. */
+export function shootThinning(season: Season): Map<number, ShootThinning> {
+  return new Map(
+    [...vinesOfBlocks(season)].flatMap(([code, vines]) => {
+      const thinned = shootThinningOf(season, code, vines);
+      return thinned ? [[code, thinned] as const] : [];
+    }),
+  );
+}
+
+/** Shoots to thin the vines of one block to. */
+export function shootThinningOf(
+  { places, settings }: Season,
+  code: number,
+  { shoots, planted, bearingVines }: VinesOfBlock,
+): ShootThinning | undefined {
+  const spacing = places.blockNumber(code, "vineSpacing");
+  if (!shoots || planted === 0 || !(spacing >= 0.3 && spacing <= 10)) return undefined;
+  const counted = shoots.value;
+  const { shootsByLength, minutesAVineShootThinning: minutes } = settings;
+  const thinned = shootsToThin(counted, metres(spacing), shootsByLength, bearingVines, minutes);
+  return { ...thinned, counted, vines: bearingVines };
+}
+
+function vinesOfBlock(season: Season, code: number, tally: VineTally | undefined): VinesOfBlock {
+  const { places, settings } = season;
+  const listed = tally?.listed ?? 0;
+  const written = places.blockNumber(code, "vines");
+  const planted = Math.max(written >= 0 ? written : listed, listed);
+  const complete = listed >= COMPLETE_REGISTER * planted;
+  const bearing =
+    !tally || listed === 0
+      ? exactly("missing", 1)
+      : complete
+        ? exactly("missing", tally.bearing / listed)
+        : shareFromCount("missing", tally.bearing, listed);
+  const bearingVines = Math.round(planted * bearing.value);
+  const byRow = settings.vinesWereDrawn === "by row";
+  let few = false;
+  const estimate: VinesOfBlock["estimate"] = (counts, ofRow) => {
+    if (counts.length < 2) return undefined;
+    const vines = Math.max(bearingVines, counts.length);
+    if (counts.length < SMALLEST_PILOT && counts.length < vines) {
+      few = true;
+      return fewVines(counts, vines, settings.spreadBetweenVines);
+    }
+    if (!byRow || !complete || !tally) return vinesAtRandom(counts, vines);
+    const rows = [...tally.rows].sort(([one], [other]) => one - other);
+    return vinesByRow(
+      rows.map(([number, row]) => {
+        const drawn = ofRow(number);
+        return { vines: Math.max(row.bearing, drawn.length), counts: drawn };
+      }),
+    );
+  };
+  return {
+    listed,
+    planted,
+    complete,
+    bearing,
+    bearingVines,
+    estimate,
+    few: () => few,
+    clusters: estimate(tally?.clusters ?? [], (row) => tally!.rows.get(row)!.clusters),
+    shoots: estimate(tally?.shoots ?? [], (row) => tally!.rows.get(row)!.shoots),
+    clusterCounts: tally?.clusters ?? [],
+    prunings:
+      tally && tally.weighed > 0
+        ? { mean: tally.prunings / tally.weighed, weighed: tally.weighed }
+        : undefined,
+  };
+}
+
+interface Counts {
+  readonly shoots: number[];
+  readonly clusters: number[];
+}
+
+interface RowTally extends Counts {
+  bearing: number;
+}
+
+interface VineTally extends Counts {
+  listed: number;
+  bearing: number;
+  /** Rows of the block, where they are strata. */
+  readonly rows: Map<number, RowTally>;
+  prunings: number;
+  weighed: number;
+}
+
+function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
+  const tallies = new Map<number, VineTally>();
+  for (const table of season.tables("vines")) {
+    const blocks = table.column("block")?.codes;
+    if (!blocks) continue;
+    const rows = byRow ? table.column("row")?.usable : undefined;
+    const status = table.column("status");
+    const bearingCode = status?.column.choices?.findIndex(({ id }) => id === "bearing");
+    const shoots = table.column("shoots")?.usable;
+    const clusters = table.column("clusters")?.usable;
+    const prunings = table.column("prunings")?.usable;
+    let tally: VineTally | undefined;
+    for (let index = 0; index < blocks.length; index++) {
+      const block = blocks[index];
+      if (block < 0) continue;
+      if (!tally || block !== blocks[index - 1]) tally = tallyOf(tallies, block);
+      tally.listed++;
+      if (status && status.codes[index] !== bearingCode) continue;
+      tally.bearing++;
+      const row = rows && rowOf(tally, rows[index]);
+      if (row) row.bearing++;
+      if (shoots && shoots[index] >= 0) {
+        tally.shoots.push(shoots[index]);
+        row?.shoots.push(shoots[index]);
+      }
+      if (clusters && clusters[index] >= 0) {
+        tally.clusters.push(clusters[index]);
+        row?.clusters.push(clusters[index]);
+      }
+      if (prunings && prunings[index] > 0) {
+        tally.prunings += prunings[index];
+        tally.weighed++;
+      }
+    }
+  }
+  return tallies;
+}
+
+function tallyOf(tallies: Map<number, VineTally>, block: number): VineTally {
+  const known = tallies.get(block);
+  if (known) return known;
+  const tally = { listed: 0, bearing: 0, shoots: [], clusters: [], rows: new Map(), prunings: 0, weighed: 0 };
+  tallies.set(block, tally);
+  return tally;
+}
+
+function rowOf(tally: VineTally, number: number): RowTally {
+  const known = tally.rows.get(number);
+  if (known) return known;
+  const row = { bearing: 0, shoots: [], clusters: [] };
+  tally.rows.set(number, row);
+  return row;
+}
