@@ -10,6 +10,7 @@ import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
 import { Pace, type Opened } from "../workbook/desk/pace";
 import type { Step } from "../workbook/desk/steps";
 import { startEngine, type EngineWords } from "../workbook/desk/startEngine";
+import { isCsvName } from "../workbook/file/openWorkbook";
 import { WorkbookProblem } from "../workbook/surveyWorkbook";
 import { fileProblemSentence } from "./fileProblemSentence";
 import { WorkKeeper, type KeptFile, type LeftWork } from "./keptWork";
@@ -198,10 +199,6 @@ function followCalculations(): void {
 
 async function saveCopy(): Promise<void> {
   const [name, ending] = [openedFile.replace(/\.[^.]*$/, ""), /\.[^.]*$/.exec(openedFile)?.[0] ?? ""];
-  if (!desk.canSave)
-    return showHeader({
-      notice: { kind: "refused", text: say(DESK_TEXTS.csvIsNotSaved, language, { name: openedFile }) },
-    });
   try {
     const { bytes, notKept } = await desk.saveCopy();
     const save = () => {
@@ -240,7 +237,8 @@ function refuse(problem: unknown, unforeseen: (reason: string) => string): void 
 
 function offerDownload(name: string, bytes: Uint8Array): void {
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: WORKBOOK_TYPE }));
+  const type = isCsvName(name) ? "text/csv" : WORKBOOK_TYPE;
+  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);

@@ -109,11 +109,29 @@ describe("saving a copy from the desk page", () => {
     await page.page.locator("#notice.done").waitFor();
   });
 
-  test("a csv file is not saved as something else", async () => {
+  test("a csv file is saved as a csv file, in its own way of writing", async () => {
     const page = await openDesk("clean");
-    await page.openFile("counts.csv", Buffer.from("Block,Row\nNorth Bench,1\n"));
+    await page.openFile(
+      "counts.csv",
+      Buffer.from('Block;Row;Weight\r\n"North ""Bench""";01;3,50\r\nCreek;2;4\r\n'),
+    );
+    await page.type("C3", "4.25");
+    await page.type("B4", "=1+2");
+    await page.type("A4", "Home");
+    expect(await page.shows("B4", "3")).toBe("3");
     await page.page.locator("#save-copy").click();
-    await page.page.locator("#notice.refused").getByText("counts.csv is a csv file").waitFor();
+    const asked = page.page.locator("#notice.asked");
+    await asked.getByText("The copy will not hold: formulas (B4; the copy holds what they show).").waitFor();
+    const [download] = await Promise.all([
+      page.page.waitForEvent("download"),
+      asked.getByText("Save it all the same").click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("counts (copy).csv");
+    const saved = path.join(folder, "counts.csv");
+    await download.saveAs(saved);
+    expect(readFileSync(saved, "utf8")).toBe(
+      'Block;Row;Weight\r\n"North ""Bench""";01;3,50\r\nCreek;2;4,25\r\nHome;3\r\n',
+    );
   });
 
   test("a file that cannot be read leaves the workbook as it is and is named", async () => {

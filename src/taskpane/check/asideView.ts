@@ -9,7 +9,7 @@ import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { showOnce } from "../showOnce";
-import { isoDate } from "../writtenDate";
+import { isoDate } from "../../workbook/isoDate";
 import type { AsideQuestion } from "./checkState";
 import { foldedList } from "./findingList";
 import { sentenceOf } from "./findingTexts";

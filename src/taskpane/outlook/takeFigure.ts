@@ -16,7 +16,7 @@ import { freshSettings } from "../settings/changeSetting";
 import { movedResults } from "../settings/movedResults";
 import { readSettingsOf } from "../settings/settingsActions";
 import { writeLog } from "../writeLog";
-import { isoDate } from "../writtenDate";
+import { isoDate } from "../../workbook/isoDate";
 import { figureDigits, figureWords } from "./figureWords";
 import type { MovedCrop, TakenFigure } from "./outlookState";
 import { planFigure } from "./planFigure";

@@ -11,7 +11,7 @@ import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
-import { isoDate } from "../writtenDate";
+import { isoDate } from "../../workbook/isoDate";
 import { movedSummary } from "./movedSummary";
 import { keepSetting, readSettingsOf, showMoved } from "./settingsActions";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";

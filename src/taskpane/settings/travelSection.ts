@@ -10,7 +10,7 @@ import { textField, tickField } from "../fields";
 import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
-import { isoDate } from "../writtenDate";
+import { isoDate } from "../../workbook/isoDate";
 import { movedSummary } from "./movedSummary";
 import type { OtherWorkbook, ReadSettings, SettingsState } from "./settingsState";
 import {

@@ -10,14 +10,13 @@ import {
 import type { CordonFunction } from "../../functions/cordonFunction";
 import { decimalSign, type Language } from "../../texts/language";
 import { isCsvName } from "../file/openWorkbook";
-import { WorkbookProblem } from "../surveyWorkbook";
 import { readDecimalCommas } from "./decimalComma";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
 import { loadWorkbook } from "./loadWorkbook";
 import { Pace } from "./pace";
 import { describeFunctions, registerFunctions } from "./registerFunctions";
-import { savedCopy, type SavedCopy } from "./savedCopy";
+import { savedCopy, savedCsvCopy, type SavedCopy } from "./savedCopy";
 import { repeatMutation, watchMutations, type Step } from "./steps";
 import { LOCALES, type EngineWords } from "./startEngine";
 import { workbookData } from "./workbookData";
@@ -94,17 +93,10 @@ export class OpenDesk {
     });
   }
 
-  /** True where `saveCopy` can make a file: what was opened is a workbook and no csv file. */
-  get canSave(): boolean {
-    return this.opened !== undefined && !isCsvName(this.opened.file);
-  }
-
-  /** A copy of the open workbook's file with everything that was changed on the page. */
+  /** A copy of the open file with everything that was changed on the page; a csv file stays one. */
   async saveCopy(): Promise<SavedCopy> {
-    if (!this.opened || !this.canSave)
-      throw new WorkbookProblem("notAWorkbook", { file: this.opened?.file ?? "" });
-    const { file, bytes, workbook } = this.opened;
-    return savedCopy(file, bytes, workbook);
+    const { file, bytes, workbook } = this.opened!;
+    return (isCsvName(file) ? savedCsvCopy : savedCopy)(file, bytes, workbook);
   }
 
   /** Tells of a calculation as long as it goes on, and how far it has come where that is known; "ended" at its end. */

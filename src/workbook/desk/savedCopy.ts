@@ -5,17 +5,19 @@ import type { FileCellWrite } from "../file/cellSplices";
 import { FileWorkbook } from "../file/fileWorkbook";
 import { isArrayFormula } from "../file/isArrayFormula";
 import { insertedAreas, type RowStep } from "../file/movedReferences";
+import { sheetNameOfFile } from "../file/openWorkbook";
 import { DAYS_TO_1904 } from "../file/sheetRows";
 import type { DeskWorkbook } from "./deskWorkbook";
-import { loadWorkbook, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
+import { loadWorkbook, PAGE_LIMITS, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
 import type { PageChange } from "./pageChanges";
+import { savedCsv } from "./savedCsv";
 import { cellArea, type Area } from "./sheetLook";
 
 /** A file made from what is on the page, and what of it no file could take over. */
 export interface SavedCopy {
   readonly bytes: Uint8Array;
   /** What was done on the page and is not in the file, with the sheets, or for formulas the cells, where. */
-  readonly notKept: ReadonlyMap<PageChange | "formulas", readonly string[]>;
+  readonly notKept: ReadonlyMap<PageChange | "formulas" | "values", readonly string[]>;
 }
 
 /**
@@ -72,6 +74,29 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
   const notKept = new Map<PageChange | "formulas", string[]>(desk.pageChanges.list(loaded, followed, isOwn));
   if (asText.length > 0) notKept.set("formulas", asText);
   return { bytes: copy.bytes(), notKept };
+}
+
+/** A csv file with what its sheet shows; no other sheet, and nothing beside the cells, has a place in it. */
+export async function savedCsvCopy(
+  file: string,
+  original: Uint8Array,
+  desk: DeskWorkbook,
+): Promise<SavedCopy> {
+  await desk.calculated();
+  const sheet = sheetNameOfFile(file);
+  const area = await desk.readSheet(sheet);
+  const bytes = await savedCsv(file, original, area, desk.formatsOf(sheet), PAGE_LIMITS);
+  const notKept = new Map<PageChange | "values", string[]>(
+    desk.pageChanges.list(await loadWorkbook(file, original), new Map(), () => false),
+  );
+  notKept.delete("moved");
+  const formulas = area.values.flatMap((cells, row) =>
+    cells.flatMap((_, column) =>
+      area.formulaAt(row, column) === null ? [] : [cellName(area.firstRow + row, area.firstColumn + column)],
+    ),
+  );
+  if (formulas.length > 0) notKept.set("values", formulas);
+  return { bytes, notKept };
 }
 
 /**
