@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import CopyPlugin from "copy-webpack-plugin";
 import HtmlPlugin from "html-webpack-plugin";
+import webpack from "webpack";
 import run from "./.config/runModule.cjs";
 
 const root = path.dirname(fileURLToPath(import.meta.url));
@@ -85,29 +86,60 @@ export function addinAddress(given = TRIAL_ADDRESS) {
   return url.href.endsWith("/") ? url.href : `${url.href}/`;
 }
 
-const kilobytes = (bytes) => `${(bytes / 1000).toFixed(0)} kB`;
+/** Bytes, packed as a server packs them, that may be fetched until the functions are bound, and until the first page stands. */
+export const LIMITS = { bound: 110_000, shown: 150_000 };
 
-/** Says after a build how much is fetched before the functions are bound, and how much until the first page stands. */
-const printSizes = {
+/**
+ * The sentence with which a build fails that fetches more than LIMITS before it shows something; undefined for one
+ * within them.
+ */
+export function tooHeavy(language, { bound, shown }) {
+  const over = (what, bytes, limit) =>
+    bytes <= limit
+      ? []
+      : [`${what} after ${kilobytes(bytes)} gzip, at most ${kilobytes(limit)} were expected`];
+  const problems = [
+    ...over("functions are bound", bound, LIMITS.bound),
+    ...over("the first page is shown", shown, LIMITS.shown),
+  ];
+  return problems.length === 0 ? undefined : `${language}: ${problems.join("; ")}.`;
+}
+
+const kilobytes = (bytes) => `${(bytes / 1000).toFixed(1)} kB`;
+
+/**
+ * The scripts of a finished build, in the order of their need in a language: until the functions are bound, until the
+ * first page stands, and until a function that takes a whole table answers.
+ */
+export function scriptsUntil(compilation, language) {
+  const scripts = (group) =>
+    group.chunks.flatMap(({ files }) => [...files].filter((file) => file.endsWith(".js")));
+  const group = (name) => scripts(compilation.namedChunkGroups.get(name));
+  const bound = [...scripts(compilation.entrypoints.get("taskpane")), ...group(`functions-${language}`)];
+  const shown = [...bound, ...group("pane"), ...group(`firstPage-${language}`)];
+  return { bound, shown, tables: [...bound, ...group("whole-tables")] };
+}
+
+/** Says after a build how much is fetched before something is there, and fails it above LIMITS. */
+const holdSizes = {
   apply(compiler) {
-    compiler.hooks.done.tap("printSizes", ({ compilation }) => {
+    compiler.hooks.done.tap("holdSizes", ({ compilation }) => {
       if (compilation.errors.length > 0) return;
-      const scripts = (group) =>
-        group.chunks.flatMap(({ files }) => [...files].filter((file) => file.endsWith(".js")));
-      const sizesOf = (...groups) => {
-        const files = [...new Set(groups.flatMap(scripts))];
-        const bytes = files.map((file) => readFileSync(path.join(compiler.outputPath, file)));
-        const sum = (all) => all.reduce((total, each) => total + each, 0);
-        const packed = bytes.map((each) => gzipSync(each).length);
-        return `${kilobytes(sum(bytes.map(({ length }) => length)))}, ${kilobytes(sum(packed))} gzip`;
-      };
-      const group = (name) => compilation.namedChunkGroups.get(name);
-      for (const language of ["en", "es", "fr"]) {
-        const bound = [compilation.entrypoints.get("taskpane"), group(`functions-${language}`)];
-        const shown = [...bound, group("pane"), group(`firstPage-${language}`)];
-        console.log(
-          `${language}: functions bound after ${sizesOf(...bound)}; first page shown after ${sizesOf(...shown)} (without office.js)`,
+      const packed = (files) =>
+        files.reduce(
+          (sum, file) => sum + gzipSync(readFileSync(path.join(compiler.outputPath, file))).length,
+          0,
         );
+      for (const language of ["en", "es", "fr"]) {
+        const { bound, shown, tables } = Object.fromEntries(
+          Object.entries(scriptsUntil(compilation, language)).map(([until, files]) => [until, packed(files)]),
+        );
+        console.log(
+          `${language}: functions bound after ${kilobytes(bound)} gzip, first page shown after ${kilobytes(shown)} ` +
+            `(without office.js), functions of whole tables answer after ${kilobytes(tables)}`,
+        );
+        const problem = compiler.options.mode === "production" && tooHeavy(language, { bound, shown });
+        if (problem) compilation.errors.push(new compiler.webpack.WebpackError(problem));
       }
     });
   },
@@ -156,8 +188,12 @@ export function addinConfiguration(mode, address) {
       clean: { keep: /^page\// },
     },
     plugins: [
-      printSizes,
+      holdSizes,
       writeHelp,
+      new webpack.NormalModuleReplacementPlugin(
+        /\/wholeTables$/,
+        path.join(root, "src/functions/fetchedTables.ts"),
+      ),
       new HtmlPlugin({
         template: path.join(root, "src/taskpane/index.html"),
         filename: "taskpane.html",

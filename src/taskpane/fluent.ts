@@ -1,4 +1,5 @@
 import "@fluentui/web-components/button.js";
+import "@fluentui/web-components/progress-bar.js";
 import "@fluentui/web-components/switch.js";
 import "@fluentui/web-components/tab.js";
 import "@fluentui/web-components/tablist.js";

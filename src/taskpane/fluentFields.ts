@@ -9,5 +9,4 @@ import "@fluentui/web-components/link.js";
 import "@fluentui/web-components/listbox.js";
 import "@fluentui/web-components/message-bar.js";
 import "@fluentui/web-components/option.js";
-import "@fluentui/web-components/progress-bar.js";
 import "@fluentui/web-components/text-input.js";

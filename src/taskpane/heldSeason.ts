@@ -1,11 +1,12 @@
-import { checkSeason, inSheetOrder } from "../survey/checks/checkSeason";
 import type { Finding } from "../survey/checks/finding";
-import { decideSeason, type DecidedBefore, type DecidedVine } from "../survey/decide/decideSeason";
-import { readSeason } from "../survey/reading/readSeason";
+import type { DecidedBefore, DecidedVine } from "../survey/decide/decideSeason";
 import type { Season } from "../survey/season/season";
 import type { HeldSheets, HeldValues } from "./heldSheets";
 import { inSlices } from "./inSlices";
 import type { ReadingOptions } from "./readAreas";
+
+/** Reading, checking and deciding, fetched once the pane stands. */
+export const seasonWork = () => import(/* webpackChunkName: "season-work" */ "./seasonWork");
 
 /** The season of one version of the workbook. */
 export interface SeasonReading extends HeldValues {
@@ -33,7 +34,7 @@ export class HeldSeason {
 
   /** The season as the workbook holds it at this moment. */
   async read(options?: ReadingOptions): Promise<SeasonReading> {
-    const values = await this.sheets.read(options);
+    const [values, { readSeason }] = await Promise.all([this.sheets.read(options), seasonWork()]);
     if (this.reading?.version !== values.version) {
       const season = this.timed("season", () => readSeason(values.areas));
       this.reading = { ...values, season };
@@ -57,6 +58,7 @@ export class HeldSeason {
     onVine: (vine: DecidedVine) => void = () => {},
   ): Promise<readonly DecidedVine[]> {
     if (this.decided?.version === version) return this.decided.vines;
+    const { decideSeason } = await seasonWork();
     const start = performance.now();
     const vines: DecidedVine[] = [];
     const take = (vine: DecidedVine) => {
@@ -77,6 +79,7 @@ export class HeldSeason {
     onDone: (share: number) => void = () => {},
   ): Promise<readonly Finding[]> {
     if (this.found?.version === version) return this.found.findings;
+    const { checkSeason, inSheetOrder } = await seasonWork();
     const start = performance.now();
     const findings: Finding[] = [];
     await inSlices(

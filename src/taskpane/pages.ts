@@ -1,8 +1,11 @@
 import { html, type nothing, type TemplateResult } from "lit";
+import { bringTables } from "../functions/wholeTables";
 import { PANE_TEXTS } from "../texts/pane";
 import { checkPage, fetchCheckParts } from "./check/checkPage";
 import type { WorkAnew } from "./pageAge";
 import type { PageId, Pane } from "./pane";
+import { seasonWork } from "./heldSeason";
+import { seasonBeingRead } from "./season/seasonBeingRead";
 
 /** A page, and how its results are worked out anew when the workbook has changed. */
 export interface Page {
@@ -84,6 +87,8 @@ export async function fetchRest(): Promise<void> {
   const [{ accountView, checkAnew }] = await Promise.all([
     fetchCheckParts(),
     import(/* webpackChunkName: "fields" */ "./fluentFields"),
+    seasonWork(),
+    bringTables(),
   ]);
   PAGES.check = { page: checkPage, anew: checkAnew };
   FOOT.account = accountView;
@@ -105,7 +110,10 @@ export async function fetchPage(pane: Pane, id: PageId): Promise<void> {
 
 /** What stands in the place of a page that is not here. */
 export function missingPage(pane: Pane, id: PageId): TemplateResult {
-  if (underway.get(id) !== "failed") return html`<p class="quiet">${pane.say(PANE_TEXTS.fetching)}</p>`;
+  if (underway.get(id) !== "failed")
+    return id === "season"
+      ? seasonBeingRead(pane)
+      : html`<p class="quiet">${pane.say(PANE_TEXTS.fetching)}</p>`;
   return html`<fluent-button
     id="fetch-again"
     size="small"

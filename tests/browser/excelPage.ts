@@ -18,6 +18,14 @@ export interface ExcelPageOptions {
   readonly file?: Uint8Array;
   /** What Office.onReady says; "none" answers the request for office.js with nothing at all. */
   readonly host?: "Excel" | "Word" | "none";
+  /** A finished build that is served in place of the page's sources. */
+  readonly build?: Build;
+}
+
+export interface Build {
+  readonly folder: string;
+  /** Told of each script before it is sent; false lets it not arrive. */
+  readonly asked: (file: string, page: Page) => Promise<boolean>;
 }
 
 /**
@@ -42,13 +50,23 @@ export async function openExcelPage(
   await page.exposeFunction("fileOfHost", () => [...(options.file ?? [])]);
   await page.exposeFunction("sendToHost", (text: string) => bridge.sendMessageToHost(text));
 
-  const script = await scriptFor(path.join(root, "src/taskpane/excelPage.ts"));
+  const { build } = options;
+  const script = build ? "" : await scriptFor(path.join(root, "src/taskpane/excelPage.ts"));
   const html = readFileSync(path.join(root, "src/taskpane/index.html"), "utf8");
-  await page.route("**/*", (route) => {
+  await page.route("**/*", async (route) => {
     const address = route.request().url();
     const send = (contentType: string, body: string | Buffer) => route.fulfill({ contentType, body });
     if (address === OFFICE_JS)
       return options.host === "none" ? route.abort() : send("text/javascript", officeScript(options));
+    const { pathname } = new URL(address);
+    if (build && address.startsWith(ADDRESS) && /\.(html|js)$/.test(pathname)) {
+      const isScript = pathname.endsWith(".js");
+      if (isScript && !(await build.asked(pathname.slice(1), page))) return route.abort();
+      return send(
+        isScript ? "text/javascript" : "text/html",
+        readFileSync(path.join(build.folder, pathname)),
+      );
+    }
     if (address === `${ADDRESS}taskpane.html`)
       return send("text/html", html.replace("</head>", '<script defer src="taskpane.js"></script></head>'));
     if (address === `${ADDRESS}taskpane.js`) return send("text/javascript", script);

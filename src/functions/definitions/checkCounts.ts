@@ -1,6 +1,6 @@
 import { CHECKCOUNTS_TEXT } from "../../texts/functions/checks";
 import { cordonFunction, tableOf } from "../cordonFunction";
-import { findingsOfCounts } from "../findingsOfCounts";
+import { findingsOfCounts } from "../wholeTables";
 import { optional, optionalUnitSystem, table } from "../parameter";
 
 export const CHECKCOUNTS = cordonFunction({

@@ -1,5 +1,5 @@
 import { CHOOSECORDONS_TEXT } from "../../texts/functions/choice";
-import { decisionsOfTable } from "../choiceOfTable";
+import { decisionsOfTable } from "../wholeTables";
 import { cordonFunction, tableOf } from "../cordonFunction";
 import { optional, optionalUnitSystem, table } from "../parameter";
 

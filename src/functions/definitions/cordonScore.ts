@@ -1,6 +1,6 @@
 import { TRAININGS } from "../../domain/choice/trainingSystems";
 import { CORDONSCORE_TEXT } from "../../texts/functions/choice";
-import { scoresOfTable } from "../choiceOfTable";
+import { scoresOfTable } from "../wholeTables";
 import { cordonFunction, tableOf } from "../cordonFunction";
 import { choice, once, optional, optionalUnitSystem, table } from "../parameter";
 

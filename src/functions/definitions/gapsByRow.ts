@@ -1,6 +1,6 @@
 import { GAPSBYROW_TEXT } from "../../texts/functions/cordons";
 import { cordonFunction, tableOf } from "../cordonFunction";
-import { gapsOfTable } from "../gapsOfTable";
+import { gapsOfTable } from "../wholeTables";
 import { choice, once, optional, table } from "../parameter";
 
 export const GAPSBYROW = cordonFunction({

@@ -1,6 +1,6 @@
 import { OUTLOOK_TEXT } from "../../texts/functions/outlook";
 import { cordonFunction, tableOf } from "../cordonFunction";
-import { outlookOfTables } from "../outlookOfTables";
+import { outlookOfTables } from "../wholeTables";
 import { optional, optionalUnitSystem, table } from "../parameter";
 
 export const CROPOUTLOOK = cordonFunction({

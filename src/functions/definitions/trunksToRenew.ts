@@ -1,7 +1,7 @@
 import { TRUNKSTORENEW_TEXT } from "../../texts/functions/renewal";
 import { cordonFunction, tableOf } from "../cordonFunction";
 import { optional, table } from "../parameter";
-import { renewalOfTables } from "../renewalOfTables";
+import { renewalOfTables } from "../wholeTables";
 
 export const TRUNKSTORENEW = cordonFunction({
   id: "TRUNKSTORENEW",

@@ -17,11 +17,6 @@ export interface DecidedVine extends SurveyVine {
   readonly renewsTrunk: boolean;
 }
 
-/** True for a vine that a person must look at. */
-export function isAsked({ decision }: DecidedVine): boolean {
-  return decision.sides.some(({ ask }) => ask) || decision.cordons.some(({ verdict }) => verdict === "ask");
-}
-
 /** A vine of the survey with its answer and its plan, by the figures of the Settings sheet. */
 export function decidedVine(vine: SurveyVine, settings: Season["settings"]): DecidedVine {
   return answered(vine, choiceRules(settings), renewalRules(settings));

@@ -1,5 +1,6 @@
 import { isBlank } from "../../survey/sheets/cell";
-import { isAsked, type DecidedVine } from "../../survey/decide/decideSeason";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { isAsked } from "../../survey/decide/isAsked";
 import type { SurveyColumn } from "../../survey/season/season";
 import { choiceWord } from "./choiceWord";
 import type { CellChangeWanted } from "../../workbook/actions/changeCells";

@@ -1,4 +1,4 @@
-import { isAsked } from "../../survey/decide/decideSeason";
+import { isAsked } from "../../survey/decide/isAsked";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { readDecisions } from "../readDecisions";

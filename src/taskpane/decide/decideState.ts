@@ -1,4 +1,5 @@
-import { isAsked, type DecidedVine } from "../../survey/decide/decideSeason";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { isAsked } from "../../survey/decide/isAsked";
 import type { Season } from "../../survey/season/season";
 import type { CountingRisk } from "../../domain/choice/countingRisk";
 import type { Turn } from "../../domain/choice/whatWouldTurn";

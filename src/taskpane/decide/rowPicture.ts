@@ -1,5 +1,6 @@
 import { html, svg, type TemplateResult } from "lit";
-import { isAsked, type DecidedVine } from "../../survey/decide/decideSeason";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
+import { isAsked } from "../../survey/decide/isAsked";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";

@@ -1,5 +1,5 @@
 import { sortFindings } from "../../survey/checks/setAside";
-import { isAsked } from "../../survey/decide/decideSeason";
+import { isAsked } from "../../survey/decide/isAsked";
 import { isCounted, seasonStands } from "../../survey/decide/plan/seasonStands";
 import { printedCards } from "../../workbook/actions/printedCards";
 import { readAside } from "../../workbook/actions/setAside";

@@ -13,6 +13,7 @@ import { usedRowsLine } from "../usedRowsLine";
 import { emptyView } from "./emptyView";
 import { openPage } from "../openPage";
 import { paperOf, printCountSheets } from "./printCountSheets";
+import { seasonBeingRead } from "./seasonBeingRead";
 import type { SeasonPicture } from "./seasonState";
 
 export { pictureSeason } from "./pictureSeason";
@@ -25,23 +26,12 @@ const STEPS = ["counted", "checked", "decided", "printed", "pruned"] as const;
 
 /** The page on which the pane opens: where the work stands, and the next step. */
 export function seasonPage(pane: Pane): TemplateResult {
-  const { picture, progress } = pane.state.season;
-  const title = html`<h1>${pane.say(SEASON_TEXTS.title)}</h1>`;
-  if (picture === undefined)
-    return html`${title}
-      <div role="group" aria-label=${pane.say(SEASON_TEXTS.reading)}>
-        <span id="season-reading">${progress?.text ?? pane.say(SEASON_TEXTS.reading)}</span>
-        <fluent-progress-bar
-          aria-labelledby="season-reading"
-          min="0"
-          max="100"
-          .value=${Math.round((progress?.done ?? 0) * 100)}
-        ></fluent-progress-bar>
-      </div>`;
+  const { picture } = pane.state.season;
+  if (picture === undefined) return seasonBeingRead(pane);
   if (picture.blocks.length === 0 && picture.wrong.length === 0) return emptyView(pane, picture);
   const [next, ...then] = openWork(picture);
   const facts = workFacts(picture);
-  return html`${title}
+  return html`<h1>${pane.say(SEASON_TEXTS.title)}</h1>
     <div id="season-next" class="card next stack">
       <h2 class="small quiet">${pane.say(SEASON_TEXTS.next)}</h2>
       <p><strong>${pane.say(SEASON_TEXTS.open[next], facts)}</strong></p>

@@ -54,8 +54,9 @@ const PARTS: Readonly<Record<Exclude<TextPart, "pages">, Areas>> = {
       /^(settings\.|sheets\..*\.(help|rowIs)$|functions\..*\.description$|findings\..*\.(title|why|remedy)$)/,
   },
   firstPage: {
-    areas: ["pane", "workbook", "excelProblems"],
-    later: /^pane\.(?!(pageNames|age|everyPage|check|typing|walk|walkSteps)\b)/,
+    areas: ["pane", "workbook", "excelProblems", "seasonPage"],
+    later:
+      /^(pane\.(?!(pageNames|age|everyPage|check|typing|walk|walkSteps)\b)|seasonPage\.(?!(title|reading)$))/,
   },
 };
 

@@ -2,8 +2,10 @@ import { callFunction, isRefused, type ResultCell, type ResultError } from "../.
 import type { CordonFunction } from "../../functions/cordonFunction";
 import type { RawArgument } from "../../functions/readArgument";
 import { FUNCTIONS } from "../../functions/registry";
+import { bringTables } from "../../functions/wholeTables";
 import type { CellValue } from "../../survey/sheets/cell";
-import type { Language } from "../../texts/language";
+import { EXCEL_PAGE } from "../../texts/excelPage";
+import { say, type Language } from "../../texts/language";
 import { BlankCells } from "./blankCells";
 import type { ExcelRun } from "./excelRun";
 
@@ -40,6 +42,7 @@ function excelFunction(
   language: () => Language,
   blanks: BlankCells,
 ) {
+  const takesTable = called.parameters.some(({ kind }) => kind === "table");
   const answer = (args: readonly unknown[]): unknown[][] => {
     const outcome = callFunction(called, args.map(rawArgument), language());
     if (isRefused(outcome)) throw excelError(outcome, runtime);
@@ -49,7 +52,16 @@ function excelFunction(
     heard?.(called.id, given);
     const args = given.slice(0, -1);
     const invocation = given.at(-1) as CustomFunctions.Invocation | undefined;
-    return blanks.told(called.parameters, args, invocation?.parameterAddresses)?.then(answer) ?? answer(args);
+    const told = blanks.told(called.parameters, args, invocation?.parameterAddresses);
+    const tables = takesTable ? bringTables() : undefined;
+    if (tables === undefined) return told?.then(answer) ?? answer(args);
+    return tables
+      .catch(() => {
+        const sentence = say(EXCEL_PAGE.notFetched, language());
+        throw new runtime.Error(runtime.ErrorCode.notAvailable, sentence);
+      })
+      .then(() => told ?? args)
+      .then(answer);
   };
 }
 

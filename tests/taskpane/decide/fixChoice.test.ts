@@ -1,4 +1,5 @@
-import { decideSeason, isAsked } from "../../../src/survey/decide/decideSeason";
+import { decideSeason } from "../../../src/survey/decide/decideSeason";
+import { isAsked } from "../../../src/survey/decide/isAsked";
 import {
   FIRST_DECIDE_STATE,
   countVines,

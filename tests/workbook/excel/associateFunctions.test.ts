@@ -9,6 +9,10 @@ import { excelOn, hostWith } from "../office/excelWorkbookOn";
 import { functionsRuntime, type FunctionsRuntime } from "../office/functionsRuntime";
 import { CORDON_HEADS } from "../../survey/cordonHeads";
 
+jest.mock("../../../src/functions/wholeTables", () =>
+  jest.requireActual("../../../src/functions/fetchedTables"),
+);
+
 const runtimes = new Map<Language, FunctionsRuntime>();
 
 /** The functions as Excel calls them, through Microsoft's runtime: one page a language. */

@@ -3,7 +3,8 @@ import { wordKey } from "../../sheets/words";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import type { CrewCard } from "../cards/crewCards";
-import { isAsked, type DecidedVine } from "../decideSeason";
+import type { DecidedVine } from "../decideSeason";
+import { isAsked } from "../isAsked";
 import type { WorkPlan } from "./workPlan";
 
 /** How far the work on one block is; every figure but `wrong` and `hours` counts vines. */
