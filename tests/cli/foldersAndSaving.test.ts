@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import {
   chmodSync,
+  chownSync,
   copyFileSync,
   linkSync,
   mkdtempSync,
@@ -189,6 +190,16 @@ describe("what a file is beside its content", () => {
       process.umask(mask);
     }
     expect(statSync(path).mode & 0o777).toBe(0o666);
+  });
+
+  test("stays: owner and group, where this process may give a file away", async () => {
+    const path = season();
+    const [mine, group] = [process.getuid!(), process.getgid!()];
+    const owner = mine === 0 ? 1234 : mine;
+    chownSync(path, owner, mine === 0 ? 1235 : group);
+    expect((await run(["check", path, "--in-place"])).told).toContain("Saved in");
+    const { uid, gid } = statSync(path);
+    expect([uid, gid]).toEqual([owner, mine === 0 ? 1235 : group]);
   });
 
   test("is refused where nobody may write it", async () => {

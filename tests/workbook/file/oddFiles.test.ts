@@ -1,11 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strToU8 } from "fflate";
 import { FileWorkbook } from "../../../src/workbook/file/fileWorkbook";
 import { openWorkbookBytes } from "../../../src/workbook/file/openWorkbook";
 import { openWorkbookFile } from "../../../src/workbook/file/openWorkbookFile";
-import { cardsHtml, escaped } from "../../../src/workbook/results/cardsHtml";
 import { csvLine } from "../../../src/workbook/csvText";
 import { jsonText } from "../../../src/workbook/withoutControls";
 import { hasValidator, openXmlFaults } from "../../samples/openXmlFaults";
@@ -140,6 +139,18 @@ describe("values", () => {
     const [, [text]] = (await workbook.readSheet("Ours")).values;
     expect(String(text)).toBe(`${"x".repeat(32_766)}…`);
   });
+
+  test("a sentence shows no more than a thousand characters of a cell", async () => {
+    const path = join(folder, "long.csv");
+    writeFileSync(path, `Block,Row,Vine,Side,Cordon,Live spurs\n${"x".repeat(30_000)},1,1,left,A,-4\n`);
+    const { exitCode, out } = await run(["check", path]);
+    const sentence = out.split("\n").find((line) => line.startsWith("  F2 "))!;
+    expect([exitCode, sentence]).toEqual([
+      1,
+      expect.stringContaining(`${"x".repeat(999)}…: Live spurs is -4; it must lie`),
+    ]);
+    expect(sentence.length).toBeLessThan(1200);
+  });
 });
 
 describe("words that act", () => {
@@ -168,9 +179,14 @@ describe("words that act", () => {
     expect(JSON.parse(jsonText({ a: WORDS }))).toEqual({ a: WORDS });
   });
 
-  test("do not stand on printed cards", () => {
-    expect(typeof cardsHtml).toBe("function");
-    expect(escaped(WORDS)).toBe("a [31mb c d e f g");
+  test("do not stand on printed cards", async () => {
+    const path = join(folder, "cards.csv");
+    const html = join(folder, "cards.html");
+    writeFileSync(path, `Block,Row,Vine,Side,Cordon,Live spurs,Positions\n${WORDS},1,1,left,A,3,8\n`);
+    const { exitCode } = await run(["cards", path, "--html", html]);
+    const printed = readFileSync(html, "utf8");
+    expect([exitCode, RAW.test(printed)]).toEqual([0, false]);
+    expect(printed).toContain("a [31mb c d e f g");
   });
 
   test("are no formula in any csv reader: full width, and after a semicolon", () => {
