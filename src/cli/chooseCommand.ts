@@ -43,15 +43,10 @@ export const CHOOSE_COMMAND: Command = {
     const sheet = choiceSheet(vines, language, season.unitSystem, isoDay(terminal.today));
     if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "choice", options, terminal);
     const format = formatOf(options);
-    if (format === "csv") {
-      printCsv(sheet, terminal);
-      tellAccount(season, inputs, terminal, "told");
-    } else if (format === "json") printJson(season, vines, inputs, terminal);
+    if (format === "csv") printCsv(sheet, season, inputs, terminal);
+    else if (format === "json") printJson(season, vines, inputs, terminal);
     else {
-      printTable(
-        { ...sheet, headers: sheet.headers.slice(0, 10), rows: sheet.rows.map((row) => row.slice(0, 10)) },
-        terminal,
-      );
+      printTable(sheet, terminal, 10);
       tellAccount(season, inputs, terminal);
     }
     const asked = vines.some(({ decision }) => decision.cordons.some(({ verdict }) => verdict === "ask"));
@@ -103,10 +98,8 @@ export const CARDS_COMMAND: Command = {
       ...vineCard(vine, language, season.unitSystem),
       plan: planOn(crew, vine),
     }));
-    if (format === "csv") {
-      printCsv(sheet, terminal);
-      tellAccount(season, inputs, terminal, "told");
-    } else if (format === "json")
+    if (format === "csv") printCsv(sheet, season, inputs, terminal);
+    else if (format === "json")
       terminal.print(
         jsonText({
           reading: readingData(season, inputs, terminal),

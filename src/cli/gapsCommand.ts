@@ -55,9 +55,10 @@ export const GAPS_COMMAND: Command = {
           rows: gaps.rows.map(namedRow),
         }),
       );
+    else if (format === "csv") printCsv(sheet, season, inputs, terminal);
     else {
-      (format === "csv" ? printCsv : printTable)(sheet, terminal);
-      tellAccount(season, inputs, terminal, format === "csv" ? "told" : "printed");
+      printTable(sheet, terminal);
+      tellAccount(season, inputs, terminal);
     }
     return exitOf(false, season, inputs);
   },

@@ -5,7 +5,7 @@ import {
   shootThinningSentence,
   winterNotes,
 } from "../survey/crop/cropNotes";
-import { blockCropIn } from "../survey/crop/cropWords";
+import { blockCrop } from "../survey/crop/cropWords";
 import { ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
@@ -43,15 +43,13 @@ export const OUTLOOK_COMMAND: Command = {
     const sheet = outlookSheet(blocks, language, season.unitSystem, isoDay(terminal.today));
     if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "crop", options, terminal);
     const format = formatOf(options);
-    if (format === "csv") {
-      printCsv(sheet, terminal);
-      tellAccount(season, inputs, terminal, "told");
-    } else if (format === "json")
+    if (format === "csv") printCsv(sheet, season, inputs, terminal);
+    else if (format === "json")
       terminal.print(
         jsonText({ reading: readingData(season, inputs, terminal), rowsUsed: season.used.account(), blocks }),
       );
     else {
-      printTable(sheet, terminal);
+      printTable(sheet, terminal, 16);
       for (const outlook of blocks) {
         const { block, harvests, lacking } = outlook.inputs;
         const shoots = shootThinningSentence(outlook, language);
@@ -64,9 +62,7 @@ export const OUTLOOK_COMMAND: Command = {
           terminal.print(printable(`${block}: ${sentence}`));
         if (harvests)
           terminal.print(
-            printable(
-              `${block}: ${ownHarvestsSentence(harvests, (mass) => blockCropIn(mass, season.unitSystem), language)}`,
-            ),
+            printable(`${block}: ${ownHarvestsSentence(harvests, blockCrop(season.unitSystem), language)}`),
           );
         for (const { code } of lacking)
           terminal.print(printable(`${block}: ${OUTLOOK_LACKS[code][language]}`));

@@ -1,12 +1,18 @@
 import { csvLine } from "../workbook/csvText";
+import type { Season } from "../survey/season/season";
 import type { OwnSheet } from "../workbook/surveyWorkbook";
+import type { Inputs } from "./readInputs";
+import { tellAccount } from "./tellAccount";
 import { printable, type Terminal } from "./terminal";
 
 const WIDEST = 90;
 
-/** Prints a sheet of ours as columns that line up. */
-export function printTable({ headers, rows }: OwnSheet, terminal: Terminal): void {
-  const cells = [headers, ...rows.map((row) => row.map(shown))].map((row) => row.map(printable));
+/** Prints a sheet of ours as columns that line up, the first `columns` of them. */
+export function printTable(sheet: OwnSheet, terminal: Terminal, columns?: number): void {
+  const headers = sheet.headers.slice(0, columns);
+  const cells = [headers, ...sheet.rows.map((row) => row.slice(0, columns).map(shown))].map((row) =>
+    row.map(printable),
+  );
   const widths = headers.map((_, column) =>
     cells.reduce((most, row) => Math.max(most, Math.min(WIDEST, (row[column] ?? "").length)), 0),
   );
@@ -19,10 +25,16 @@ export function printTable({ headers, rows }: OwnSheet, terminal: Terminal): voi
     );
 }
 
-/** Prints a sheet of ours as csv. */
-export function printCsv({ headers, rows }: OwnSheet, terminal: Terminal): void {
+/** Prints a sheet of ours as csv, which holds nothing else: what was read and what was not is told beside it. */
+export function printCsv(
+  { headers, rows }: OwnSheet,
+  season: Season,
+  inputs: Inputs,
+  terminal: Terminal,
+): void {
   terminal.print(csvLine(headers));
   for (const row of rows) terminal.print(csvLine(row));
+  tellAccount(season, inputs, terminal, "told");
 }
 
 function shown(value: OwnSheet["rows"][number][number]): string {

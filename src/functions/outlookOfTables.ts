@@ -4,7 +4,7 @@ import type { UnitSystem } from "../domain/units";
 import { decideSeason } from "../survey/decide/decideSeason";
 import { outlookInputs } from "../survey/crop/outlookInputs";
 import { blockOutlook } from "../survey/crop/blockOutlook";
-import { blockCropIn } from "../survey/crop/cropWords";
+import { blockCrop } from "../survey/crop/cropWords";
 import { disagreementSentence, ownHarvestsSentence } from "../survey/crop/harvestSentences";
 import { OUTLOOK_LINES } from "../texts/functions/outlook";
 import { say, type Language, type Text } from "../texts/language";
@@ -48,11 +48,7 @@ export function outlookOfTables(
     const { stages, asCounted, againstHarvests } = blockOutlook(inputs, season.settings, []);
     const against = (stage: CropOutlook) => {
       const how = againstHarvests.find((one) => one.stage === stage.stage)?.disagreement;
-      return (
-        how &&
-        harvests &&
-        disagreementSentence(how, stage.block, harvests, (mass) => blockCropIn(mass, units), language)
-      );
+      return how && harvests && disagreementSentence(how, stage.block, harvests, blockCrop(units), language);
     };
     return [
       ...stages.flatMap((stage) => [
@@ -62,7 +58,7 @@ export function outlookOfTables(
           : []),
       ]),
       ...(harvests && stages.length > 0
-        ? [{ block, says: ownHarvestsSentence(harvests, (mass) => blockCropIn(mass, units), language) }]
+        ? [{ block, says: ownHarvestsSentence(harvests, blockCrop(units), language) }]
         : []),
       ...lacking
         .filter(({ kind }) => kind === "assumed" || stages.length === 0)

@@ -28,6 +28,17 @@ export function blockCropIn(mass: number, units: UnitSystem): ShownCrop {
 }
 
 /**
+ * The crop of a block in one unit system, for what shows several.
+ *
+ * @example
+ * blockCrop("metric")(1500) // { value: 1.5, unit: "t" }
+ */
+export const blockCrop =
+  (units: UnitSystem) =>
+  (mass: number): ShownCrop =>
+    blockCropIn(mass, units);
+
+/**
  * Crop of an area: tons an acre or tonnes a hectare.
  *
  * @param mass kilograms a hectare

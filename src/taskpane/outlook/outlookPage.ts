@@ -11,6 +11,7 @@ import {
 import { disagreementSentence, ownHarvestsSentence } from "../../survey/crop/harvestSentences";
 import {
   areaCropIn,
+  blockCrop,
   blockCropIn,
   threeDigits,
   vineCropIn,
@@ -137,7 +138,7 @@ function cropWords(pane: Pane, { unitSystem }: OutlookState, outlook: CropOutloo
   const { perHectare } = outlook;
   return pane.say(OUTLOOK_TEXTS.crop, {
     ...(perHectare === undefined
-      ? rangeWords(pane, outlook.block, (mass) => blockCropIn(mass, unitSystem))
+      ? rangeWords(pane, outlook.block, blockCrop(unitSystem))
       : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem))),
     percent,
   });
@@ -225,7 +226,7 @@ function stepsView(pane: Pane, { unitSystem }: OutlookState, { steps, leastStep 
   const words = steps.map(({ unit, more, minutes, block, perHectare, halfWidth }) => {
     const range =
       perHectare === undefined
-        ? rangeWords(pane, block, (mass) => blockCropIn(mass, unitSystem))
+        ? rangeWords(pane, block, blockCrop(unitSystem))
         : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem));
     return pane.say(NEXT_STEPS[unit], {
       more,

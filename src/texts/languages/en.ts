@@ -3165,6 +3165,7 @@ export const en = {
       widest: "Most of the doubt",
       harvests: "Own harvests, mean ({unit})",
       againstHarvests: "Against own harvests",
+      figures: "Figures used",
       bar: "Bar of the chart",
       barName: "{block}: {stage}",
       toLikely: "Low to likely ({unit})",

@@ -3212,6 +3212,7 @@ export const es: Texts = {
       widest: "La mayor duda",
       harvests: "Cosechas propias, promedio ({unit})",
       againstHarvests: "Frente a las cosechas propias",
+      figures: "Cifras usadas",
       bar: "Barra del gráfico",
       barName: "{block}: {stage}",
       toLikely: "Bajo a probable ({unit})",

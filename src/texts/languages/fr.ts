@@ -3249,6 +3249,7 @@ export const fr: Texts = {
       widest: "L'essentiel du doute",
       harvests: "Récoltes propres, moyenne ({unit})",
       againstHarvests: "Face aux récoltes propres",
+      figures: "Chiffres employés",
       bar: "Barre du graphique",
       barName: "{block} : {stage}",
       toLikely: "Bas à probable ({unit})",

@@ -1,15 +1,16 @@
 import type { UnitSystem } from "../../domain/units";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
 import { disagreementSentence } from "../../survey/crop/harvestSentences";
-import { areaCropIn, blockCropIn, vineCropIn } from "../../survey/crop/cropWords";
+import { cropFigureSentence } from "../../survey/crop/cropNotes";
+import { areaCropIn, blockCrop, blockCropIn, vineCropIn } from "../../survey/crop/cropWords";
 import { say, type Language } from "../../texts/language";
 import { SPREAD_SOURCES, STAGE_NAMES } from "../../texts/outlook";
 import { OUTLOOK_SHEET_TEXTS as TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../surveyWorkbook";
 
 /**
- * The sheet with a line for each block and stage: crop of a vine, an area and the block, low, likely and high; and a
- * chart of the block's crop.
+ * The sheet with a line for each block and stage: crop of a vine, an area and the block, low, likely and high; in the
+ * first line of a block the figures that it was worked out with; and a chart of the block's crop.
  */
 export function outlookSheet(
   blocks: readonly BlockOutlook[],
@@ -49,6 +50,7 @@ export function outlookSheet(
       text("widest"),
       text("harvests", { unit: unitOf.block }),
       text("againstHarvests"),
+      text("figures"),
       chart.labels,
       ...chart.parts.slice(1),
     ],
@@ -62,20 +64,22 @@ export function outlookSheet(
       { width: 30, wrap: true },
       { width: 12, format: "0.00", wrap: true },
       { width: 50, wrap: true },
+      { width: 60, wrap: true },
       { width: 24, wrap: true },
       { width: 11, format: "0.00", wrap: true },
       { width: 11, format: "0.00", wrap: true },
     ],
     charts: [chart],
-    rows: blocks.flatMap(({ inputs, stages, asCounted, againstHarvests }) =>
-      stages
+    rows: blocks.flatMap((outlook) => {
+      const { inputs, stages, asCounted, againstHarvests } = outlook;
+      return stages
         .flatMap((stage) => [
           { stage, name: STAGE_NAMES[stage.stage][language], isPlanned: true },
           ...(stage.stage === "winter" && asCounted
             ? [{ stage: asCounted, name: STAGE_NAMES.asCounted[language], isPlanned: false }]
             : []),
         ])
-        .map(({ stage, name, isPlanned }) => {
+        .map(({ stage, name, isPlanned }, line) => {
           const { harvests } = inputs;
           const against = isPlanned && againstHarvests.find((one) => one.stage === stage.stage);
           const crop = (end: "low" | "likely" | "high") => blockCropIn(stage.block[end], units).value;
@@ -99,15 +103,16 @@ export function outlookSheet(
                 against.disagreement,
                 stage.block,
                 harvests,
-                (mass) => blockCropIn(mass, units),
+                blockCrop(units),
                 language,
               )) ||
               null,
+            line === 0 ? cropFigureSentence(outlook, language) : null,
             text("barName", { block: inputs.block, stage: name }),
             crop("likely") - crop("low"),
             crop("high") - crop("likely"),
           ];
-        }),
-    ),
+        });
+    }),
   };
 }

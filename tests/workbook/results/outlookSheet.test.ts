@@ -1,5 +1,6 @@
 import { blockOutlook } from "../../../src/survey/crop/blockOutlook";
 import { areaCropIn, blockCropIn, threeDigits, vineCropIn } from "../../../src/survey/crop/cropWords";
+import { cropFigureSentence } from "../../../src/survey/crop/cropNotes";
 import { outlookInputs } from "../../../src/survey/crop/outlookInputs";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { LANGUAGES } from "../../../src/texts/language";
@@ -43,6 +44,25 @@ test("figures stand in the sheet's units: 50 clusters of a quarter pound are 12.
   expect(at("Block, likely (tons)")).toBeCloseTo((4 * 12.5) / 2000, 9);
   // 43,560 square feet an acre over 9 x 7 ft a vine, by hand
   expect(at("Area, likely (tons/acre)")).toBeCloseTo(((43560 / 63) * 12.5) / 2000, 6);
+});
+
+test("the first line of a block says with which figures its crop was worked out, as the page does, in every language", () => {
+  for (const language of LANGUAGES) {
+    const { headers, rows } = outlookSheet([...blocks, ...blocks], language, "US", "day");
+    const column = headers.indexOf(
+      { en: "Figures used", es: "Cifras usadas", fr: "Chiffres employés" }[language],
+    );
+    const said = rows.map((row) => row[column]);
+    const own = cropFigureSentence(blocks[0], language);
+    expect(said).toEqual(
+      [...blocks, ...blocks].flatMap(({ stages }) => [own, ...stages.slice(1).map(() => null)]),
+    );
+  }
+  // Neither cultivar nor kind of grape is written down, so Settings are in force: 0.38 (Wines & Vines 2015), 0.85, 2
+  const [row] = outlookSheet(blocks, "en", "US", "day").rows;
+  expect(row).toContain(
+    "Figures of this block: Secondary worth 0.38 (Settings, Wines & Vines 2015); Basal shoots 0 (Settings); Nodes a spur 2 (Settings, UMN 2022); Clusters a shoot 2 (Settings); Budbreak 0.85 (Settings).",
+  );
 });
 
 test("the parts of the chart's bars add up to low, likely and high, and every bar has a name of its own", () => {
