@@ -2,7 +2,6 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
-import { FUNCTIONS } from "../../src/functions/registry";
 import { startChromium } from "../browser/chromium";
 
 const ADDRESS = "https://addin.test/";
@@ -59,9 +58,12 @@ async function timeToBind(browser: Browser, build: string, slow: boolean): Promi
     return route.fulfill({ contentType: type, body });
   });
   await page.goto(`${ADDRESS}taskpane.html`);
+  const { functions } = JSON.parse(readFileSync(path.join(build, "functions.json"), "utf8")) as {
+    functions: unknown[];
+  };
   const bound = await page.waitForFunction(
-    (functions) => window.bound.length === functions && window.bound.at(-1),
-    FUNCTIONS.length,
+    (count) => window.bound.length === count && window.bound.at(-1),
+    functions.length,
   );
   const time = await bound.jsonValue();
   await context.close();

@@ -84,7 +84,7 @@ describe("functions in Microsoft's custom functions runtime", () => {
         const argument = called.args[i];
         return argument ? cellsOf(argument) : null;
       });
-      const { values } = await excel().call(id, args, { errors: true });
+      const { values } = await excel().call(id, args);
       expect(values?.map((row) => row.length)).toEqual(example.gives.map((row) => row.length));
       example.gives.forEach((row, r) =>
         row.forEach((cell, c) => {
@@ -127,11 +127,14 @@ describe("functions in Microsoft's custom functions runtime", () => {
   });
 
   test("an error cell in a block is named in its row, the others are calculated", async () => {
-    const { values } = await excel().call(
-      "NODEBUDGET",
-      [[[3], [errorCell("#DIV/0!")]], [["30+10"]], null, null, null, null],
-      { errors: true },
-    );
+    const { values } = await excel().call("NODEBUDGET", [
+      [[3], [errorCell("#DIV/0!")]],
+      [["30+10"]],
+      null,
+      null,
+      null,
+      null,
+    ]);
     expect(values).toEqual([
       [50],
       [expect.objectContaining({ type: "Error", message: expect.stringContaining("#DIV/0!") })],
@@ -139,7 +142,7 @@ describe("functions in Microsoft's custom functions runtime", () => {
   });
 
   test("an error cell as the only value is our sentence behind #VALUE!", async () => {
-    const answer = await excel().call("CROPLOAD", [[[errorCell("#DIV/0!")]], [[1]]], { errors: true });
+    const answer = await excel().call("CROPLOAD", [[[errorCell("#DIV/0!")]], [[1]]]);
     expect(answer).toEqual({ error: "#VALUE!", sentence: expect.stringContaining("#DIV/0!") });
   });
 
@@ -231,11 +234,9 @@ describe("functions in Microsoft's custom functions runtime", () => {
   });
 
   test("an error cell in a count becomes a finding, not a function that is never called", async () => {
-    const { values } = await excel().call(
-      "CHECKCOUNTS",
-      [[CORDON_HEADERS, cordon(1, errorCell("#REF!"), null), cordon(2, 6, null)]],
-      { errors: true },
-    );
+    const { values } = await excel().call("CHECKCOUNTS", [
+      [CORDON_HEADERS, cordon(1, errorCell("#REF!"), null), cordon(2, 6, null)],
+    ]);
     expect(JSON.stringify(values)).toContain("#REF!");
   });
 

@@ -1,3 +1,4 @@
+import metadata from "../../../src/functions/functions.json";
 import type { CustomFunctionsRuntime } from "../../../src/workbook/excel/associateFunctions";
 import { loadPage, type HostBridge } from "./excelProxies";
 
@@ -12,13 +13,13 @@ export interface FunctionsRuntime {
   /** The global CustomFunctions of the page. */
   readonly customFunctions: CustomFunctionsRuntime;
   /**
-   * Excel calls a function: ranges and single cells as rows of cells, an omitted argument as null. `errors` is what
-   * allowErrorForDataTypeAny makes of the call.
+   * Excel calls a function: ranges and single cells as rows of cells, an omitted argument as null. Error cells are
+   * handed over only where functions.json allows them for the whole file; else the function is not called.
    */
   call(
     id: string,
     args: readonly unknown[],
-    how?: { errors?: boolean; cancelable?: boolean; addresses?: readonly (string | null)[] },
+    how?: { cancelable?: boolean; addresses?: readonly (string | null)[] },
   ): Promise<FunctionAnswer>;
   /** Excel takes a cancelable call back. */
   cancel(invocation: number): void;
@@ -99,8 +100,11 @@ export function functionsRuntime(): FunctionsRuntime {
     );
   return {
     customFunctions: page.CustomFunctions,
-    call(id, args, { errors = false, cancelable = false, addresses } = {}) {
+    call(id, args, { cancelable = false, addresses } = {}) {
       const invocation = ++invocations;
+      const errors = (metadata as { allowErrorForDataTypeAny?: boolean }).allowErrorForDataTypeAny === true;
+      if (!errors && JSON.stringify(args).includes("CustomFunctionError"))
+        return Promise.resolve({ error: "not called" });
       const flags = (errors ? ALLOWS_ERRORS : 0) + (cancelable ? CANCELABLE : 0);
       return new Promise((resolve) => {
         waiting.set(invocation, resolve);
