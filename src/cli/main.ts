@@ -47,9 +47,9 @@ runCommand(process.argv.slice(2), terminal).then(
   },
 );
 
-const MOST_INPUT_MEGABYTES = 100;
+const MOST_INPUT_MEGABYTES = 20;
 
-/** What comes in on standard input, as long as memory can hold it. */
+/** What comes in on standard input, which is held in memory with all that is made of it; a file is read row by row. */
 async function wholeInput(): Promise<Uint8Array> {
   const pieces: Uint8Array[] = [];
   let length = 0;

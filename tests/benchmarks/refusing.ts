@@ -189,6 +189,7 @@ process.on("exit", () => {
 
 /** Megabytes that come in on standard input. */
 const INPUT = 1500;
+const HELD = 19;
 const MOST = { seconds: 10, megabytes: 500 };
 
 /**
@@ -243,6 +244,7 @@ export async function run(): Promise<void> {
     };
     for (const [why, bytes] of LARGE_FILES) judged(await check(why, bytes()));
     judged(await command(`${INPUT} MB on standard input`, ["check", "-"], INPUT));
+    judged(await command(`${HELD} MB on standard input, just allowed`, ["check", "-"], HELD));
     for (const most of [1000, 30_000])
       judged(
         await command(`a formula of ${most} parentheses`, [
@@ -309,7 +311,15 @@ function measured(why: string, words: readonly string[], input = 0): Promise<Run
   });
 }
 
+/** Cordons as csv, about so many megabytes of them: a block a megabyte. */
 function* manyMegabytes(count: number): Generator<Buffer> {
-  const one = times("North Bench,1,2\n", 2 ** 16);
-  for (let at = 0; at < count; at++) yield one;
+  if (count > 0) yield Buffer.from(`${cordonHeads("ft").join(",")}\n`);
+  for (let block = 0; block < count; block++)
+    for (let row = 1; row <= 45; row++)
+      yield Buffer.from(
+        Array.from({ length: 800 }, (_, at) => {
+          const [vine, side] = [1 + Math.floor(at / 2), at % 2 === 0 ? "left" : "right"];
+          return `Block ${block},${row},${vine},${side},A,1,3,8,6\n`;
+        }).join(""),
+      );
 }

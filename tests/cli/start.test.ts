@@ -1,7 +1,9 @@
 import { execFile } from "node:child_process";
+import { once } from "node:events";
 import { cpSync, existsSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
+import { Readable } from "node:stream";
 import { promisify } from "node:util";
 
 const PROJECT = resolve(__dirname, "../..");
@@ -41,5 +43,22 @@ describe("starting the command line", () => {
   test("goes without that file where the folder takes none", async () => {
     writeFileSync(join(folder, ".cache"), "a file in the place of the folder");
     expect(await start()).toBe("50");
+  });
+
+  test("refuses more on standard input than memory holds, in one sentence", async () => {
+    const child = execFile(process.execPath, ["src/cli/start.mjs", "check", "-"], {
+      cwd: folder,
+      env: { ...process.env, NODE_OPTIONS: "", LC_ALL: "en_US.UTF-8" },
+    });
+    let told = "";
+    child.stderr!.on("data", (data: string) => (told += data));
+    const closed = once(child, "close");
+    child.stdin!.on("error", () => undefined);
+    Readable.from(Array(21).fill(Buffer.alloc(2 ** 20, "Block,Row\n"))).pipe(child.stdin!);
+    const [exitCode] = (await closed) as [number];
+    expect([exitCode, told.trim()]).toEqual([
+      2,
+      'What came in as "-" was not read: it is larger than 20 MB. Save it as a file and name that.',
+    ]);
   });
 });

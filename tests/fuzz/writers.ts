@@ -190,7 +190,7 @@ async function bySheetjs(dice: Dice): Promise<Uint8Array> {
     const sheet = XLSX.utils.aoa_to_sheet(rows);
     if (dice.chance(0.4)) sheet["!autofilter"] = { ref: sheet["!ref"]! };
     if (dice.chance(0.4)) sheet["!merges"] = [{ s: { r: 90, c: 0 }, e: { r: 90, c: 2 } }];
-    if (dice.chance(0.4)) sheet.A2.c = Object.assign([{ a: "AB", t: "count again" }], { hidden: true });
+    if (dice.chance(0.4)) sheet.A1.c = Object.assign([{ a: "AB", t: "count again" }], { hidden: true });
     if (dice.chance(0.3)) sheet["!cols"] = [{ wch: 20 }, { hidden: true }];
     XLSX.utils.book_append_sheet(book, sheet, name.slice(0, 31));
   }
