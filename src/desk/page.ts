@@ -16,6 +16,7 @@ import { fileProblemSentence } from "./fileProblemSentence";
 import { WorkKeeper, type KeptFile, type LeftWork } from "./keptWork";
 import { keyboardWalk } from "./keyboardWalk";
 import { keepOffline } from "./offline/keepOffline";
+import { printSheet } from "./printSheet";
 import { headerView, pickFile, statusView, type HeaderState } from "./pageView";
 
 /** A workbook that comes with the project. */
@@ -83,11 +84,25 @@ let keeper: WorkKeeper;
 
 function showHeader(change: Partial<HeaderState>): void {
   header = { ...header, ...change };
-  render(headerView(header, { chooseSample, chooseFile, saveCopy, closeNotice }), top);
+  render(
+    headerView(header, { chooseSample, chooseFile, saveCopy, printSheet: printShownSheet, closeNotice }),
+    top,
+  );
 }
 
 function showStatus(selected?: SelectedCell): void {
-  render(statusView(selected, language), status);
+  render(statusView(selected, language, typeWord), status);
+}
+
+/** Types a word that the cell takes, and gives the keyboard back to the grid. */
+function typeWord(word: string): void {
+  desk.typeWord(word);
+  desk.enterGrid();
+}
+
+function printShownSheet(): void {
+  const sheet = desk.shownSheet();
+  if (sheet) void printSheet(sheet, language).catch((problem: unknown) => refuse(problem, String));
 }
 
 function waitFor(name: string): void {
@@ -382,6 +397,33 @@ function acceptDroppedFiles(): void {
   });
 }
 
+/** Alt and the arrow down open the list of the words that the selected cell takes. */
+function openWordsByKey(): void {
+  addEventListener(
+    "keydown",
+    (event) => {
+      const list = status.querySelector<HTMLSelectElement>("#accepted-words");
+      const asks = event.altKey && event.key === "ArrowDown" && grid.contains(document.activeElement);
+      if (!list || !asks || desk.isTyping) return;
+      event.preventDefault();
+      event.stopPropagation();
+      list.focus();
+      list.showPicker();
+    },
+    { capture: true },
+  );
+}
+
+/** After a click on a sheet's tab the next key types into the sheet, unless the tab is being renamed. */
+function keepKeyboardOnSheet(): void {
+  grid.addEventListener("click", ({ target }) => {
+    if (!(target as Element).closest("[data-u-comp=slide-tab-item]")) return;
+    setTimeout(() => {
+      if (!(document.activeElement as HTMLElement | null)?.isContentEditable) desk.enterGrid();
+    });
+  });
+}
+
 /** The grid is light or dark as the system is, like the page around it. */
 function followColours(): void {
   const dark = matchMedia("(prefers-color-scheme: dark)");
@@ -419,6 +461,8 @@ async function start(): Promise<void> {
     grid,
     () => desk.isTyping,
   );
+  openWordsByKey();
+  keepKeyboardOnSheet();
   if (!(await restore())) await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
   performance.mark("cordonbook-ready");
   const { worker } = document.documentElement.dataset;

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { DESK_TEXTS } from "../texts/desk";
 import { say, type Language, type Text } from "../texts/language";
+import type { AcceptedWords } from "../workbook/desk/acceptedWords";
 import type { SelectedCell } from "../workbook/desk/openDesk";
 
 export interface Notice {
@@ -34,6 +35,7 @@ export interface HeaderActions {
   chooseSample(id: string): void;
   chooseFile(file: File): void;
   saveCopy(): void;
+  printSheet(): void;
   closeNotice(): void;
 }
 
@@ -64,6 +66,9 @@ export function headerView(state: HeaderState, actions: HeaderActions): Template
     <button id="save-copy" type="button" @click=${actions.saveCopy}>
       ${say(DESK_TEXTS.saveCopy, language)}
     </button>
+    <button id="print-sheet" type="button" @click=${actions.printSheet}>
+      ${say(DESK_TEXTS.printSheet, language)}
+    </button>
     ${state.underWay === undefined ? nothing : underWayView(state.underWay, language)}
     ${
       state.notice === undefined
@@ -86,15 +91,46 @@ function underWayView({ sentence, at, stop }: UnderWay, language: Language): Tem
   </div>`;
 }
 
-/** The line below the grid: the selected cell in words, for those who cannot see the grid or the whole of it. */
-export function statusView(selected: SelectedCell | undefined, language: Language): TemplateResult {
+/**
+ * The line below the grid: the selected cell in words, for those who cannot see the grid or the whole of it, and the words
+ * that it takes.
+ */
+export function statusView(
+  selected: SelectedCell | undefined,
+  language: Language,
+  typeWord: (word: string) => void,
+): TemplateResult {
   return html`<p role="status">
-    ${
-      selected === undefined
-        ? say(DESK_TEXTS.idle, language)
-        : html`<b>${selected.place}</b> <span>${selected.shown}</span> ${selected.sentence ?? nothing}`
-    }
-  </p>`;
+      ${
+        selected === undefined
+          ? say(DESK_TEXTS.idle, language)
+          : html`<b>${selected.place}</b> <span>${selected.shown}</span> ${selected.sentence ?? nothing}`
+      }
+    </p>
+    ${selected?.accepted === undefined ? nothing : acceptedView(selected.shown, selected.accepted, language, typeWord)}`;
+}
+
+function acceptedView(
+  shown: string,
+  { words, help }: AcceptedWords,
+  language: Language,
+  typeWord: (word: string) => void,
+): TemplateResult {
+  const known = words.find((word) => word.toLowerCase() === shown.trim().toLowerCase());
+  return html`<label>
+    ${say(DESK_TEXTS.acceptedWords, language)}
+    <select
+      id="accepted-words"
+      aria-describedby="accepted-help"
+      aria-keyshortcuts="Alt+ArrowDown"
+      .value=${live(known ?? "")}
+      @change=${(event: Event) => typeWord((event.target as HTMLSelectElement).value)}
+    >
+      <option value="" ?selected=${known === undefined}></option>
+      ${words.map((word) => html`<option value=${word} ?selected=${word === known}>${word}</option>`)}
+    </select>
+    <span id="accepted-help">${help}</span>
+  </label>`;
 }
 
 /** Lets a person choose a file of their own. */

@@ -1,3 +1,4 @@
+import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { DeskPage } from "./deskPage";
 import { desk } from "./openDesk";
 
@@ -5,7 +6,7 @@ describe("CORDON functions typed into the desk page", () => {
   let page: DeskPage;
 
   beforeAll(async () => {
-    page = await desk().open("clean");
+    page = await desk().open("clean", { catchPrints: true });
   }, 120_000);
 
   test("a node budget typed into an empty cell", async () => {
@@ -116,6 +117,141 @@ describe("CORDON functions typed into the desk page", () => {
     expect(Number(await page.shows("H14", /^-?[\d.]+(e-\d+)?$/i))).toBeCloseTo(0, 6);
     await page.type("H15", "=SUM(Cordons[Length (ft)],(1+2)*3)-SUM(Cordons[[#Data],[Length (ft)]])");
     expect(Number(await page.shows("H15", /^[\d.]+$/))).toBeCloseTo(9, 6);
+  });
+
+  const hasKeyboard = (selector: string) =>
+    page.page.waitForFunction(
+      (wanted) => document.activeElement?.closest(wanted) instanceof Element,
+      selector,
+    );
+
+  test("a click on a sheet's tab gives the keyboard to the sheet", async () => {
+    const inSheet = "#grid [data-u-comp=editor], #grid .univer-workbench-container-canvas";
+    await page.goToSheet("Cordons");
+    await hasKeyboard(inSheet);
+    await page.goTo("D2");
+    await page.goToSheet("Vines");
+    await hasKeyboard(inSheet);
+    await page.goToSheet("Cordons");
+    await page.status.getByText("Cordons!D2").waitFor();
+    await hasKeyboard(inSheet);
+    await page.page.keyboard.type("lft");
+    await page.page.keyboard.press("Enter");
+    expect(await page.shows("D2", "lft")).toBe("lft");
+  });
+
+  test("the words that a cell takes stand in a list with its explanation, and a key chooses one", async () => {
+    const { page: tab, status } = page;
+    await page.goTo("D2");
+    const list = status.locator("#accepted-words");
+    await list.waitFor();
+    expect(await list.locator("option").allInnerTexts()).toEqual([
+      "",
+      "left",
+      "right",
+      "north",
+      "south",
+      "east",
+      "west",
+    ]);
+    expect(await status.locator("#accepted-help").innerText()).toBe(SHEETS.cordons.columns[3].help.en);
+    expect(await list.inputValue()).toBe("");
+    expect(await page.brokenRules()).toEqual([]);
+    await tab.keyboard.press("Alt+ArrowDown");
+    await hasKeyboard("#accepted-words");
+    await list.selectOption("left");
+    await hasKeyboard("#grid");
+    expect(await page.shows("D2", "left")).toBe("left");
+    await page.goTo("G2");
+    await status.getByText("Cordons!G2").waitFor();
+    expect(await list.count()).toBe(0);
+  });
+
+  test("F6 and Shift+F6 go round the page, Escape and Tab leave the grid", async () => {
+    const { keyboard } = page.page;
+    await page.goTo("G2");
+    for (const [key, part] of [
+      ["F6", "#pane"],
+      ["F6", "#top"],
+      ["F6", "#grid"],
+      ["Shift+F6", "#top"],
+      ["Shift+F6", "#pane"],
+      ["Shift+F6", "#grid"],
+    ]) {
+      await keyboard.press(key);
+      await hasKeyboard(part);
+    }
+    await keyboard.press("Escape");
+    await keyboard.press("Tab");
+    await hasKeyboard("#pane");
+    await keyboard.press("Shift+F6");
+    await hasKeyboard("#grid");
+    await keyboard.press("Escape");
+    await keyboard.press("Shift+Tab");
+    await hasKeyboard("#top");
+  });
+
+  test("no button beyond the edge of the grid takes the keyboard", async () => {
+    const beyond = await page.page.locator("#grid").evaluate((grid) => {
+      const area = grid.getBoundingClientRect();
+      return [...grid.querySelectorAll<HTMLElement>("button, a[href], input, [tabindex='0']")]
+        .filter((element) => {
+          const { left, right, width } = element.getBoundingClientRect();
+          return (
+            width > 0 &&
+            element.checkVisibility({ visibilityProperty: true }) &&
+            (left > area.right || right < area.left)
+          );
+        })
+        .map((element) => element.outerHTML.slice(0, 80));
+    });
+    expect(beyond).toEqual([]);
+  });
+
+  test("the formula bar shows the cell that moved up when rows were deleted", async () => {
+    const { page: tab } = page;
+    await page.goToSheet("Bud cuts");
+    const bar = tab.locator("#grid [data-u-comp=formula-bar] canvas");
+    const shown = async () => (await bar.screenshot()).toString("base64");
+    expect(await page.read("A2")).toBe("North Bench");
+    await page.goTo("A2");
+    const wanted = await shown();
+    await page.goTo("A1");
+    expect(await shown()).not.toBe(wanted);
+    const grid = (await tab.locator("#grid").boundingBox())!;
+    // Below the formula bar (28 px) and the letters of the columns (21 px) stands row 1, which is 43 px high.
+    await tab.mouse.click(grid.x + 24, grid.y + 28 + 21 + 20, { button: "right" });
+    await tab.getByText("Delete Selected Row").click();
+    await page.status.getByText("North Bench").first().waitFor();
+    const end = Date.now() + 20_000;
+    while ((await shown()) !== wanted && Date.now() < end) await tab.waitForTimeout(100);
+    expect(await shown()).toBe(wanted);
+  });
+
+  test("a sheet is printed as it is shown, with its head on every page", async () => {
+    await page.goToSheet("Blocks");
+    await page.page.locator("#print-sheet").click();
+    const printed = await page.printed();
+    const { cells, title } = await page.page.evaluate((html) => {
+      const paper = new DOMParser().parseFromString(html, "text/html");
+      return {
+        title: paper.title,
+        cells: [...paper.querySelectorAll("tr")].map((row) =>
+          [...row.children].map((cell) => cell.textContent),
+        ),
+      };
+    }, printed);
+    expect(title).toBe("Blocks");
+    expect(printed).toContain("table-header-group");
+    for (const [row, address] of [
+      [0, "A1"],
+      [1, "A2"],
+      [3, "A4"],
+    ] as const)
+      expect(cells[row][0]).toBe(await page.read(address));
+    expect(cells[1][1]).toBe(await page.read("B2"));
+    const { tooWide } = await desk().onPaper(printed, "Letter");
+    expect(tooWide).toEqual([]);
   });
 
   test("nothing was complained of and nothing left the machine", () => {

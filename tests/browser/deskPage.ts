@@ -130,7 +130,7 @@ export class DeskPage {
   /** What the status line says of a cell of the sheet in front: what it shows, and the sentence of its error. */
   async read(cell: string): Promise<string> {
     await this.goTo(cell);
-    const text = (await this.status.innerText()).replace(/\s+/g, " ").trim();
+    const text = (await this.status.locator("p").innerText()).replace(/\s+/g, " ").trim();
     return text.slice(text.indexOf(`!${cell}`) + cell.length + 1).trim();
   }
 

@@ -608,6 +608,8 @@ export const en = {
       workbook: "Workbook",
       openFile: "Open a file…",
       saveCopy: "Save a copy",
+      printSheet: "Print this sheet",
+      acceptedWords: "Accepted words",
       saved: "{name} was made with everything that was changed here; look for it among your downloads.",
       notKept: "The copy will not hold: {parts}.",
       notKeptParts: {

@@ -610,6 +610,8 @@ export const es: Texts = {
       workbook: "Libro",
       openFile: "Abrir un archivo…",
       saveCopy: "Guardar una copia",
+      printSheet: "Imprimir esta hoja",
+      acceptedWords: "Palabras admitidas",
       saved: "Se creó {name} con todo lo que se cambió aquí; búsquelo entre sus descargas.",
       notKept: "La copia no tendrá: {parts}.",
       notKeptParts: {

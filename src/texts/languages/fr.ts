@@ -613,6 +613,8 @@ export const fr: Texts = {
       workbook: "Classeur",
       openFile: "Ouvrir un fichier…",
       saveCopy: "Enregistrer une copie",
+      printSheet: "Imprimer cette feuille",
+      acceptedWords: "Mots acceptés",
       saved: "{name} a été créé avec tout ce qui a été changé ici ; cherchez-le dans vos téléchargements.",
       notKept: "La copie n'aura pas : {parts}.",
       notKeptParts: {

@@ -2,6 +2,7 @@ import { ICommandService, mergeLocales, type Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
   FormulaExecuteStageType,
+  IEditorBridgeService,
   ILayoutService,
   SetRangeValuesMutation,
   SetSelectionsOperation,
@@ -10,6 +11,8 @@ import {
 import type { CordonFunction } from "../../functions/cordonFunction";
 import { decimalSign, type Language } from "../../texts/language";
 import { isCsvName } from "../file/openWorkbook";
+import { acceptedWords, type AcceptedWords } from "./acceptedWords";
+import { cellDataOf } from "./cellData";
 import { readDecimalCommas } from "./decimalComma";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
@@ -26,7 +29,19 @@ export interface SelectedCell {
   readonly place: string;
   readonly shown: string;
   readonly sentence: string | undefined;
+  /** The words that its column takes, with what the column is for. */
+  readonly accepted: AcceptedWords | undefined;
 }
+
+/** What a sheet shows, as far as it is filled; the first rows are its head. */
+export interface ShownSheet {
+  readonly name: string;
+  readonly headRows: number;
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Cells go elsewhere with these, and the selected one shows another. */
+const MOVING = /^sheet\.mutation\.(?:(?:insert|remove|move)-(?:rows?|cols?|columns|range)|reorder-range)$/;
 
 /** After these, another cell is selected or the selected one may show something else. */
 const TELLING: ReadonlySet<string> = new Set([
@@ -89,7 +104,8 @@ export class OpenDesk {
     registerFunctions(injector, this.functions, () => this.language, this.sentences.take);
     readDecimalCommas(injector, () => decimalSign(this.language, navigator.languages));
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
-      if (TELLING.has(id)) this.tellSoon();
+      if (MOVING.test(id)) this.refreshFormulaBar(injector);
+      if (TELLING.has(id) || MOVING.test(id)) this.tellSoon();
     });
   }
 
@@ -124,6 +140,19 @@ export class OpenDesk {
     this.engine.getActiveWorkbook()?.getActiveSheet().getInject().get(ILayoutService).focus();
   }
 
+  /** Types a word into the selected cell. */
+  typeWord(word: string): void {
+    this.engine.getActiveWorkbook()?.getActiveCell()?.setValue(cellDataOf(word));
+  }
+
+  /** The sheet in front as it is shown. */
+  shownSheet(): ShownSheet | undefined {
+    const sheet = this.engine.getActiveWorkbook()?.getActiveSheet();
+    if (!sheet) return undefined;
+    const rows = sheet.getDataRange().getDisplayValues();
+    return { name: sheet.getSheetName(), headRows: Math.max(1, sheet.getFreeze()?.ySplit ?? 0), rows };
+  }
+
   /** True while a cell is typed into. */
   get isTyping(): boolean {
     return this.engine.getActiveWorkbook()?.isCellEditing() === true;
@@ -146,6 +175,11 @@ export class OpenDesk {
     this.engine.getFormula().executeCalculation();
   }
 
+  /** The engine shows the cell that stood there before, until another one is selected. */
+  private refreshFormulaBar(injector: Injector): void {
+    if (!this.isTyping) queueMicrotask(() => injector.get(IEditorBridgeService).refreshEditCellState());
+  }
+
   private tellSoon(): void {
     this.telling ??= requestAnimationFrame(() => {
       this.telling = undefined;
@@ -162,6 +196,7 @@ export class OpenDesk {
       place: `${sheet.getSheetName()}!${cell.getA1Notation()}`,
       shown: String(cell.getDisplayValue() ?? ""),
       sentence: this.sentences.at(workbook.getId(), sheet.getSheetId(), cell.getRow(), cell.getColumn()),
+      accepted: acceptedWords(sheet, cell.getRow(), cell.getColumn(), this.language),
     });
   }
 }
