@@ -21,16 +21,20 @@ export interface CaneCut {
  * freedom fewer than canes, on log(x / (1 - x)). It then holds the block's figure at least as often as it says, and more
  * often with fewer than six canes (npm run outlook:coverage). With one or two entries, or when every node is alike, it is that
  * of single buds: a beta distribution with half a live and half a dead bud added.
- * `secondaryWorth`: 0 to 1.
+ * `secondaryWorth`: 0 to 1. `nodesAsOne`: nodes of a pooled count that tell as much as one drawn alone, 1 to 10: neighbours
+ * share their fate, and where nobody wrote down which hung together the doubt of single buds is too small (Kish's design
+ * effect, 1 + (nodes of a cane - 1) x their correlation).
  *
  * Refuses (noBudsCut) when no node was cut.
  *
  * @example
  * fruitfulNodes([{ nodes: 100, primaries: 65, secondariesOnly: 20 }], 0.38).value // 0.726
  * fruitfulNodes([{ nodes: 148, primaries: 133, secondariesOnly: 0 }], 0.38).standardError // 0.02493
+ * fruitfulNodes([{ nodes: 100, primaries: 50, secondariesOnly: 0 }], 0.38, 1.7).standardError // 0.06455
  */
-export function fruitfulNodes(canes: readonly CaneCut[], secondaryWorth: number): Estimate {
+export function fruitfulNodes(canes: readonly CaneCut[], secondaryWorth: number, nodesAsOne = 1): Estimate {
   mustLieBetween("secondary_worth", secondaryWorth, 0, 1);
+  mustLieBetween("nodes_as_one", nodesAsOne, 1, 10);
   let nodes = 0;
   let worth = 0;
   let squares = 0;
@@ -57,7 +61,7 @@ export function fruitfulNodes(canes: readonly CaneCut[], secondaryWorth: number)
       law: "logitT",
       sample,
     };
-  const whole = (mean * (1 - mean)) / single - 1;
+  const whole = Math.max(1, (mean * (1 - mean)) / (single * nodesAsOne) - 1);
   return { ...betaEstimate("buds", value, mean * whole, (1 - mean) * whole), sample };
 }
 

@@ -277,7 +277,11 @@ function inputsOfBlock(
   const frost = frosted === "incomplete" ? undefined : frosted;
   if (frost && left && clusterWeight) {
     const { nodes, primaries, secondaries } = frost;
-    const count = fruitfulNodes([{ nodes, primaries, secondariesOnly: secondaries }], secondaryWorth);
+    const count = fruitfulNodes(
+      [{ nodes, primaries, secondariesOnly: secondaries }],
+      secondaryWorth,
+      settings.frostedNodesAsOne,
+    );
     stages.push({
       stage: "frost",
       nodes: left,
@@ -292,6 +296,7 @@ function inputsOfBlock(
         ? fruitfulNodes(
             [{ nodes: frost.living, primaries: frost.primaries, secondariesOnly: frost.secondaries }],
             secondaryWorth,
+            settings.frostedNodesAsOne,
           )
         : undefined;
     const worthOfWinter = cuts?.canes.some((cane) => cane.primaries + cane.secondariesOnly > 0)

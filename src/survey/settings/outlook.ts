@@ -102,6 +102,7 @@ export const OUTLOOK_SETTINGS = {
   ),
   basalShootsASpur: figure("Basal shoots a spur", 0, "", "ours", [0, 5], MEANINGS.basalShootsASpur),
   worthOfABasalShoot: share("Worth of a basal shoot", 0.5, MEMORY, MEANINGS.worthOfABasalShoot),
+  frostedNodesAsOne: figure("Frosted nodes as one", 1.7, "", "ours", [1, 10], MEANINGS.frostedNodesAsOne),
   lagPhaseMultiplier: figure("Lag phase multiplier", 2, "", "iowa2013", [1, 5], MEANINGS.lagPhaseMultiplier),
   lagPhaseMultiplierYearToYear: share(
     "Lag phase multiplier, year to year",

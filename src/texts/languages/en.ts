@@ -124,6 +124,8 @@ export const en = {
       basalShootsASpur:
         "Shoots from buds that are not counted, for each spur; 0 until the farm has counted its own.",
       worthOfABasalShoot: "Clusters of a basal shoot over those of a counted one.",
+      frostedNodesAsOne:
+        "Nodes counted after frost that tell as much as one drawn alone, because neighbours share their fate: 1 + 7 x 0.1 for eight nodes of a cane that are alike by 0.1.",
       lagPhaseMultiplier:
         'Harvest weight over lag-phase weight of a cluster: a fixed 2 in Iowa, "not fixed" in Maryland, 2 for Willamette Pinot noir only by Wolfe.',
       lagPhaseMultiplierYearToYear:

@@ -128,6 +128,8 @@ export const es: Texts = {
         "De qué yemas son las secundarias vivas de la hoja de cortes: de todas, solo bajo primarias muertas, o según digan los conteos, que preguntan donde caben ambas.",
       basalShootsASpur: "Brotes de yemas no contadas, por pitón; 0 hasta que la finca los cuente.",
       worthOfABasalShoot: "Racimos de un brote basal frente a uno contado.",
+      frostedNodesAsOne:
+        "Yemas contadas tras la helada que dicen tanto como una sorteada sola, porque las vecinas comparten su suerte: 1 + 7 x 0.1 con ocho yemas por sarmiento parecidas en 0.1.",
       lagPhaseMultiplier:
         'Peso en cosecha sobre peso en fase de pausa: 2 fijo en Iowa, "no fijo" en Maryland, 2 solo para Pinot noir de Willamette según Wolfe.',
       lagPhaseMultiplierYearToYear:

@@ -130,6 +130,8 @@ export const fr: Texts = {
       basalShootsASpur:
         "Pousses de bourgeons non comptés, par courson ; 0 tant que la ferme ne les a pas comptées.",
       worthOfABasalShoot: "Grappes d'une pousse basale sur celles d'une pousse comptée.",
+      frostedNodesAsOne:
+        "Yeux comptés après le gel qui en disent autant qu'un seul tiré au sort, car les voisins partagent leur sort : 1 + 7 x 0,1 pour huit yeux d'un sarment semblables à 0,1.",
       lagPhaseMultiplier:
         "Poids à la récolte sur poids en phase de pause : 2 fixe en Iowa, « pas fixe » au Maryland, 2 seulement pour le Pinot noir du Willamette selon Wolfe.",
       lagPhaseMultiplierYearToYear:

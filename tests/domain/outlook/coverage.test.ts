@@ -24,13 +24,13 @@ test("a 90 % range holds the true crop of 88 to 92 % of simulated blocks, in eve
   const rows = table(2000, 0.9);
   const buds = rows.filter(({ name }) => name.startsWith("buds"));
   const crops = rows.filter((row) => !buds.includes(row));
-  expect([crops.length, buds.length]).toEqual([16, 9]);
+  expect([crops.length, buds.length]).toEqual([20, 9]);
   expect(crops.filter(({ held }) => !(held >= 88 && held <= 92))).toEqual([]);
   expect(buds.filter(({ held }) => !(held >= 88))).toEqual([]);
-}, 180_000);
+}, 600_000);
 
 test("the simulation sees a range that is too narrow: 80 % ranges do not pass for 90 %", () => {
   const rows = table(400, 0.8);
   const crops = rows.filter(({ name }) => !name.startsWith("buds"));
   expect(crops.filter(({ held }) => !(held >= 73 && held <= 87))).toEqual([]);
-}, 180_000);
+}, 600_000);

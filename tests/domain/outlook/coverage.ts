@@ -19,7 +19,7 @@ const { exp, max, round, sqrt, log1p } = Math;
 /** A way of looking at a block whose crop is known to the simulation. */
 export interface Scenario {
   readonly name: string;
-  readonly stage: Exclude<StageFigures["stage"], "frost">;
+  readonly stage: StageFigures["stage"];
   readonly rows: number;
   readonly vinesARow: number;
   /** Vines counted. */
@@ -66,6 +66,10 @@ export const SCENARIOS: readonly Scenario[] = [
   { ...BASE, name: "winter, hard: 35 % alive, 12 canes", stage: "winter", alive: 0.35, canes: 12 },
   { ...BASE, name: "winter, mild: 95 % alive, 8 canes", stage: "winter", alive: 0.95, canes: 8 },
   { ...BASE, name: "winter, usual clusters a shoot", stage: "winter", farmSpread: 0.25 },
+  { ...BASE, name: "frost, 96 nodes, 0.6 with a primary", stage: "frost", alive: 0.6, canes: 12 },
+  { ...BASE, name: "frost, 96 nodes, hard: 0.2 with a primary", stage: "frost", alive: 0.2, canes: 12 },
+  { ...BASE, name: "frost, 40 nodes, 0.5 with a primary", stage: "frost", alive: 0.5, canes: 5 },
+  { ...BASE, name: "frost, usual clusters a shoot", stage: "frost", alive: 0.6, canes: 12, farmSpread: 0.25 },
   { ...BASE, name: "shoots, 24 vines", stage: "shoots" },
   { ...BASE, name: "shoots, 24 vines by row", stage: "shoots", drawn: "rows" },
   { ...BASE, name: "clusters, 8 vines", counted: 8 },
@@ -90,8 +94,16 @@ const BUDBREAK = { middle: 0.85, spread: 0.06 };
 const CLUSTERS_A_SHOOT = { middle: 1.9, spread: 0.25 };
 const CLUSTER_WEIGHT = { middle: 0.095, spread: 0.2, between: 0.4 };
 const MULTIPLIER = { middle: 2, spread: 0.1 };
+/** By what is counted at a stage; clusters from then on. */
+const COUNTED: Readonly<Partial<Record<StageFigures["stage"], "nodes" | "shoots">>> = {
+  winter: "nodes",
+  frost: "nodes",
+  shoots: "shoots",
+};
 const NODES = 42;
 const NODES_A_CANE = 8;
+/** As Settings have it: 1 + 7 x 0.1, nodes of one cane alike by 0.1. */
+const NODES_AS_ONE = 1.7;
 const SECONDARY_WORTH = 0.38;
 
 /** What one look at one simulated block gave. */
@@ -115,13 +127,14 @@ function look(scenario: Scenario, random: Random, confidence: number): Look {
   const clusterWeight = scenario.stage === "lagPhase" ? 0.05 * multiplier : lognormal(CLUSTER_WEIGHT);
   const secondary = 0.4 * (1 - scenario.alive);
   const worth = scenario.alive + SECONDARY_WORTH * secondary;
+  const grown = worth * (scenario.stage === "frost" ? 1 : budbreak);
 
   const vines = Array.from({ length: scenario.rows }, () => {
     const rowEffect = exp(scenario.rowSpread * normal());
     return Array.from({ length: scenario.vinesARow }, () => {
       const shape = 1 / scenario.vineSpread ** 2;
       const nodes = max(2, round((NODES * rowEffect * drawGamma(shape, random)) / shape));
-      const shoots = max(0, nodes * worth * budbreak + sqrt(nodes * worth * budbreak * 0.3) * normal());
+      const shoots = max(0, nodes * grown + sqrt(nodes * grown * 0.3) * normal());
       const clusters = max(0, shoots * clustersAShoot + sqrt(shoots * 0.8) * normal());
       return { nodes, shoots, clusters };
     });
@@ -130,7 +143,7 @@ function look(scenario: Scenario, random: Random, confidence: number): Look {
   const planted = scenario.placesLookedAt === 0 ? bearing : round(bearing / (1 - scenario.missing));
   const crop = vines.flat().reduce((sum, vine) => sum + vine.clusters, 0) * clusterWeight;
 
-  const what = scenario.stage === "winter" ? "nodes" : scenario.stage === "shoots" ? "shoots" : "clusters";
+  const what = COUNTED[scenario.stage] ?? "clusters";
   const counts = vines.map((row) => row.map((vine) => vine[what]));
   const figures: StageFigures = figuresOf(
     scenario,
@@ -197,6 +210,22 @@ function figuresOf(
         clustersPerShoot,
         clusterWeight: usualWeight,
       };
+    case "frost": {
+      const counts = canes(scenario, random);
+      const sum = (of: keyof (typeof counts)[number]) => counts.reduce((total, cane) => total + cane[of], 0);
+      const count = {
+        nodes: sum("nodes"),
+        primaries: sum("primaries"),
+        secondariesOnly: sum("secondariesOnly"),
+      };
+      return {
+        stage: "frost",
+        nodes: sample,
+        buds: { ...fruitfulNodes([count], SECONDARY_WORTH, NODES_AS_ONE), sample: undefined },
+        clustersPerShoot,
+        clusterWeight: usualWeight,
+      };
+    }
     case "shoots":
       return { stage: "shoots", shoots: sample, clustersPerShoot, clusterWeight: usualWeight };
     case "clusters":

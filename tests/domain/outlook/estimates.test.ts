@@ -88,6 +88,14 @@ describe("worth of the nodes after winter", () => {
     expect(value).toBeCloseTo(0.379, 3);
   });
 
+  test("nodes that share their fate widen a pooled count: by the root of 1.7, but for the half bud added", () => {
+    const count = [{ nodes: 1000, primaries: 500, secondariesOnly: 0 }];
+    const alone = fruitfulNodes(count, 0.38).standardError;
+    expect(fruitfulNodes(count, 0.38, 1).standardError).toBe(alone);
+    expect(fruitfulNodes(count, 0.38, 1.7).standardError / alone).toBeCloseTo(Math.sqrt(1.7), 3);
+    expect(() => fruitfulNodes(count, 0.38, 0.9)).toThrow();
+  });
+
   test("single buds: the spread of a score with three outcomes, half a live and half a dead bud added", () => {
     const { standardError, law } = fruitfulNodes([{ nodes: 100, primaries: 50, secondariesOnly: 30 }], 0.4);
     const mean = (50 + 0.4 * 30 + 0.5) / 101;
