@@ -94,6 +94,12 @@ test("holds the page, the samples and the licence of every package in it, and no
   expect(files.filter((name) => /office|excel-|\.map$/i.test(name))).toEqual([]);
   for (const name of files.filter((name) => /\.(js|html)$/.test(name)))
     expect(await readFile(path.join(given, name), "utf8")).not.toContain("appsforoffice.microsoft.com");
+  const engine = files.flatMap((name) => (path.dirname(name) === "engine" ? [path.basename(name)] : []));
+  const needed = ["engine.js", "engine.css", "words-en.js", "words-es.js", "words-fr.js"];
+  expect(engine).toEqual(expect.arrayContaining(needed));
+  // What stands in for its dictionaries of hyphenation, and what its scripts share.
+  for (const name of engine.filter((each) => !needed.includes(each)))
+    expect(name).toMatch(/^(none|chunk)-\w+\.js$/);
   const licences = await readFile(path.join(given, "licences.txt"), "utf8");
   expect(licences).toContain(await readFile(path.join(root, "LICENSE"), "utf8"));
   for (const { name, version } of shippedPackages()) expect(licences).toContain(`\n${name} ${version} (`);
