@@ -291,38 +291,6 @@ export const PANE_STYLES = `
   .scroll:focus-visible {
     outline: 2px solid var(--colorStrokeFocus2);
   }
-  .map {
-    inline-size: auto;
-  }
-  .map th,
-  .map td {
-    min-inline-size: 22px;
-    padding: 2px 3px;
-    text-align: center;
-    border: var(--strokeWidthThin) solid var(--colorNeutralStroke2);
-    overflow-wrap: normal;
-  }
-  .map th:first-child {
-    position: sticky;
-    inset-inline-start: 0;
-    background: var(--colorNeutralBackground1);
-  }
-  .some {
-    background: var(--colorPaletteYellowBackground1);
-  }
-  .bad {
-    background: var(--colorPaletteDarkOrangeBackground1);
-  }
-  .worst {
-    background: repeating-linear-gradient(
-      45deg,
-      var(--colorPaletteRedBackground1),
-      var(--colorPaletteRedBackground1) 3px,
-      var(--colorPaletteRedBackground2) 3px,
-      var(--colorPaletteRedBackground2) 6px
-    );
-    font-weight: var(--fontWeightBold);
-  }
   .range {
     display: block;
     inline-size: 100%;
@@ -334,15 +302,10 @@ export const PANE_STYLES = `
   .band {
     fill: var(--colorBrandBackground2Hover);
   }
-  .likely,
-  .picked,
-  .target {
+  .likely {
     stroke: var(--colorNeutralForeground1);
     stroke-width: 2px;
     vector-effect: non-scaling-stroke;
-  }
-  .target {
-    stroke-dasharray: 3 2;
   }
   .unseen {
     position: absolute;
@@ -382,13 +345,8 @@ export const PANE_STYLES = `
       stroke-width: 2px;
       vector-effect: non-scaling-stroke;
     }
-    .likely,
-    .picked,
-    .target {
+    .likely {
       stroke: CanvasText;
-    }
-    .worst {
-      border: 3px double CanvasText;
     }
     fluent-tab[aria-selected="true"] {
       border-block-end: 3px solid Highlight;

@@ -1,7 +1,7 @@
 /** How a share is shown in a shaded column: from this share on. */
 export interface ShadeBand {
   readonly from: number;
-  /** Fill and letters as RGB without a number sign: at least 4.5:1, and darker with every band also in grey. */
+  /** Fill and letters as RGB without a number sign: letters at 4.5:1 or more, each band 1.5:1 or more from the next. */
   readonly fill: string;
   readonly font: string;
   /** The worst band is bold too, and hatched where the host can hatch, so that it shows without colour. */
@@ -10,9 +10,9 @@ export interface ShadeBand {
 
 /** Bands of a shaded column of shares, the highest first; below the last there is no shade. The limits are ours. */
 export const SHADE_BANDS: readonly ShadeBand[] = [
-  { from: 0.5, fill: "D98E5F", font: "2B1200", worst: true },
-  { from: 0.3, fill: "EDBE9B", font: "3A1C05", worst: false },
-  { from: 0.1, fill: "F8E3D2", font: "3A1C05", worst: false },
+  { from: 0.5, fill: "7A3410", font: "FFFFFF", worst: true },
+  { from: 0.3, fill: "D48A4A", font: "2B1200", worst: false },
+  { from: 0.1, fill: "F2C38F", font: "2B1200", worst: false },
 ];
 
 /** Band of a cell's value; undefined where it is no number or below every band. */

@@ -10,6 +10,7 @@ import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
 import { run } from "../cli/testTerminal";
 import { withExcelFlags } from "../workbook/file/withExcelFlags";
 import { openDesk } from "./openDesk";
+import { resultsOf } from "./resultsOf";
 
 interface Checked {
   readonly findings: readonly (Finding & { cell: string })[];
@@ -182,12 +183,11 @@ describe("what a workbook keeps, on the desk page", () => {
     await page.check();
     expect(await pane.locator("#check-result").innerText()).toContain("Nothing to object to in 11 rows");
     await page.goToPage("gaps");
-    await pane.locator("#count-gaps").click();
+    await resultsOf(pane, "gaps");
     // 59 places with 50 live spurs: 9 of 59 are empty, 15 %.
     await pane.locator("#gaps-result", { hasText: "9 of 59" }).waitFor();
     await page.goToPage("crew");
-    await pane.locator("#make-cards").click();
-    await pane.locator("#cards-result").waitFor();
+    await resultsOf(pane, "crew");
     await pane.locator("#print-cards").click();
     // 8 ft less 10 cm between neighbours leave 116.92 cm a side: 41.92 cm (16.5 in) beyond 75 cm, 26.92 cm (10.6 in) beyond 90 cm.
     const paper = await page.printed();

@@ -2,6 +2,7 @@ import { FUNCTIONS } from "../../src/functions/registry";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import type { DeskPage } from "./deskPage";
 import { desk, openDesk } from "./openDesk";
+import { resultsOf } from "./resultsOf";
 
 /** A figure as the sample season's Settings sheet has it. */
 async function settingOf(name: string): Promise<number> {
@@ -20,8 +21,7 @@ describe("the pane's pages over the season on the desk page", () => {
 
   test("gaps are counted, and their map and rows written into sheets", async () => {
     await page.goToPage("gaps");
-    await page.pane.locator("#count-gaps").click();
-    await page.pane.locator("#gaps-result").waitFor();
+    await resultsOf(page.pane, "gaps");
     expect(await page.brokenRules()).toEqual([]);
     for (const [button, sheet] of [
       ["#write-row-gaps", "Row gaps"],
@@ -113,8 +113,7 @@ describe("the pane's pages over the season on the desk page", () => {
 
   test("the outlook is worked out and written into a sheet", async () => {
     await page.goToPage("outlook");
-    await page.pane.locator("#work-outlook").click();
-    await page.pane.locator("#outlook-crop").waitFor({ timeout: 60_000 });
+    await resultsOf(page.pane, "outlook");
     expect(await page.pane.locator("#outlook-crop").innerText()).toMatch(/\d/);
     expect(await page.brokenRules()).toEqual([]);
     await page.pane.locator("#write-outlook").click();
@@ -180,8 +179,7 @@ describe("printing from the pane on the desk page", () => {
   test.each(["A4", "Letter"] as const)("a card for every row goes to %s paper", async (format) => {
     const page = await openDesk("clean", { catchPrints: true });
     await page.goToPage("crew");
-    await page.pane.locator("#make-cards").click();
-    await page.pane.locator("#cards-result").waitFor({ timeout: 60_000 });
+    await resultsOf(page.pane, "crew");
     expect(await page.brokenRules()).toEqual([]);
     await page.pane.locator("fluent-dropdown#cards-paper").click();
     await page.pane.locator(`#cards-paper fluent-option[value=${format}]`).click();

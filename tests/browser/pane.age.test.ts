@@ -2,6 +2,7 @@ import type { Sheets } from "./pane/harness";
 import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { resultsOf } from "./resultsOf";
 
 jest.setTimeout(60_000);
 
@@ -26,10 +27,9 @@ const COUNTS: Sheets = {
 describe("results and the workbook that has changed since", () => {
   let pane: PanePage;
 
-  const show = async (page: string, button: string, result: string) => {
+  const show = async (page: "crew" | "gaps") => {
     await pane.goTo(page);
-    await pane.page.locator(`#${button}`).click();
-    await pane.page.locator(`#${result}`).waitFor();
+    await resultsOf(pane.page, page);
   };
   const type = (row: number, column: number, value: string | number) =>
     pane.page.evaluate(([r, c, cell]) => window.harness.workbook.type("Cordons", r, c, cell), [
@@ -88,7 +88,7 @@ describe("results and the workbook that has changed since", () => {
 
   test("a card printed after D stays no longer asks", async () => {
     pane = await openPane(COUNTS, { height: 1000 });
-    await show("crew", "make-cards", "cards-result");
+    await show("crew");
     await pane.page.locator("#print-cards").click();
     await pane.page.waitForFunction(() => window.printed !== undefined);
     const before = await pane.page.evaluate(() => window.printed!);
@@ -134,7 +134,7 @@ describe("results and the workbook that has changed since", () => {
   test("gaps follow an edit, its undo, a deleted row and a renamed sheet", async () => {
     pane = await openPane(COUNTS);
     await type(5, 9, 5);
-    await show("gaps", "count-gaps", "gaps-result");
+    await show("gaps");
     const sum = (words: string) => pane.page.locator("#gaps-result", { hasText: words }).waitFor();
     // on the cordons that stay: A or D 1 of 7, C 0 of 7, vine 2 A 2 of 7
     await sum("3 of 21");

@@ -2,6 +2,7 @@ import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { CORDON_HEADS } from "../survey/cordonHeads";
+import { resultsOf } from "./resultsOf";
 
 const HEAD = [...CORDON_HEADS, "Counted by"];
 
@@ -331,8 +332,7 @@ describe("the page that checks the counts", () => {
     await pane.button("Check").first().click();
     await pane.page.locator("#check-result").waitFor();
     await pane.goTo("crew");
-    await pane.page.locator("#make-cards").click();
-    await pane.page.locator("#cards-result").waitFor();
+    await resultsOf(pane.page, "crew");
     await pane.page.locator("#print-cards").click();
     await pane.page.waitForFunction(() => window.printed !== undefined);
     const card = (await pane.page.evaluate(() => window.printed!)).replace(/\s+/g, " ");

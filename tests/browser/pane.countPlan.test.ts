@@ -2,6 +2,7 @@ import tQuantile from "@stdlib/stats-base-dists-t-quantile";
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { resultsOf } from "./resultsOf";
 
 jest.setTimeout(60_000);
 
@@ -39,7 +40,7 @@ describe("a plan for counting on the pane", () => {
 
   const plan = async () => {
     await pane.goTo("outlook");
-    await pane.page.locator("#work-outlook").click();
+    await resultsOf(pane.page, "outlook");
     await pane.page.locator("#plan-count").click({ timeout: 30_000 });
   };
   const planned = async () => {

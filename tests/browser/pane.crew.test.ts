@@ -5,6 +5,7 @@ import type { Sheets } from "./pane/harness";
 import { openDecide } from "./pane/openDecide";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { resultsOf } from "./resultsOf";
 
 const US_UNITS: Partial<Record<string, string>> = { length: " (ft)", shortLength: " (in)", mass: " (lb)" };
 
@@ -34,8 +35,8 @@ describe("the page that sends the crew out", () => {
   const open = async (options: Parameters<typeof openPane>[1] = {}) => {
     pane = await openPane(sheets, { height: 900, ...options });
     await pane.goTo("crew");
-    await pane.page.locator("#make-cards").click();
-    await pane.page.locator("#cards-result").waitFor({ timeout: 30_000 });
+    await resultsOf(pane.page, "crew");
+    expect(await pane.page.locator("#make-cards").count()).toBe(0);
   };
 
   test("makes a card a row, prints the chosen ones and writes the sheet", async () => {
@@ -60,10 +61,26 @@ describe("the page that sends the crew out", () => {
   });
 
   test("shows the order of work as a table and a picture, the trunks to renew and the winters ahead", async () => {
-    await open();
+    // 46057 is Wednesday 4 February 2026; the first day of Settings, 1 February, is over
+    await open({ today: 46057, height: 1500 });
     const order = await pane.page.locator("#work-table tbody th").allInnerTexts();
     // the bud cuts of the invented farm: 12 %, 24 % and 41 % of the primaries dead
     expect(order).toEqual(["Schoolhouse", "North Bench", "Creek Side"]);
+    const week = pane.page.locator("#work-calendar tbody tr").first().locator("td");
+    const days = await week.evaluateAll((cells) =>
+      cells.map((cell) => ({
+        free: cell.classList.contains("free"),
+        key: cell.querySelector("b")?.textContent ?? "",
+        today: cell.getAttribute("aria-current"),
+      })),
+    );
+    expect(days.map(({ free }) => free)).toEqual([false, false, false, false, false, true, true]);
+    expect(days.map(({ today }) => today)).toEqual([null, null, "date", null, null, null, null]);
+    expect(days.map(({ key }) => key !== "")).toEqual([false, false, true, true, true, false, false]);
+    expect(days[2].key).toBe("1");
+    const [first] = await pane.page.locator("#work-days tbody tr").allInnerTexts();
+    // four people for six hours each, both from Settings
+    expect(first).toMatch(/^Wed, Feb 4\s+Schoolhouse, rows 1 to \d+\s+24$/);
     await pane.page.locator("#work-order").scrollIntoViewIfNeeded();
     await pane.picture("crew-work");
     expect(await pane.page.locator("#renewal-list li").count()).toBe(20);

@@ -1,6 +1,7 @@
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { resultsOf } from "./resultsOf";
 
 jest.setTimeout(60_000);
 
@@ -57,8 +58,7 @@ describe("what the harvests say, taken into the workbook", () => {
 
   const work = async () => {
     await pane.goTo("outlook");
-    await pane.page.locator("#work-outlook").click();
-    await pane.page.locator("#outlook-crop").waitFor({ timeout: 30_000 });
+    await resultsOf(pane.page, "outlook");
   };
   const sheetNames = () => pane.page.evaluate(() => window.harness.workbook.sheetNames());
   const values = (sheet: string) =>

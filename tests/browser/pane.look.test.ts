@@ -1,6 +1,7 @@
 import { PAGE_NAMES } from "../../src/texts/pane";
 import { HIDDEN, READ_LINE, UNREAD_PARTS, USED_LINE } from "../survey/season/unreadParts";
 import { openPane, type Look } from "./pane/openPane";
+import { resultsOf } from "./resultsOf";
 
 jest.setTimeout(30_000);
 
@@ -56,8 +57,7 @@ test("every page, printed page and written sheet says what was read and what was
   const pane = await openPane(UNREAD_PARTS, { height: 900 });
   await pane.page.evaluate((hidden) => (window.harness.workbook.hidden = [hidden]), HIDDEN);
   await pane.goTo("gaps");
-  await pane.button("Count gaps").click();
-  await pane.page.locator("#gaps-result").waitFor();
+  await resultsOf(pane.page, "gaps");
   const line = pane.page.locator(".account p");
   for (const id of Object.keys(PAGE_NAMES)) {
     await pane.goTo(id);

@@ -2,6 +2,7 @@ import tQuantile from "@stdlib/stats-base-dists-t-quantile";
 import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
+import { resultsOf } from "./resultsOf";
 
 jest.setTimeout(60_000);
 
@@ -60,7 +61,7 @@ describe("winter against winter", () => {
 
   const work = async () => {
     await pane.goTo("outlook");
-    await pane.page.locator("#work-outlook").click();
+    await resultsOf(pane.page, "outlook");
     await pane.page.locator("#season-years").waitFor({ timeout: 30_000 });
   };
   const type = (sheet: string, cells: readonly (readonly [number, number, number])[]) =>

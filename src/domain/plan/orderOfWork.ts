@@ -92,8 +92,8 @@ export interface PlannedPass extends BlockPass {
   readonly crewDays: number;
   readonly firstDay: number;
   readonly lastDay: number;
-  /** Hours by week; a week is named by its Monday. */
-  readonly weeks: readonly { readonly monday: number; readonly hours: number }[];
+  /** Hours by day, in order. */
+  readonly days: readonly { readonly day: number; readonly hours: number }[];
 }
 
 /**
@@ -139,7 +139,7 @@ export function plannedWork(passes: readonly BlockPass[], calendar: CrewCalendar
       leftToday = perDay;
     }
     const firstDay = day;
-    const weeks: { monday: number; hours: number }[] = [];
+    const days: { day: number; hours: number }[] = [];
     let left = hours;
     while (left > ROUNDING) {
       if (leftToday < ROUNDING) {
@@ -149,12 +149,9 @@ export function plannedWork(passes: readonly BlockPass[], calendar: CrewCalendar
       const now = Math.min(left, leftToday);
       left -= now;
       leftToday -= now;
-      const monday = mondayOf(day);
-      const week = weeks.find((known) => known.monday === monday);
-      if (week) week.hours += now;
-      else weeks.push({ monday, hours: now });
+      days.push({ day, hours: now });
     }
-    return { ...pass, hours, crewDays: hours / perDay, firstDay, lastDay: day, weeks };
+    return { ...pass, hours, crewDays: hours / perDay, firstDay, lastDay: day, days };
   });
 }
 
@@ -175,9 +172,24 @@ export function mondayOf(serial: number): number {
   return serial - weekday(serial);
 }
 
-function nextWorkday(from: number, { daysAWeek, daysOff }: CrewCalendar): number {
+/**
+ * True for a day on which the crew works: one of the week's first days, and none of the days off.
+ *
+ * @example
+ * isWorkday(46059, { daysAWeek: 5, daysOff: [] }) // true
+ * @example
+ * isWorkday(46060, { daysAWeek: 5, daysOff: [] }) // false
+ */
+export function isWorkday(
+  day: number,
+  { daysAWeek, daysOff }: Pick<CrewCalendar, "daysAWeek" | "daysOff">,
+): boolean {
+  return weekday(day) < daysAWeek && !daysOff.includes(day);
+}
+
+function nextWorkday(from: number, calendar: CrewCalendar): number {
   let day = from;
-  while (weekday(day) >= daysAWeek || daysOff.includes(day)) {
+  while (!isWorkday(day, calendar)) {
     day++;
     if (day - from > 3660) return from;
   }

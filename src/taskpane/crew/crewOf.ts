@@ -12,7 +12,7 @@ export function crewOf(pane: Pane, decided: SeasonReading & { readonly vines: re
   return pane.held.once("crew", decided, "", () => ({
     season,
     cards: crewCards(season, vines),
-    work: workPlan(season, shootThinning(season)),
+    work: workPlan(season, shootThinning(season), pane.today),
     renewal: trunksToRenew(season),
   }));
 }

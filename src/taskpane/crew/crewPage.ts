@@ -1,6 +1,6 @@
 import { accountLines } from "../../survey/season/accountSentences";
 import { seasonAccount } from "../../survey/season/seasonAccount";
-import { html, nothing, svg, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
 import { renewalForecast } from "../../domain/renewal/renewalForecast";
 import type { PlannedPass } from "../../domain/plan/orderOfWork";
 import { renewalRules } from "../../survey/decide/renewal/renewalRules";
@@ -26,6 +26,7 @@ import { writtenDate } from "../writtenDate";
 import { chosenCards, RENEWALS_LISTED, type CrewResult, type CrewState } from "./crewState";
 import { makeCards } from "./makeCards";
 import { printHtml } from "../printHtml";
+import { workCalendar } from "./workCalendar";
 import { TEXTS } from "../../texts/texts";
 import { placeName } from "../../texts/placeName";
 
@@ -40,16 +41,18 @@ export function crewPage(pane: Pane): TemplateResult {
   return html`<h1>${pane.say(CREW_TEXTS.title)}</h1>
     <p class="quiet">${pane.say(CREW_TEXTS.intro)}</p>
     ${
-      page.progress === undefined
-        ? html`<div class="buttons">
-            <fluent-button
-              id="make-cards"
-              appearance="primary"
-              @click=${() => pane.start((signal) => makeCards(pane, signal))}
-              >${pane.say(page.result === undefined ? CREW_TEXTS.make : CREW_TEXTS.again)}</fluent-button
-            >
-          </div>`
-        : progressBar(pane, pane.say(CREW_TEXTS.progress), page.progress)
+      page.progress !== undefined
+        ? progressBar(pane, pane.say(CREW_TEXTS.progress), page.progress)
+        : page.result === undefined
+          ? html`<div class="buttons">
+              <fluent-button
+                id="make-cards"
+                appearance="primary"
+                @click=${() => pane.start((signal) => makeCards(pane, signal))}
+                >${pane.say(CREW_TEXTS.make)}</fluent-button
+              >
+            </div>`
+          : nothing
     }
     ${page.result === undefined || page.progress !== undefined ? nothing : result(pane, page, page.result)}`;
 }
@@ -162,13 +165,14 @@ async function writeCards(pane: Pane): Promise<void> {
   await writeResult(pane, content, RESULT_SHEET_TEXTS.cards);
 }
 
-function work(pane: Pane, { work: plan }: CrewResult): TemplateResult {
+function work(pane: Pane, found: CrewResult): TemplateResult {
+  const { work: plan } = found;
   const { language } = pane.state;
   const number = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
   return html`<section class="stack" aria-labelledby="work-order">
     <h2 id="work-order">${pane.say(CREW_TEXTS.work)}</h2>
     <p>${workSentences(plan, language).map((sentence) => html`${sentence}<br />`)}</p>
-    ${gantt(pane, plan.passes)}
+    ${workCalendar(pane, found)}
     <table id="work-table" class="small">
       <thead>
         <tr>
@@ -198,38 +202,6 @@ function work(pane: Pane, { work: plan }: CrewResult): TemplateResult {
 
 const daysOf = ({ firstDay, lastDay }: PlannedPass, language: Language) =>
   [...new Set([firstDay, lastDay])].map((day) => workDay(day, language)).join(" – ");
-
-const GANTT = { width: 288, line: 22, label: 12 } as const;
-
-/** A bar a pass over the days from the first to the last; the table below says the same in figures. */
-function gantt(pane: Pane, passes: readonly PlannedPass[]): TemplateResult {
-  const { language } = pane.state;
-  const open = passes.filter(({ hours }) => hours > 0);
-  if (open.length === 0) return html``;
-  const first = Math.min(...open.map(({ firstDay }) => firstDay));
-  const last = Math.max(...open.map(({ lastDay }) => lastDay)) + 1;
-  const x = (day: number) => ((day - first) / (last - first)) * GANTT.width;
-  const height = open.length * GANTT.line + GANTT.label;
-  return html`<svg
-    viewBox=${`0 0 ${GANTT.width} ${height}`}
-    role="img"
-    aria-label=${pane.say(CREW_TEXTS.gantt)}
-    style="inline-size:100%;block-size:auto"
-  >
-    ${open.map((pass, index) => {
-      const y = index * GANTT.line;
-      const from = x(pass.firstDay);
-      const width = Math.max(3, x(pass.lastDay + 1) - from);
-      const right = from > GANTT.width / 2;
-      return svg`<rect x=${from} y=${y + 12} width=${width} height="8" fill=${pass.pass === "second" || pass.pass === "thinning" ? "none" : "currentColor"} stroke="currentColor" />
-        <text x=${right ? from + width : from} y=${y + 9} font-size="10" text-anchor=${right ? "end" : "start"} fill="currentColor">${passName(pass, language)}</text>`;
-    })}
-    <text x="0" y=${height - 2} font-size="9" fill="currentColor">${workDay(first, language)}</text>
-    <text x=${GANTT.width} y=${height - 2} font-size="9" text-anchor="end" fill="currentColor">
-      ${workDay(last - 1, language)}
-    </text>
-  </svg>`;
-}
 
 function renewal(pane: Pane, page: CrewState, { season, renewal: found }: CrewResult): TemplateResult {
   const { language } = pane.state;

@@ -36,11 +36,21 @@ export interface CrewState {
   readonly language?: Language;
   /** How many vines to renew are listed. */
   readonly listed: number;
+  /** How many days of work are listed. */
+  readonly daysListed: number;
 }
 
 export const RENEWALS_LISTED = 20;
+/** Days of work that are listed at first, and with each click more. */
+export const DAYS_LISTED = 10;
 
-export const FIRST_CREW_STATE: CrewState = { block: "", row: "", paper: "Letter", listed: RENEWALS_LISTED };
+export const FIRST_CREW_STATE: CrewState = {
+  block: "",
+  row: "",
+  paper: "Letter",
+  listed: RENEWALS_LISTED,
+  daysListed: DAYS_LISTED,
+};
 
 /** The cards that are chosen. */
 export function chosenCards({ result, block, row }: CrewState): readonly CrewCard[] {

@@ -1,6 +1,6 @@
 import { usedRowsLine } from "../usedRowsLine";
 import { html, nothing, type TemplateResult } from "lit";
-import { vinesAcross, type SeasonGaps, type SurveyRowGaps } from "../../survey/season/gapsOfSeason";
+import type { SeasonGaps, SurveyRowGaps } from "../../survey/season/gapsOfSeason";
 import { CHECK_TEXTS, GAP_SHEET_TEXTS, GAPS_TEXTS } from "../../texts/pane";
 import type { OwnSheet } from "../../workbook/surveyWorkbook";
 import { choiceField } from "../fields";
@@ -14,9 +14,10 @@ import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import { countGaps } from "./countGaps";
+import { gapMap } from "./gapMap";
 import { pivotOfGaps } from "./pivotOfGaps";
 import { UPKEEP_TEXTS } from "../../texts/upkeep";
-import { gapMapSheet, rowGapsSheet, shareOf } from "../../workbook/results/gapSheets";
+import { gapMapSheet, rowGapsSheet } from "../../workbook/results/gapSheets";
 import { ROWS_LISTED, type GapsOf, type GapsState } from "./gapsState";
 import { placeName } from "../../texts/placeName";
 
@@ -35,29 +36,30 @@ export function gapsPage(pane: Pane): TemplateResult {
     ${page.gaps === undefined || page.progress !== undefined ? nothing : result(pane, page, page.gaps)}`;
 }
 
-function start(pane: Pane, { of }: GapsState): TemplateResult {
+function start(pane: Pane, { of, gaps }: GapsState): TemplateResult {
   return html`${choiceField({
-      id: "gaps-of",
-      label: pane.say(GAPS_TEXTS.of),
-      value: of,
-      options: [
-        { value: "staying", label: pane.say(GAPS_TEXTS.staying) },
-        { value: "all", label: pane.say(GAPS_TEXTS.all) },
-      ],
-      onChoose: (chosen) =>
-        changePage(pane, "gaps", { of: chosen as GapsOf, gaps: undefined, version: undefined }),
-    })}
-    <div class="buttons">
-      <fluent-button
-        id="count-gaps"
-        appearance="primary"
-        @click=${() => pane.start((signal) => countGaps(pane, signal))}
-        >${pane.say(GAPS_TEXTS.count)}</fluent-button
-      >
-      <fluent-button id="pivot-of-gaps" @click=${() => pane.start((signal) => pivotOfGaps(pane, signal))}
-        >${pane.say(UPKEEP_TEXTS.pivot)}</fluent-button
-      >
-    </div>`;
+    id: "gaps-of",
+    label: pane.say(GAPS_TEXTS.of),
+    value: of,
+    options: [
+      { value: "staying", label: pane.say(GAPS_TEXTS.staying) },
+      { value: "all", label: pane.say(GAPS_TEXTS.all) },
+    ],
+    onChoose: (chosen) =>
+      changePage(pane, "gaps", { of: chosen as GapsOf, gaps: undefined, version: undefined }),
+  })}
+  ${
+    gaps === undefined
+      ? html`<div class="buttons">
+          <fluent-button
+            id="count-gaps"
+            appearance="primary"
+            @click=${() => pane.start((signal) => countGaps(pane, signal))}
+            >${pane.say(GAPS_TEXTS.count)}</fluent-button
+          >
+        </div>`
+      : nothing
+  }`;
 }
 
 function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
@@ -98,8 +100,14 @@ function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
         "rowGaps",
       )}
       ${write("write-gap-map", pane.say(GAPS_TEXTS.writeMap), gapMapSheet(gaps, pane.state.language, date), "gapMap")}
+      <fluent-button
+        id="pivot-of-gaps"
+        size="small"
+        @click=${() => pane.start((signal) => pivotOfGaps(pane, signal))}
+        >${pane.say(UPKEEP_TEXTS.pivot)}</fluent-button
+      >
     </div>
-    ${rowTable(pane, page, gaps)} ${map(pane, page, gaps)}`;
+    ${gapMap(pane, page, gaps)} ${rowTable(pane, page, gaps)}`;
 }
 
 function rowTable(pane: Pane, { listed }: GapsState, { rows, seasonBefore }: SeasonGaps): TemplateResult {
@@ -153,52 +161,4 @@ function changeWords(pane: Pane, { since }: SurveyRowGaps): string {
     signDisplay: "exceptZero",
     maximumFractionDigits: 0,
   }).format(since.shareNow - since.shareBefore);
-}
-
-function map(pane: Pane, { block: chosen }: GapsState, gaps: SeasonGaps): TemplateResult {
-  const blocks = [...new Set(gaps.rows.map(({ block }) => block))];
-  const block = blocks.includes(chosen) ? chosen : blocks[0];
-  const rows = gaps.rows.filter((row) => row.block === block);
-  const across = vinesAcross(rows);
-  return html`<section class="stack">
-    <h2 id="gap-map">${pane.say(GAPS_TEXTS.map)}</h2>
-    <p class="small quiet">${pane.say(GAPS_TEXTS.mapKey)}</p>
-    ${choiceField({
-      id: "gap-map-block",
-      label: pane.say(GAP_SHEET_TEXTS.block),
-      value: block,
-      options: blocks.map((name) => ({ value: name, label: name })),
-      onChoose: (name) => changePage(pane, "gaps", { block: name }),
-    })}
-    <div class="scroll" role="region" aria-labelledby="gap-map" tabindex="0">
-      <table class="map">
-        <thead>
-          <tr>
-            <th scope="col">${pane.say(GAP_SHEET_TEXTS.row)}</th>
-            ${across.map((vine) => html`<th scope="col">${placeName(vine)}</th>`)}
-          </tr>
-        </thead>
-        <tbody>
-          ${rows.map(({ row, byVine }) => {
-            const vines = new Map(byVine.map((vine) => [vine.vine, vine]));
-            return html`<tr>
-              <th scope="row">${placeName(row)}</th>
-              ${across.map((vine) => mapCell(vines.get(vine)))}
-            </tr>`;
-          })}
-        </tbody>
-      </table>
-    </div>
-  </section>`;
-}
-
-/** Tenths of a vine's positions that are empty: a digit, a shade, and hatching from a half on. */
-function mapCell(vine: { positions: number; gaps: number } | undefined): TemplateResult {
-  if (vine === undefined) return html`<td></td>`;
-  const share = shareOf(vine);
-  if (share === null) return html`<td class="worst">–</td>`;
-  const tenths = Math.round(share * 10);
-  return html`<td class=${tenths >= 5 ? "worst" : tenths >= 3 ? "bad" : tenths >= 1 ? "some" : "full"}>
-    ${tenths}
-  </td>`;
 }

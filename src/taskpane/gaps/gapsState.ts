@@ -1,5 +1,7 @@
 import type { Progress } from "../progress";
+import type { DecidedVine } from "../../survey/decide/decideSeason";
 import type { SeasonGaps } from "../../survey/season/gapsOfSeason";
+import type { Season } from "../../survey/season/season";
 
 /** Which cordons the gaps are counted on. */
 export type GapsOf = "staying" | "all";
@@ -17,8 +19,16 @@ export interface GapsState {
   readonly of: GapsOf;
   readonly progress?: Progress;
   readonly gaps?: SeasonGaps;
+  /** What the gaps were counted on. */
+  readonly counted?: { readonly season: Season; readonly vines: readonly DecidedVine[] };
   /** Block of which the map is shown; "" for the first. */
   readonly block: string;
+  /** Row that is shown on the wire; the first of the block where it is left out. */
+  readonly row?: number;
+  /** The vine that was chosen on the map or the wire. */
+  readonly vine?: number;
+  /** The cell of the map that the arrow keys have reached. */
+  readonly reached?: string;
   /** Rows of the table that are listed. */
   readonly listed: number;
 }

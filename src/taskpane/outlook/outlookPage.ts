@@ -25,35 +25,45 @@ import { settingButton } from "../settingButton";
 import { usedRowsLine } from "../usedRowsLine";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
+import { percent } from "../percent";
 import { progressBar } from "../progressBar";
 import { writeResult } from "../writeResult";
 import { writtenDate } from "../writtenDate";
 import type { OutlookState } from "./outlookState";
 import { countView } from "./countView";
+import { cropAxis, type CropRow } from "./cropAxis";
 import { figuresView } from "./figuresView";
-import { rangeBar } from "./rangeBar";
+import { OUTLOOK_STYLES } from "./outlookStyles";
 import { scaleEnd } from "./scaleEnd";
 import { seasonsView } from "./seasonsView";
 import { workOutlook } from "./workOutlook";
 
 export { workOutlookAnew } from "./workOutlook";
 
+/** Pixels of the pane's own edges. */
+const EDGES = 24;
+
 /** The page that shows what crop the pruning leaves. */
 export function outlookPage(pane: Pane): TemplateResult {
   const page = pane.state.outlook;
-  return html`<h1>${pane.say(OUTLOOK_TEXTS.title)}</h1>
+  return html`<style>
+      ${OUTLOOK_STYLES}
+    </style>
+    <h1>${pane.say(OUTLOOK_TEXTS.title)}</h1>
     <p class="quiet">${pane.say(OUTLOOK_TEXTS.intro)}</p>
     ${
-      page.progress === undefined
-        ? html`<div class="buttons">
-            <fluent-button
-              id="work-outlook"
-              appearance="primary"
-              @click=${() => pane.start((signal) => workOutlook(pane, signal))}
-              >${pane.say(OUTLOOK_TEXTS.work)}</fluent-button
-            >
-          </div>`
-        : progressBar(pane, pane.say(OUTLOOK_TEXTS.progress), page.progress)
+      page.progress !== undefined
+        ? progressBar(pane, pane.say(OUTLOOK_TEXTS.progress), page.progress)
+        : page.blocks === undefined
+          ? html`<div class="buttons">
+              <fluent-button
+                id="work-outlook"
+                appearance="primary"
+                @click=${() => pane.start((signal) => workOutlook(pane, signal))}
+                >${pane.say(OUTLOOK_TEXTS.work)}</fluent-button
+              >
+            </div>`
+          : nothing
     }
     ${page.blocks === undefined || page.progress !== undefined ? nothing : result(pane, page, page.blocks)}`;
 }
@@ -150,6 +160,7 @@ function stageBars(
   { inputs, asCounted, againstHarvests }: BlockOutlook,
   stages: readonly CropOutlook[],
 ): TemplateResult {
+  const { language } = pane.state;
   const byArea = stages.every(({ perHectare }) => perHectare !== undefined);
   const rangeOf = (stage: CropOutlook) => (byArea ? stage.perHectare! : stage.block);
   const shown = (mass: number) => (byArea ? areaCropIn(mass, unitSystem) : blockCropIn(mass, unitSystem));
@@ -158,66 +169,108 @@ function stageBars(
   const ofBlock = (mass: number) =>
     byArea ? mass * (stages[0].perHectare!.likely / stages[0].block.likely) : mass;
   const showCrop = (mass: number) => shown(ofBlock(mass));
-  const picked = harvests?.years.map((year) => ofBlock(year.picked)) ?? [];
-  const most = scaleEnd(stages.map(rangeOf), Math.max(target ?? 0, ...picked));
+  const { unit } = shown(0);
+  const inUnit = (range: Range): Range => ({
+    low: shown(range.low).value,
+    likely: shown(range.likely).value,
+    high: shown(range.high).value,
+  });
+  const digits = (value: number) => threeDigits(value, language);
+  const years = harvests?.years.map(({ year, picked }) => ({ year, crop: showCrop(picked).value })) ?? [];
+  const rows: readonly (CropRow & { readonly stage: CropOutlook })[] = stages.flatMap((stage) => {
+    const row = {
+      name: pane.say(STAGE_NAMES[stage.stage]),
+      range: inUnit(rangeOf(stage)),
+      plan: true,
+      stage,
+    };
+    if (stage.stage !== "winter" || asCounted === undefined) return [row];
+    const counted = inUnit(rangeOf(asCounted));
+    return [
+      { ...row, name: pane.say(OUTLOOK_TEXTS.byPlan, { stage: row.name }) },
+      { name: pane.say(STAGE_NAMES.asCounted), range: counted, plan: false, stage: asCounted },
+    ];
+  });
+  const aim = target === undefined ? undefined : shown(target).value;
   const against = (stage: CropOutlook) => {
     const how = againstHarvests.find((one) => one.stage === stage.stage)?.disagreement;
-    return how && harvests && disagreementSentence(how, stage.block, harvests, showCrop, pane.state.language);
+    return how && harvests && disagreementSentence(how, stage.block, harvests, showCrop, language);
   };
-  const aVineAsCounted = asCounted && {
-    clusters: threeDigits(asCounted.clusters.likely, pane.state.language),
-    ...rangeWords(pane, rangeOf(asCounted), shown),
-  };
+  const rowWords = ({ name, range: { low, likely, high } }: CropRow) =>
+    pane.say(OUTLOOK_TEXTS.bar, {
+      stage: name,
+      low: digits(low),
+      likely: digits(likely),
+      high: digits(high),
+      unit,
+    });
+  const targetWords = aim === undefined ? "" : pane.say(OUTLOOK_TEXTS.target, { value: digits(aim), unit });
+  const own = harvests === undefined ? "" : ownHarvestsSentence(harvests, showCrop, language);
   return html`<h2>${pane.say(OUTLOOK_TEXTS.stages)}</h2>
-    ${harvests === undefined ? nothing : html`<p class="small" id="own-harvests">${ownHarvestsSentence(harvests, showCrop, pane.state.language)} ${pane.say(OUTLOOK_TEXTS.picked)}</p>`}
-    ${stages.map((stage) => {
-      const words = pane.say(OUTLOOK_TEXTS.bar, {
-        stage: pane.say(STAGE_NAMES[stage.stage]),
-        ...rangeWords(pane, rangeOf(stage), shown),
-      });
-      return html`<div>
-        <p>${pane.say(STAGE_NAMES[stage.stage])}</p>
-        ${rangeBar({ range: rangeOf(stage), most, target, picked, words })}
-        <p class="small">${pane.say(OUTLOOK_TEXTS.ends, rangeWords(pane, rangeOf(stage), shown))}</p>
-        <p class="small quiet">
-          ${pane.say(OUTLOOK_TEXTS.aVine, {
-            clusters: threeDigits(stage.clusters.likely, pane.state.language),
-            ...rangeWords(pane, stage.perVine, (mass) => vineCropIn(mass, unitSystem)),
-          })}
-        </p>
-        ${
-          stage.stage === "winter" && aVineAsCounted
-            ? html`<p class="small quiet" id="as-counted">
-                ${pane.say(OUTLOOK_TEXTS.asCounted, aVineAsCounted)}
-              </p>`
-            : nothing
-        }
-        ${against(stage) === undefined ? nothing : html`<p class="small against-harvests">${against(stage)}</p>`}
-      </div>`;
+    ${cropAxis({
+      width: Math.max(280, (pane.state.width ?? 320) - EDGES),
+      rows,
+      harvests: { name: pane.say(OUTLOOK_TEXTS.harvests), years },
+      target: aim === undefined ? undefined : { name: pane.say(OUTLOOK_TEXTS.targetName), crop: aim },
+      most: scaleEnd(
+        rows.map(({ range }) => range),
+        Math.max(aim ?? 0, ...years.map(({ crop }) => crop)),
+      ),
+      unit,
+      digits,
+      words: [...rows.map(rowWords), targetWords, own].filter((part) => part !== "").join(" "),
     })}
-    ${
-      target === undefined
-        ? nothing
-        : html`<p class="small">
-            ${pane.say(OUTLOOK_TEXTS.target, {
-              value: threeDigits(shown(target).value, pane.state.language),
-              unit: shown(target).unit,
-            })}
-          </p>`
-    }`;
+    <p class="small quiet">${pane.say(OUTLOOK_TEXTS.axisKey)}</p>
+    <table id="crop-stages" class="small">
+      <thead>
+        <tr>
+          <th scope="col">${pane.say(OUTLOOK_TEXTS.stage, { unit })}</th>
+          <th scope="col" class="number">${pane.say(OUTLOOK_TEXTS.low)}</th>
+          <th scope="col" class="number">${pane.say(OUTLOOK_TEXTS.likely)}</th>
+          <th scope="col" class="number">${pane.say(OUTLOOK_TEXTS.high)}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          ({ name, range, plan, stage }) =>
+            html`<tr id=${plan ? nothing : "as-counted"}>
+              <th scope="row">
+                ${name}
+                <span class="quiet aside"
+                  >${pane.say(OUTLOOK_TEXTS.aVine, {
+                    clusters: digits(stage.clusters.likely),
+                    ...rangeWords(pane, stage.perVine, (mass) => vineCropIn(mass, unitSystem)),
+                  })}</span
+                >
+              </th>
+              <td class="number">${digits(range.low)}</td>
+              <td class="number">${digits(range.likely)}</td>
+              <td class="number">${digits(range.high)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+    ${stages.map((stage) => {
+      const words = against(stage);
+      return words === undefined ? nothing : html`<p class="small against-harvests">${words}</p>`;
+    })}
+    ${own === "" ? nothing : html`<p class="small" id="own-harvests">${own}</p>`}
+    ${targetWords === "" ? nothing : html`<p class="small" id="crop-target">${targetWords}</p>`}`;
 }
 
 function spreadView(pane: Pane, { spread }: CropOutlook): TemplateResult | typeof nothing {
   const sources = spread.filter(({ share }) => share >= 0.005);
   if (sources.length === 0) return nothing;
   return html`<h2>${pane.say(OUTLOOK_TEXTS.spread)}</h2>
-    <ul class="plain">
-      ${sources.map(({ source, share }) => {
-        const percent = Math.round(share * 100);
-        return html`<li>
-          ${pane.say(OUTLOOK_TEXTS.share, { percent, source: pane.say(SPREAD_SOURCES[source]) })}
-        </li>`;
-      })}
+    <ul id="doubt" class="plain">
+      ${sources.map(
+        ({ source, share }) =>
+          html`<li class="doubt">
+            <span>${pane.say(SPREAD_SOURCES[source])}</span>
+            <span class="number">${percent(pane, share)}</span>
+            <span class="track"><i style=${`inline-size:${(100 * share).toFixed(1)}%`}></i></span>
+          </li>`,
+      )}
     </ul>`;
 }
 

@@ -1,4 +1,4 @@
-import { html, svg, type TemplateResult } from "lit";
+import { html, type TemplateResult } from "lit";
 import type { Range } from "../../domain/outlook/productRange";
 
 /** A range on a scale that several bars share. */
@@ -6,16 +6,12 @@ export interface RangeBar {
   readonly range: Range;
   /** End of the scale; it begins at 0. */
   readonly most: number;
-  /** What is aimed at, on the same scale. */
-  readonly target?: number;
-  /** The own harvests, on the same scale. */
-  readonly picked?: readonly number[];
   /** The bar in words, for whoever does not see it. */
   readonly words: string;
 }
 
-/** Low to high as a band, the likely value as a line across it, the target as a dashed line, own harvests as ticks below. */
-export function rangeBar({ range, most, target, picked = [], words }: RangeBar): TemplateResult {
+/** Low to high as a band, the likely value as a line across it. */
+export function rangeBar({ range, most, words }: RangeBar): TemplateResult {
   const at = (value: number) => (100 * Math.min(value, most)) / most;
   return html`<svg
     class="range"
@@ -33,11 +29,5 @@ export function rangeBar({ range, most, target, picked = [], words }: RangeBar):
       height="8"
     ></rect>
     <line class="likely" x1=${at(range.likely)} x2=${at(range.likely)} y1="0" y2="14"></line>
-    ${picked.map((value) => svg`<line class="picked" x1=${at(value)} x2=${at(value)} y1="9" y2="14"></line>`)}
-    ${
-      target === undefined
-        ? svg``
-        : svg`<line class="target" x1=${at(target)} x2=${at(target)} y1="0" y2="14"></line>`
-    }
   </svg>`;
 }

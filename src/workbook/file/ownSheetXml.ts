@@ -96,7 +96,7 @@ function shadeStyle({ fill, font, worst }: ShadeBand): string {
   return (
     `<font>${worst ? "<b/>" : ""}<color rgb="FF${font}"/></font><fill>` +
     (worst
-      ? `<patternFill patternType="lightUp"><fgColor rgb="FF${font}"/><bgColor rgb="FF${fill}"/></patternFill>`
+      ? `<patternFill patternType="lightUp"><fgColor rgb="FF000000"/><bgColor rgb="FF${fill}"/></patternFill>`
       : `<patternFill patternType="solid"><bgColor rgb="FF${fill}"/></patternFill>`) +
     "</fill>"
   );

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { nodePlan } from "../../../src/domain/plan/nodePlan";
 import {
+  isWorkday,
   mondayOf,
   orderOfWork,
   plannedWork,
@@ -157,15 +158,19 @@ describe("the order of work", () => {
     ]);
   });
 
-  test("weekends and days off are passed over, and hours stand in their week", () => {
+  test("weekends and days off are passed over, and hours stand on their day", () => {
     const plan = plannedWork(orderOfWork([block("A", { vines: 600 })]), {
       ...calendar,
       daysOff: [MONDAY + 1],
     });
     // Monday, Wednesday, Thursday, Friday: 40 h; Monday and Tuesday of the next week: 20 h
-    expect(plan[0].weeks).toEqual([
-      { monday: MONDAY, hours: 40 },
-      { monday: MONDAY + 7, hours: 20 },
+    expect(plan[0].days.map(({ day, hours }) => [day - MONDAY, hours])).toEqual([
+      [0, 10],
+      [2, 10],
+      [3, 10],
+      [4, 10],
+      [7, 10],
+      [8, 10],
     ]);
     expect(plan[0].lastDay).toBe(MONDAY + 8);
   });
@@ -232,12 +237,15 @@ describe("the order of work", () => {
             orderOfWork(vines.map((count, index) => block(`B${index}`, { vines: count }))),
             { ...calendar, daysAWeek },
           );
-          const byWeek = new Map<number, number>();
-          for (const { weeks, hours } of plan) {
-            expect(weeks.reduce((sum, week) => sum + week.hours, 0)).toBeCloseTo(hours, 6);
-            for (const week of weeks) byWeek.set(week.monday, (byWeek.get(week.monday) ?? 0) + week.hours);
+          const byDay = new Map<number, number>();
+          for (const { days, hours } of plan) {
+            expect(days.reduce((sum, one) => sum + one.hours, 0)).toBeCloseTo(hours, 6);
+            for (const { day, hours: here } of days) {
+              expect(isWorkday(day, { ...calendar, daysAWeek })).toBe(true);
+              byDay.set(day, (byDay.get(day) ?? 0) + here);
+            }
           }
-          for (const hours of byWeek.values()) expect(hours).toBeLessThanOrEqual(daysAWeek * 10 + 1e-6);
+          for (const hours of byDay.values()) expect(hours).toBeLessThanOrEqual(10 + 1e-6);
         },
       ),
     );

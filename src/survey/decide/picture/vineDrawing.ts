@@ -22,6 +22,8 @@ export interface DrawnCordon {
   readonly length: number;
   readonly guessed: boolean;
   readonly spurs: readonly DrawnSpur[];
+  /** Metres from the head of the places without a spur outside the longest gap. */
+  readonly bare: readonly number[];
   /** The longest stretch without a spur, in metres from the head; where on the cordon it lies was not counted. */
   readonly gap?: { readonly from: number; readonly to: number };
 }
@@ -83,6 +85,7 @@ function drawnCordon(
     verdict,
     length,
     guessed: candidate.length === undefined,
+    bare: free.filter((place) => !taken.includes(place)).map((place) => (place + 0.5) * step),
     spurs: taken.map((place, spur) => ({ at: (place + 0.5) * step, points: ways[spur] })),
     ...(gap > 0 ? { gap: { from: gapFrom * step, to: (gapFrom + gap) * step } } : {}),
   };

@@ -1,7 +1,10 @@
 import {
+  isWorkday,
+  mondayOf,
   orderOfWork,
   plannedWork,
   type BlockOfWork,
+  type BlockPass,
   type CrewCalendar,
   type PlannedPass,
 } from "../../../domain/plan/orderOfWork";
@@ -20,6 +23,24 @@ export interface WorkPlan {
   readonly thinning: WorkLeft;
   /** Share of all vines that were pruned already. */
   readonly doneShare: number;
+  /** The weeks in which something is pruned, Monday to Sunday. */
+  readonly weeks: readonly (readonly WorkDay[])[];
+}
+
+/** A day of the calendar, as a spreadsheet serial number, and what the crew prunes on it. */
+export interface WorkDay {
+  readonly day: number;
+  readonly isWorkday: boolean;
+  readonly parts: readonly DayPart[];
+}
+
+/** What is pruned of one pass on one day. */
+export interface DayPart {
+  readonly block: string;
+  readonly pass: BlockPass["pass"];
+  readonly hours: number;
+  /** First and last row; left out where the Vines sheets do not list the block's vines. */
+  readonly rows?: { readonly first: number; readonly last: number };
 }
 
 /** What is left of a work. */
@@ -33,15 +54,21 @@ export interface WorkLeft {
 /**
  * The order of work over the survey's blocks with hours and days by the crew calendar of the Settings sheet. Vines come
  * from the Vines sheets, missing ones left out; where a block has none there, the Blocks sheet's number of vine places
- * stands in. A vine counts as done when its day of pruning is written down.
+ * stands in. A vine counts as done when its day of pruning is written down. What is left begins on the day of Settings,
+ * or today where that day is over.
  *
  * @param thinned shoots to thin the vines of a block to, by the number of its name
+ * @param today as a spreadsheet serial number
  */
-export function workPlan(season: Season, thinned: ReadonlyMap<number, VinesToThin>): WorkPlan {
-  const passes = plannedWork(
-    orderOfWork(blocksOfWork(season, thinned)),
-    crewCalendar(season.settings, lastCountedOn(season)),
-  );
+export function workPlan(
+  season: Season,
+  thinned: ReadonlyMap<number, VinesToThin>,
+  today = -Infinity,
+): WorkPlan {
+  const planned = crewCalendar(season.settings, lastCountedOn(season));
+  const calendar = { ...planned, startsOn: Math.max(planned.startsOn, today) };
+  const blocks = blocksOfWork(season, thinned);
+  const passes = plannedWork(orderOfWork(blocks), calendar);
   const pruned = passes.filter(({ pass }) => pass === "only" || pass === "first");
   const vines = pruned.reduce((sum, pass) => sum + pass.vines, 0);
   const done = pruned.reduce((sum, pass) => sum + pass.vinesDone, 0);
@@ -50,6 +77,7 @@ export function workPlan(season: Season, thinned: ReadonlyMap<number, VinesToThi
     pruning: leftOf(passes.filter(({ pass }) => pass !== "thinning")),
     thinning: leftOf(passes.filter(({ pass }) => pass === "thinning")),
     doneShare: vines === 0 ? 0 : done / vines,
+    weeks: weeksOf(passes, new Map(blocks.map(({ block, rows }) => [block, rows])), calendar),
   };
 }
 
@@ -57,6 +85,55 @@ const leftOf = (passes: readonly PlannedPass[]): WorkLeft => ({
   hours: passes.reduce((sum, { hours }) => sum + hours, 0),
   crewDays: passes.reduce((sum, { crewDays }) => sum + crewDays, 0),
 });
+
+function weeksOf(
+  passes: readonly PlannedPass[],
+  rows: ReadonlyMap<string, readonly RowOfWork[]>,
+  calendar: CrewCalendar,
+): WorkDay[][] {
+  const parts = new Map<number, DayPart[]>();
+  for (const { block, pass, days, hours } of passes) {
+    const own = rows.get(block) ?? [];
+    const vinesOf = (row: RowOfWork) => (pass === "second" || pass === "thinning" ? row.vines : row.left);
+    const perVine = hours / own.reduce((sum, row) => sum + vinesOf(row), 0);
+    let done = 0;
+    for (const { day, hours: here } of days) {
+      const between = rowsBetween(own, vinesOf, done / perVine, (done + here) / perVine);
+      done += here;
+      const part = { block, pass, hours: here, ...(between === undefined ? {} : { rows: between }) };
+      const known = parts.get(day);
+      if (known) known.push(part);
+      else parts.set(day, [part]);
+    }
+  }
+  const mondays = [...new Set([...parts.keys()].map(mondayOf))].sort((one, other) => one - other);
+  return mondays.map((monday) =>
+    Array.from({ length: 7 }, (_, index) => {
+      const day = monday + index;
+      return { day, isWorkday: isWorkday(day, calendar), parts: parts.get(day) ?? [] };
+    }),
+  );
+}
+
+/** Rows of which a vine lies between two counts of vines along the walk. */
+function rowsBetween(
+  rows: readonly RowOfWork[],
+  vinesOf: (row: RowOfWork) => number,
+  from: number,
+  to: number,
+): DayPart["rows"] {
+  let start = 0;
+  let found: { first: number; last: number } | undefined;
+  for (const row of rows) {
+    const end = start + vinesOf(row);
+    if (end > from + ROUNDING && start < to - ROUNDING)
+      found = { first: found?.first ?? row.row, last: row.row };
+    start = end;
+  }
+  return found;
+}
+
+const ROUNDING = 1e-6;
 
 /**
  * The crew calendar as the Settings sheet has it. A start that lies more than half a year before the last count is the
@@ -115,22 +192,35 @@ interface VinesToThin {
   readonly remove: number;
 }
 
-function blocksOfWork(season: Season, thinned: ReadonlyMap<number, VinesToThin>): BlockOfWork[] {
+/** A row of vines in the order of the walk: all of its vines, and those that are not pruned yet. */
+interface RowOfWork {
+  readonly row: number;
+  readonly vines: number;
+  readonly left: number;
+}
+
+function blocksOfWork(
+  season: Season,
+  thinned: ReadonlyMap<number, VinesToThin>,
+): (BlockOfWork & { readonly rows: readonly RowOfWork[] })[] {
   const places = season.places;
   const dead = deadShares(season);
-  const counts = new Map<number, { vines: number; done: number }>();
+  const counts = new Map<number, { vines: number; done: number; rows: Map<number, RowOfWork> }>();
   for (const [key, { table, index }] of places.register()) {
     if (key === NO_PLACE || places.statusOf(key) === "missing") continue;
-    const { block } = placeOf(key);
-    const count = counts.get(block) ?? { vines: 0, done: 0 };
+    const { block, row } = placeOf(key);
+    const count = counts.get(block) ?? { vines: 0, done: 0, rows: new Map<number, RowOfWork>() };
+    const { vines, left } = count.rows.get(row) ?? { vines: 0, left: 0 };
+    const isDone = (table.column("prunedOn")?.usable[index] ?? NaN) > 0;
     count.vines++;
-    if ((table.column("prunedOn")?.usable[index] ?? NaN) > 0) count.done++;
+    if (isDone) count.done++;
+    count.rows.set(row, { row, vines: vines + 1, left: left + (isDone ? 0 : 1) });
     counts.set(block, count);
   }
   for (const [block, { table, index }] of places.blockRows()) {
     const vines = table.column("vines")?.usable[index] ?? NaN;
     if (block !== NO_WORD && !counts.has(block) && Number.isInteger(vines) && vines >= 0)
-      counts.set(block, { vines, done: 0 });
+      counts.set(block, { vines, done: 0, rows: new Map() });
   }
   const named = (written: string) => {
     const list = listOf(written);
@@ -139,7 +229,7 @@ function blocksOfWork(season: Season, thinned: ReadonlyMap<number, VinesToThin>)
   const tender = named(season.settings.tenderCultivars);
   const fruitful = named(season.settings.fruitfulSecondaries);
   const twice = named(season.settings.doublePruning);
-  return [...counts].map(([block, { vines, done }]) => {
+  return [...counts].map(([block, { vines, done, rows }]) => {
     const entry = places.blockRows().get(block);
     const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);
     const name = season.words.wordOf(block);
@@ -155,6 +245,7 @@ function blocksOfWork(season: Season, thinned: ReadonlyMap<number, VinesToThin>)
       ...(share === undefined ? {} : { deadShare: share }),
       twice: twice(names),
       ...(remove > 0 ? { vinesToThin: toThin } : {}),
+      rows: [...rows.values()].sort((one, other) => one.row - other.row),
     };
   });
 }

@@ -36,6 +36,25 @@ describe("the drawing of a vine", () => {
     expect(cordons[0].spurs.filter(({ points }) => points === "up")).toHaveLength(2);
   });
 
+  test("places without a spur outside the longest gap: 10 on 1 m, 6 live, the gap of 2 on places 5 and 6", () => {
+    const [cordon] = draw({
+      sideLength: metres(1),
+      candidates: [
+        {
+          side: "left",
+          cordon: "A",
+          trunk: 1,
+          length: metres(1),
+          positions: 10,
+          liveSpurs: 6,
+          longestGap: 2,
+        },
+      ],
+    }).cordons;
+    // free places 1, 2, 3, 4, 7, 8, 9, 10; six spurs on the places floor(8 i / 6) = 0, 1, 2, 4, 5, 6 of these
+    expect(cordon.bare.map((at) => Math.round(at * 100) / 100)).toEqual([0.35, 0.95]);
+  });
+
   test("every live spur is drawn once, on the cordon and never in the gap", () => {
     fc.assert(
       fc.property(vineOf(anyCandidate, 3), (vine) => {

@@ -199,6 +199,39 @@ describe("the work of the winter", () => {
     ]);
   });
 
+  test("the calendar begins today, keeps free days, and says which rows are pruned on which day", () => {
+    const vines = [1, 2].flatMap((row) =>
+      [1, 2, 3].map((vine) => ["Low", row, vine, "bearing", "", row === 1 && vine === 1 ? 46050 : ""]),
+    );
+    const found = season(
+      {
+        Blocks: [BLOCKS, ["Low", "", 8, "40", "", ""], ["Far", "", 8, "40", "", 4]],
+        Vines: [VINES, ...vines],
+      },
+      [
+        ["Minutes a vine, pruning", 60],
+        ["Crew", 1],
+        ["Hours a day", 4],
+        ["Days a week", 5],
+        ["Days off", "2026-02-09"],
+      ],
+    );
+    // 46058 is Thursday 5 February 2026. Low has 5 vines left, 2 in row 1 and 3 in row 2, an hour each, 4 hours a day:
+    // 4 h on Thursday, 1 h on Friday; Far has 4 vines, 3 h on Friday, and 1 h on Tuesday: Monday 9 February is off.
+    const { weeks } = workPlan(found, new Map(), 46058);
+    expect(weeks.map((week) => week.map(({ day, isWorkday }) => [day, isWorkday]))).toEqual([
+      [46055, 46056, 46057, 46058, 46059, 46060, 46061].map((day) => [day, day < 46060]),
+      [46062, 46063, 46064, 46065, 46066, 46067, 46068].map((day) => [day, day > 46062 && day < 46067]),
+    ]);
+    const work = weeks.flat().flatMap(({ day, parts }) => parts.map((part) => ({ day, ...part })));
+    expect(work).toEqual([
+      { day: 46058, block: "Low", pass: "only", hours: 4, rows: { first: 1, last: 2 } },
+      { day: 46059, block: "Low", pass: "only", hours: 1, rows: { first: 2, last: 2 } },
+      { day: 46059, block: "Far", pass: "only", hours: 3 },
+      { day: 46063, block: "Far", pass: "only", hours: 1 },
+    ]);
+  });
+
   test("a start of another winter stands for the same day of this one, with its year", () => {
     // 46054 is 1 February 2026, 46127 is 15 April 2026; 46419 is 1 February 2027, 46492 is 15 April 2027
     const winter = (countedOn: number) => {

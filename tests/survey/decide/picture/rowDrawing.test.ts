@@ -1,0 +1,71 @@
+import { decideSeason } from "../../../../src/survey/decide/decideSeason";
+import { rowDrawing } from "../../../../src/survey/decide/picture/rowDrawing";
+import { readSeason } from "../../../../src/survey/reading/readSeason";
+import type { CellValue } from "../../../../src/survey/sheets/cell";
+import { areaOf } from "../../area";
+
+const CORDON_HEADS = [
+  "Block",
+  "Row",
+  "Vine",
+  "Side",
+  "Cordon",
+  "Trunk",
+  "Length (m)",
+  "Positions",
+  "Live spurs",
+  "Longest gap",
+];
+
+function row(blockSpacing: CellValue, cordons: readonly CellValue[][], vines: readonly CellValue[][]) {
+  const season = readSeason([
+    areaOf("Blocks", [
+      ["Block", "Row spacing (m)", "Vine spacing (m)"],
+      ["Bench", 2.5, blockSpacing],
+    ]),
+    areaOf("Cordons", [CORDON_HEADS, ...cordons]),
+    areaOf("Vines", [["Block", "Row", "Vine", "Status"], ...vines]),
+  ]);
+  return rowDrawing(season, [...decideSeason(season)], "Bench", 2);
+}
+
+describe("a row as it stands on the wire", () => {
+  const cordon = (vine: CellValue, length = 0.9) => ["Bench", 2, vine, "left", "A", 1, length, 6, 4, 2];
+
+  test("a place for every vine number, 2 m apart, with what stands, is missing or was not counted", () => {
+    const { places, spacing } = row(
+      2,
+      [cordon(1), cordon(4), ["Bench", 3, 9, "left", "A", 1, 0.9, 6, 4, 2]],
+      [
+        ["Bench", 2, 2, "missing"],
+        ["Bench", 2, 5, "bearing"],
+      ],
+    );
+    expect(spacing).toBe(2);
+    expect(
+      places.map(({ vine, at, missing, drawing }) => [vine, at, missing, drawing !== undefined]),
+    ).toEqual([
+      [1, 0, false, true],
+      [2, 2, true, false],
+      [3, 4, false, false],
+      [4, 6, false, true],
+      [5, 8, false, false],
+    ]);
+    // 6 positions on 0.9 m are 0.15 m each; a gap of 2 in their middle begins after (6 - 2) / 2 = 2 of them
+    expect(places[0].drawing?.cordons[0].gap).toEqual({
+      from: expect.closeTo(0.3, 9),
+      to: expect.closeTo(0.6, 9),
+    });
+  });
+
+  test("12a and 12b stand on thirds of the way from 12 to 13", () => {
+    const { places } = row(3, [cordon("12a"), cordon("12b"), cordon(13)], []);
+    const at = new Map(places.map(({ vine, at: metres }) => [Math.round(vine * 64) / 64, metres]));
+    expect(places[11]).toMatchObject({ vine: 12, at: 33 });
+    expect([...at.values()].slice(11)).toEqual([33, 34, 35, 36]);
+  });
+
+  test("without a spacing a vine has room for the longest cordon on both sides: 2 x 1.2 m", () => {
+    expect(row(null, [cordon(1), cordon(2, 1.2)], []).spacing).toBeCloseTo(2.4, 9);
+  });
+});
