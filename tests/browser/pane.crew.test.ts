@@ -76,11 +76,22 @@ describe("the page that sends the crew out", () => {
     );
     expect(days.map(({ free }) => free)).toEqual([false, false, false, false, false, true, true]);
     expect(days.map(({ today }) => today)).toEqual([null, null, "date", null, null, null, null]);
-    expect(days.map(({ key }) => key !== "")).toEqual([false, false, true, true, true, false, false]);
-    expect(days[2].key).toBe("1");
-    const [first] = await pane.page.locator("#work-days tbody tr").allInnerTexts();
+    // nothing before today, and the first block in its turn today
+    expect(days.map(({ key }) => key).slice(0, 2)).toEqual(["", ""]);
+    expect(days[2].key).toMatch(/^1/);
+    const lines = await pane.page
+      .locator("#work-days tbody tr")
+      .evaluateAll((all) => all.map((line) => [...line.children].map((cell) => cell.textContent!.trim())));
+    expect(lines[0][0]).toBe("Wed, Feb 4");
+    expect(lines[0][1]).toMatch(/^Schoolhouse, rows 1 to \d+$/);
     // four people for six hours each, both from Settings
-    expect(first).toMatch(/^Wed, Feb 4\s+Schoolhouse, rows 1 to \d+\s+24$/);
+    const hours = (some: string[][]) => some.reduce((sum, line) => sum + Number(line.at(-1)), 0);
+    expect(hours(lines.filter(([day]) => day === "Wed, Feb 4"))).toBeCloseTo(24, 0);
+    const passes = await pane.page.locator("#work-table tbody td:nth-child(3)").allInnerTexts();
+    expect(hours(lines)).toBeCloseTo(
+      passes.reduce((sum, pass) => sum + Number(pass), 0),
+      0,
+    );
     await pane.page.locator("#work-order").scrollIntoViewIfNeeded();
     await pane.picture("crew-work");
     expect(await pane.page.locator("#renewal-list li").count()).toBe(20);

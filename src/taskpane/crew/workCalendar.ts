@@ -124,9 +124,9 @@ function dayTable(pane: Pane, days: readonly WorkDay[]): TemplateResult {
       <tbody>
         ${busy.slice(0, crew.daysListed).map(({ day, parts }) =>
           parts.map(
-            (part, index) =>
+            (part) =>
               html`<tr>
-                <th scope="row">${index === 0 ? written.format(dateOf(day)) : nothing}</th>
+                <th scope="row">${written.format(dateOf(day))}</th>
                 <td>${partName(pane, part)}</td>
                 <td class="number">${number.format(part.hours)}</td>
               </tr>`,
