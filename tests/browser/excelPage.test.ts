@@ -6,7 +6,6 @@ import { hostWith } from "../workbook/office/excelWorkbookOn";
 import { startChromium } from "./chromium";
 import { openExcelPage } from "./excelPage";
 import { CORDON_HEADS } from "../survey/cordonHeads";
-import { resultsOf } from "./resultsOf";
 
 const COUNTS = {
   Cordons: [
@@ -157,7 +156,6 @@ describe("the add-in's page", () => {
     await page.locator("#log").click();
     for (let tries = 0; tries < 100 && host.book.settings.size === 0; tries++) await page.waitForTimeout(20);
     await onPage(page, "gaps");
-    await resultsOf(page, "gaps");
     await page.locator("#pivot-of-gaps").click();
     await page.getByText("The PivotTable is on the sheet Gaps pivot.").waitFor();
     await page.locator("#pivot-of-gaps").click();

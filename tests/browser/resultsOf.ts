@@ -5,7 +5,7 @@ const PAGES = {
   crew: ["#make-cards", "#cards-result"],
   decide: ["#decide", "#decide-result"],
   gaps: ["#count-gaps", "#gaps-result"],
-  outlook: ["#work-outlook", "#outlook-crop"],
+  outlook: ["#work-outlook", "#outlook-block"],
 } as const;
 
 /** Waits for the results of a page that is shown; its button is pressed where they do not come by themselves. */

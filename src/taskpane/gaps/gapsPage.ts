@@ -57,16 +57,27 @@ function start(pane: Pane, { of, gaps }: GapsState): TemplateResult {
             @click=${() => pane.start((signal) => countGaps(pane, signal))}
             >${pane.say(GAPS_TEXTS.count)}</fluent-button
           >
+          ${pivotButton(pane)}
         </div>`
       : nothing
   }`;
 }
 
+function pivotButton(pane: Pane): TemplateResult {
+  return html`<fluent-button
+    id="pivot-of-gaps"
+    size="small"
+    @click=${() => pane.start((signal) => pivotOfGaps(pane, signal))}
+    >${pane.say(UPKEEP_TEXTS.pivot)}</fluent-button
+  >`;
+}
+
 function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
   if (gaps.rows.length === 0)
     return html`<fluent-message-bar intent="info" layout="singleline"
-      >${pane.say(GAPS_TEXTS.none)}</fluent-message-bar
-    >`;
+        >${pane.say(GAPS_TEXTS.none)}</fluent-message-bar
+      >
+      <div class="buttons">${pivotButton(pane)}</div>`;
   const positions = gaps.rows.reduce((sum, row) => sum + row.positions, 0);
   const missing = gaps.rows.reduce((sum, row) => sum + row.gaps, 0);
   const without = gaps.rows.reduce((sum, row) => sum + row.vinesWithout, 0);
@@ -100,12 +111,7 @@ function result(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateResult {
         "rowGaps",
       )}
       ${write("write-gap-map", pane.say(GAPS_TEXTS.writeMap), gapMapSheet(gaps, pane.state.language, date), "gapMap")}
-      <fluent-button
-        id="pivot-of-gaps"
-        size="small"
-        @click=${() => pane.start((signal) => pivotOfGaps(pane, signal))}
-        >${pane.say(UPKEEP_TEXTS.pivot)}</fluent-button
-      >
+      ${pivotButton(pane)}
     </div>
     ${gapMap(pane, page, gaps)} ${rowTable(pane, page, gaps)}`;
 }
