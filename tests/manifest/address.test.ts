@@ -1,5 +1,6 @@
-const { addinAddress, TRIAL_ADDRESS } = jest.requireActual<{
+const { addinAddress, tooHeavy, TRIAL_ADDRESS } = jest.requireActual<{
   addinAddress: (given?: string) => string;
+  tooHeavy: (language: string, bytes: { bound: number; shown: number }) => string | undefined;
   TRIAL_ADDRESS: string;
 }>("../../webpack.config.js");
 
@@ -24,4 +25,14 @@ describe("the address that the add-in is built for", () => {
     expect(() => addinAddress(given)).toThrow(why);
     expect(() => addinAddress(given)).toThrow(given);
   });
+});
+
+test("a build that fetches more than it may before something is there fails in one sentence", () => {
+  expect(tooHeavy("en", { bound: 110_000, shown: 150_000 })).toBeUndefined();
+  expect(tooHeavy("es", { bound: 110_900, shown: 150_000 })).toBe(
+    "es: functions are bound after 110.9 kB gzip, at most 110.0 kB were expected.",
+  );
+  expect(tooHeavy("fr", { bound: 90_000, shown: 151_000 })).toBe(
+    "fr: the first page is shown after 151.0 kB gzip, at most 150.0 kB were expected.",
+  );
 });
