@@ -81,6 +81,8 @@ function causeOf(
   const cell = ODD.has(code) ? findingCell(finding, season) : undefined;
   const kind = cell && kindOf(cell);
   if (kind) return { by: "kind", value: kind };
+  if (code === "dateOutOfSeason" && season.account.notes.some((note) => note.code === "oneWinter"))
+    return { by: "column", value: column };
   if (OF_SHEETS.has(code)) return { by: "sheet", value: sheet };
   if (code === "missingColumn" || code === "columnTwice")
     return { by: "column", value: String(facts["columnId"] ?? facts["wanted"]) };

@@ -6,9 +6,13 @@ const missingValue: FindingKind = { code: "missingValue", severity: "wrong", act
 const missingColumn: FindingKind = { code: "missingColumn", severity: "wrong", action: "mendSheet" };
 const columnTwice: FindingKind = { code: "columnTwice", severity: "ask", action: "mendSheet" };
 
+/** Questions that are about a column which a table does not have until they are answered. */
+const ASKS = new Set(["keys", "unit", "head"]);
+
 /**
  * A required cell without an entry, or a required column that the table does not have; told once where a sheet was read
- * as several tables. A vine that is laid out and not counted yet lacks nothing.
+ * as several tables, and not where a question about the column is open. A vine that is laid out and not counted yet
+ * lacks nothing.
  */
 export const MISSING_VALUE: Check = {
   id: "missingValue",
@@ -16,6 +20,11 @@ export const MISSING_VALUE: Check = {
   sheets: DATA_SHEETS,
   scope: "row",
   prepare(table, { season, places }) {
+    const asked = season.account.questions.flatMap(({ code, sheet, facts }) =>
+      [facts.sheets ?? sheet].flat().includes(table.sheet) && ASKS.has(code)
+        ? [facts.column, facts.columns].flat()
+        : [],
+    );
     const before = season.tables(table.shape.id).filter(({ sheet }) => sheet === table.sheet);
     const isToldBefore = (lacks: (other: SurveyTable) => boolean) => {
       const first = before.find(lacks);
@@ -23,7 +32,9 @@ export const MISSING_VALUE: Check = {
     };
     const required = table.columns.filter((column) => column.column.required);
     const uncounted = uncountedRows(table, places);
-    const absent = table.shape.columns.filter((column) => column.required && !table.column(column.id));
+    const absent = table.shape.columns.filter(
+      ({ id, required }) => required && !table.column(id) && !asked.includes(id),
+    );
     return (from, to, report) => {
       if (from === 0) {
         for (const column of absent)

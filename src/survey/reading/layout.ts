@@ -3,15 +3,16 @@ import type { Column, SheetId, SheetShape } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
 import { holdsUnit, unitNamed, type Unit } from "../sheets/unit";
 import type { SurveyTable } from "../season/surveyTable";
+import { choiceOf } from "./choiceWords";
 import { findTable, HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
 import { columnNamed, headWords, NAMES, plainWords, type HeadWords } from "./headWords";
 import { isReadable } from "./isReadable";
 import { likelyColumns } from "./likelyColumns";
-import { rowAndVine } from "./placeLabel";
+import { blockRowAndVine, rowAndVine, type LabelParts } from "./placeLabel";
 import { hasMovedCells, lastFilled } from "./movedCells";
 import type { OpenAccount, ReadingAnswers } from "./readingAccount";
 import type { MergedArea, SheetArea } from "./sheetArea";
-import { keysOfLine, keysOfSheetName, type FoundKeys } from "./sheetKeys";
+import { keysOfLine, keysOfSheetName, shortKeys, type FoundKeys } from "./sheetKeys";
 import { isTotalWord } from "./totalWords";
 import { wideGroups, type WideGroup } from "./wideGroups";
 
@@ -518,20 +519,14 @@ function laidTables(
     const told = keysOfSheetName(sheet);
     const isSure = told.row !== undefined || (told.block !== undefined && options.knowsBlock(told.block));
     const named = isSure ? told : {};
-    const both = columns.has(byId("row")) ? undefined : splitLabels(area, section, columns.get(byId("vine")));
+    const labels = columns.has(byId("row"))
+      ? undefined
+      : labelsOf(area, section, segment, columns, byId("vine"));
+    const lacking: string[] = [];
     for (const id of ["block", "row"] as const) {
       const column = byId(id);
       if (answered[id] === undefined && columns.has(column)) continue;
-      if (id === "row" && both) {
-        const at = columns.get(byId("vine"))!;
-        extras.push({
-          column,
-          header: section.texts[at]!,
-          sheetColumn: area.firstColumn + at,
-          valueOf: (i) => both.get(i)?.row ?? null,
-        });
-        continue;
-      }
+      if (answered[id] === undefined && labels?.tells.has(id)) continue;
       const fromCaptions = [...captions].filter(([, keys]) => keys[id] !== undefined);
       const constant =
         answered[id] ?? above[id] ?? (fromCaptions.length > 0 ? undefined : (named[id] ?? elsewhere[id]));
@@ -549,27 +544,50 @@ function laidTables(
           facts: { column: id, value: constant },
         });
         extras.push({ column, header: "", sheetColumn: 0, valueOf: () => constant });
-      } else {
-        const likely = told[id];
-        account.questions.push({
-          code: "keys",
-          sheet,
-          facts: { column: id },
-          proposals: likely === undefined ? [] : [{ constants: [{ sheet, column: id, value: likely }] }],
-        });
-      }
+      } else lacking.push(id);
     }
-    if (both) {
-      const column = byId("vine");
-      const at = columns.get(column)!;
-      columns.delete(column);
-      extras.push({
-        column,
-        header: section.texts[at]!,
-        sheetColumn: area.firstColumn + at,
-        valueOf: (i) => both.get(i)?.vine ?? null,
+    if (!labels && !columns.has(byId("vine"))) lacking.push("vine");
+    if (lacking.length > 0) {
+      const likelyKeys = lacking.includes("row") ? (shortKeys(sheet) ?? told) : told;
+      const likely = (["block", "row"] as const).flatMap((column) => {
+        const value = likelyKeys[column];
+        return lacking.includes(column) && value !== undefined ? [{ sheet, column, value }] : [];
+      });
+      account.questions.push({
+        code: "keys",
+        sheet,
+        facts: { columns: lacking },
+        proposals: likely.length === 0 ? [] : [{ constants: likely }],
       });
     }
+    if (labels) {
+      const { at, parts, tells } = labels;
+      const header = section.texts[at]!;
+      columns.delete(byId("vine"));
+      for (const id of tells)
+        if (answered[id] === undefined && !columns.has(byId(id)))
+          extras.push({
+            column: byId(id),
+            header,
+            sheetColumn: area.firstColumn + at,
+            valueOf: (i) => parts.get(i)?.[id] ?? null,
+          });
+      account.notes.push({
+        code: "labels",
+        sheet,
+        facts: {
+          head: header,
+          columns: [...tells],
+          examples: [String(area.values[[...parts.keys()][0]][at])],
+        },
+      });
+    }
+  }
+  const side = byId("side");
+  const sided = shape.id === "cordons" && !columns.has(side) && sidesOfNames(area, section, columns, side);
+  if (sided) {
+    account.notes.push({ code: "sidesOfNames", sheet, facts: { examples: sided.examples } });
+    extras.push({ column: side, header: "", sheetColumn: 0, valueOf: (i) => sided.sides.get(i) ?? null });
   }
   if (captions.size > 0) account.notes.push({ code: "captions", sheet, facts: { lines: captions.size } });
   const lines = dataLines(firstData, section.end, captions);
@@ -836,23 +854,82 @@ function dataLines(from: number, to: number, captions: ReadonlyMap<number, Found
   return lines;
 }
 
-/** Labels that hold row and vine ("1-12") in nearly every line. */
+/** Labels that hold row and vine, or block, row and vine, and what they tell. */
+interface Labels {
+  /** Position of their column. */
+  readonly at: number;
+  readonly parts: ReadonlyMap<number, LabelParts>;
+  readonly tells: ReadonlySet<(typeof KEYS)[number]>;
+}
+
+/** Labels of row and vine ("1-12") under the head of vines, or of all three keys ("NB-3-12") under that or an unknown head. */
+function labelsOf(
+  area: SheetArea,
+  section: Section,
+  { from, to }: Segment,
+  columns: ReadonlyMap<Column, number>,
+  vine: Column,
+): Labels | undefined {
+  const vines = columns.get(vine);
+  if (vines !== undefined) {
+    const two = splitLabels(area, section, vines, rowAndVine);
+    if (two) return { at: vines, parts: two, tells: new Set(["row", "vine"]) };
+  }
+  const read = new Set(columns.values());
+  for (let at = from; at < to; at++) {
+    if (section.texts[at] === undefined || (vines === undefined ? read.has(at) : at !== vines)) continue;
+    const three = splitLabels(area, section, at, blockRowAndVine);
+    if (three) return { at, parts: three, tells: new Set(KEYS) };
+  }
+  return undefined;
+}
+
+/** The parts of labels, where nearly every line has them. */
 function splitLabels(
   area: SheetArea,
   { index, lines, end }: Section,
-  vine: number | undefined,
-): Map<number, { row: number; vine: number }> | undefined {
-  if (vine === undefined) return undefined;
-  const found = new Map<number, { row: number; vine: number }>();
+  column: number,
+  split: (label: string) => LabelParts | undefined,
+): Map<number, LabelParts> | undefined {
+  const found = new Map<number, LabelParts>();
   let filled = 0;
   for (let at = index + lines; at < end; at++) {
-    const cell = area.values[at][vine];
+    const cell = area.values[at][column];
     if (isBlank(cell)) continue;
     filled++;
-    const both = typeof cell === "string" ? rowAndVine(cell) : undefined;
-    if (both) found.set(at, both);
+    const parts = typeof cell === "string" ? split(cell) : undefined;
+    if (parts) found.set(at, parts);
   }
   return filled > 0 && found.size >= filled * 0.8 ? found : undefined;
+}
+
+const SIDED_NAME = /^\s*([a-z])[ .-]?([a-z]|\d)\s*$/i;
+
+/** Sides that the names of cordons begin with ("L1", "RB"), where nearly every name does and both sides are named. */
+function sidesOfNames(
+  area: SheetArea,
+  { index, lines, end }: Section,
+  columns: ReadonlyMap<Column, number>,
+  side: Column,
+): { readonly sides: ReadonlyMap<number, string>; readonly examples: string[] } | undefined {
+  const [, cordon] = [...columns].find(([{ id }]) => id === "cordon") ?? [];
+  if (cordon === undefined) return undefined;
+  const sides = new Map<number, string>();
+  const examples = new Map<number, string>();
+  let filled = 0;
+  for (let at = index + lines; at < end; at++) {
+    const name = area.values[at][cordon];
+    if (isBlank(name)) continue;
+    filled++;
+    const [, letter] = SIDED_NAME.exec(String(name)) ?? [];
+    const choice = letter === undefined ? undefined : choiceOf(side, letter);
+    if (choice === undefined) continue;
+    sides.set(at, letter);
+    if (!examples.has(choice)) examples.set(choice, String(name).trim());
+  }
+  return examples.size === 2 && sides.size >= filled * 0.8
+    ? { sides, examples: [...examples.values()] }
+    : undefined;
 }
 
 /** Least share of lines without a key from which it is taken as written once a group; below it a cell was forgotten. */

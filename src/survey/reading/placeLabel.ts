@@ -30,6 +30,13 @@ export function placeOfLabel(label: string): number | undefined {
   return /^[a-z]{1,2}$/i.test(bare) ? columnNumber(bare) + (PARTS_OF_A_WAY - 1) / PARTS_OF_A_WAY : undefined;
 }
 
+/** Block, row and vine as labels of the parts of one label. */
+export interface LabelParts {
+  readonly block?: string;
+  readonly row: number | string;
+  readonly vine: number | string;
+}
+
 const ROW_AND_VINE =
   /^\s*(?:R(?:ow|ang)?|H(?:ilera)?)?\s*0*(\d+)\s*(?:[-–/:.]|,?\s*(?:V(?:ine)?|P(?:lanta)?|C(?:ep)?))\s*V?0*(\d+)\s*$/i;
 
@@ -41,7 +48,24 @@ const ROW_AND_VINE =
  * @example
  * rowAndVine("R2 V14") // { row: 2, vine: 14 }
  */
-export function rowAndVine(label: string): { readonly row: number; readonly vine: number } | undefined {
+export function rowAndVine(label: string): LabelParts | undefined {
   const parts = ROW_AND_VINE.exec(label);
   return parts ? { row: Number(parts[1]), vine: Number(parts[2]) } : undefined;
+}
+
+const BLOCK_ROW_AND_VINE =
+  /^\s*(\p{L}.*?)[\s\-–/_.,]+(?:R(?:ow|ang)?|H(?:ilera)?)?\.?\s*0*(\d+[a-z]?)[\s\-–/_.,]+(?:V(?:ine)?|P(?:lanta)?|C(?:ep)?)?\.?\s*0*(\d+[a-z]?)\s*$/iu;
+
+/**
+ * Block, row and vine of a label that holds all three.
+ *
+ * @example
+ * blockRowAndVine("NB-3-12") // { block: "NB", row: 3, vine: 12 }
+ * @example
+ * blockRowAndVine("North Bench R3 V12a") // { block: "North Bench", row: 3, vine: "12a" }
+ */
+export function blockRowAndVine(label: string): LabelParts | undefined {
+  const [, block, row, vine] = BLOCK_ROW_AND_VINE.exec(label) ?? [];
+  const part = (text: string) => (/^\d+$/.test(text) ? Number(text) : text);
+  return block === undefined ? undefined : { block, row: part(row), vine: part(vine) };
 }

@@ -8,7 +8,7 @@ import { layOut, type LaidTable, type LayoutOptions } from "./layout";
 import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
 import { OddCells } from "./oddCells";
 import { readCells } from "./readCells";
-import { groupedNotes, type OpenAccount, type ReadingAnswers } from "./readingAccount";
+import { groupedNotes, groupedQuestions, type OpenAccount, type ReadingAnswers } from "./readingAccount";
 import { judgedTable } from "../season/judgedTable";
 import { makeSeason } from "../season/makeSeason";
 import { readSettings } from "../settings/readSettings";
@@ -91,7 +91,11 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
       settingProblems: problems,
       unitSystem,
       words,
-      account: { ...account, notes: groupedNotes(account.notes) },
+      account: {
+        ...account,
+        notes: groupedNotes(account.notes),
+        questions: groupedQuestions(account.questions),
+      },
     },
     parted.past,
   );

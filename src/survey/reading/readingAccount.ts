@@ -12,6 +12,8 @@ export type NoteCode =
   | "keysAbove"
   | "keysOfName"
   | "captions"
+  | "labels"
+  | "sidesOfNames"
   | "turned"
   | "sideBySide"
   | "secondHeads"
@@ -153,4 +155,22 @@ export function groupedNotes(notes: readonly ReadingNote[]): ReadingNote[] {
 /** True where something that looks like counts was not read: a question, or formulas without values. */
 export function leavesOpen({ questions, leftOut }: ReadingAccount): boolean {
   return questions.length > 0 || leftOut.some(({ reason }) => reason === "notCalculated");
+}
+
+/** Questions about keys that several sheets lack alike as one, with the answers for all of them. */
+export function groupedQuestions(questions: readonly ReadingQuestion[]): ReadingQuestion[] {
+  const alike = grouped(questions, ({ code, facts }) => (code === "keys" ? String(facts.columns) : ""));
+  return questions.flatMap((question) => {
+    if (question.code !== "keys") return [question];
+    const own = alike.get(String(question.facts.columns))!;
+    if (own[0] !== question) return [];
+    const constants = own.flatMap(({ proposals }) => proposals[0]?.constants ?? []);
+    return [
+      {
+        ...question,
+        facts: { ...question.facts, sheets: own.map(({ sheet }) => sheet) },
+        proposals: constants.length === 0 ? [] : [{ constants }],
+      },
+    ];
+  });
 }

@@ -71,3 +71,14 @@ export function keysOfSheetName(sheet: string): FoundKeys {
     ? {}
     : { block: name.replace(/\s*\b(19|20)\d\d\b\s*$/, "") || name };
 }
+
+/**
+ * Block and row that a short name could mean, for a question: "E2" may be row 2 of a block E.
+ *
+ * @example
+ * shortKeys("E2") // { block: "E", row: 2 }
+ */
+export function shortKeys(sheet: string): FoundKeys | undefined {
+  const parts = /^\s*([a-z]{1,3})[ ._-]?(\d{1,3})\s*$/i.exec(sheet);
+  return parts && !ANY_SHEET.test(sheet) ? { block: parts[1], row: Number(parts[2]) } : undefined;
+}

@@ -3,7 +3,7 @@ import type { OpenAccount, ReadingAnswers } from "./readingAccount";
 import { isPlausibleDay, yearsLater, winterOf } from "./serialDate";
 
 /** Days between counts that can still be one winter's, either side of the season's first day. */
-const ONE_WALK_DAYS = 75;
+export const ONE_WALK_DAYS = 75;
 /** Share of a sheet's vines that must stand in another for the two to be the same vines in two winters. */
 const SAME_VINES = 0.2;
 const MOST_SAMPLED = 5000;
@@ -119,7 +119,8 @@ function sampledVines(table: SurveyTable): Set<string> {
 
 const middleDays = new WeakMap<SurveyTable, number | undefined>();
 
-function middleDay(table: SurveyTable): number | undefined {
+/** The day in the middle of those of a table; undefined without any. */
+export function middleDay(table: SurveyTable): number | undefined {
   if (middleDays.has(table)) return middleDays.get(table);
   const days = Float64Array.from(table.column("countedOn")?.numbers ?? [])
     .filter(isPlausibleDay)

@@ -28,7 +28,12 @@ export function makeSeason(read: ReadSheets, past: readonly SurveyTable[]): Seas
     tables,
     pastTables: (id) => earlier.get(id) ?? [],
     places,
-    used: new UsedRows(() => tables("cordons"), places, read.settings.cordonsAVineMost),
+    used: new UsedRows(
+      () => tables("cordons"),
+      places,
+      read.settings.cordonsAVineMost,
+      read.settings.cordonsOnAVine >= 1.5,
+    ),
   };
 }
 

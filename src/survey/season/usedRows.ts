@@ -17,16 +17,17 @@ export const FAULT_REASONS = {
 
 /**
  * "tooMany": more rows name the vine than a vine has cordons. "marked": a person wants it counted again. "toCount": the
- * row was laid out and nobody has counted its vine yet.
+ * row was laid out and nobody has counted its vine yet. "noColumn": the table has no such column, and without it nobody
+ * knows the vine, or which of its cordons share a side.
  */
 export type FaultReason =
-  (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS] | "tooMany" | "marked" | "toCount";
+  (typeof FAULT_REASONS)[keyof typeof FAULT_REASONS] | "noColumn" | "tooMany" | "marked" | "toCount";
 
 /** A cell that keeps its row, and with it the whole vine, from being used. */
 export interface RowFault {
   readonly sheet: string;
   readonly sheetRow: number;
-  /** Id of the column, and its place in the sheet: 1 is A. */
+  /** Id of the column, and its place in the sheet: 1 is A; the vine's where it is "noColumn". */
   readonly column: string;
   readonly sheetColumn: number;
   readonly reason: FaultReason;
@@ -52,6 +53,9 @@ export interface LeftOut {
 const NEEDED = ["block", "row", "vine", "side", "cordon", "positions", "liveSpurs"] as const;
 const DECIDING = [...NEEDED, "trunk", "condition", "trunkCondition", "fixedChoice"] as const;
 const COUNTS: ReadonlySet<string> = new Set(["positions", "liveSpurs"]);
+/** Columns without which no row has a place. */
+const OF_PLACES: ReadonlySet<string> = new Set(["block", "row", "vine"]);
+const NO_SIDE = NEEDED.indexOf("side") + 1;
 
 const USED = 0;
 const TO_COUNT = 252;
@@ -80,11 +84,13 @@ export class UsedRows {
   /**
    * @param tables the Cordons tables of this winter
    * @param mostCordons rows from which on a vine's number was filled down by mistake
+   * @param twoSides whether a vine has cordons on both sides, which a table without a column of sides does not tell apart
    */
   constructor(
     private readonly tables: () => readonly SurveyTable[],
     private readonly places: VinePlaces,
     private readonly mostCordons: number,
+    private readonly twoSides: boolean,
   ) {}
 
   /** Vines that more rows name than a vine has cordons, by their keys. */
@@ -160,6 +166,7 @@ export class UsedRows {
     const made = new Map(
       this.tables().map((table) => [table, rowCodes(table, uncountedRows(table, this.places))] as const),
     );
+    if (this.twoSides) this.holdBackUnsided(made);
     for (const [table, codes] of made) this.holdBackVines(table, codes);
     for (const [vine, { first }] of this.overfull()) {
       made.get(first.table)![first.index] = TOO_MANY;
@@ -173,6 +180,20 @@ export class UsedRows {
       }
     this.made = made;
     return made;
+  }
+
+  /** Rows of tables without sides whose vine has another cordon. */
+  private holdBackUnsided(made: ReadonlyMap<SurveyTable, Uint8Array>): void {
+    const unsided = [...made].filter(([table]) => !table.column("side"));
+    if (unsided.length === 0) return;
+    const cordons = new Map<number, number>();
+    for (const table of made.keys())
+      for (const key of this.places.keysOf(table)) cordons.set(key, (cordons.get(key) ?? 0) + 1);
+    for (const [table, codes] of unsided) {
+      const keys = this.places.keysOf(table);
+      for (let i = 0; i < codes.length; i++)
+        if (codes[i] === USED && cordons.get(keys[i])! > 1) codes[i] = NO_SIDE;
+    }
   }
 
   private holdBackVines(table: SurveyTable, codes: Uint8Array): void {
@@ -203,7 +224,10 @@ function rowCodes(table: SurveyTable, uncounted: Uint8Array): Uint8Array {
     !(condition && choiceId(condition, index) === "dead") && !(fixed && choiceId(fixed, index) === "goes");
   DECIDING.forEach((id, at) => {
     const column = table.column(id);
-    if (!column) return;
+    if (!column) {
+      if (OF_PLACES.has(id)) for (let i = 0; i < codes.length; i++) codes[i] ||= at + 1;
+      return;
+    }
     const { states } = column;
     const isNeeded = at < NEEDED.length;
     const isCount = COUNTS.has(id);
@@ -233,10 +257,15 @@ const REASON_OF: Readonly<Record<number, FaultReason>> = {
 };
 
 function faultOf(table: SurveyTable, index: number, code: number): RowFault {
-  const [column] = (COLUMNS_OF[code] ?? [DECIDING[code - 1]]).flatMap((id) => table.column(id) ?? []);
+  const ids = COLUMNS_OF[code] ?? [DECIDING[code - 1]];
+  const [column] = ids.flatMap((id) => table.column(id) ?? []);
+  const place = { sheet: table.sheet, sheetRow: table.sheetRow(index) };
+  if (!column) {
+    const near = table.column("vine") ?? table.columns[0];
+    return { ...place, column: ids[0], sheetColumn: near.sheetColumn, reason: "noColumn" };
+  }
   return {
-    sheet: table.sheet,
-    sheetRow: table.sheetRow(index),
+    ...place,
     column: column.column.id,
     sheetColumn: column.sheetColumn,
     reason: REASON_OF[code] ?? FAULT_REASONS[column.states[index] as keyof typeof FAULT_REASONS],

@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import { html, nothing, type TemplateResult } from "lit";
 import type { ReadingAnswers, ReadingQuestion } from "../../survey/reading/readingAccount";
 import { questionSentence } from "../../survey/reading/readingSentence";
@@ -15,6 +16,7 @@ import { tellLost } from "../tellLost";
 
 /** Answers offered beside a question; of units the likely ones come first. */
 const OFFERED = 5;
+const PLACES_SHOWN = 3;
 
 /** What only a person can say about the sheets, with a button for each likely answer. */
 export function questionsView(pane: Pane, check: CheckState): TemplateResult | typeof nothing {
@@ -88,10 +90,18 @@ function answerWords(pane: Pane, answers: ReadingAnswers): string {
   const said = (text: Text) => pane.say(text);
   if (answers.units) return answers.units[0].unit;
   if (answers.dateOrder) return said(words[answers.dateOrder]);
-  if (answers.constants) return String(answers.constants[0].value);
+  if (answers.constants) return constantsInWords(answers.constants);
   if (answers.oddCounts) return said(QUESTION_TEXTS.asProposed);
   if (answers.recount) return said(QUESTION_TEXTS.countAgain);
   return said(QUESTION_TEXTS.yes);
+}
+
+/** Places that would be given to sheets: those of one sheet together, three sheets at the most. */
+function constantsInWords(constants: NonNullable<ReadingAnswers["constants"]>): string {
+  const places = [...grouped(constants, ({ sheet }) => sheet).values()].map((own) =>
+    own.map(({ value }) => value).join(" "),
+  );
+  return [...places.slice(0, PLACES_SHOWN), ...(places.length > PLACES_SHOWN ? ["…"] : [])].join(", ");
 }
 
 async function answer(pane: Pane, question: ReadingQuestion, answers: ReadingAnswers): Promise<void> {

@@ -3269,6 +3269,9 @@ export const en = {
       keysAbove: "Block or row were taken from the lines above the heads in {sheets}.",
       keysOfName: "Block or row were taken from the name of the sheet: {sheets}.",
       captions: "Lines between the rows in {sheets} were read as captions of block and row.",
+      labels: "{columns} were read from the labels under {head}, such as {examples}: {sheets}.",
+      sidesOfNames:
+        "Sides were read from the first letters of the names of cordons, such as {examples}: {sheets}.",
       turned: "One line holds several candidates in {sheets}: {names} were each read as a cordon.",
       sideBySide: "Tables that stand side by side were read one after the other: {sheets}.",
       secondHeads: "Heads further down were read as their own: {sheets}, row {row}.",
@@ -3299,7 +3302,7 @@ export const en = {
         "{sheets}: {rows} rows are dated in the winter {winter} and stand in no result. Do they belong to {likely}?",
       oddCounts:
         "{sheet}: {cells} {cells:cell|cells} of {columns} {cells:holds|hold} {kind}, such as {examples}, and {cells:was|were} not read. What was counted?",
-      keys: "{sheet}: no column, caption or name tells {column}. Which is it?",
+      keys: "{sheets}: no column, caption or name tells {columns}. Which is it?",
       hidden:
         "{sheet} is hidden and its counts were not read. Show the sheet to have them read, or leave it out.",
     },
@@ -3370,6 +3373,7 @@ export const en = {
       outside: "is outside its limits",
       notWhole: "is no whole number",
       contradicted: "contradicts another cell of its row",
+      noColumn: "has no column",
       moved: "stands in a line with more cells than heads",
       tooMany: "stands on more rows than a vine has cordons",
       marked: "asks to count the vine again",

@@ -3317,6 +3317,9 @@ export const es: Texts = {
       keysAbove: "El cuartel o la hilera se tomaron de las líneas sobre los encabezados en {sheets}.",
       keysOfName: "El cuartel o la hilera se tomaron del nombre de la hoja: {sheets}.",
       captions: "Las líneas entre las filas de {sheets} se leyeron como títulos de cuartel e hilera.",
+      labels: "{columns} se leyeron de las etiquetas bajo {head}, como {examples}: {sheets}.",
+      sidesOfNames:
+        "Los lados se leyeron de la primera letra de los nombres de los cordones, como {examples}: {sheets}.",
       turned: "Una línea contiene varios candidatos en {sheets}: {names} se leyeron cada uno como un cordón.",
       sideBySide: "Las tablas que están una al lado de otra se leyeron una tras otra: {sheets}.",
       secondHeads: "Los encabezados más abajo se leyeron por separado: {sheets}, fila {row}.",
@@ -3348,7 +3351,7 @@ export const es: Texts = {
         "{sheets}: {rows} filas tienen fecha del invierno {winter} y no están en ningún resultado. ¿Pertenecen a {likely}?",
       oddCounts:
         "{sheet}: {cells} {cells:celda|celdas} de {columns} {cells:contiene|contienen} {kind}, como {examples}, y no se {cells:leyó|leyeron}. ¿Qué se contó?",
-      keys: "{sheet}: ninguna columna, título o nombre indica {column}. ¿Cuál es?",
+      keys: "{sheets}: ninguna columna, título o nombre indica {columns}. ¿Cuál es?",
       hidden:
         "{sheet} está oculta y sus conteos no se leyeron. Muestre la hoja para que se lean, o déjela fuera.",
     },
@@ -3418,6 +3421,7 @@ export const es: Texts = {
       outside: "está fuera de sus límites",
       notWhole: "no es un número entero",
       contradicted: "contradice otra celda de su fila",
+      noColumn: "no tiene columna",
       moved: "está en una línea con más celdas que encabezados",
       tooMany: "está en más filas que cordones tiene una planta",
       marked: "pide contar de nuevo la planta",

@@ -3357,6 +3357,9 @@ export const fr: Texts = {
       keysAbove: "La parcelle ou le rang ont été pris dans les lignes au-dessus des en-têtes de {sheets}.",
       keysOfName: "La parcelle ou le rang ont été pris dans le nom de la feuille : {sheets}.",
       captions: "Les lignes entre les rangées de {sheets} ont été lues comme titres de parcelle et de rang.",
+      labels: "{columns} ont été lus dans les étiquettes sous {head}, comme {examples} : {sheets}.",
+      sidesOfNames:
+        "Les côtés ont été lus dans la première lettre des noms de cordons, comme {examples} : {sheets}.",
       turned:
         "Une ligne contient plusieurs candidats dans {sheets} : {names} ont été lus chacun comme un cordon.",
       sideBySide: "Les tableaux côte à côte ont été lus l'un après l'autre : {sheets}.",
@@ -3388,7 +3391,7 @@ export const fr: Texts = {
         "{sheets} : {rows} lignes sont datées de l'hiver {winter} et ne sont dans aucun résultat. Appartiennent-elles à {likely} ?",
       oddCounts:
         "{sheet} : {cells} {cells:cellule|cellules} de {columns} {cells:contient|contiennent} {kind}, comme {examples}, et {cells:n'a pas été lue|n'ont pas été lues}. Qu'a-t-on compté ?",
-      keys: "{sheet} : aucune colonne, aucun titre ni nom n'indique {column}. Laquelle est-ce ?",
+      keys: "{sheets} : aucune colonne, aucun titre ni nom n'indique {columns}. Laquelle est-ce ?",
       hidden:
         "{sheet} est masquée et ses comptages n'ont pas été lus. Affichez la feuille pour qu'ils soient lus, ou laissez-la de côté.",
     },
@@ -3459,6 +3462,7 @@ export const fr: Texts = {
       outside: "dépasse ses limites",
       notWhole: "n'est pas un nombre entier",
       contradicted: "contredit une autre cellule de sa ligne",
+      noColumn: "n'a pas de colonne",
       moved: "est dans une ligne qui a plus de cellules que d'en-têtes",
       tooMany: "figure sur plus de lignes qu'un cep n'a de cordons",
       marked: "demande de recompter le cep",

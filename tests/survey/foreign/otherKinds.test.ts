@@ -2,6 +2,9 @@ import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { serialOf } from "../../../src/survey/reading/serialDate";
+import { questionSentence } from "../../../src/survey/reading/readingSentence";
+import { usedSentence } from "../../../src/survey/season/usedSentence";
+import { decideSeason } from "../../../src/survey/decide/decideSeason";
 import { allFindings } from "../../../src/survey/checks/checkSeason";
 import { findingGroups } from "../../../src/survey/checks/findingGroups";
 import { areaOf } from "../area";
@@ -62,6 +65,13 @@ const vines = (): CountedRow[][] => {
   }
   return found;
 };
+/** Initials of a row's block. */
+const short = ({ block }: CountedRow) =>
+  String(block)
+    .split(" ")
+    .map((word) => word[0])
+    .join("");
+const label = (row: CountedRow) => `${short(row)}-${row.vine_row}-${row.vine}`;
 const MONTHS_ES = ["ene", "feb"];
 
 interface Kind {
@@ -389,8 +399,25 @@ const KINDS: Readonly<Record<string, Kind>> = {
         ),
       ]),
     ],
-    wanted: "unplaced",
-    says: ["keys"],
+    wanted: "exact",
+    says: ["labels"],
+  },
+  "block, row and vine in one label, ES-2-14, under a head that is not known": {
+    areas: [
+      areaOf("Counts", [
+        ["Place", ...headsWithout("Block", "Row", "Vine")],
+        ...TRUTH.map((row, i): Cells => [label(row), ...without([ROWS[i]], "Block", "Row", "Vine")[0]]),
+      ]),
+      areaOf("Blocks", [
+        ["Block", "Training", "Vine spacing (ft)"],
+        ["East Slope", "bilateral cordon", 6],
+        ["Pond Field", "bilateral cordon", 6],
+      ]),
+    ],
+    wanted: "exact",
+    truth: (row) => ({ ...row, block: short(row) }),
+    says: ["labels"],
+    finds: ["unknownBlock"],
   },
   "side and cordon in one word, LA and RB": {
     areas: [
@@ -402,8 +429,9 @@ const KINDS: Readonly<Record<string, Kind>> = {
         ),
       ]),
     ],
-    wanted: "unplaced",
-    finds: ["missingColumn"],
+    wanted: "exact",
+    truth: (row) => ({ ...row, cordon: `${row.side === "left" ? "L" : "R"}${row.cordon}` }),
+    says: ["sidesOfNames"],
   },
   "live of all places as 6/8": {
     areas: [
@@ -615,4 +643,63 @@ test.each(Object.keys(KINDS))("%s: no count but the true one, nothing missing wi
   const causes = new Map<string, number>();
   for (const { code } of findingGroups(found, season)) causes.set(code, (causes.get(code) ?? 0) + 1);
   expect([...causes].filter(([, of]) => of > 3)).toEqual([]);
+});
+
+describe("keys that sheets do not tell", () => {
+  const shortNamed = KINDS["a sheet a row named E2, keys in no column"].areas;
+
+  test("are one question for all sheets, and their rows are exact with the places that their names could mean", () => {
+    const season = readSeason(shortNamed);
+    expect(season.account.questions).toHaveLength(1);
+    expect(questionSentence(season.account.questions[0], "en")).toBe(
+      "E1, E2, E3, E4, P1, P2, P3: no column, caption or name tells Block, Row. Which is it?",
+    );
+    expect(allFindings(season).map(({ code }) => code)).not.toContain("missingColumn");
+    const after = readSeason(shortNamed, { answers: firstAnswers(season) });
+    const truth = TRUTH.map((row) => ({ ...row, block: String(row.block)[0] }));
+    expect(againstTruth(rowsRead(after), truth)).toEqual({ wrong: [], missing: [] });
+    expect(after.account.questions).toEqual([]);
+  });
+
+  test.each(["Block", "Row", "Vine"])(
+    "%s in no column: no row is used and none is decided, as is said",
+    (head) => {
+      const season = readSeason([areaOf("Counts", [headsWithout(head), ...without(ROWS, head)])]);
+      expect([...decideSeason(season)]).toEqual([]);
+      expect(usedSentence(season.used.account(), "en")).toBe(
+        `Worked out from 0 of 451 rows of the Cordons sheets. Left out: 451 where ${head} has no column (first in Counts, row 2).`,
+      );
+      expect(season.account.questions.map(({ facts }) => facts.columns)).toEqual([[head.toLowerCase()]]);
+      expect(allFindings(season).map(({ code }) => code)).not.toContain("missingColumn");
+    },
+  );
+
+  test("two cordons of a vine without sides are to be recounted, with their places; a single one needs no side", () => {
+    const sheets = [
+      areaOf("Counts", [
+        ["Block", "Row", "Vine", "Cordon", "Trunk", "Positions", "Live spurs"],
+        ["North", 1, 1, "A", 1, 8, 6],
+        ["North", 1, 1, "B", 2, 8, 7],
+        ["North", 1, 2, "A", 1, 8, 6],
+      ]),
+    ];
+    const season = readSeason(sheets);
+    const [first, second] = decideSeason(season);
+    expect(
+      first.recount.map(({ sheet, sheetRow, column, reason }) => [sheet, sheetRow, column, reason]),
+    ).toEqual([
+      ["Counts", 2, "side", "noColumn"],
+      ["Counts", 3, "side", "noColumn"],
+    ]);
+    expect(first.toDecide.recount).toEqual(["Counts C2", "Counts C3"]);
+    expect(second.recount).toEqual([]);
+    expect(usedSentence(season.used.account(), "en")).toBe(
+      "Worked out from 1 of 3 rows of the Cordons sheets. Left out: 2 where Side has no column (first in Counts, row 2).",
+    );
+    const oneArm = areaOf("Settings", [
+      ["Setting", "Value", "Unit"],
+      ["Cordons on a vine", 1, ""],
+    ]);
+    expect(readSeason([...sheets, oneArm]).used.account().used).toBe(3);
+  });
 });
