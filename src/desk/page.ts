@@ -2,6 +2,7 @@ import { render } from "lit";
 import { FUNCTIONS } from "../functions/registry";
 import { mountPane, type MountedPane } from "../taskpane/mountPane";
 import type { UnitSystem } from "../domain/units";
+import { COMMAND_LINE } from "../texts/commandLine";
 import { DESK_TEXTS, SAMPLE_NAMES } from "../texts/desk";
 import { emptySeasonFile } from "../texts/emptySeasonFile";
 import { LANGUAGES, languageOf, sameText, say, withTexts, type Language, type Text } from "../texts/language";
@@ -285,7 +286,12 @@ async function open(
   hasUnsavedWork = left !== undefined;
   await stopWatching?.();
   stopWatching = await workbook.watchCells(() => (hasUnsavedWork = true));
-  showHeader({ opened: sampleId ? { sampleId } : { file }, notice: undefined });
+  const doubt = desk.csvDoubt;
+  const text = doubt && say(COMMAND_LINE.csvDoubt, language, { file, ...doubt });
+  showHeader({
+    opened: sampleId ? { sampleId } : { file },
+    notice: text === undefined ? undefined : { kind: "refused", text },
+  });
   showStatus();
 }
 

@@ -116,7 +116,8 @@ export class HeldSheets {
     changes: readonly CellChange[],
     options: ReadingOptions,
   ): Promise<readonly SheetArea[]> {
-    const names = (await this.workbook.sheetNames()).join("\n");
+    const [there, hidden] = [await this.workbook.sheetNames(), await this.workbook.hiddenSheets?.()];
+    const names = JSON.stringify([there, hidden]);
     if (this.values === undefined || names !== this.names) {
       const areas = await readAreas(this.workbook, options);
       this.names = names;

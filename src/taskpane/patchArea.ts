@@ -57,6 +57,7 @@ export function sameArea(one: SheetArea, other: SheetArea): boolean {
   if (one === other) return true;
   const same =
     one.sheet === other.sheet &&
+    one.isHidden === other.isHidden &&
     one.firstRow === other.firstRow &&
     one.firstColumn === other.firstColumn &&
     one.values.length === other.values.length;

@@ -133,6 +133,8 @@ export interface CellChange {
 export interface SurveyWorkbook {
   readonly host: HostName;
   sheetNames(): Promise<string[]>;
+  /** Names of the hidden sheets, where a person can hide them; no event tells of that, so it is asked for. */
+  hiddenSheets?(): Promise<string[]>;
   /** Rejects with code "noSheet" when there is no sheet of that name. */
   readSheet(sheet: string, options?: ReadOptions): Promise<SheetArea>;
   /**

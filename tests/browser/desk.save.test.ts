@@ -134,6 +134,17 @@ describe("saving a copy from the desk page", () => {
     );
   });
 
+  test("of a csv file that two code pages read differently it is asked which is right", async () => {
+    const page = await openDesk("clean");
+    await page.openFile("juarez.csv", Buffer.from("Block,Row\nJu\u00a0rez,1\n", "latin1"));
+    await page.page
+      .locator("#notice")
+      .getByText(
+        "“Ju\u00a0rez” was read with a no-break space, as Windows writes it; in a file from DOS it would be “Juárez”",
+      )
+      .waitFor();
+  });
+
   test("a file that cannot be read leaves the workbook as it is and is named", async () => {
     const page = await openDesk("clean");
     await page.type("H3", "typed");

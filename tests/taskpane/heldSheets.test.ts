@@ -63,11 +63,13 @@ test.each<[string, (workbook: MemoryWorkbook) => void | Promise<void>]>([
   ["a deleted sheet", (book) => book.removeSheet("Notes")],
   ["a sheet more", (book) => book.addForeignSheet("More")],
   ["a colleague's edit", (book) => book.type("Cordons", 2, 9, 1, "colleague")],
+  ["a hidden sheet", (book) => (book.hidden = ["Cordons"])],
   ["a formula in a cell", (book) => book.type("Cordons", 2, 9, { formula: "=2+3", value: 5 })],
 ])("%s raises the version, and what is held is what stands there", async (_name, change) => {
-  const { workbook, versions, isRight } = await held();
+  const { workbook, season, versions, isRight } = await held();
   await change(workbook);
   await settled();
+  if (workbook.hidden.length > 0) await season.look();
   expect(versions.length).toBeGreaterThan(1);
   expect(await isRight()).toBe(true);
 });

@@ -25,6 +25,8 @@ export class GrowingTable {
   private readonly formulas = new Map<number, ReadonlyMap<string, string>>();
   private readonly sheetRows = new GrowingRows();
   private count = 0;
+  private readonly headsAgain: number[] = [];
+  private readonly remarks: number[] = [];
 
   /**
    * @param first the first piece, whose headers are those of the whole table
@@ -63,6 +65,8 @@ export class GrowingTable {
     for (const total of piece.totals)
       this.totals.push({ ...total, rowsBefore: this.count + total.rowsBefore - from });
     this.count += rows;
+    this.headsAgain.push(...piece.headsAgain);
+    this.remarks.push(...piece.remarks);
   }
 
   private keepFormulas(piece: TableRows, index: number, at: number): void {
@@ -93,6 +97,8 @@ export class GrowingTable {
       columns,
       column: (id) => byId.get(id),
       totals: this.totals,
+      headsAgain: this.headsAgain,
+      remarks: this.remarks,
       otherColumns: this.others.map(({ header, sheetColumn, growing }) => ({
         header,
         sheetColumn,

@@ -10,7 +10,7 @@ import {
   letteredKeys,
   readRows,
   readSeason,
-  tellTotals,
+  tellOtherLines,
   type ReadingOptions,
   type TableRows,
 } from "./readSeason";
@@ -110,7 +110,7 @@ async function readHolding(
   if (large.size === 0) return known;
   const account = withoutWinters(known.account);
   odd.tell(account);
-  tellTotals([...large.values()], account);
+  tellOtherLines([...large.values()], account);
   const allTables = known.allTables.map((table) => large.get(table.sheet) ?? table);
   const settings = allTables.filter(({ shape }) => shape.id === "settings");
   const { past, tables } = partByWinter(
@@ -332,7 +332,12 @@ async function wholeTable(
     const piece = read(values, (row, column) => formulas.get(row)?.get(column) ?? null);
     const from = last ? 1 : 0;
     growing.add(
-      { ...piece, totals: piece.totals.map((total) => ({ ...total, sheetRow: numbers[total.sheetRow] })) },
+      {
+        ...piece,
+        totals: piece.totals.map((total) => ({ ...total, sheetRow: numbers[total.sheetRow] })),
+        headsAgain: piece.headsAgain.map((row) => numbers[row]),
+        remarks: piece.remarks.map((row) => numbers[row]),
+      },
       from,
       (index) => numbers[piece.sheetRow(index)],
       (index) => formulas.has(piece.sheetRow(index)),

@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import type { UnitSystem } from "../../domain/units";
 import { isBlank, type CellValue } from "../sheets/cell";
 import { plainHeader, type Column, type SheetId } from "../sheets/column";
@@ -78,7 +79,7 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
     ),
   );
   odd.tell(account);
-  tellTotals(
+  tellOtherLines(
     read.filter(({ sheet }) => !isBegun(sheet)),
     account,
   );
@@ -125,10 +126,15 @@ function laidHidden(area: SheetArea, options: LayoutOptions, account: OpenAccoun
   return [];
 }
 
-/** Says which lines add up others and are no counts. */
-export function tellTotals(tables: readonly SurveyTable[], { notes }: OpenAccount): void {
-  for (const { sheet, totals } of tables)
-    if (totals.length > 0) notes.push({ code: "totalLines", sheet, facts: { lines: totals.length } });
+/** Says which lines are no counts: those that add up others, heads that come again and remarks. */
+export function tellOtherLines(tables: readonly SurveyTable[], { notes }: OpenAccount): void {
+  for (const [sheet, own] of grouped(tables, (table) => table.sheet))
+    for (const [code, rows] of [
+      ["totalLines", own.flatMap(({ totals }) => totals.map(({ sheetRow }) => sheetRow))],
+      ["headsAgain", own.flatMap(({ headsAgain }) => headsAgain)],
+      ["remarkLines", own.flatMap(({ remarks }) => remarks)],
+    ] as const)
+      if (rows.length > 0) notes.push({ code, sheet, facts: { lines: new Set(rows).size } });
 }
 
 /** The winter that most days under heads of dates tell, for heads that name years; undefined without such days. */
@@ -231,7 +237,7 @@ export function readRows(
 ): TableRows {
   const sheetRowOf = place.sheetRowOf ?? ((index) => area.firstRow + index);
   const sheetColumnOf = place.sheetColumnOf ?? ((position) => area.firstColumn + position);
-  const { rows, totals, moved } = dataRows(area, place, sheetRowOf);
+  const { rows, totals, moved, headsAgain, remarks } = dataRows(area, place, sheetRowOf);
   const sheetRows = new Int32Array(rows.length);
   for (let i = 0; i < sheetRows.length; i++) sheetRows[i] = sheetRowOf(rows[i]);
   const positions = new Map<string, number>([...place.columns].map(([{ id }, position]) => [id, position]));
@@ -273,6 +279,8 @@ export function readRows(
     columns,
     column: (id) => byId.get(id),
     totals,
+    headsAgain,
+    remarks,
     otherColumns: headers.flatMap((cell, position) =>
       typeof cell === "string" && !isBlank(cell) && !known.has(position)
         ? [{ ...heading(position), numbers: numbersAt(lines, position) }]
@@ -322,6 +330,8 @@ export function readRow(
     columns,
     column: (id) => byId.get(id),
     totals: [],
+    headsAgain: [],
+    remarks: [],
     formulaAt: () => null,
   });
 }
@@ -373,7 +383,7 @@ function dataRows(
   area: SheetArea,
   place: FoundTable,
   sheetRowOf: (index: number) => number,
-): { rows: number[]; totals: TotalRow[]; moved: number[] } {
+): { rows: number[]; totals: TotalRow[]; moved: number[]; headsAgain: number[]; remarks: number[] } {
   const hasMoved = movedRows(area, place);
   const at = (id: string) => [...place.columns].find(([column]) => column.id === id)?.[1] ?? -1;
   const side = at("side");
@@ -390,6 +400,8 @@ function dataRows(
   const rows: number[] = [];
   const totals: TotalRow[] = [];
   const moved: number[] = [];
+  const headsAgain: number[] = [];
+  const remarks: number[] = [];
   let blankBefore = false;
   for (let index = place.headerIndex + 1; index < area.values.length; index++) {
     const cells = area.values[index];
@@ -412,12 +424,18 @@ function dataRows(
       totals.push(totalRow(area, index, place, rows.length, sheetRowOf));
       continue;
     }
-    if (!placed && isHeaderAgain(cells, place)) continue;
-    if (blankBefore && filled === 1 && !placed && isRemark(cells, positions, rows.length)) continue;
+    if (!placed && isHeaderAgain(cells, place)) {
+      headsAgain.push(sheetRowOf(index));
+      continue;
+    }
+    if (blankBefore && filled === 1 && !placed && isRemark(cells, positions, rows.length)) {
+      remarks.push(sheetRowOf(index));
+      continue;
+    }
     blankBefore = false;
     rows.push(index);
   }
-  return { rows, totals, moved };
+  return { rows, totals, moved, headsAgain, remarks };
 }
 
 const sums = new Map<string, boolean>();

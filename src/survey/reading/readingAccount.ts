@@ -26,6 +26,8 @@ export type NoteCode =
   | "textNumbers"
   | "datesSettled"
   | "totalLines"
+  | "headsAgain"
+  | "remarkLines"
   | "oneWinter"
   | "plantingYear";
 

@@ -14,12 +14,16 @@ export interface SeasonRead {
 
 /** Parts of one kind that were not read. */
 export interface NotRead {
-  readonly reason: LeftOutReason | "totalLines" | FileReason;
+  readonly reason: LeftOutReason | OtherLines | FileReason;
   /** Sheets, heads of columns or files. */
   readonly names: readonly string[];
   /** Rows in them, lines of totals; 0 where nobody counted them. */
   readonly rows: number;
 }
+
+/** Lines between the rows that are no counts. */
+const OTHER_LINES = ["totalLines", "headsAgain", "remarkLines"] as const;
+type OtherLines = (typeof OTHER_LINES)[number];
 
 /** Why a file of a folder was passed over. */
 export type FileReason = "otherFormat" | "copy";
@@ -54,11 +58,15 @@ export function seasonAccount(
   const farms = [seasons].flat();
   const tables = farms.flatMap(countTables);
   const accounts = farms.map(({ account }) => account);
-  const totals = accounts.flatMap(({ notes }) => notes.filter(({ code }) => code === "totalLines"));
+  const others = OTHER_LINES.flatMap((reason) =>
+    accounts.flatMap(({ notes }) =>
+      notes.flatMap(({ code, sheet, facts }) => (code === reason ? [{ reason, sheet, facts }] : [])),
+    ),
+  );
   const parts: NotRead[] = [
     ...accounts.flatMap(({ leftOut }) => leftOut.map(partOf)),
-    ...totals.map(({ sheet, facts }): NotRead => ({
-      reason: "totalLines",
+    ...others.map(({ reason, sheet, facts }): NotRead => ({
+      reason,
       names: (facts.sheets as readonly string[] | undefined) ?? [sheet],
       rows: Number(facts.lines),
     })),

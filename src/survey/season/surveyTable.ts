@@ -78,6 +78,9 @@ export interface SurveyTable {
   /** Columns of the table that are none of ours. */
   readonly otherColumns: readonly OtherColumn[];
   /** Headers found twice: the first is read, the others are not. */
+  /** Sheet rows of heads that come again between the rows, and of remarks in one cell; both are no rows. */
+  readonly headsAgain: readonly number[];
+  readonly remarks: readonly number[];
   readonly repeatedHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
   /** Formula of a row's cell, null where a value was typed. */
   formulaAt(index: number, column: SurveyColumn): string | null;

@@ -3286,6 +3286,10 @@ export const en = {
       datesSettled:
         "{cells} {cells:date|dates} that can be read two ways {cells:was|were} read with the {order}, as the other days of the walk say ({examples}): {sheets}.",
       totalLines: "{lines} {lines:line|lines} of totals {lines:was|were} not read as counts: {sheets}.",
+      headsAgain:
+        "{lines} {lines:line|lines} of heads that {lines:comes|come} again {lines:was|were} not read as counts: {sheets}.",
+      remarkLines:
+        "{lines} {lines:line|lines} with a remark in one cell {lines:was|were} not read as counts: {sheets}.",
       oneWinter:
         "Counts a few weeks apart on different vines were taken as the one winter {winter}: {sheets}.",
       plantingYear:
@@ -3335,6 +3339,8 @@ export const en = {
         qualifier: "the {count:column|columns} {names} (not of this winter's counts)",
         otherColumn: "{count} other {count:column|columns}",
         totalLines: "{lines} {lines:line|lines} of totals",
+        headsAgain: "{lines} {lines:line|lines} of repeated heads",
+        remarkLines: "{lines} {lines:line|lines} of remarks",
         otherFormat: "{names} (another format)",
         copy: "{names} ({count:a copy|copies} of another file)",
       },

@@ -3335,6 +3335,10 @@ export const es: Texts = {
         "{cells} {cells:fecha|fechas} que se {cells:puede|pueden} leer de dos maneras se {cells:leyó|leyeron} así: {order}, como dicen los demás días del recorrido ({examples}): {sheets}.",
       totalLines:
         "{lines} {lines:línea|líneas} de totales no se {lines:leyó como conteo|leyeron como conteos}: {sheets}.",
+      headsAgain:
+        "{lines} {lines:línea|líneas} de encabezados repetidos no se {lines:leyó|leyeron} como conteos: {sheets}.",
+      remarkLines:
+        "{lines} {lines:línea|líneas} con una nota en una sola celda no se {lines:leyó|leyeron} como conteos: {sheets}.",
       oneWinter:
         "Los conteos separados por pocas semanas en plantas distintas se tomaron como un solo invierno, {winter}: {sheets}.",
       plantingYear:
@@ -3383,6 +3387,8 @@ export const es: Texts = {
         qualifier: "{count:la columna|las columnas} {names} (no son conteos de este invierno)",
         otherColumn: "{count} {count:columna ajena|columnas ajenas}",
         totalLines: "{lines} {lines:línea|líneas} de totales",
+        headsAgain: "{lines} {lines:línea|líneas} de encabezados repetidos",
+        remarkLines: "{lines} {lines:línea|líneas} de notas",
         otherFormat: "{names} (otro formato)",
         copy: "{names} ({count:copia|copias} de otro archivo)",
       },

@@ -3375,6 +3375,10 @@ export const fr: Texts = {
         "{cells} {cells:date lisible|dates lisibles} de deux façons {cells:a été lue|ont été lues} avec le {order}, comme le disent les autres jours du parcours ({examples}) : {sheets}.",
       totalLines:
         "{lines} {lines:ligne|lignes} de totaux {lines:n'a pas été lue comme comptage|n'ont pas été lues comme comptages} : {sheets}.",
+      headsAgain:
+        "{lines} {lines:ligne|lignes} d'en-têtes répétés n'{lines:a|ont} pas été {lines:lue|lues} comme comptages : {sheets}.",
+      remarkLines:
+        "{lines} {lines:ligne|lignes} avec une remarque dans une seule cellule n'{lines:a|ont} pas été {lines:lue|lues} comme comptages : {sheets}.",
       oneWinter:
         "Des comptages à quelques semaines d'écart sur des ceps différents ont été pris comme un seul hiver, {winter} : {sheets}.",
       plantingYear:
@@ -3424,6 +3428,8 @@ export const fr: Texts = {
         qualifier: "{count:la colonne|les colonnes} {names} (pas des comptages de cet hiver)",
         otherColumn: "{count} {count:autre colonne|autres colonnes}",
         totalLines: "{lines} {lines:ligne|lignes} de totaux",
+        headsAgain: "{lines} {lines:ligne|lignes} d'en-têtes répétés",
+        remarkLines: "{lines} {lines:ligne|lignes} de remarques",
         otherFormat: "{names} (autre format)",
         copy: "{names} ({count:copie|copies} d'un autre fichier)",
       },

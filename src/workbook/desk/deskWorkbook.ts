@@ -140,6 +140,12 @@ export class DeskWorkbook implements SurveyWorkbook {
     return this.workbook.getSheets().map((sheet) => sheet.getSheetName());
   }
 
+  async hiddenSheets(): Promise<string[]> {
+    return this.workbook
+      .getSheets()
+      .flatMap((sheet) => (sheet.isSheetHidden() ? [sheet.getSheetName()] : []));
+  }
+
   async readSheet(name: string, options: ReadOptions = {}): Promise<SheetArea> {
     const { onProgress, signal, rows: wanted } = options;
     signal?.throwIfAborted();

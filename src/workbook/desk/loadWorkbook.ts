@@ -2,6 +2,7 @@ import type { IStyleData } from "@univerjs/core";
 import { bytesPackage } from "../file/bytesPackage";
 import { bytesSource } from "../file/csvSource";
 import { isCsvName, openCsv, openPackage, type OpenWorkbook } from "../file/openWorkbook";
+import type { CsvReading } from "../file/csvReading";
 import { READ_LIMITS, type ReadLimits } from "../file/readLimits";
 import type { SheetRow } from "../file/sheetRows";
 import { sheetTables, type DefinedName, type OutlineTable } from "../file/workbookOutline";
@@ -27,6 +28,8 @@ export interface LoadedWorkbook {
   readonly names: readonly DefinedName[];
   readonly styles: readonly IStyleData[];
   readonly startsIn1904: boolean;
+  /** What was decided about a csv file; undefined for a workbook. */
+  readonly csv?: CsvReading;
   /** The small facts that the file keeps for the add-in, by key. */
   readonly flags: ReadonlyMap<string, string>;
 }
@@ -61,7 +64,7 @@ export async function loadWorkbook(
         look: undefined,
         tables: [],
       });
-    return { file, sheets, names: [], styles: [], startsIn1904: false, flags: new Map() };
+    return { file, sheets, names: [], styles: [], startsIn1904: false, csv: open.csv, flags: new Map() };
   }
   const packed = bytesPackage(file, bytes, PAGE_LIMITS);
   const source = { ...packed, chunks: (part: string) => pace.chunks(packed.chunks(part)) };

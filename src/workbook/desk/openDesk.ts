@@ -10,6 +10,7 @@ import {
 } from "@univerjs/preset-sheets-core";
 import type { CordonFunction } from "../../functions/cordonFunction";
 import { decimalSign, type Language } from "../../texts/language";
+import type { CsvReading } from "../file/csvReading";
 import { isCsvName } from "../file/openWorkbook";
 import { acceptedWords, type AcceptedWords } from "./acceptedWords";
 import { cellDataOf } from "./cellData";
@@ -59,7 +60,8 @@ export interface Calculated {
 /** The desk: one workbook at a time over one engine, with every CORDON function in its formula language. */
 export class OpenDesk {
   private readonly sentences = new ErrorSentences();
-  private opened: { id: string; file: string; bytes: Uint8Array; workbook: DeskWorkbook } | undefined;
+  private opened:
+    { id: string; file: string; bytes: Uint8Array; csv?: CsvReading; workbook: DeskWorkbook } | undefined;
   private telling: number | undefined;
 
   constructor(
@@ -90,7 +92,7 @@ export class OpenDesk {
     const workbook = this.engine.createWorkbook(data);
     const desk = new DeskWorkbook(this.engine, workbook, isCsvName(file), loaded.sheets);
     for (const [key, value] of loaded.flags) await desk.writeFlag(key, value);
-    this.opened = { id: workbook.getId(), file, bytes, workbook: desk };
+    this.opened = { id: workbook.getId(), file, bytes, csv: loaded.csv, workbook: desk };
     const injector = workbook.getActiveSheet().getInject();
     if (isFirst) this.begin(injector);
     for (const step of steps) await repeat(step, desk, injector, workbook.getId());
@@ -107,6 +109,11 @@ export class OpenDesk {
       if (MOVING.test(id)) this.refreshFormulaBar(injector);
       if (TELLING.has(id) || MOVING.test(id)) this.tellSoon();
     });
+  }
+
+  /** A word of the open csv file that another code page would read otherwise, where nothing in the file tells which. */
+  get csvDoubt(): CsvReading["doubt"] {
+    return this.opened?.csv?.doubt;
   }
 
   /** A copy of the open file with everything that was changed on the page; a csv file stays one. */

@@ -48,6 +48,15 @@ export class ExcelWorkbook implements SurveyWorkbook {
     });
   }
 
+  hiddenSheets(): Promise<string[]> {
+    return inExcel(this.run, "", async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load("items/name,items/visibility");
+      await context.sync();
+      return worksheets.items.flatMap(({ name, visibility }) => (visibility === "Visible" ? [] : [name]));
+    });
+  }
+
   async readSheet(sheet: string, options: ReadOptions = {}): Promise<SheetArea> {
     const { readExcelSheet } = await import(/* webpackChunkName: "reading" */ "./readExcelSheet");
     return inExcel(this.run, sheet, (context) => readExcelSheet(context, sheet, options));

@@ -1,5 +1,5 @@
 import { readSeason } from "../../../src/survey/reading/readSeason";
-import { accountDetails, accountLines } from "../../../src/survey/season/accountSentences";
+import { accountDetails, accountLines, readSentence } from "../../../src/survey/season/accountSentences";
 import { seasonAccount } from "../../../src/survey/season/seasonAccount";
 import { LANGUAGES } from "../../../src/texts/language";
 import { areaOf } from "../area";
@@ -27,6 +27,29 @@ describe("the account of a workbook of which a part is read", () => {
     const details = accountDetails(season, "en").join("\n");
     for (const sheet of ["Cordons 2025", "Spare", "Pond", "Tanks"]) expect(details).toContain(sheet);
   });
+});
+
+test("heads that come again and remarks between the rows are counted and named", () => {
+  const heads = ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "Length (ft)", "Positions", "Live spurs"];
+  const row = (vine: number, side: string) => ["North", 1, vine, side, "A", 1, 3, 8, 6];
+  const sheets = (wide = false) =>
+    areaOf("Counts", [
+      heads,
+      row(1, "left"),
+      row(1, "right"),
+      heads,
+      row(2, "left"),
+      [],
+      ["snow from here on"],
+      row(2, "right"),
+      ...(wide ? [heads, row(3, "left")] : []),
+    ]);
+  expect(readSentence(seasonAccount(readSeason([sheets()])), "en")).toBe(
+    "Read: 1 file, 1 sheet, 1 table, 9 columns, 4 rows. Not read: 1 line of repeated heads; 1 line of remarks.",
+  );
+  const two = accountDetails(readSeason([sheets(true)]), "en");
+  expect(two).toContain("2 lines of heads that come again were not read as counts: Counts.");
+  expect(two).toContain("1 line with a remark in one cell was not read as counts: Counts.");
 });
 
 describe("a hidden sheet", () => {

@@ -58,6 +58,10 @@ export class MemoryWorkbook implements SurveyWorkbook {
     return this.sheets.map((sheet) => sheet.name);
   }
 
+  async hiddenSheets(): Promise<string[]> {
+    return [...this.hidden];
+  }
+
   async readSheet(name: string, options: ReadOptions = {}): Promise<SheetArea> {
     options.signal?.throwIfAborted();
     const area = filledArea(this.sheet(name), options.rows);
