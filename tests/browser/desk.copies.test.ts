@@ -6,10 +6,13 @@ import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { writeXlsx } from "hucre";
 import type { Browser, Page } from "playwright-core";
-import type { CellWrite } from "../../src/workbook/surveyWorkbook";
+import { emptyWorkbook } from "../../src/workbook/file/emptyWorkbook";
+import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
+import type { CellWrite, OwnSheet } from "../../src/workbook/surveyWorkbook";
 import { hasValidator, openXmlFaults } from "../samples/openXmlFaults";
 import { packageFaults } from "../samples/packageFaults";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
+import { withPersonsRemarks } from "../workbook/file/withPersonsRemarks";
 import { startChromium } from "./chromium";
 import type { CopiesPage } from "./pages/deskCopies";
 import { scriptPage } from "./scriptFor";
@@ -323,6 +326,45 @@ describe("copies saved from the desk page, as other programs read them", () => {
       9,
       { formula: "SUM(B2:B3)", result: 13 },
     ]);
+  });
+
+  test("notes, comments, colours and formats on a sheet of ours are in the copy, by finding", async () => {
+    const findings = (vines: readonly number[]): OwnSheet => ({
+      sheet: "Findings",
+      title: ["Made today"],
+      headers: ["Vine", "Score"],
+      columns: [{}, { format: "0.00" }],
+      about: { thing: ["Vine"] },
+      rows: vines.map((vine) => [vine, vine / 8]),
+    });
+    const made = await FileWorkbook.open("season.xlsx", emptyWorkbook("About"));
+    await made.writeOwnSheet(findings([5, 7, 8]));
+    await open(
+      withPersonsRemarks(made.bytes(), "xl/worksheets/cordonbook1.xml", {
+        notes: { A4: "fixed by hand" },
+        comments: { A6: ["replant?", "yes"] },
+        yellow: ["A4", "B5"],
+        fourDigits: ["B6"],
+      }),
+    );
+    const rewrite = (vines: readonly number[]) =>
+      page.evaluate((content) => (window as unknown as Opened).rewrite(content), findings(vines));
+    // Heads in row 3. Vine 7 stays in row 5, vine 8 goes from row 6 to 7 and back to 6; vine 5 has no row any more.
+    expect(await rewrite([3, 7, 9, 8])).toMatchObject({ lost: [], lostLooks: ["A4"] });
+    expect(await rewrite([3, 7, 8])).toMatchObject({ lost: [], lostLooks: [] });
+    const shown = await page.evaluate(() => (window as unknown as Opened).desk().cellExtras("Findings"));
+    expect(shown.filter(({ row }) => row > 3).map(({ row, column }) => [row, column])).toEqual([
+      [5, 2],
+      [6, 2],
+    ]);
+    const { copy, notKept } = await save();
+    expect(notKept).toEqual({ remarks: ["Findings!A4 Cleo: fixed by hand", "Findings!A4"] });
+    const extras = await (await FileWorkbook.open("copy.xlsx", copy)).cellExtras("Findings");
+    const at = (row: number, column: number) =>
+      extras.find((extra) => extra.row === row && extra.column === column);
+    expect(at(6, 1)?.note).toBe("Ana Ruiz: replant? | Ben Hale: yes");
+    expect([at(5, 2)?.dress.includes("FFFFFF00"), at(6, 2)?.format]).toEqual([true, "0.0000"]);
+    expect(extras.filter(({ note }) => note !== "")).toHaveLength(1);
   });
 
   test("what the engine cannot work out keeps what the file says, an array formula of old its size", async () => {

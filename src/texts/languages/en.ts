@@ -629,6 +629,7 @@ export const en = {
         names: "names defined here",
         filters: "filters set here",
         protection: "protection set here",
+        remarks: "remarks, colours and formats on sheets of Cordonbook whose rows are gone ({where})",
         formulas: "formulas that no spreadsheet could read ({where}; they become text)",
         values: "formulas ({where}; the copy holds what they show)",
       },

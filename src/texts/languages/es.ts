@@ -632,6 +632,7 @@ export const es: Texts = {
         names: "nombres definidos aquí",
         filters: "filtros puestos aquí",
         protection: "protección puesta aquí",
+        remarks: "notas, colores y formatos en hojas de Cordonbook cuyas filas ya no están ({where})",
         formulas: "fórmulas que ninguna hoja de cálculo podría leer ({where}; pasan a texto)",
         values: "fórmulas ({where}; la copia tiene lo que muestran)",
       },

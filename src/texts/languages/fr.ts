@@ -635,6 +635,8 @@ export const fr: Texts = {
         names: "noms définis ici",
         filters: "filtres mis ici",
         protection: "protection mise ici",
+        remarks:
+          "des remarques, couleurs et formats de feuilles de Cordonbook dont les lignes ne sont plus là ({where})",
         formulas: "formules qu'aucun tableur ne pourrait lire ({where} ; elles deviennent du texte)",
         values: "formules ({where} ; la copie a ce qu'elles montrent)",
       },

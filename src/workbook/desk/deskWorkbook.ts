@@ -1,4 +1,4 @@
-import { ICommandService, type ICommandInfo } from "@univerjs/core";
+import { ICommandService, type ICommandInfo, type IStyleData } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
   FormulaDataModel,
@@ -16,6 +16,7 @@ import { readReference } from "../reference";
 import {
   WorkbookProblem,
   type CellChange,
+  type CellExtras,
   type CellMark,
   type CellWrite,
   type OwnSheet,
@@ -33,10 +34,15 @@ import { PageChanges } from "./pageChanges";
 import type { LoadedSheet } from "./loadWorkbook";
 import { cellArea, type Area } from "./sheetLook";
 import type { Step } from "./steps";
-import { columnWidths, frozenHeader, ownSheetCells, rowHeights, type Matrix } from "./ownSheetData";
-
-/** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
-const OWN = "cordonbook";
+import {
+  columnWidths,
+  dressOf,
+  frozenHeader,
+  OWN,
+  ownSheetCells,
+  rowHeights,
+  type Matrix,
+} from "./ownSheetData";
 
 /** What the engine runs when a sheet is added, deleted or renamed. */
 const SHEET_LIST_COMMANDS = new Set([
@@ -235,6 +241,29 @@ export class DeskWorkbook implements SurveyWorkbook {
     return sheet !== undefined && isOwn(sheet);
   }
 
+  /** Of a cell that was written here only what differs from how it was written; there are no notes on the page. */
+  async cellExtras(name: string): Promise<readonly CellExtras[]> {
+    const sheet = this.sheet(name);
+    const written = this.ownContents.get(name.toLowerCase());
+    const ours = written && ownSheetCells(layOutOwnSheet(written), written);
+    const styles = this.workbook.getWorkbook().getStyles();
+    const plain = styles.get("style-0") ?? {};
+    const extras: CellExtras[] = [];
+    sheet
+      .getSheet()
+      .getCellMatrix()
+      .forValue((row, column, cell) => {
+        if (!cell?.s) return;
+        const style = styles.getStyleByCell(cell) ?? {};
+        const own = ours?.[row]?.[column]?.s as IStyleData | undefined;
+        const [format = "General", dress] = [style.n?.pattern, dressOf(style)];
+        const isOurs = [own ?? {}, { ...plain, ...own }, plain].some((one) => dressOf(one) === dress);
+        if (isOurs && (format === "General" || format === own?.n?.pattern)) return;
+        extras.push({ row: row + 1, column: column + 1, note: "", format, dress: isOurs ? "" : dress });
+      });
+    return extras;
+  }
+
   async deleteOwnSheet(name: string): Promise<void> {
     const sheet = this.sheet(name);
     if (!isOwn(sheet)) throw new WorkbookProblem("notOurs", { sheet: sheet.getSheetName() });
@@ -419,14 +448,21 @@ export class DeskWorkbook implements SurveyWorkbook {
   private rewrite(sheet: FWorksheet, layout: OwnSheetLayout, content: OwnSheet): void {
     this.makeRoom(sheet, layout.values.length, layout.columnCount);
     const matrix: Matrix = {};
-    sheet
-      .getSheet()
-      .getCellMatrix()
-      .forValue((row, column) => {
-        (matrix[row] ??= {})[column] = { ...EMPTY_CELL, s: null };
-      });
-    for (const [row, cells] of Object.entries(ownSheetCells(layout, content)))
-      Object.assign((matrix[Number(row)] ??= {}), cells);
+    const cells = sheet.getSheet().getCellMatrix();
+    cells.forValue((row, column) => {
+      (matrix[row] ??= {})[column] = { ...EMPTY_CELL, s: null };
+    });
+    for (const [row, own] of Object.entries(ownSheetCells(layout, content)))
+      for (const [column, cell] of Object.entries(own))
+        (matrix[Number(row)] ??= {})[Number(column)] = Object.assign({ s: null }, cell);
+    for (const { from, to, look } of content.carriedCells ?? []) {
+      if (!look) continue;
+      const row = (matrix[to.row - 1] ??= {});
+      row[to.column - 1] = {
+        ...(row[to.column - 1] ?? EMPTY_CELL),
+        s: cells.getValue(from.row - 1, from.column - 1)?.s,
+      };
+    }
     this.set(sheet, matrix);
     for (const [column, { w }] of Object.entries(columnWidths(content)))
       sheet.setColumnWidth(Number(column), w);

@@ -8,6 +8,9 @@ import { wrappedHeight } from "./wrappedHeight";
 /** Cells by row and column from 0, as the engine takes them. */
 export type Matrix = IObjectMatrixPrimitiveType<ICellData>;
 
+/** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
+export const OWN = "cordonbook";
+
 /** Pixels of one character of a column's width. */
 export const PIXELS_A_CHARACTER = 7.5;
 
@@ -53,6 +56,12 @@ function styleOf(
     ...(wrap ? { tb: 3 } : {}),
     ...(band ? { bg: { rgb: `#${band.fill}` }, cl: { rgb: `#${band.font}` }, bl: band.worst ? 1 : 0 } : {}),
   };
+}
+
+/** How a cell looks, number format and wrapping apart, in one spelling. */
+export function dressOf({ n: _format, vt: _vertical, tb: _wrap, ...style }: IStyleData): string {
+  const set = Object.entries(style).filter(([, value]) => value !== null && value !== undefined);
+  return set.length === 0 ? "" : JSON.stringify(set.sort(([one], [other]) => one.localeCompare(other)));
 }
 
 /** Column widths in pixels, by column from 0. */

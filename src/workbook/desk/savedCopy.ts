@@ -1,5 +1,6 @@
 import { isBlank, isCellError, type CellValue } from "../../survey/sheets/cell";
 import type { SheetArea } from "../../survey/reading/sheetArea";
+import { rewriteOwnSheet } from "../actions/rewriteOwnSheet";
 import { cellName, holdsCell } from "../address";
 import type { FileCellWrite } from "../file/cellSplices";
 import { FileWorkbook } from "../file/fileWorkbook";
@@ -9,15 +10,19 @@ import { sheetNameOfFile } from "../file/openWorkbook";
 import { DAYS_TO_1904 } from "../file/sheetRows";
 import type { DeskWorkbook } from "./deskWorkbook";
 import { loadWorkbook, PAGE_LIMITS, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
+import { dressOf } from "./ownSheetData";
 import type { PageChange } from "./pageChanges";
 import { savedCsv } from "./savedCsv";
 import { cellArea, type Area } from "./sheetLook";
 
+/** What was done on the page and no file takes over, and remarks of the file whose rows are not on the page any more. */
+type NotKept = PageChange | "formulas" | "remarks" | "values";
+
 /** A file made from what is on the page, and what of it no file could take over. */
 export interface SavedCopy {
   readonly bytes: Uint8Array;
-  /** What was done on the page and is not in the file, with the sheets, or for formulas the cells, where. */
-  readonly notKept: ReadonlyMap<PageChange | "formulas" | "values", readonly string[]>;
+  /** What is not in the file, with the sheets where, for formulas the cells, and for remarks what they say. */
+  readonly notKept: ReadonlyMap<NotKept, readonly string[]>;
 }
 
 /**
@@ -33,7 +38,8 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
     if (await copy.moveRows(sheet, steps)) followed.set(sheet, steps);
   const loaded = await loadWorkbook(file, copy.bytes());
   const isOwn = (name: string) => desk.ownContents.has(name.toLowerCase());
-  const asText: string[] = [];
+  const known = new Set(["", ...loaded.styles.map(dressOf)]);
+  const [asText, notTaken, dressed]: string[][] = [[], [], []];
   const areas = new Map<string, SheetArea>();
   for (const { name } of loaded.sheets)
     if (!isOwn(name) && (await desk.sheetNames()).includes(name)) areas.set(name, await desk.readSheet(name));
@@ -50,7 +56,9 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
     const own = desk.ownContents.get(name.toLowerCase());
     const sheet = loaded.sheets.find((candidate) => candidate.name === name);
     if (own) {
-      await copy.writeOwnSheet(own);
+      const { lost, lostLooks } = await rewriteOwnSheet(copy, own, false);
+      notTaken.push(...[...lost, ...lostLooks].map((what) => `${name}!${what}`));
+      if ((await desk.cellExtras(name)).some(({ dress }) => !known.has(dress))) dressed.push(name);
       const remarks = remarksOn(await desk.readSheet(name), await copy.readSheet(name));
       if (remarks.length > 0) await copy.writeCells(name, remarks);
     }
@@ -71,8 +79,10 @@ export async function savedCopy(file: string, original: Uint8Array, desk: DeskWo
   for (const key of (await copy.readFlags("")).keys())
     if (!flags.has(key)) await copy.writeFlag(key, undefined);
   for (const [key, value] of flags) await copy.writeFlag(key, value);
-  const notKept = new Map<PageChange | "formulas", string[]>(desk.pageChanges.list(loaded, followed, isOwn));
+  const notKept = new Map<NotKept, string[]>(desk.pageChanges.list(loaded, followed, isOwn));
   if (asText.length > 0) notKept.set("formulas", asText);
+  if (notTaken.length > 0) notKept.set("remarks", notTaken);
+  if (dressed.length > 0) notKept.set("looks", [...(notKept.get("looks") ?? []), ...dressed]);
   return { bytes: copy.bytes(), notKept };
 }
 

@@ -9,9 +9,10 @@ import {
 import type { SheetRow } from "../file/sheetRows";
 import type { DefinedName, OutlineTable } from "../file/workbookOutline";
 import { cellDataOf } from "./cellData";
+import { OWN_SHEET_NAME } from "../ownSheet";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { PAGE_LIMITS, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
-import { PIXELS_A_CHARACTER, type Matrix } from "./ownSheetData";
+import { OWN, PIXELS_A_CHARACTER, type Matrix } from "./ownSheetData";
 import { Pace } from "./pace";
 import { PLAIN_TABLE } from "./plainTable";
 import { wrappedHeight } from "./wrappedHeight";
@@ -47,8 +48,12 @@ export async function workbookData(
   const named = loaded.sheets.map((sheet, index) => [`sheet-${index + 1}`, sheet] as const);
   const idOf = new Map(named.map(([id, { name }]) => [name.toLowerCase(), id]));
   const sheets: Record<string, Partial<IWorksheetData>> = {};
+  const own = new Set(loaded.names.filter(({ name }) => name === OWN_SHEET_NAME).map(({ sheet }) => sheet));
   for (const [id, sheet] of named)
-    sheets[id] = await worksheetData(id, loaded.file, sheet, loaded.styles, pace);
+    sheets[id] = {
+      ...(await worksheetData(id, loaded.file, sheet, loaded.styles, pace)),
+      ...(own.has(sheet.name) ? { custom: { [OWN]: "own" } } : {}),
+    };
   return {
     id: `workbook-${++opened}`,
     name: loaded.file,

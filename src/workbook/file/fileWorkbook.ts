@@ -123,7 +123,7 @@ export class FileWorkbook implements SurveyWorkbook {
     const sheet = there ?? { name: content.sheet, part: freePart(editor, "xl/worksheets/cordonbook{n}.xml") };
     const table = await this.tableFor(there, content.sheet);
     const former = there ? await relationsOf(editor, there.part) : [];
-    const { carriedCells = [] } = content;
+    const carriedCells = (there && content.carriedCells) ?? [];
     const withNotes = new Map(
       carriedCells
         .filter(({ note }) => note)

@@ -1,6 +1,8 @@
 import "@univerjs/preset-sheets-core/lib/index.css";
 import type { FUniver } from "@univerjs/core/facade";
 import { FUNCTIONS } from "../../../src/functions/registry";
+import { rewriteOwnSheet, type RewrittenSheet } from "../../../src/workbook/actions/rewriteOwnSheet";
+import type { OwnSheet } from "../../../src/workbook/surveyWorkbook";
 import type { DeskWorkbook } from "../../../src/workbook/desk/deskWorkbook";
 import { OpenDesk } from "../../../src/workbook/desk/openDesk";
 import { startEngine } from "../../../src/workbook/desk/startEngine";
@@ -11,6 +13,7 @@ export interface CopiesPage {
   readonly engine: FUniver;
   desk(): DeskWorkbook;
   openFile(file: string, bytes: readonly number[]): Promise<void>;
+  rewrite(content: OwnSheet): Promise<RewrittenSheet>;
   saveCopy(): Promise<{ bytes: number[]; notKept: [string, readonly string[]][] }>;
 }
 
@@ -29,6 +32,7 @@ const page: CopiesPage = {
     await new Promise((resolve) => setTimeout(resolve, 300));
     await opened.calculated();
   },
+  rewrite: (content) => rewriteOwnSheet(opened, content),
   saveCopy: async () => {
     await new Promise((resolve) => setTimeout(resolve, 100));
     const { bytes, notKept } = await desk.saveCopy();
