@@ -3,7 +3,7 @@ import type { DeskPage } from "./deskPage";
 import { SEASON_TEXTS } from "../../src/texts/seasonPage";
 import { openDesk } from "./openDesk";
 
-jest.setTimeout(120_000);
+jest.setTimeout(300_000);
 
 /**
  * What is counted on each vine: trunk, length in feet, positions, live spurs and longest gap of cordon A to the left, B to
