@@ -5,7 +5,8 @@ import { settingRows } from "./settingsSheet";
 /** Name of the farm as every sheet and page shows it. */
 export const FARM_NAME = "Larkmoor Bend Vineyard (invented)";
 
-interface BlockPlan {
+/** What is planted in a block of the farm and how its winter and its harvests were. */
+export interface BlockPlan {
   readonly name: string;
   readonly cultivar: string;
   readonly planted: number;
@@ -31,7 +32,7 @@ interface BlockPlan {
   readonly harvests: readonly (readonly [year: number, tonsPerAcre: number])[];
 }
 
-const BLOCKS: readonly BlockPlan[] = [
+const LARKMOOR_BEND: readonly BlockPlan[] = [
   {
     name: "North Bench",
     cultivar: "Marquette",
@@ -118,6 +119,8 @@ const POUNDS_PER_TON = 2000;
 const NODES_ON_A_CUT_CANE = 8;
 const CANES_CUT = 12;
 const VINES_COUNTED_IN_JUNE = 14;
+/** Positions without a spur on a cordon that was still worth counting. */
+const LONGEST_GAP = 3;
 /** Coefficient of variation of the crop of single vines in Strickland's trial of 1932: 2.585 lb of 5.944 lb. */
 const VINE_TO_VINE = 0.4349;
 /** How much of a vine's own size shows in its shoots; the rest of its crop and of its prunings varies beside it. */
@@ -131,9 +134,9 @@ export function serialDay(year: number, month: number, day: number): number {
 /**
  * The invented farm in one finished winter: cordons counted in January and February 2026 by a crew of four that walks up
  * one row and down the next, buds cut in early March, prunings weighed on a sample, clusters counted on a smaller one in
- * June, and the harvests of the four years before.
+ * June, and the harvests of the years before; with its own blocks unless others are given.
  */
-export function inventedFarm(random: RandomSource): Farm {
+export function inventedFarm(random: RandomSource, blocks: readonly BlockPlan[] = LARKMOOR_BEND): Farm {
   const farm: Farm = {
     blocks: [],
     cordons: [],
@@ -142,9 +145,10 @@ export function inventedFarm(random: RandomSource): Farm {
     harvest: [],
     settings: settingRows(),
   };
-  const days = workingDays(serialDay(2026, 1, 12), 40);
+  const rows = blocks.reduce((sum, plan) => sum + plan.rows, 0);
+  const days = workingDays(serialDay(2026, 1, 12), rows);
   let rowsCounted = 0;
-  for (const plan of BLOCKS) {
+  for (const plan of blocks) {
     const places = plan.rows * plan.vinesPerRow;
     farm.blocks.push(blockRow(plan, places));
     const weighed = everyNth(places, 24, random);
@@ -294,20 +298,12 @@ function candidate(
 ): FarmRow {
   const half = plan.vineSpacing / 2;
   const length = random.number(half - 0.4, half + 0.1, 1);
-  const positions = Math.round((length * 12) / plan.positionInches);
-  const live = Array.from({ length: positions }, () => random.chance(state.filled));
-  limitGaps(live, state);
-  const directions: Record<Orientation, number> = { spursDown: 0, spursLevel: 0, spursUp: 0 };
-  for (const filled of live) if (filled) directions[direction(plan, random)]++;
   return {
     side,
     cordon: null,
     trunk: trunkNumber,
     length,
-    positions,
-    liveSpurs: live.filter(Boolean).length,
-    ...longestRunEmpty(live),
-    ...directions,
+    ...spursOn(plan, length, state.filled, random, state.condition === "dead" ? Infinity : LONGEST_GAP),
     nodesPerSpur: 2,
     diameter: random.number(trunkNumber === 1 ? 0.8 : 0.6, trunkNumber === 1 ? 1.3 : 1, 2),
     trunkCondition: state.condition,
@@ -317,13 +313,31 @@ function candidate(
   };
 }
 
-/** A cordon that was still worth counting has no stretch longer than four positions without a spur. */
-function limitGaps(live: boolean[], state: TrunkState): void {
-  if (state.condition === "dead") return;
+/**
+ * The positions on a cordon of that length in feet, the live spurs on them where each position carries one with the
+ * chance given, and what follows from where they stand.
+ */
+export function spursOn(
+  plan: BlockPlan,
+  length: number,
+  filled: number,
+  random: RandomSource,
+  longestGap = Infinity,
+) {
+  const positions = Math.max(1, Math.round((length * 12) / plan.positionInches));
+  const live = Array.from({ length: positions }, () => random.chance(filled));
+  limitGaps(live, longestGap);
+  const directions: Record<Orientation, number> = { spursDown: 0, spursLevel: 0, spursUp: 0 };
+  for (const filled of live) if (filled) directions[direction(plan, random)]++;
+  return { positions, liveSpurs: live.filter(Boolean).length, ...longestRunEmpty(live), ...directions };
+}
+
+/** Puts a spur wherever more positions in a row than that have none. */
+function limitGaps(live: boolean[], longestGap: number): void {
   let run = 0;
   for (let i = 0; i < live.length; i++) {
     run = live[i] ? 0 : run + 1;
-    if (run > 3) {
+    if (run > longestGap) {
       live[i] = true;
       run = 0;
     }
@@ -340,7 +354,7 @@ function direction(plan: BlockPlan, random: RandomSource): Orientation {
 }
 
 /** The longest stretch of places without a live spur, and how many places lie before it. */
-export function longestRunEmpty(live: readonly boolean[]): { longestGap: number; gapFrom: number | null } {
+function longestRunEmpty(live: readonly boolean[]): { longestGap: number; gapFrom: number | null } {
   let longestGap = 0;
   let gapFrom: number | null = null;
   let run = 0;

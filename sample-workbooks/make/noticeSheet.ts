@@ -1,7 +1,7 @@
 import type { WriteSheet } from "hucre";
 import { cellName } from "../../src/survey/sheets/cellName";
 import { SHEETS } from "../../src/survey/sheets/sheets";
-import { columnNumberOf, type PlantedMistake } from "./plantedMistakes";
+import type { PlantedMistake } from "./mistakes/plantMistakes";
 import { headerWithUnit, wrappedRowHeight } from "./surveySheet";
 
 const WIDTHS = [18, 12, 22, 64, 26];
@@ -24,9 +24,9 @@ export function noticeSheet(
   const headerRow = lines.length + 1;
   const rows = mistakes.map((mistake) => {
     const shape = SHEETS[mistake.sheet];
-    const number = columnNumberOf(mistake);
-    const cell = number === 0 ? `row ${mistake.sheetRow}` : cellName(mistake.sheetRow, number);
-    const own = shape.columns[number - 1];
+    const { columnNumber, sheetRow } = mistake;
+    const cell = columnNumber === 0 ? `row ${sheetRow}` : cellName(sheetRow, columnNumber);
+    const own = shape.columns[columnNumber - 1];
     const header = own ? headerWithUnit(own) : mistake.column || "whole row";
     return [shape.name.en, cell, header, mistake.what, mistake.code];
   });

@@ -5,10 +5,11 @@ import { OWN_SHEET_NAME } from "../../src/workbook/ownSheet";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { Farm } from "./farm";
 import { figuresSheet } from "./figuresSheet";
-import { FARM_NAME, inventedFarm } from "./inventedFarm";
+import { FARM_NAME, inventedFarm, serialDay } from "./inventedFarm";
 import { noticeSheet } from "./noticeSheet";
-import { OWN_COUNTS, plantMistakes, type PlantedMistake } from "./plantedMistakes";
+import { plantMistakes, type PlantedMistake } from "./mistakes/plantMistakes";
 import { randomSource } from "./randomSource";
+import { seasonOf } from "./season";
 import { settingNames, settingRows, settingsSheet } from "./settingsSheet";
 import { surveySheet } from "./surveySheet";
 
@@ -29,13 +30,15 @@ export function cleanSeason(): WriteOptions {
 /** The same season with mistakes, and the mistakes themselves. */
 export function seasonWithMistakes(): { workbook: WriteOptions; mistakes: PlantedMistake[] } {
   const farm = inventedFarm(randomSource(SEED));
-  const mistakes = plantMistakes(farm);
+  const sheets = seasonOf(farm, serialDay(2026, 6, 30));
+  const mistakes = plantMistakes(sheets);
+  const ownColumns = sheets.vines.columns.slice(SHEETS.vines.columns.length);
   const lines = [
     FARM_NAME,
     INVENTED,
     "Winter 2025-26, the same season as the clean one with the mistakes below planted on purpose.",
   ];
-  return { workbook: season(farm, lines, mistakes), mistakes };
+  return { workbook: season(farm, lines, mistakes, ownColumns), mistakes };
 }
 
 /** What the first sheet of an empty season says. */
@@ -91,6 +94,7 @@ function season(
   farm: Farm,
   lines: readonly string[],
   mistakes: readonly PlantedMistake[] = [],
+  ownColumns: readonly string[] = [],
 ): WriteOptions {
   const options = { farm: FARM_NAME };
   return {
@@ -98,11 +102,7 @@ function season(
       noticeSheet("About this season", lines, mistakes),
       surveySheet(SHEETS.blocks, farm.blocks, options),
       surveySheet(SHEETS.cordons, farm.cordons, options),
-      surveySheet(
-        SHEETS.vines,
-        farm.vines,
-        mistakes.length > 0 ? { ...options, ownColumns: OWN_COUNTS } : options,
-      ),
+      surveySheet(SHEETS.vines, farm.vines, { ...options, ownColumns }),
       surveySheet(SHEETS.budCuts, farm.budCuts, options),
       surveySheet(SHEETS.harvest, farm.harvest, options),
       settingsSheet(farm.settings, options),

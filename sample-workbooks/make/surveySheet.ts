@@ -145,10 +145,15 @@ export function surveySheet(
   };
 }
 
+const FAILING_FORMULAS: Readonly<Record<string, string>> = {
+  "#DIV/0!": "1/0",
+  "#N/A": "NA()",
+  "#VALUE!": '1+"a"',
+};
+
 /** A formula that fails, with the error it shows. */
 function errorCell(error: string, style: CellStyle): Partial<Cell> {
-  if (error !== "#DIV/0!") throw new Error(`No sample formula shows ${error}.`);
-  return { formula: "1/0", formulaResult: error, type: "error", style };
+  return { formula: FAILING_FORMULAS[error], formulaResult: error, type: "error", style };
 }
 
 const WIDEST_LINE = 40;

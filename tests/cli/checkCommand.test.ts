@@ -412,7 +412,7 @@ describe("the program itself", () => {
     });
     expect(await cordonbook("check", MISTAKES, "--today", "2026-03-31")).toMatchObject({
       code: 1,
-      stderr: expect.stringMatching(/^Bud cuts: 1 .*\n {2}To tell it: --heads .*\n$/),
+      stderr: expect.stringMatching(/^Cordons: 1 .*\n {2}To tell it: --heads .*\n$/),
     });
     expect(await cordonbook("check", "none.xlsx")).toMatchObject({ code: 2, stdout: "" });
   }, 60000);

@@ -227,7 +227,7 @@ describe("results are kept", () => {
     expect(exitCode).toBe(1);
     const copy = join(folder, "season-findings.xlsx");
     expect(told.split("\n")).toEqual([
-      expect.stringMatching(/^Bud cuts: 1 .*day or the month first/),
+      expect.stringMatching(/^Cordons: 1 .*day or the month first/),
       expect.stringContaining("--heads FILE.json"),
       `Saved as ${copy}`,
     ]);

@@ -1,8 +1,10 @@
-import { OWN_COUNTS, plantMistakes } from "../../sample-workbooks/make/plantedMistakes";
+import { plantMistakes } from "../../sample-workbooks/make/mistakes/plantMistakes";
+import { seasonOf } from "../../sample-workbooks/make/season";
 import { allFindings } from "../../src/survey/checks/checkSeason";
 import { readSeason } from "../../src/survey/reading/readSeason";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import { areasOfFarm, inventedSeason } from "./decide/cards/season";
+import { seasonAreas } from "./quality/seasonAreas";
 
 const TODAY = 46190;
 
@@ -20,9 +22,9 @@ describe("the invented farm", () => {
     expect(allFindings(season, { today: TODAY })).toEqual([]);
   });
 
-  const farm = inventedSeason();
-  const planted = plantMistakes(farm);
-  const found = allFindings(readSeason(areasOfFarm(farm, OWN_COUNTS)), { today: TODAY });
+  const sheets = seasonOf(inventedSeason(), TODAY);
+  const planted = plantMistakes(sheets);
+  const found = allFindings(readSeason(seasonAreas(sheets)), { today: TODAY });
 
   test.each(planted)("$code in $sheet, row $sheetRow: $what", ({ code, sheet, sheetRow, column }) => {
     const header = SHEETS[sheet].columns.find((own) => own.id === column)?.header.en ?? column;

@@ -8,7 +8,7 @@ const ROUNDING = 1e-9;
 /**
  * The table with every number judged once: by the limits of the sheets table, and by what contradicts it in its own
  * row. A judged cell keeps its number in `numbers`, so that a check can say what stands there; in `usable`, which
- * everything else reads, it is NaN.
+ * everything else reads, it is NaN. A table that was judged before comes out as it is.
  */
 export function judgedTable<A extends Pick<SurveyTable, "shape" | "rowCount" | "columns" | "column">>(
   table: A,
@@ -43,7 +43,7 @@ class JudgedColumn {
 
   constructor(private readonly column: SurveyColumn) {
     this.states = column.states;
-    this.usable = column.numbers;
+    this.usable = column.usable;
   }
 
   judgeLimits(): void {
@@ -63,7 +63,7 @@ class JudgedColumn {
 
   /** The limit itself for a value that only rounding parts from it. */
   private take(index: number, limit: number): void {
-    if (this.usable === this.column.numbers) this.usable = this.column.numbers.slice();
+    if (this.usable === this.column.usable) this.usable = this.column.usable.slice();
     this.usable[index] = limit;
   }
 
@@ -76,13 +76,13 @@ class JudgedColumn {
   fail(index: number, state: number): void {
     if (this.states[index] !== CELL.usable) return;
     if (this.states === this.column.states) this.states = this.column.states.slice();
-    if (this.usable === this.column.numbers) this.usable = this.column.numbers.slice();
+    if (this.usable === this.column.usable) this.usable = this.column.usable.slice();
     this.states[index] = state;
     this.usable[index] = NaN;
   }
 
   whole(): SurveyColumn {
-    return this.usable === this.column.numbers
+    return this.usable === this.column.usable
       ? this.column
       : { ...this.column, states: this.states, usable: this.usable };
   }
@@ -152,13 +152,16 @@ const gapBeyondEnd: Contradiction = {
   },
 };
 
-const aliveAboveCut = (id: string): Contradiction => ({
-  spoils: ["nodesCut", id],
+const ALIVE = ["primariesAlive", "secondariesAlive"] as const;
+
+const aliveAboveCut: Contradiction = {
+  spoils: ["nodesCut", ...ALIVE],
   prepare(columns) {
-    const [cut, alive] = [columns("nodesCut"), columns(id)];
-    return cut && alive && ((i) => alive.usable[i] > cut.usable[i]);
+    const cut = columns("nodesCut");
+    const buds = ALIVE.flatMap((id) => columns(id) ?? []);
+    return cut && ((i) => buds.some((alive) => alive.usable[i] > cut.usable[i]));
   },
-});
+};
 
 const countOnMissingVine = (id: string): Contradiction => ({
   spoils: [id],
@@ -177,7 +180,7 @@ const CONTRADICTIONS: Readonly<Partial<Record<SheetId, readonly Contradiction[]>
     gapAgainstCounts,
     gapBeyondEnd,
   ],
-  budCuts: [aliveAboveCut("primariesAlive"), aliveAboveCut("secondariesAlive")],
+  budCuts: [aliveAboveCut],
   vines: [countOnMissingVine("clusters"), countOnMissingVine("shoots")],
 };
 

@@ -3,9 +3,11 @@ import { FINDING_KINDS } from "../../../src/survey/checks/checks";
 import { allFindings } from "../../../src/survey/checks/checkSeason";
 import type { Finding, Severity } from "../../../src/survey/checks/finding";
 import { readSeason } from "../../../src/survey/reading/readSeason";
-import { plausibleSeason, type Season } from "./plausibleSeason";
+import { Field, type Mistake, type Planted } from "../../../sample-workbooks/make/mistakes/mistake";
+import { MISTAKES } from "../../../sample-workbooks/make/mistakes/mistakes";
+import type { Season } from "../../../sample-workbooks/make/season";
+import { plausibleSeason } from "./plausibleSeason";
 import { seasonAreas } from "./seasonAreas";
-import { Field, SEASON_MISTAKES, type Planted, type SeasonMistake } from "./seasonMistakes";
 
 /** How well one kind of finding does. */
 export interface KindQuality {
@@ -32,7 +34,7 @@ export interface Quality {
   readonly alarms: readonly { readonly seed: number; readonly finding: Finding }[];
 }
 
-const GROUPS: readonly SeasonMistake["group"][] = ["cell", "vine", "stretch", "sheet"];
+const GROUPS: readonly Mistake["group"][] = ["cell", "vine", "stretch", "sheet"];
 
 /**
  * Checks plausible seasons without mistakes and the same seasons with mistakes planted, and counts per kind of finding
@@ -87,8 +89,8 @@ export function measureQuality(seasons: number, seed: number): Quality {
 }
 
 /** Whole-sheet mistakes come one to a season; the others share one. */
-function batchesOf(group: SeasonMistake["group"]): SeasonMistake[][] {
-  const own = SEASON_MISTAKES.filter((mistake) => mistake.group === group);
+function batchesOf(group: Mistake["group"]): Mistake[][] {
+  const own = MISTAKES.filter((mistake) => mistake.group === group);
   return group === "sheet" ? own.map((mistake) => [mistake]) : [own];
 }
 

@@ -1,52 +1,13 @@
-import { longestRunEmpty } from "../../../sample-workbooks/make/inventedFarm";
+import type { FarmRow } from "../../../sample-workbooks/make/farm";
+import {
+  inventedFarm,
+  serialDay,
+  spursOn,
+  type BlockPlan,
+} from "../../../sample-workbooks/make/inventedFarm";
+import { rounded } from "../../../sample-workbooks/make/mistakes/mistake";
 import type { RandomSource } from "../../../sample-workbooks/make/randomSource";
-import type { CellValue } from "../../../src/survey/sheets/cell";
-import type { SheetId } from "../../../src/survey/sheets/column";
-import { serialOf } from "../../../src/survey/reading/serialDate";
-
-/** One row of a sheet: a cell by column id of src/survey/sheets/sheets.ts. */
-export type WinterRow = Record<string, CellValue>;
-
-/** One sheet of a season. */
-export interface SeasonSheet {
-  readonly name: string;
-  readonly shape: SheetId;
-  /** Column ids in the order of the sheet; a column may stand twice when somebody made that mistake. */
-  columns: string[];
-  rows: WinterRow[];
-  /** Rows below the table, such as a typed total. */
-  below: WinterRow[];
-}
-
-/** The count sheets of one winter on a farm that does not exist. */
-export interface Season {
-  readonly blocks: SeasonSheet;
-  readonly cordons: SeasonSheet;
-  readonly vines: SeasonSheet;
-  readonly budCuts: SeasonSheet;
-  readonly harvest: SeasonSheet;
-  /** Last winter's cordons and vines; some farms have kept them. */
-  readonly past: { readonly cordons: SeasonSheet; readonly vines: SeasonSheet } | undefined;
-  /** Serial of the day on which the sheets are checked. */
-  readonly today: number;
-}
-
-interface Block {
-  readonly name: string;
-  readonly rows: number;
-  readonly vinesPerRow: number;
-  readonly spacing: number;
-  readonly training: "high wire" | "upright shoots";
-  /** Inches between positions. */
-  readonly positionInches: number;
-  /** Chance that a position of a sound cordon carries a live spur. */
-  readonly filled: number;
-  readonly missing: number;
-  readonly diameter: number;
-  readonly prunings: number;
-  /** Pounds a vine bears in a usual year. */
-  readonly crop: number;
-}
+import { seasonOf, sheetOf, type Season } from "../../../sample-workbooks/make/season";
 
 interface Counter {
   readonly name: string;
@@ -55,59 +16,6 @@ interface Counter {
   /** How much more readily this person calls a spur "down"; nobody sees it quite alike. */
   readonly down: number;
 }
-
-const SHEET_COLUMNS = {
-  blocks: ["block", "cultivar", "planted", "rows", "vines", "rowSpacing", "vineSpacing", "training"],
-  cordons: [
-    "block",
-    "row",
-    "vine",
-    "side",
-    "cordon",
-    "trunk",
-    "length",
-    "positions",
-    "liveSpurs",
-    "longestGap",
-    "gapFrom",
-    "spursDown",
-    "spursLevel",
-    "spursUp",
-    "nodesPerSpur",
-    "diameter",
-    "condition",
-    "trunkCondition",
-    "fixedChoice",
-    "note",
-    "countedBy",
-    "countedOn",
-  ],
-  vines: [
-    "block",
-    "row",
-    "vine",
-    "status",
-    "liveTrunks",
-    "prunings",
-    "clusters",
-    "shoots",
-    "note",
-    "countedBy",
-    "countedOn",
-  ],
-  budCuts: [
-    "block",
-    "row",
-    "vine",
-    "cane",
-    "nodesCut",
-    "primariesAlive",
-    "secondariesAlive",
-    "countedBy",
-    "countedOn",
-  ],
-  harvest: ["block", "year", "picked", "vinesPicked"],
-} as const;
 
 const NAMES = ["North Bench", "Creek Side", "Schoolhouse", "Long Field", "Quarry", "Old Orchard"];
 const INITIALS = ["AB", "MK", "JT", "RS", "EL"];
@@ -118,294 +26,178 @@ const INITIALS = ["AB", "MK", "JT", "RS", "EL"];
  * who see things a little differently, blanks in cells that may be blank, columns that some farms do not use.
  */
 export function plausibleSeason(random: RandomSource): Season {
-  const chance = (share: number) => random.chance(share);
-  const normal = () => {
-    const u = random.number(1e-6, 1, 6);
-    return Math.sqrt(-2 * Math.log(u)) * Math.cos(2 * Math.PI * random.number(0, 1, 6));
-  };
-  const blocks = plausibleBlocks(random);
-  const counters = plausibleCounters(random);
-  const keepsPast = chance(0.5);
-  const unused = new Set<string>();
-  if (chance(0.15)) unused.add("diameter");
-  if (chance(0.15)) for (const id of ["spursDown", "spursLevel", "spursUp"]) unused.add(id);
-  if (chance(0.3)) unused.add("trunkCondition");
-  if (chance(0.3)) unused.add("nodesPerSpur");
-  const sheet = (name: string, shape: keyof typeof SHEET_COLUMNS): SeasonSheet => ({
-    name,
-    shape,
-    columns: SHEET_COLUMNS[shape].filter((id) => !unused.has(id)),
-    rows: [],
-    below: [],
-  });
-  const season: Season = {
-    blocks: sheet("Blocks", "blocks"),
-    cordons: sheet("Cordons", "cordons"),
-    vines: sheet("Vines", "vines"),
-    budCuts: sheet("Bud cuts", "budCuts"),
-    harvest: sheet("Harvest", "harvest"),
-    past: keepsPast
-      ? { cordons: sheet("Cordons 2025", "cordons"), vines: sheet("Vines 2025", "vines") }
-      : undefined,
-    today: serialOf(2026, 4, 15)!,
-  };
-
-  let day = workingDay(serialOf(2025, 12, 8)! + random.whole(0, 40));
-  let turn = 0;
-  for (const block of blocks) {
-    season.blocks.rows.push(blockRow(block, random));
-    for (let row = 1; row <= block.rows; row++) {
-      const frost = normal() * 0.07;
-      const lowEnd = chance(0.25) ? random.number(0, 0.2, 2) : 0;
-      let counter = counters[turn++ % counters.length];
-      if (turn % 2 === 0) day = workingDay(day + 1);
-      const sharedFrom = chance(0.08) ? random.whole(5, block.vinesPerRow) : Infinity;
-      const nextDayFrom = chance(0.12) ? random.whole(5, block.vinesPerRow) : Infinity;
-      const numbers = Array.from({ length: block.vinesPerRow }, (_, i) => i + 1);
-      if (row % 2 === 0) numbers.reverse();
-      const missing = new Set(numbers.filter(() => chance(block.missing)));
-      numbers.forEach((vine, place) => {
-        if (place === sharedFrom) counter = counters[turn++ % counters.length];
-        if (place === nextDayFrom) day = workingDay(day + 1);
-        const at = { block: block.name, row, vine };
-        const by = { countedBy: chance(0.01) ? null : counter.name, countedOn: day };
-        const filled = Math.min(
-          0.97,
-          Math.max(0.2, block.filled + frost - lowEnd * (vine / block.vinesPerRow)),
-        );
-        if (missing.has(vine)) {
-          season.vines.rows.push({ ...at, status: "missing", liveTrunks: 0, ...by });
-          season.past?.vines.rows.push({ ...at, status: chance(0.7) ? "missing" : "bearing" });
-          return;
-        }
-        const young = chance(0.02);
-        const room = missing.has(vine - 1) || missing.has(vine + 1);
-        const { cordons, trunks } = young
-          ? { cordons: youngVine(block, filled, counter, random, normal), trunks: 1 }
-          : bearingVine(block, filled, room, counter, random, normal);
-        for (const cordon of cordons) season.cordons.rows.push(Object.assign(cordon, at, by));
-        season.past?.cordons.rows.push(
-          ...cordons
-            .filter(() => chance(0.85))
-            .map((cordon) => ({ ...at, ...lastWinter(cordon, random), countedOn: day - 364 })),
-        );
-        const liveTrunks = trunks + (chance(0.06) ? 1 : 0);
-        const weighed = !young && chance(0.12);
-        const counted = !young && chance(0.06);
-        const shoots = Math.max(12, Math.round(32 + 6 * normal()));
-        season.vines.rows.push({
-          ...at,
-          status: young ? (chance(0.5) ? "young" : "replanted") : "bearing",
-          liveTrunks: chance(0.02) ? null : liveTrunks,
-          prunings: weighed ? rounded(block.prunings * Math.exp(0.42 * normal()), 2) : null,
-          shoots: counted ? shoots : null,
-          clusters: counted ? Math.round(shoots * Math.max(0.8, 1.8 + 0.25 * normal())) : null,
-          note: chance(0.02)
-            ? random.oneOf(["wire broken", "vole damage", "post leaning", "12 suckers"])
-            : null,
-          ...by,
-        });
-        season.past?.vines.rows.push({
-          ...at,
-          status: young ? random.oneOf(["missing", "replanted"]) : "bearing",
-        });
-      });
-    }
-    season.budCuts.rows.push(...budCuts(block, random, day));
-    season.harvest.rows.push(
-      ...[2024, 2025].map((year) => ({
-        block: block.name,
-        year,
-        picked: Math.round(block.rows * block.vinesPerRow * block.crop * random.number(0.6, 1.4, 2)),
-        vinesPicked: block.rows * block.vinesPerRow - random.whole(0, 10),
-      })),
-    );
-  }
-  return season;
+  const plans = plausiblePlans(random);
+  const season = seasonOf(inventedFarm(random, plans), serialDay(2026, 4, 15));
+  const counters = walkUnevenly(season, random);
+  for (const plan of plans) growUnevenly(season, plan, counters, random);
+  for (const row of season.vines.rows) writeUnevenly(row, random, { liveTrunks: 0.02, countedBy: 0.01 });
+  for (const row of season.cordons.rows)
+    writeUnevenly(row, random, { longestGap: 0.01, diameter: 0.03, condition: 0.02 });
+  leaveOutColumns(season, random);
+  return random.chance(0.5) ? { ...season, past: lastWinter(season, random) } : season;
 }
 
-function plausibleBlocks(random: RandomSource): Block[] {
-  const names = NAMES.slice(0, random.whole(2, 4));
-  return names.map((name) => ({
+function plausiblePlans(random: RandomSource): BlockPlan[] {
+  return NAMES.slice(0, random.whole(2, 4)).map((name) => ({
     name,
+    cultivar: random.oneOf(["Marquette", "Brianna", "Frontenac"]),
+    planted: random.whole(2005, 2019),
     rows: random.whole(5, 10),
     vinesPerRow: random.whole(16, 32),
-    spacing: random.oneOf([6, 6, 7, 8]),
+    rowSpacing: random.oneOf([8, 9, 10]),
+    vineSpacing: random.oneOf([6, 6, 7, 8]),
     training: random.chance(0.7) ? "high wire" : "upright shoots",
-    positionInches: random.number(3.8, 5.5, 1),
-    filled: random.number(0.7, 0.92, 2),
+    nodeRule: random.oneOf(["20+20", "30+10", "by length"]),
+    targetCrop: random.number(3, 5, 1),
+    clusterWeight: random.number(0.16, 0.26, 2),
+    clustersPerShoot: random.number(1.6, 2, 1),
+    budbreak: random.number(0.8, 0.92, 2),
+    deadPrimaries: random.number(0.05, 0.6, 2),
     missing: random.number(0.01, 0.07, 2),
-    diameter: random.number(0.7, 1.2, 2),
+    positionInches: random.number(3.8, 5.5, 1),
     prunings: random.number(1, 2.5, 1),
-    crop: random.number(8, 20, 1),
+    shoots: random.whole(28, 36),
+    harvests: [2024, 2025].map((year) => [year, random.number(2, 6, 1)] as const),
   }));
 }
 
-function plausibleCounters(random: RandomSource): Counter[] {
-  return INITIALS.slice(0, random.whole(2, 5)).map((name) => ({
+const workingDay = (day: number) => (day % 7 === 0 ? day + 2 : day % 7 === 1 ? day + 1 : day);
+
+/** Two rows a day, the one or other finished the next day or shared by two people; answers who counted. */
+function walkUnevenly({ cordons, vines }: Season, random: RandomSource): Counter[] {
+  const counters = INITIALS.slice(0, random.whole(2, 5)).map((name) => ({
     name,
     rounds: random.number(0, 0.12, 2),
     down: random.number(-0.04, 0.04, 2),
   }));
-}
-
-function blockRow(block: Block, random: RandomSource): WinterRow {
-  return {
-    block: block.name,
-    cultivar: random.oneOf(["Marquette", "Brianna", "Frontenac"]),
-    planted: random.whole(2005, 2019),
-    rows: block.rows,
-    vines: block.rows * block.vinesPerRow,
-    rowSpacing: random.oneOf([8, 9, 10]),
-    vineSpacing: block.spacing,
-    training: block.training,
-  };
-}
-
-function workingDay(day: number): number {
-  return day % 7 === 0 ? day + 2 : day % 7 === 1 ? day + 1 : day;
-}
-
-function rounded(value: number, decimals: number): number {
-  return Math.round(value * 10 ** decimals) / 10 ** decimals;
-}
-
-interface Trunk {
-  readonly condition: "sound" | "injured" | "diseased" | "dead";
-  readonly filled: number;
-}
-
-function bearingVine(
-  block: Block,
-  filled: number,
-  room: boolean,
-  counter: Counter,
-  random: RandomSource,
-  normal: () => number,
-): { cordons: WinterRow[]; trunks: number } {
-  const count = random.chance(0.08) ? 1 : random.chance(0.12) ? 3 : 2;
-  const trunks = Array.from({ length: count }, (_, index): Trunk => {
-    if (index > 0 && random.chance(0.05)) return { condition: "dead", filled: 0 };
-    if (random.chance(0.1)) return { condition: "injured", filled: filled * 0.75 };
-    if (random.chance(0.04)) return { condition: "diseased", filled: filled * 0.75 };
-    return { condition: "sound", filled };
-  });
-  const cordons: WinterRow[] = [];
-  for (const side of ["left", "right"])
-    trunks.forEach((trunk, index) => {
-      const first = !cordons.some((cordon) => cordon.side === side);
-      if (!random.chance(0.85) && !(index === trunks.length - 1 && first)) return;
-      cordons.push(candidate(block, side, index + 1, trunk, room, counter, random, normal));
-    });
-  return {
-    cordons: cordons.map((cordon, index) => ({ ...cordon, cordon: "ABCDEFGH"[index] })),
-    trunks: trunks.filter(({ condition }) => condition !== "dead").length,
-  };
-}
-
-function youngVine(
-  block: Block,
-  filled: number,
-  counter: Counter,
-  random: RandomSource,
-  normal: () => number,
-): WinterRow[] {
-  if (random.chance(0.3)) return [];
-  return ["left", "right"].map((side, index) => {
-    const cordon = candidate(block, side, 1, { condition: "sound", filled }, false, counter, random, normal);
-    const length = random.number(0.6, 2, 1);
-    return { ...cordon, ...spurs(block, length, filled, counter, random), length, cordon: "AB"[index] };
-  });
-}
-
-function candidate(
-  block: Block,
-  side: string,
-  trunkNumber: number,
-  trunk: Trunk,
-  room: boolean,
-  counter: Counter,
-  random: RandomSource,
-  normal: () => number,
-): WinterRow {
-  const half = block.spacing / 2;
-  let length = half - 0.15 + 0.22 * normal();
-  if (room && random.chance(0.3)) length *= random.number(1.4, 1.9, 2);
-  else if (random.chance(0.04)) length *= random.number(0.6, 0.9, 2);
-  else if (trunk.condition !== "sound" && random.chance(0.15)) length *= random.number(0.25, 0.8, 2);
-  length = rounded(Math.min(Math.max(0.4, length), half * (room ? 2.2 : 1.25)), 1);
-  if (random.chance(counter.rounds)) length = Math.max(0.5, Math.round(length * 2) / 2);
-  const condition = trunk.condition === "sound" && random.chance(0.05) ? "injured" : trunk.condition;
-  const own = spurs(block, length, trunk.filled, counter, random);
-  return {
-    side,
-    cordon: null,
-    trunk: trunkNumber,
-    length,
-    ...own,
-    longestGap: random.chance(0.01) ? null : own.longestGap,
-    nodesPerSpur: random.chance(0.08) ? 3 : random.chance(0.03) ? 1 : 2,
-    diameter: random.chance(0.03)
-      ? null
-      : rounded(Math.max(0.3, block.diameter * Math.exp(0.22 * normal())), 2),
-    condition: random.chance(0.02) ? null : condition,
-    trunkCondition: trunk.condition,
-    fixedChoice: null,
-    note: random.chance(0.02) ? random.oneOf(["tie", "crown gall?", "lay cane", "wound painted"]) : null,
-  };
-}
-
-/** Positions, live spurs and what follows from where they stand. */
-function spurs(block: Block, length: number, filled: number, counter: Counter, random: RandomSource) {
-  const positions = Math.max(
-    1,
-    Math.round((length * 12) / (block.positionInches + random.number(-0.5, 0.5, 2))),
-  );
-  const live = Array.from({ length: positions }, () => random.chance(filled));
-  const usual = block.training === "high wire" ? "spursDown" : "spursUp";
-  const seldom = block.training === "high wire" ? "spursUp" : "spursDown";
-  const directions = { spursDown: 0, spursLevel: 0, spursUp: 0 };
-  for (const alive of live)
-    if (alive) {
-      const usualShare = 0.6 + (usual === "spursDown" ? counter.down : -counter.down);
-      if (random.chance(usualShare)) directions[usual]++;
-      else if (random.chance(0.7)) directions.spursLevel++;
-      else directions[seldom]++;
+  const counted = new Map<string, FarmRow[]>();
+  for (const own of [...vines.rows, ...cordons.rows]) {
+    const row = `${own.block} ${own.row}`;
+    counted.set(row, [...(counted.get(row) ?? []), own]);
+  }
+  let day = workingDay(serialDay(2025, 12, 8) + random.whole(0, 40));
+  let turn = 0;
+  for (const rows of counted.values()) {
+    const last = Math.max(...rows.map(({ vine }) => Number(vine)));
+    const isEven = Number(rows[0].row) % 2 === 0;
+    const sharedFrom = random.chance(0.08) ? random.whole(5, last) : Infinity;
+    const nextDayFrom = random.chance(0.12) ? random.whole(5, last) : Infinity;
+    const [first, second] = [counters[turn++ % counters.length], counters[turn % counters.length]];
+    if (turn % 2 === 0) day = workingDay(day + 1);
+    for (const row of rows) {
+      const place = isEven ? last - Number(row.vine) : Number(row.vine) - 1;
+      row.countedBy = (place < sharedFrom ? first : second).name;
+      row.countedOn = place < nextDayFrom ? day : workingDay(day + 1);
     }
-  return { positions, liveSpurs: live.filter(Boolean).length, ...longestRunEmpty(live), ...directions };
+    if (sharedFrom < Infinity) turn++;
+    if (nextDayFrom < Infinity) day = workingDay(day + 1);
+  }
+  return counters;
 }
 
-/** The same cordon a winter ago: a spur or two more, the length a little less, a position miscounted now and then. */
-function lastWinter(cordon: WinterRow, random: RandomSource): WinterRow {
-  const positions = Math.max(1, Number(cordon.positions) + (random.chance(0.2) ? random.whole(-1, 1) : 0));
-  const length = random.chance(0.05)
-    ? Number(cordon.length) * random.number(0.5, 0.9, 2)
-    : Number(cordon.length);
-  const grown = Math.round(positions * (length / Number(cordon.length)));
+/** Frost on some rows and low ends, wood led into gaps or cut back, vines with short cordons or none yet. */
+function growUnevenly(
+  season: Season,
+  plan: BlockPlan,
+  counters: readonly Counter[],
+  random: RandomSource,
+): void {
+  const filled = random.number(0.7, 0.92, 2);
+  const half = plan.vineSpacing / 2;
+  const thickness = random.number(0.7, 1.2, 2);
+  const isHere = ({ block }: FarmRow) => block === plan.name;
+  const place = ({ row, vine }: FarmRow, step = 0) => `${row} ${Number(vine) + step}`;
+  const status = new Map(season.vines.rows.filter(isHere).map((row) => [place(row), row.status]));
+  const rows = Array.from({ length: plan.rows + 1 }, () => ({
+    frost: random.normal() * 0.07,
+    lowEnd: random.chance(0.25) ? random.number(0, 0.2, 2) : 0,
+  }));
+  for (const row of season.cordons.rows.filter(isHere)) {
+    const { frost, lowEnd } = rows[Number(row.row)];
+    const counter = counters.find(({ name }) => name === row.countedBy)!;
+    const isYoung = status.get(place(row)) !== "bearing";
+    const room = !isYoung && [1, -1].some((step) => status.get(place(row, step)) === "missing");
+    const isHurt = row.trunkCondition !== "sound";
+    let length = half - 0.15 + 0.22 * random.normal();
+    if (isYoung) length = random.number(0.6, 2, 1);
+    else if (room && random.chance(0.3)) length *= random.number(1.4, 1.9, 2);
+    else if (random.chance(0.04)) length *= random.number(0.6, 0.9, 2);
+    else if (isHurt && random.chance(0.15)) length *= random.number(0.25, 0.8, 2);
+    length = rounded(Math.min(Math.max(0.4, length), half * (room ? 2.2 : 1.25)), 1);
+    if (random.chance(counter.rounds)) length = Math.max(0.5, Math.round(length * 2) / 2);
+    const share = filled + frost - lowEnd * (Number(row.vine) / plan.vinesPerRow);
+    const chance = Math.min(0.97, Math.max(0.2, share)) * (isHurt ? 0.75 : 1);
+    const positionInches = plan.positionInches + random.number(-0.5, 0.5, 2);
+    Object.assign(row, {
+      length,
+      ...spursOn({ ...plan, positionInches }, length, row.condition === "dead" ? 0 : chance, random),
+      diameter: rounded(Math.max(0.3, thickness * Math.exp(0.22 * random.normal())), 2),
+      nodesPerSpur: random.chance(0.08) ? 3 : random.chance(0.03) ? 1 : 2,
+    });
+    seeUnevenly(row, counter, random);
+  }
+}
+
+/** A person who calls spurs "down" more readily than others sees some of the level ones so. */
+function seeUnevenly(row: FarmRow, { down }: Counter, random: RandomSource): void {
+  const [from, to] = down > 0 ? ["spursLevel", "spursDown"] : ["spursDown", "spursLevel"];
+  const seen = Array.from({ length: Number(row[from]) }, () => random.chance(Math.abs(down)));
+  const moved = seen.filter(Boolean).length;
+  row[from] = Number(row[from]) - moved;
+  row[to] = Number(row[to]) + moved;
+}
+
+/** Cells left blank where they may be, and a word beside the row now and then. */
+function writeUnevenly(row: FarmRow, random: RandomSource, blank: Readonly<Record<string, number>>): void {
+  for (const [id, share] of Object.entries(blank)) if (random.chance(share)) row[id] = null;
+  if (random.chance(0.02))
+    row.note = random.oneOf([
+      "wire broken",
+      "vole damage",
+      "post leaning",
+      "12 suckers",
+      "tie",
+      "crown gall?",
+    ]);
+}
+
+/** Columns that some farms do not use. */
+function leaveOutColumns({ cordons }: Season, random: RandomSource): void {
+  const unused = new Set<string>();
+  if (random.chance(0.15)) unused.add("diameter");
+  if (random.chance(0.15)) for (const id of ["spursDown", "spursLevel", "spursUp"]) unused.add(id);
+  if (random.chance(0.3)) unused.add("trunkCondition");
+  if (random.chance(0.3)) unused.add("nodesPerSpur");
+  cordons.columns = cordons.columns.filter((id) => !unused.has(id));
+}
+
+/** Most cordons a winter ago: a position miscounted now and then, the length a little less; most vines with their status. */
+function lastWinter({ cordons, vines }: Season, random: RandomSource): Season["past"] {
+  const before = cordons.rows.filter(() => random.chance(0.85)).map((row) => winterBefore(row, random));
+  const status = (row: FarmRow) => {
+    if (row.status === "missing") return random.chance(0.7) ? "missing" : "bearing";
+    return row.status === "bearing" ? "bearing" : random.oneOf(["missing", "replanted"]);
+  };
   return {
-    ...cordon,
-    length: rounded(Math.max(0.3, length), 1),
-    positions: Math.max(1, grown),
-    liveSpurs: Math.min(grown, Number(cordon.liveSpurs)),
-    condition: "sound",
+    cordons: { ...sheetOf("cordons", before, "Cordons 2025"), columns: cordons.columns },
+    vines: sheetOf(
+      "vines",
+      vines.rows.map((row) => ({ block: row.block, row: row.row, vine: row.vine, status: status(row) })),
+      "Vines 2025",
+    ),
   };
 }
 
-function budCuts(block: Block, random: RandomSource, day: number): WinterRow[] {
-  const dead = random.number(0.05, 0.6, 2);
-  return Array.from({ length: random.whole(8, 12) }, (_, index) => {
-    const nodes = random.whole(6, 10);
-    const alive = Array.from({ length: nodes }, () => !random.chance(dead)).filter(Boolean).length;
-    return {
-      block: block.name,
-      row: random.whole(1, block.rows),
-      vine: null,
-      cane: String(index + 1),
-      nodesCut: nodes,
-      primariesAlive: alive,
-      secondariesAlive: random.whole(alive, nodes),
-      countedBy: INITIALS[0],
-      countedOn: workingDay(day),
-    };
-  });
+function winterBefore(row: FarmRow, random: RandomSource): FarmRow {
+  const positions = Math.max(1, Number(row.positions) + (random.chance(0.2) ? random.whole(-1, 1) : 0));
+  const share = random.chance(0.05) ? random.number(0.5, 0.9, 2) : 1;
+  const grown = Math.max(1, Math.round(positions * share));
+  return {
+    ...row,
+    length: rounded(Math.max(0.3, Number(row.length) * share), 1),
+    positions: grown,
+    liveSpurs: Math.min(grown, Number(row.liveSpurs)),
+    condition: "sound",
+    countedOn: Number(row.countedOn) - 364,
+  };
 }

@@ -1,14 +1,16 @@
 import { headerWithUnit } from "../../../sample-workbooks/make/surveySheet";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import type { SheetId } from "../../../src/survey/sheets/column";
 import { SHEETS } from "../../../src/survey/sheets/sheets";
 import { areaOf } from "../area";
-import type { Season, SeasonSheet } from "./plausibleSeason";
+import type { Season, SeasonSheet } from "../../../sample-workbooks/make/season";
 
-/** All sheets of a season. */
-function sheetsOf(season: Season): SeasonSheet[] {
-  const { blocks, cordons, vines, budCuts, harvest, past } = season;
-  return [blocks, cordons, vines, budCuts, harvest, ...(past ? [past.cordons, past.vines] : [])];
+const ORDER = Object.keys(SHEETS) as SheetId[];
+
+/** All sheets of a season, last winter's at the end. */
+function sheetsOf({ past, ...sheets }: Season): SeasonSheet[] {
+  return [...ORDER.map((id) => sheets[id]), ...(past ? [past.cordons, past.vines] : [])];
 }
 
 /** The season as the sheets of a workbook, headers in English with US units. */
