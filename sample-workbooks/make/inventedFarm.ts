@@ -113,6 +113,8 @@ const LARKMOOR_BEND: readonly BlockPlan[] = [
   },
 ];
 
+/** Year in which every vine that was lost before was planted again. */
+const REPLANTED = 2024;
 const COUNTERS = ["AB", "MK", "JT", "RS"] as const;
 const SQUARE_FEET_PER_ACRE = 43560;
 const POUNDS_PER_TON = 2000;
@@ -170,7 +172,9 @@ export function inventedFarm(random: RandomSource, blocks: readonly BlockPlan[] 
         }
         const young = random.chance(0.012);
         const cordons = young ? youngVine(plan, random) : bearingVine(plan, random);
-        walked.push(cordons.map((cordon) => ({ ...at, ...cordon, ...by })));
+        walked.push(
+          cordons.map((cordon) => ({ ...at, ...cordon, ...by, trunkYear: trunkYear(plan, young, cordon) })),
+        );
         const liveTrunks = new Set(cordons.filter((c) => c.condition !== "dead").map((c) => c.trunk)).size;
         const size = random.normal();
         const shoots = Math.round(plan.shoots * unevenly(SIZE_IN_SHOOTS * size, SIZE_IN_SHOOTS));
@@ -185,7 +189,8 @@ export function inventedFarm(random: RandomSource, blocks: readonly BlockPlan[] 
             !young && counted.has(place)
               ? Math.round(plan.shoots * plan.clustersPerShoot * likeItsSize(size, random))
               : null,
-          note: young ? "replanted 2024" : liveTrunks === 1 ? "one live trunk" : null,
+          planted: young ? REPLANTED : null,
+          note: young ? `replanted ${REPLANTED}` : liveTrunks === 1 ? "one live trunk" : null,
           ...by,
         });
       }
@@ -195,6 +200,13 @@ export function inventedFarm(random: RandomSource, blocks: readonly BlockPlan[] 
     farm.harvest.push(...harvests(plan, places - missing, places, random));
   }
   return farm;
+}
+
+/** Years are known in the block that was planted last: the first trunk was laid up a year later, the others two after that. */
+function trunkYear(plan: BlockPlan, young: boolean, { trunk: number }: FarmRow): number | null {
+  if (young) return REPLANTED + 1;
+  if (plan !== LARKMOOR_BEND.at(-1)) return null;
+  return number === 1 ? plan.planted + 1 : plan.planted + 3;
 }
 
 /** A factor of mean 1 whose logarithm deviates so many times as far as that of a single vine's crop in the trial. */

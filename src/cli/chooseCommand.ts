@@ -1,4 +1,6 @@
 import { crewCards, type CrewCard } from "../survey/decide/cards/crewCards";
+import { trunksToRenew } from "../survey/decide/renewal/trunksToRenew";
+import { youngVineSentences } from "../survey/decide/renewal/youngVineSentence";
 import { reasonSentence } from "../survey/decide/choice/reasonSentence";
 import { accountLines } from "../survey/season/accountSentences";
 import { decideSeason, type DecidedVine } from "../survey/decide/decideSeason";
@@ -8,7 +10,7 @@ import { shootThinning } from "../survey/crop/vinesOfBlocks";
 import { isoDay } from "../survey/reading/serialDate";
 import type { Season } from "../survey/season/season";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
-import { say } from "../texts/language";
+import { say, type Language } from "../texts/language";
 import { saveNew } from "../workbook/file/saveFile";
 import { cardsHtml, type Paper } from "../workbook/results/cardsHtml";
 import { cardsSheet, vineCard } from "../workbook/results/cardsSheet";
@@ -85,7 +87,7 @@ export const CARDS_COMMAND: Command = {
       await writePage(String(options.html), crew, season, inputs, options, terminal);
       return exitOf(false, season, inputs);
     }
-    const work = workPlan(season, shootThinning(season));
+    const work = workPlan(season, shootThinning(season), undefined, trunksToRenew(season, vines).byAge);
     const sheet = cardsSheet(crew, {
       language,
       unitSystem: season.unitSystem,
@@ -94,10 +96,13 @@ export const CARDS_COMMAND: Command = {
     });
     if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
-    const cards = vines.map((vine) => ({
-      ...vineCard(vine, language, season.unitSystem),
-      plan: planOn(crew, vine),
-    }));
+    const cards = [
+      ...vines.map((vine) => ({
+        ...vineCard(vine, language, season.unitSystem),
+        plan: planOn(crew, vine),
+      })),
+      ...youngCards(crew, vines, language),
+    ];
     if (format === "csv") printCsv(sheet, season, inputs, terminal);
     else if (format === "json")
       terminal.print(
@@ -124,6 +129,24 @@ export const CARDS_COMMAND: Command = {
     return exitOf(false, season, inputs);
   },
 };
+
+/** Young vines on which no cordon was counted, so that nothing was to be decided. */
+function youngCards(crew: readonly CrewCard[], vines: readonly DecidedVine[], language: Language) {
+  const decided = new Set(vines.map(({ block, row, vine }) => `${row} ${vine} ${block}`));
+  return crew.flatMap(({ block, row, vines: lines }) =>
+    lines.flatMap(({ vine, young, keeps, canes, cuts }) =>
+      !young || decided.has(`${row} ${vine} ${block}`)
+        ? []
+        : [
+            {
+              ...{ block, row: placeName(row), vine: placeName(vine), stays: [], cuts: [] },
+              notes: youngVineSentences(young, language),
+              plan: { keeps, canes, cuts, young },
+            },
+          ],
+    ),
+  );
+}
 
 /** The plan of a vine as data: what stays, canes, cuts, and how the nodes fall over its spurs. */
 function planOn(cards: readonly CrewCard[], { block, row, vine, plan }: DecidedVine) {

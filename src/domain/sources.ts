@@ -244,6 +244,26 @@ export const SOURCES = {
     work: "Skinkis, Oregon State University Extension: How to renew a grapevine cordon (yield decline, dead areas, poor spur locations, too few spurs; no percentage given)",
     mark: "seen",
   },
+  uw2016: {
+    name: "UW-Madison 2016",
+    work: "University of Wisconsin-Madison Fruit Program, 13 May 2016: Establishing cold-hardy grapevines on a spur-pruned high cordon system (year 1: roots and trunk shoots, flowers and fruit removed; part of the text seen)",
+    mark: "seen",
+  },
+  amberg: {
+    name: "Amberg nursery",
+    work: "Amberg Grapevines (nursery), The first three years: 3 to 6 shoots kept in year 1, fruit removed after bloom, two shoots to the top wire",
+    mark: "seen",
+  },
+  vanDerLinden2010: {
+    name: "UMN 2010",
+    work: "van der Linden, University of Minnesota Extension 2010, Pruning grape vines in Minnesota: in year 2 the two best shoots become the cordons, in year 3 shoots grow from the cordon",
+    mark: "seen",
+  },
+  missouriTrunks: {
+    name: "Missouri State trunks",
+    work: "Missouri State University, Trunk cold injury: trunks of different age, the oldest goes when its renewal is 2 to 3 years old",
+    mark: "seen",
+  },
   winegrowersUk: {
     name: "Winegrowers UK",
     work: "winegrowers.info, Training, year 3 onwards: at most about 10 bunches on a vine in its first crop year",

@@ -16,6 +16,7 @@ import { CROPLOAD } from "./definitions/cropLoad";
 import { NODEBUDGET } from "./definitions/nodeBudget";
 import { NODESBYLENGTH } from "./definitions/nodesByLength";
 import { TRUNKSTORENEW } from "./definitions/trunksToRenew";
+import { YOUNGVINE } from "./definitions/youngVine";
 import { CROPOUTLOOK } from "./definitions/outlook";
 import { PRUNINGHOURS } from "./definitions/pruningHours";
 import { SHOOTS } from "./definitions/shoots";
@@ -64,6 +65,7 @@ export const FUNCTIONS: readonly CordonFunction[] = [
   CORDONSCORE,
   CHOOSECORDONS,
   TRUNKSTORENEW,
+  YOUNGVINE,
   GAPSBYROW,
   VINESTOCOUNT,
   BLOCKMEAN,

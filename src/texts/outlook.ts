@@ -23,6 +23,9 @@ export const CROP_LOAD_VERDICTS = TEXTS.outlook.cropLoadVerdicts;
 export const CROP_LOAD_PAIRS = TEXTS.outlook.cropLoadPairs;
 
 /** Both crops where secondaries can be read two ways: {other} {clusters}. */
+/** The most that a block in one of its first three years may carry. */
+export const YOUNG_BLOCK: Readonly<Record<"bare" | "carries", Text>> = TEXTS.outlook.youngBlock;
+
 export const OTHER_SECONDARIES: Text = TEXTS.outlook.otherSecondaries;
 
 /** What nodes counted after a spring frost leave of a crop: {nodes} {primaries} {secondaries} {worth} {share}. */

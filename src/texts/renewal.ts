@@ -13,5 +13,8 @@ export const RENEWAL_TRIGGERS: Readonly<Record<string, Text>> = TEXTS.renewal.re
 /** Counts that would tell how a cordon is renewed. */
 export const RENEWAL_COUNTS: Readonly<Record<string, Text>> = TEXTS.renewal.renewalCounts;
 
+/** What is left on a vine that is still being built up. */
+export const YOUNG_VINE = TEXTS.renewal.youngVine;
+
 /** The cane to look for. */
 export const CANE_WANTED: Text = TEXTS.renewal.caneWanted;

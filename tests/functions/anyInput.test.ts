@@ -47,8 +47,15 @@ const table: fc.Arbitrary<CellValue[][]> = fc
 function argument({ kind, choices, least, most }: Parameter): fc.Arbitrary<RawArgument> {
   const anything = fc.oneof<fc.Arbitrary<RawArgument>[]>(cell, column, block, table);
   const fitting: Readonly<Record<Parameter["kind"], fc.Arbitrary<RawArgument>>> = {
-    number: fc.double({ min: Math.max(least, 0), max: Math.min(most, 100), noNaN: true }),
-    whole: fc.integer({ min: Math.ceil(Math.max(least, 0)), max: Math.floor(Math.min(most, 200)) + 1 }),
+    number: fc.double({
+      min: Math.max(least, 0),
+      max: Math.min(most, Math.max(100, least + 100)),
+      noNaN: true,
+    }),
+    whole: fc.integer({
+      min: Math.ceil(Math.max(least, 0)),
+      max: Math.floor(Math.min(most, Math.max(200, least + 200))) + 1,
+    }),
     share: fc.double({ min: 0, max: 1, noNaN: true }),
     text: fc.constantFrom("30+10", "20+20", "0+0", "1+"),
     choice: fc.constantFrom(...(choices.length > 0 ? choices : [""])),

@@ -15,14 +15,15 @@ const texts: [string, Text][] = Object.entries({
   ...renewal,
 })
   .filter(([table]) => table !== "RIBBON_COLOURS")
-  .flatMap(([table, content]) =>
-    "en" in content
-      ? [[table, content as Text] as [string, Text]]
-      : Object.entries(content as Readonly<Record<string, Text>>).map(([code, text]): [string, Text] => [
-          `${table} ${code}`,
-          text,
-        ]),
+  .flatMap(([table, content]) => textsOf(table, content));
+
+/** Every text of a table, also of one within it. */
+function textsOf(name: string, content: object): [string, Text][] {
+  if ("en" in content) return [[name, content as Text]];
+  return Object.entries(content as Readonly<Record<string, object>>).flatMap(([code, within]) =>
+    textsOf(`${name} ${code}`, within),
   );
+}
 
 describe("texts of the cordon choice, renewal, cards and pictures", () => {
   test.each(texts)("%s has the same placeholders in every language", (_name, text) => {

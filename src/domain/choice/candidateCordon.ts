@@ -1,4 +1,5 @@
 import type { Metres } from "../units";
+import type { YearOfGrowth } from "../plan/youngVine";
 import type { Training } from "./trainingSystems";
 
 /** What a crew writes down about live wood. */
@@ -48,10 +49,22 @@ export interface VineToDecide {
   /** Length of wire that a cordon on one side has to fill. */
   readonly sideLength?: Metres;
   readonly status?: "bearing" | "young" | "missing" | "replanted";
+  /** Year of growth that follows this winter, for a vine that is still being built up and whose year planted is known. */
+  readonly yearOfGrowth?: YearOfGrowth;
   /** Trunks with live wood, also those that carry no candidate. */
   readonly liveTrunks?: number;
   /** Cells of its rows that are missing or cannot be true, as a person finds them; with one of them nothing is decided. */
   readonly recount?: readonly string[];
+}
+
+/**
+ * True for a vine that is still being built up: by its year of growth or, where that is not known, by its status.
+ *
+ * @example
+ * isYoung({ status: "replanted" }) // true
+ */
+export function isYoung({ status, yearOfGrowth }: Pick<VineToDecide, "status" | "yearOfGrowth">): boolean {
+  return yearOfGrowth !== undefined || status === "young" || status === "replanted";
 }
 
 /** The side across the vine, where there is one. */

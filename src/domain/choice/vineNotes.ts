@@ -1,4 +1,4 @@
-import type { VineToDecide } from "./candidateCordon";
+import { isYoung, type VineToDecide } from "./candidateCordon";
 import { SCORE_PARTS, type ScorePart } from "./choiceRules";
 import type { Trunk } from "./trunksOf";
 import type { CordonDecision, SideDecision, VineNote } from "./vineDecision";
@@ -22,7 +22,7 @@ export function vineNotes(
   const everyTrunkKnown = vine.candidates.every(({ trunk }) => trunk !== undefined);
   const liveTrunks = vine.liveTrunks ?? (everyTrunkKnown ? live.length : undefined);
 
-  if (vine.status === "young" || vine.status === "replanted") note("vineYoung");
+  if (isYoung(vine) && vine.yearOfGrowth === undefined) note("vineYoung");
   if (liveTrunks === 0) note("noLiveTrunk");
   else if (liveTrunks === 1) note("oneTrunk", { trunk: live[0]?.number ?? "" });
   else if (onOneTrunk(vine, sides)) note("bothOnOneTrunk", { trunk: onOneTrunk(vine, sides) ?? "" });

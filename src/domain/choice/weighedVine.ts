@@ -1,4 +1,4 @@
-import type { CandidateCordon, VineToDecide } from "./candidateCordon";
+import { isYoung, type CandidateCordon, type VineToDecide } from "./candidateCordon";
 import type { ChoiceRules, ScorePart } from "./choiceRules";
 import { cordonParts } from "./cordonParts";
 import { partsInUse, scoreOver } from "./cordonScore";
@@ -10,7 +10,7 @@ import type { ReasonCode } from "./vineDecision";
 export interface WeighedVine {
   readonly vine: VineToDecide;
   readonly rules: ChoiceRules;
-  /** A young or replanted vine, whose cordons are still being built. */
+  /** Its cordons are still being built. */
   readonly young: boolean;
   readonly trunks: readonly Trunk[];
   /** One a candidate, in the order of the vine. */
@@ -37,7 +37,7 @@ export interface WeighedCandidate extends WeighedCordon {
  * ).cordons[0].ruledOut // "dead"
  */
 export function weighedVine(vine: VineToDecide, rules: ChoiceRules): WeighedVine {
-  const young = vine.status === "young" || vine.status === "replanted";
+  const young = isYoung(vine);
   const { candidates } = vine;
   const trunks = trunksOf(vine);
   const parts = candidates.map((candidate) =>

@@ -1,8 +1,14 @@
-import type { CandidateCordon, VineToDecide } from "../choice/candidateCordon";
+import { isYoung, type CandidateCordon, type VineToDecide } from "../choice/candidateCordon";
 import { trunksOf, type Trunk } from "../choice/trunksOf";
 import { graver } from "../choice/trunkWorth";
 import type { CaneOrigin, VineDecision } from "../choice/vineDecision";
-import { cordonRenewal, type CordonRenewal, type RenewalTriggers } from "../renewal/cordonRenewal";
+import {
+  cordonExtension,
+  cordonRenewal,
+  type CordonRenewal,
+  type RenewalTriggers,
+} from "../renewal/cordonRenewal";
+import { youngVine, type YoungVine } from "./youngVine";
 import { dueTrunks, type DueTrunk } from "../renewal/dueTrunks";
 
 /** A cordon that stays, or that would stay if the person who looks agrees. */
@@ -63,6 +69,8 @@ export interface VinePlan {
   readonly cuts: readonly PlannedCut[];
   /** Trunks due by their age, oldest first: for each without a renewal a shoot or sucker is kept. Left out where there is none. */
   readonly dueTrunks?: readonly DueTrunk[];
+  /** What publications say of a vine that is still being built up; left out for an older one. */
+  readonly young?: YoungVine;
 }
 
 const ORDER: Readonly<Record<CutBackTo, number>> = { head: 0, trunk: 0, spur: 1, cane: 2 };
@@ -75,6 +83,8 @@ const ORDER: Readonly<Record<CutBackTo, number>> = { head: 0, trunk: 0, spur: 1,
  * that goes beside it, or else across it on the same trunk, is cut only as far as its first good cane. A trunk that is
  * neither dead nor diseased and loses all its cordons keeps a renewal spur at the head (Skinkis, Oregon State, How to
  * renew a grapevine cordon). A dead trunk comes out with the last of its cordons, unless a person has fixed one to stay.
+ *
+ * On a vine that is still being built up no cordon is renewed: it grows on as far as the wire of its side goes.
  *
  * For a trunk that is due by its age a shoot low on it or a sucker is kept, which takes its place.
  *
@@ -139,6 +149,9 @@ export function vinePlan(
     canes,
     cuts: cutsOf(wood, searched, spurred),
     ...(due.length > 0 ? { dueTrunks: due } : {}),
+    ...(vine.yearOfGrowth
+      ? { young: youngVine(vine.yearOfGrowth, vine.training, triggers.youngClusters) }
+      : {}),
   };
 }
 
@@ -175,10 +188,11 @@ function woodOf(
 function keepOf(
   { candidate, verdict, kept }: Wood,
   wood: readonly Wood[],
-  { training, sideLength }: VineToDecide,
+  vine: VineToDecide,
   triggers: RenewalTriggers,
 ): PlannedKeep[] {
   if (!kept) return [];
+  const { training, sideLength } = vine;
   const { side, cordon, trunk } = candidate;
   const ask = verdict === "ask";
   const against = wood
@@ -193,7 +207,9 @@ function keepOf(
       ...(trunk === undefined ? {} : { trunk }),
       ask,
       against: ask ? against : [],
-      renewal: cordonRenewal(candidate, training, triggers, sideLength),
+      renewal: isYoung(vine)
+        ? { ...cordonExtension(candidate, triggers, sideLength), triggers: [], wanted: [] }
+        : cordonRenewal(candidate, training, triggers, sideLength),
     },
   ];
 }

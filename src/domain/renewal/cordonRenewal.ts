@@ -3,6 +3,7 @@ import { liveSpursOf } from "../choice/liveSpurs";
 import { canBeLaidOver } from "../choice/worthWithDeadStretch";
 import { placesOn } from "../choice/placesOn";
 import { SPURS_POINTING, trainingSystem, type Training } from "../choice/trainingSystems";
+import type { YoungClusters } from "../plan/youngVine";
 import type { Metres } from "../units";
 
 /** From which figures on a cordon is to be renewed; all are a farm's own, no source gives one. */
@@ -17,6 +18,8 @@ export interface RenewalTriggers {
   readonly trunkAge?: number;
   /** Trunks that a vine should have; left out, two. */
   readonly trunksWanted?: number;
+  /** Most clusters that the farm leaves on a young vine. */
+  readonly youngClusters?: YoungClusters;
 }
 
 /** What asks for a new cordon, in the words of Skinkis (Oregon State): dead areas, poor spur locations, too few spurs. */
@@ -75,8 +78,7 @@ export function cordonRenewal(
   if (gapShare !== undefined && gapShare >= triggers.emptyShare) found.push("deadArea");
   const badly = badlyPlacedShare(cordon, live, training);
   if (badly !== undefined && badly >= triggers.badlyPlacedShare) found.push("poorSpurs");
-  const bare = sideLength === undefined || cordon.length === undefined ? 0 : sideLength - cordon.length;
-  const isShort = bare >= 2 * triggers.spurSpacing - 1e-9;
+  const extension = cordonExtension(cordon, triggers, sideLength);
   const gapAlone = (from: number | undefined) =>
     found.includes("deadArea") &&
     !found.includes("poorSpurs") &&
@@ -84,16 +86,31 @@ export function cordonRenewal(
   const way: Pick<CordonRenewal, "action" | "gap" | "wanted"> =
     found.length > 0
       ? wayToRenew(cordon, gapAlone)
-      : { action: isShort ? "extend" : "keep", wanted: [], ...gapToBridge(cordon, places) };
+      : { ...extension, wanted: [], ...gapToBridge(cordon, places) };
   const { spurHeight } = cordon;
   const isHigh = spurHeight !== undefined && spurHeight >= triggers.spurHeight - 1e-9;
   return {
     ...way,
     triggers: found,
     ...(emptyShare === undefined ? {} : { emptyShare }),
-    ...(isShort ? { toExtend: bare as Metres } : {}),
+    ...(extension.toExtend === undefined ? {} : { toExtend: extension.toExtend }),
     ...(isHigh && !way.action.startsWith("replace") ? { spurHeight } : {}),
   };
+}
+
+/**
+ * How far a cordon grows on: over the wire beyond its end, where two spurs or more would fit on that.
+ *
+ * @example
+ * cordonExtension({ length: 0.5 }, { spurSpacing: 0.1 }, 1) // {"action": "extend", "toExtend": 0.5}
+ */
+export function cordonExtension(
+  { length }: Pick<CandidateCordon, "length">,
+  { spurSpacing }: Pick<RenewalTriggers, "spurSpacing">,
+  sideLength: Metres | undefined,
+): { readonly action: "extend" | "keep"; readonly toExtend?: Metres } {
+  const bare = sideLength === undefined || length === undefined ? 0 : sideLength - length;
+  return bare >= 2 * spurSpacing - 1e-9 ? { action: "extend", toExtend: bare as Metres } : { action: "keep" };
 }
 
 /** One piece of work on a cordon that stays. */

@@ -10,6 +10,7 @@ import { disagreement, type Disagreement } from "../../domain/outlook/ownHarvest
 import { nextSteps, sampledUnits, type NextStep } from "../../domain/outlook/nextSteps";
 import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
 import type { Range } from "../../domain/outlook/productRange";
+import { yearOfGrowth } from "../../domain/plan/youngVine";
 import type { BlockOutlookInputs } from "./outlookInputs";
 import { cropLoadLimit } from "../settings/outlook";
 import type { SettingValues } from "../settings/settings";
@@ -20,8 +21,8 @@ export interface YoungLimit {
   readonly leaf: number;
   /** Most clusters on a vine by the Settings sheet. */
   readonly clusters: number;
-  /** Likely clusters on a vine as it stands. */
-  readonly likely: number;
+  /** Likely clusters on a vine as it stands; undefined where none are to be expected or counted. */
+  readonly likely: number | undefined;
 }
 
 /**
@@ -178,10 +179,9 @@ function youngLimit(
   latest: CropOutlook | undefined,
   settings: SettingValues,
 ): YoungLimit | undefined {
-  if (yearPlanted === undefined || !latest) return undefined;
-  const leaf = year - yearPlanted + 1;
-  if (leaf < 1 || leaf > 3) return undefined;
+  const leaf = yearPlanted === undefined ? undefined : yearOfGrowth(yearPlanted, year);
+  if (leaf === undefined || leaf === 4) return undefined;
   const clusters =
     leaf === 1 ? 0 : leaf === 2 ? settings.clustersAVineInYear2 : settings.clustersAVineInYear3;
-  return { leaf, clusters, likely: latest.clusters.likely };
+  return { leaf, clusters, likely: latest?.clusters.likely };
 }

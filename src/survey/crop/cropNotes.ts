@@ -5,16 +5,17 @@ import {
   CROP_LOAD_VERDICTS,
   FROST_COUNTED,
   OTHER_SECONDARIES,
+  YOUNG_BLOCK,
 } from "../../texts/outlook";
 import { overHalfSentence, straddleSentence } from "../decide/plan/injurySentences";
 import { SHOOT_THINNING } from "../../texts/blockFigures";
 import { blockFigureSentence } from "./blockFigureSentence";
-import type { BlockOutlook, CropLoadOfPair } from "./blockOutlook";
+import type { BlockOutlook, CropLoadOfPair, YoungLimit } from "./blockOutlook";
 import { threeDigits } from "./cropWords";
 import type { BlockOutlookInputs } from "./outlookInputs";
 
 /**
- * What must be known beside a block's winter crop: that canes and trunks come first where more than half of the primaries
+ * What must be known beside a block's winter crop: the most that a young block may carry, that canes and trunks come first where more than half of the primaries
  * are dead, both budgets where the injury straddles an edge of its rule, both crops where secondaries can be read two ways.
  */
 export function winterNotes(outlook: BlockOutlook, language: Language): string[] {
@@ -22,6 +23,7 @@ export function winterNotes(outlook: BlockOutlook, language: Language): string[]
   const winter = outlook.stages.find(({ stage }) => stage === "winter");
   const digits = (value: number) => threeDigits(value, language);
   return [
+    outlook.young && youngSentence(outlook.young, language),
     frost &&
       say(FROST_COUNTED, language, {
         nodes: frost.nodes,
@@ -80,4 +82,11 @@ export function cropLoadSentence(pair: CropLoadOfPair, language: Language): stri
     say(CROP_LOAD_VERDICTS[pair.verdict], language, facts),
     ...(pair.sure ? [] : [say(CROP_LOAD_UNSURE, language)]),
   ].join(" ");
+}
+
+/** Most clusters on a vine of a young block, by Settings, and what it carries where that can be told. */
+function youngSentence({ leaf, clusters, likely }: YoungLimit, language: Language): string {
+  return likely === undefined
+    ? say(YOUNG_BLOCK.bare, language, { leaf, clusters })
+    : say(YOUNG_BLOCK.carries, language, { leaf, clusters, likely: threeDigits(likely, language) });
 }

@@ -40,6 +40,7 @@ import { isSameFigure } from "../settings/setting";
 import type { SettingValues } from "../settings/settings";
 import { FROST_COUNTS } from "../sheets/sheets";
 import { winterOfSeason } from "../season/winterOfSeason";
+import { bearsNothingYet } from "../season/youngVines";
 import { NO_WORD } from "../sheets/words";
 import { choiceId, NO_PLACE, placeKey, placeOf } from "../season/vinePlaces";
 
@@ -321,7 +322,8 @@ function inputsOfBlock(
       ),
       multiplier: fromYears("lagMultiplier", settings.lagPhaseMultiplier, multiplierSpread(settings)),
     });
-  if (!left && !shoots && !clusters) lack(nodes.left ? "decidedVines" : "countedVines", "needed");
+  if (!left && !shoots && !clusters && !vines.tooYoung)
+    lack(nodes.left ? "decidedVines" : "countedVines", "needed");
 
   const rowSpacing = figure("rowSpacing");
   const vineSpacing = figure("vineSpacing");
@@ -416,6 +418,7 @@ function nodesLeft(
 ): Map<number, Map<number, VineNodes[]>> {
   const vines = new Map<number, { nodes: number; spurs: number; decided: boolean }>();
   const figuresOf = blockFigures(season);
+  const isTooYoung = bearsNothingYet(season);
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
     const spurs = table.column("liveSpurs")?.usable;
@@ -440,7 +443,7 @@ function nodesLeft(
     const rows = blocks.get(block) ?? new Map<number, VineNodes[]>();
     blocks.set(block, rows);
     const status = places.statusOf(key);
-    if (!vine.decided || (status !== undefined && status !== "bearing")) continue;
+    if (!vine.decided || (status !== undefined && status !== "bearing") || isTooYoung(key)) continue;
     rows.set(row, [...(rows.get(row) ?? []), planned.get(key) ?? vine]);
   }
   return blocks;

@@ -3,11 +3,14 @@ import { fewVines, SMALLEST_PILOT, vinesAtRandom, vinesByRow } from "../../domai
 import { shootsToThin, type ShootsToThin } from "../../domain/shootsToThin";
 import { metres } from "../../domain/units";
 import type { Season } from "../season/season";
+import { bearsNothingYet } from "../season/youngVines";
 
 /** The vines of a block and what was counted on them. */
 export interface VinesOfBlock {
   /** Rows of the Vines sheets. */
   readonly listed: number;
+  /** True where every vine listed is too young to bear. */
+  readonly tooYoung: boolean;
   readonly planted: number;
   /** True where the Vines sheets list all but a few of the vines planted. */
   readonly complete: boolean;
@@ -41,7 +44,7 @@ const COMPLETE_REGISTER = 0.98;
 
 /** The vines of each block, by the number of its name, those of the Blocks sheet first. */
 export function vinesOfBlocks(season: Season): Map<number, VinesOfBlock> {
-  const tallies = tallyVines(season, season.settings.vinesWereDrawn === "by row");
+  const tallies = tallyVines(season);
   const codes = new Set([...season.places.blockRows().keys(), ...tallies.keys()]);
   return new Map([...codes].map((code) => [code, vinesOfBlock(season, code, tallies.get(code))]));
 }
@@ -103,6 +106,7 @@ function vinesOfBlock(season: Season, code: number, tally: VineTally | undefined
   };
   return {
     listed,
+    tooYoung: listed > 0 && tally?.tooYoung === listed,
     planted,
     complete,
     bearing,
@@ -130,6 +134,7 @@ interface RowTally extends Counts {
 
 interface VineTally extends Counts {
   listed: number;
+  tooYoung: number;
   bearing: number;
   /** Rows of the block, where they are strata. */
   readonly rows: Map<number, RowTally>;
@@ -137,7 +142,9 @@ interface VineTally extends Counts {
   weighed: number;
 }
 
-function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
+function tallyVines(season: Season): Map<number, VineTally> {
+  const byRow = season.settings.vinesWereDrawn === "by row";
+  const isTooYoung = bearsNothingYet(season);
   const tallies = new Map<number, VineTally>();
   for (const table of season.tables("vines")) {
     const blocks = table.column("block")?.codes;
@@ -148,6 +155,7 @@ function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
     const shoots = table.column("shoots")?.usable;
     const clusters = table.column("clusters")?.usable;
     const prunings = table.column("prunings")?.usable;
+    const keys = season.places.keysOf(table);
     let tally: VineTally | undefined;
     for (let index = 0; index < blocks.length; index++) {
       const block = blocks[index];
@@ -155,6 +163,10 @@ function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
       if (!tally || block !== blocks[index - 1]) tally = tallyOf(tallies, block);
       tally.listed++;
       if (status && status.codes[index] !== bearingCode) continue;
+      if (isTooYoung(keys[index])) {
+        tally.tooYoung++;
+        continue;
+      }
       tally.bearing++;
       const row = rows && rowOf(tally, rows[index]);
       if (row) row.bearing++;
@@ -178,7 +190,8 @@ function tallyVines(season: Season, byRow: boolean): Map<number, VineTally> {
 function tallyOf(tallies: Map<number, VineTally>, block: number): VineTally {
   const known = tallies.get(block);
   if (known) return known;
-  const tally = { listed: 0, bearing: 0, shoots: [], clusters: [], rows: new Map(), prunings: 0, weighed: 0 };
+  const counts = { shoots: [], clusters: [], rows: new Map() };
+  const tally = { listed: 0, tooYoung: 0, bearing: 0, prunings: 0, weighed: 0, ...counts };
   tallies.set(block, tally);
   return tally;
 }

@@ -10,6 +10,7 @@ import { cellName } from "../sheets/cellName";
 import type { Season, SurveyColumn, SurveyTable } from "../season/season";
 import type { RowFault } from "../season/usedRows";
 import { winterOfSeason } from "../season/winterOfSeason";
+import { youngVines } from "../season/youngVines";
 import { sideOfVine } from "../season/sideOfVine";
 import type { VinePlaces } from "../season/vinePlaces";
 import { choiceId, NO_PLACE, placeOf } from "../season/vinePlaces";
@@ -28,7 +29,7 @@ export interface SurveyVine {
 
 /**
  * Every vine that has candidate cordons, in the order in which a crew walks: blocks as they first appear, rows and vines
- * by number. Training and vine spacing come from the Blocks sheet, status and live trunks from the Vines sheet. A cell that
+ * by number. Training and vine spacing come from the Blocks sheet, status, live trunks and the year planted of a young vine from the Vines sheet. A cell that
  * is blank or cannot be used is left out; a vine with a row that cannot be used is to be recounted.
  *
  * @param survey sheets as read; rows that name no block, row and vine are passed over
@@ -36,6 +37,7 @@ export interface SurveyVine {
 export function vinesToDecide(season: Season): SurveyVine[] {
   const places = season.places;
   const winter = winterOfSeason(season);
+  const yearOf = youngVines(season);
   const byVine = new Map<number, { table: SurveyTable; index: number }[]>();
   for (const table of season.tables("cordons")) {
     const keys = places.keysOf(table);
@@ -69,7 +71,7 @@ export function vinesToDecide(season: Season): SurveyVine[] {
         vine: place.vine,
         toDecide: {
           candidates: rows.map(({ table, index }) => readerOf(table)(index)),
-          ...aroundVine(places, key, season.settings),
+          ...aroundVine(places, key, season.settings, yearOf(key)),
           ...(recount.length === 0 ? {} : { recount: recount.map(cellOfFault) }),
         },
         rows,
@@ -88,6 +90,7 @@ function aroundVine(
   places: VinePlaces,
   key: number,
   settings: SettingValues,
+  yearOfGrowth: VineToDecide["yearOfGrowth"],
 ): Omit<VineToDecide, "candidates"> {
   const { block } = placeOf(key);
   const { training, wire } = sideOfVine(places, block, settings);
@@ -98,6 +101,7 @@ function aroundVine(
     ...(training ? { training } : {}),
     ...(wire === undefined ? {} : { sideLength: wire }),
     ...(status ? { status } : {}),
+    ...(yearOfGrowth ? { yearOfGrowth } : {}),
     ...(liveTrunks === undefined ? {} : { liveTrunks }),
   };
 }

@@ -470,6 +470,28 @@ const vines: SheetShape = {
     note,
     countedBy,
     countedOn,
+    {
+      id: "planted",
+      kind: "year",
+      ...WORDS.vines.planted,
+      also: [
+        "planted",
+        "planted in",
+        "planting year",
+        "plant year",
+        "replant year",
+        "year replanted",
+        "replanted in",
+        "plantada en",
+        "año de replante",
+        "planté en",
+        "année de replantation",
+      ],
+      required: false,
+      least: 1850,
+      most: 2100,
+      width: 13,
+    },
   ],
 };
 

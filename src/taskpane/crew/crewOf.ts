@@ -9,10 +9,9 @@ import type { Pane } from "../pane";
 /** Cards, order of work and trunks to renew of a decided season, worked out once for what the workbook holds. */
 export function crewOf(pane: Pane, decided: SeasonReading & { readonly vines: readonly DecidedVine[] }) {
   const { season, vines } = decided;
-  return pane.held.once("crew", decided, "", () => ({
-    season,
-    cards: crewCards(season, vines),
-    work: workPlan(season, shootThinning(season), pane.today),
-    renewal: trunksToRenew(season),
-  }));
+  return pane.held.once("crew", decided, "", () => {
+    const renewal = trunksToRenew(season, vines);
+    const work = workPlan(season, shootThinning(season), pane.today, renewal.byAge);
+    return { season, cards: crewCards(season, vines), work, renewal };
+  });
 }

@@ -215,7 +215,6 @@ function renewal(pane: Pane, page: CrewState, { season, renewal: found }: CrewRe
           : pane.say(CREW_TEXTS.renewalSum, { vines: found.vines.length, notCounted: found.notCounted })
       }
     </p>
-    ${found.byAge === undefined ? nothing : html`<p id="trunks-due">${pane.say(CREW_TEXTS.trunksDue, { ...found.byAge })}</p>`}
     <ol id="renewal-list">
       ${found.vines
         .slice(0, page.listed)

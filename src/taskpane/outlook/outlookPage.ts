@@ -349,19 +349,8 @@ function thinningView(pane: Pane, { thinning }: BlockOutlook) {
     </table>`;
 }
 
-function harvestView(pane: Pane, { pickedOverLikely, young }: BlockOutlook) {
+function harvestView(pane: Pane, { pickedOverLikely }: BlockOutlook) {
   return html`${
-    young === undefined
-      ? nothing
-      : html`<p>
-          ${pane.say(OUTLOOK_TEXTS.young, {
-            leaf: young.leaf,
-            clusters: young.clusters,
-            likely: threeDigits(young.likely, pane.state.language),
-          })}
-        </p>`
-  }
-  ${
     pickedOverLikely.length === 0
       ? nothing
       : html`<h2>${pane.say(STAGE_NAMES.harvest)}</h2>

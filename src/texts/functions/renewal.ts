@@ -6,4 +6,6 @@ import { TEXTS } from "../texts";
 export const RENEWAL_LINES: Readonly<Record<"none" | "notCounted", Text>> =
   TEXTS.functions.renewal.renewalLines;
 
+export const YOUNGVINE_TEXT: FunctionText = TEXTS.functions.renewal.youngvine;
+
 export const TRUNKSTORENEW_TEXT: FunctionText = TEXTS.functions.renewal.trunkstorenew;

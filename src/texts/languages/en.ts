@@ -309,6 +309,10 @@ export const en = {
       },
       clusters: { header: "Clusters", help: "Clusters counted on the vine, where they were counted." },
       shoots: { header: "Shoots", help: "Shoots counted after budbreak, where they were counted." },
+      planted: {
+        header: "Year planted",
+        help: "Year in which this vine was planted, where that is later than its block.",
+      },
       prunedOn: {
         header: "Pruned on",
         help: "Day on which the vine was pruned; blank while it is still to do.",
@@ -1760,6 +1764,26 @@ export const en = {
         none: "No vine needs a new trunk.",
         notCounted: "Vines whose live trunks were not counted: {vines}.",
       },
+      youngvine: {
+        description:
+          "What publications say is left on a vine in one of its first four years: shoots, clusters, cordons and how far they grow on, spurs, nodes. What no publication seen gives is not there; after the fourth year the answer is #N/A.",
+        parameters: {
+          planted: {
+            label: "year planted",
+            description: "Year in which the vine was planted, such as 2024; it is the first year of growth.",
+          },
+          season: {
+            label: "season",
+            description: "Year in which this winter ends and the next crop is picked.",
+          },
+          training: {
+            label: "training",
+            description:
+              "Training system: highWire, upright or divided; highWire if left out. Only the fourth year depends on it.",
+          },
+        },
+        results: { what: "What", least: "Least", most: "Most", source: "Source" },
+      },
       trunkstorenew: {
         description:
           "Vines that need a new trunk, most urgent first: live trunks against the number wanted, hurt and dead trunks, and what to do.",
@@ -1955,6 +1979,11 @@ export const en = {
     },
     frostCounted:
       "After frost {primaries} of {nodes} nodes have a living primary shoot and {secondaries} only a secondary, worth {worth}: {share} of a crop is left (Howell, Michigan State). Basal shoots are not in that rule.",
+    youngBlock: {
+      bare: "Year {leaf} of a young block: at most {clusters} {clusters:cluster|clusters} a vine.",
+      carries:
+        "Year {leaf} of a young block: at most {clusters} {clusters:cluster|clusters} a vine; it carries about {likely}.",
+    },
     otherSecondaries:
       "Read the other way, the secondaries would give {other} clusters a vine, not {clusters}.",
     thinningGroups: ["light vines", "middle vines", "heavy vines"],
@@ -2071,6 +2100,12 @@ export const en = {
     nothingToScore:
       "Nothing that was counted on cordon {cordon} can be scored; its live spurs and length are needed at least.",
     noVineSpacing: "The Blocks sheet names no vine spacing, which the rule by length needs.",
+    youngVine:
+      "A vine in year {year} of its growth is not given nodes by the rule of its block: nodes for years 1 to 3 are in no publication seen, and in year 4 a high-wire cordon has 8 to 15 spurs of 2 nodes (NC State).",
+    vineNotYoung:
+      "In {season} a vine planted in {planted} is not in one of its first four years, which is all that the publications on young vines cover.",
+    youngVineTraining:
+      "The publication on the fourth year is of high-wire cordons only (NC State): it says nothing about this training system.",
     noVineWeighed: "No vine of the block was weighed, so a balanced formula has nothing to go by.",
   },
   renewal: {
@@ -2110,6 +2145,30 @@ export const en = {
       tooFewSpurs: "too few spurs",
       deadArea: "a dead area",
       poorSpurs: "badly placed spurs",
+    },
+    youngVine: {
+      year: "Year {year} of this vine.",
+      noNodes: "No publication seen gives nodes to leave on a vine of this year.",
+      figures: { between: "{least} to {most}", just: "{most}", atMost: "{most} at most" },
+      rules: {
+        shoots: "shoots to keep, the best two of them led to the wire",
+        clusters: "flower clusters to leave",
+        cordons: "best shoots that become the cordons",
+        growOn: "share of a cane that is laid, its thick part",
+        shootsOfCordon: "shoots from the cordon are grown",
+        spurs: "spurs to leave on a cordon",
+        nodesASpur: "nodes on a spur",
+        nodesACordon: "nodes on a cordon",
+      },
+      cards: {
+        first: "year 1: 3 to 6 shoots, no clusters",
+        second:
+          "year 2: the 2 best shoots become cordons, half a cane at most, {clusters} {clusters:cluster|clusters} at most",
+        third:
+          "year 3: shoots of the cordon, on by half a cane at most, {clusters} {clusters:cluster|clusters} at most",
+        fourth: "year 4: 8 to 15 spurs a cordon, 2 nodes each",
+        otherTraining: "year 4: no rule seen for this training",
+      },
     },
     caneWanted:
       "Cane wanted: {least} to {most} thick, thick enough over {length}; the outer half of a cane is thin and weak, so fill the wire in stages.",
@@ -2584,7 +2643,8 @@ export const en = {
       recount: "Recount this vine before anything is cut on it: {cells}.",
       sidesUnclear: "The sides of this vine do not fit together, so nothing is decided.",
       vineMissing: "The vine is listed as missing, so nothing is decided.",
-      vineYoung: "The vine is young: its cordons are measured by their own length only.",
+      vineYoung:
+        "The vine is young: its cordons are measured by their own length only. What publications leave on it depends on its year planted, which is not written.",
     },
     and: "; ",
     conditionNotNoted: "not noted as hurt",
@@ -3164,7 +3224,6 @@ export const en = {
       vines: "How many",
       remove: "Take off",
       left: "Left",
-      young: "Year {leaf} of a young block: at most {clusters} clusters a vine; it carries about {likely}.",
       held: "{stage}: picked {percent} % of the likely crop, within its range.",
       missed: "{stage}: picked {percent} % of the likely crop, outside its range.",
       lacking: "What the sheets lack",

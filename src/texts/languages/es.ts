@@ -315,6 +315,10 @@ export const es: Texts = {
       },
       clusters: { header: "Racimos", help: "Racimos contados en la planta, si se contaron." },
       shoots: { header: "Brotes", help: "Brotes contados tras la brotación, si se contaron." },
+      planted: {
+        header: "Año de plantación",
+        help: "Año en que se plantó esta planta, si es posterior a su cuartel.",
+      },
       prunedOn: { header: "Podada el", help: "Día en que se podó la planta; en blanco mientras falta." },
     },
     blocks: {
@@ -1792,6 +1796,26 @@ export const es: Texts = {
         none: "Ninguna planta necesita un tronco nuevo.",
         notCounted: "Plantas sin troncos vivos contados: {vines}.",
       },
+      youngvine: {
+        description:
+          "Lo que las publicaciones dejan en una planta en uno de sus primeros cuatro años: brotes, racimos, cordones y cuánto se alargan, pitones, yemas. Lo que ninguna vista da no aparece; tras el cuarto año la respuesta es #N/A.",
+        parameters: {
+          planted: {
+            label: "año de plantación",
+            description: "Año en que se plantó, como 2024; es el primer año de crecimiento.",
+          },
+          season: {
+            label: "temporada",
+            description: "Año en que termina este invierno y se cosecha después.",
+          },
+          training: {
+            label: "conducción",
+            description:
+              "Sistema de conducción: highWire, upright o divided; highWire si se omite. Solo el cuarto año depende de él.",
+          },
+        },
+        results: { what: "Qué", least: "Mínimo", most: "Máximo", source: "Fuente" },
+      },
       trunkstorenew: {
         description:
           "Plantas que necesitan un tronco nuevo, las más urgentes primero: troncos vivos frente a los deseados, troncos dañados y muertos, y qué hacer.",
@@ -1987,6 +2011,11 @@ export const es: Texts = {
     },
     frostCounted:
       "Tras la helada {primaries} de {nodes} yemas tienen vivo el brote primario y {secondaries} solo uno secundario, que vale {worth}: queda {share} de una cosecha (Howell, Michigan State). Los brotes de base no entran en esa regla.",
+    youngBlock: {
+      bare: "Año {leaf} de un cuartel joven: como máximo {clusters} {clusters:racimo|racimos} por planta.",
+      carries:
+        "Año {leaf} de un cuartel joven: como máximo {clusters} {clusters:racimo|racimos} por planta; lleva unos {likely}.",
+    },
     otherSecondaries:
       "Leídas de la otra manera, las secundarias darían {other} racimos por cepa, no {clusters}.",
     thinningGroups: ["plantas ligeras", "plantas medias", "plantas cargadas"],
@@ -2106,6 +2135,12 @@ export const es: Texts = {
       "Nada de lo contado en el cordón {cordon} se puede puntuar; hacen falta al menos pitones vivos y largo.",
     noVineSpacing:
       "La hoja Cuarteles no indica la distancia entre plantas, que la regla por longitud necesita.",
+    youngVine:
+      "Una planta en el año {year} de su crecimiento no recibe yemas por la regla de su cuartel: para los años 1 a 3 no las da ninguna publicación vista, y en el año 4 un cordón alto tiene de 8 a 15 pitones de 2 yemas (NC State).",
+    vineNotYoung:
+      "En {season} una planta de {planted} no está en uno de sus primeros cuatro años, que es todo lo que tratan las publicaciones sobre plantas jóvenes.",
+    youngVineTraining:
+      "La publicación sobre el cuarto año es solo de cordones altos (NC State): no dice nada de esta conducción.",
     noVineWeighed: "No se pesó ninguna planta del cuartel, así que la fórmula no tiene de qué partir.",
   },
   renewal: {
@@ -2148,6 +2183,30 @@ export const es: Texts = {
       tooFewSpurs: "pocos pitones",
       deadArea: "una zona muerta",
       poorSpurs: "pitones mal ubicados",
+    },
+    youngVine: {
+      year: "Año {year} de esta planta.",
+      noNodes: "Ninguna publicación vista da yemas que dejar en una planta de este año.",
+      figures: { between: "{least} a {most}", just: "{most}", atMost: "{most} como máximo" },
+      rules: {
+        shoots: "brotes que se dejan, los dos mejores llevados al alambre",
+        clusters: "racimos de flor que se dejan",
+        cordons: "mejores brotes que pasan a ser cordones",
+        growOn: "parte de un sarmiento que se tiende, la gruesa",
+        shootsOfCordon: "se crían brotes del cordón",
+        spurs: "pitones que se dejan en un cordón",
+        nodesASpur: "yemas por pitón",
+        nodesACordon: "yemas por cordón",
+      },
+      cards: {
+        first: "año 1: de 3 a 6 brotes, sin racimos",
+        second:
+          "año 2: los 2 mejores brotes pasan a cordones, medio sarmiento como máximo, {clusters} {clusters:racimo|racimos} como máximo",
+        third:
+          "año 3: brotes del cordón, se alarga medio sarmiento como máximo, {clusters} {clusters:racimo|racimos} como máximo",
+        fourth: "año 4: de 8 a 15 pitones por cordón, de 2 yemas",
+        otherTraining: "año 4: ninguna regla vista para esta conducción",
+      },
     },
     caneWanted:
       "Sarmiento deseado: {least} a {most} de grueso, bastante grueso a lo largo de {length}; la mitad exterior es fina y débil, así que llenar el alambre por etapas.",
@@ -2626,7 +2685,8 @@ export const es: Texts = {
       recount: "Recontar esta planta antes de cortar nada en ella: {cells}.",
       sidesUnclear: "Los lados de esta planta no cuadran, así que no se decide nada.",
       vineMissing: "La planta consta como faltante, así que no se decide nada.",
-      vineYoung: "La planta es joven: sus cordones se miden solo por su propio largo.",
+      vineYoung:
+        "La planta es joven: sus cordones se miden solo por su propio largo. Lo que las publicaciones dejan en ella depende de su año de plantación, que no está escrito.",
     },
     and: "; ",
     conditionNotNoted: "sin daño anotado",
@@ -3211,8 +3271,6 @@ export const es: Texts = {
       vines: "Cuántas",
       remove: "Quitar",
       left: "Quedan",
-      young:
-        "Año {leaf} de un cuartel joven: como máximo {clusters} {clusters:racimo|racimos} por planta; lleva unos {likely}.",
       held: "{stage}: se cosechó {percent} % de lo probable, dentro del rango.",
       missed: "{stage}: se cosechó {percent} % de lo probable, fuera del rango.",
       lacking: "Qué falta en las hojas",

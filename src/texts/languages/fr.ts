@@ -322,6 +322,10 @@ export const fr: Texts = {
       },
       clusters: { header: "Grappes", help: "Grappes comptées sur le cep, si elles l'ont été." },
       shoots: { header: "Pousses", help: "Pousses comptées après le débourrement, si elles l'ont été." },
+      planted: {
+        header: "Année de plantation",
+        help: "Année où ce cep a été planté, si elle est postérieure à sa parcelle.",
+      },
       prunedOn: { header: "Taillé le", help: "Jour où le cep a été taillé ; vide tant que c'est à faire." },
     },
     blocks: {
@@ -1816,6 +1820,23 @@ export const fr: Texts = {
         none: "Aucun cep n'a besoin d'un nouveau tronc.",
         notCounted: "Ceps dont les troncs vivants n'ont pas été comptés : {vines}.",
       },
+      youngvine: {
+        description:
+          "Ce que les publications laissent sur un cep dans une de ses quatre premières années : pousses, grappes, cordons et leur allongement, coursons, yeux. Ce qu'aucune vue ne donne n'y est pas ; après la quatrième la réponse est #N/A.",
+        parameters: {
+          planted: {
+            label: "année de plantation",
+            description: "Année où le cep a été planté, comme 2024 ; c'est la première année de croissance.",
+          },
+          season: { label: "saison", description: "Année où finit cet hiver et où l'on récolte ensuite." },
+          training: {
+            label: "conduite",
+            description:
+              "Système de conduite : highWire, upright ou divided ; highWire si omis. Seule la quatrième année en dépend.",
+          },
+        },
+        results: { what: "Quoi", least: "Moins", most: "Plus", source: "Source" },
+      },
       trunkstorenew: {
         description:
           "Ceps qui ont besoin d'un nouveau tronc, les plus urgents d'abord : troncs vivants face au nombre voulu, troncs touchés et morts, et que faire.",
@@ -2010,6 +2031,11 @@ export const fr: Texts = {
     },
     frostCounted:
       "Après le gel, {primaries} yeux sur {nodes} ont une pousse primaire vivante et {secondaries} seulement une secondaire, qui vaut {worth} : il reste {share} d'une récolte (Howell, Michigan State). Les pousses basales ne sont pas dans cette règle.",
+    youngBlock: {
+      bare: "Année {leaf} d'une jeune parcelle : au plus {clusters} {clusters:grappe|grappes} par cep.",
+      carries:
+        "Année {leaf} d'une jeune parcelle : au plus {clusters} {clusters:grappe|grappes} par cep ; elle en porte environ {likely}.",
+    },
     otherSecondaries:
       "Lus de l'autre façon, les secondaires donneraient {other} grappes par cep, pas {clusters}.",
     thinningGroups: ["ceps légers", "ceps moyens", "ceps chargés"],
@@ -2132,6 +2158,12 @@ export const fr: Texts = {
       "Rien de ce qui a été compté sur le cordon {cordon} ne peut être noté ; il faut au moins les coursons vivants et la longueur.",
     noVineSpacing:
       "La feuille Parcelles n'indique pas l'écartement des ceps, dont la règle par longueur a besoin.",
+    youngVine:
+      "Un cep dans l'année {year} de sa croissance ne reçoit pas d'yeux par la règle de sa parcelle : pour les années 1 à 3 aucune publication vue n'en donne, et en année 4 un cordon haut a 8 à 15 coursons de 2 yeux (NC State).",
+    vineNotYoung:
+      "En {season}, un cep planté en {planted} n'est pas dans une de ses quatre premières années, les seules que traitent les publications sur les jeunes ceps.",
+    youngVineTraining:
+      "La publication sur la quatrième année ne porte que sur les cordons hauts (NC State) : elle ne dit rien de cette conduite.",
     noVineWeighed: "Aucun cep de la parcelle n'a été pesé : la formule n'a pas de base.",
   },
   renewal: {
@@ -2174,6 +2206,30 @@ export const fr: Texts = {
       tooFewSpurs: "trop peu de coursons",
       deadArea: "une zone morte",
       poorSpurs: "coursons mal placés",
+    },
+    youngVine: {
+      year: "Année {year} de ce cep.",
+      noNodes: "Aucune publication vue ne donne d'yeux à laisser sur un cep de cette année.",
+      figures: { between: "{least} à {most}", just: "{most}", atMost: "{most} au plus" },
+      rules: {
+        shoots: "pousses à garder, les deux meilleures menées au fil",
+        clusters: "grappes de fleurs à laisser",
+        cordons: "meilleures pousses qui deviennent les cordons",
+        growOn: "part d'un sarment que l'on couche, la plus épaisse",
+        shootsOfCordon: "on élève des pousses du cordon",
+        spurs: "coursons à laisser sur un cordon",
+        nodesASpur: "yeux par courson",
+        nodesACordon: "yeux par cordon",
+      },
+      cards: {
+        first: "année 1 : 3 à 6 pousses, sans grappes",
+        second:
+          "année 2 : les 2 meilleures pousses deviennent cordons, un demi-sarment au plus, {clusters} {clusters:grappe|grappes} au plus",
+        third:
+          "année 3 : pousses du cordon, on avance d'un demi-sarment au plus, {clusters} {clusters:grappe|grappes} au plus",
+        fourth: "année 4 : 8 à 15 coursons par cordon, de 2 yeux",
+        otherTraining: "année 4 : aucune règle vue pour cette conduite",
+      },
     },
     caneWanted:
       "Sarment voulu : {least} à {most} d'épaisseur, assez épais sur {length} ; la moitié extérieure est mince et faible, donc remplir le fil par étapes.",
@@ -2658,7 +2714,8 @@ export const fr: Texts = {
       recount: "Recompter ce cep avant d'y couper quoi que ce soit : {cells}.",
       sidesUnclear: "Les côtés de ce cep ne vont pas ensemble : rien n'est décidé.",
       vineMissing: "Le cep est noté manquant : rien n'est décidé.",
-      vineYoung: "Le cep est jeune : ses cordons sont mesurés à leur seule longueur.",
+      vineYoung:
+        "Le cep est jeune : ses cordons sont mesurés à leur seule longueur. Ce que les publications y laissent dépend de son année de plantation, qui n'est pas écrite.",
     },
     and: " ; ",
     conditionNotNoted: "sans dégât noté",
@@ -3249,8 +3306,6 @@ export const fr: Texts = {
       vines: "Combien",
       remove: "Enlever",
       left: "Restent",
-      young:
-        "Année {leaf} d'une jeune parcelle : au plus {clusters} {clusters:grappe|grappes} par cep ; elle en porte environ {likely}.",
       held: "{stage} : récolté {percent} % du probable, dans la fourchette.",
       missed: "{stage} : récolté {percent} % du probable, hors de la fourchette.",
       lacking: "Ce qui manque aux feuilles",

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { CandidateCordon, VineToDecide } from "../../../src/domain/choice/candidateCordon";
+import { isYoung, type CandidateCordon, type VineToDecide } from "../../../src/domain/choice/candidateCordon";
 import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
 import { metres } from "../../../src/domain/units";
 import { trunksOf } from "../../../src/domain/choice/trunksOf";
@@ -249,14 +249,27 @@ describe("on 10,000 random vines", () => {
     let alternatives = 0;
     let alternativesCut = 0;
     let due = 0;
+    let young = 0;
+    let grown = 0;
     fc.assert(
       fc.property(
         fc.oneof(vineOf(fullCandidate, 3), vineOf(anyCandidate, 3)),
         fc.array(seen),
-        (drawn, more) => {
+        fc.oneof(
+          { weight: 5, arbitrary: fc.constant({ status: "bearing" as const }) },
+          { weight: 1, arbitrary: fc.constant({}) },
+          {
+            weight: 1,
+            arbitrary: fc.record({
+              yearOfGrowth: fc.constantFrom(1 as const, 2 as const, 3 as const, 4 as const),
+            }),
+          },
+        ),
+        (drawn, more, age) => {
           vines++;
           const candidates = drawn.candidates.map((one, at) => ({ ...one, ...more[at] }));
-          const vine = { ...drawn, candidates };
+          const vine: VineToDecide = { ...drawn, candidates, ...age };
+          const { yearOfGrowth } = vine;
           const decision = chooseCordons(vine, RULES);
           const plan = planned(vine, decision);
           const trunks = trunksOf(vine);
@@ -326,6 +339,13 @@ describe("on 10,000 random vines", () => {
             const left = own.map((one) => cutOf(one.side, one.cordon)?.backTo);
             expect(left.some((backTo) => backTo === "spur" || backTo === "cane")).toBe(true);
           }
+          if (!isYoung(vine)) grown++;
+          expect(plan.young?.year).toBe(yearOfGrowth);
+          if (yearOfGrowth) {
+            young++;
+            for (const keep of plan.keeps) expect(["extend", "keep"]).toContain(keep.renewal.action);
+            expect(plan.cuts.flatMap(({ renews }) => renews)).toEqual([]);
+          }
           const old = trunks.filter(
             ({ live, condition, age }) =>
               live && condition !== "injured" && condition !== "diseased" && age !== undefined && age >= 10,
@@ -357,16 +377,17 @@ describe("on 10,000 random vines", () => {
       ),
       { numRuns: 10_000 },
     );
-    for (const [seen, least] of [
-      [canes, 0.1],
-      [spurs, 0.01],
-      [renewed, 0.01],
-      [laterCanes, 0.01],
-      [laidOver, 0.01],
-      [alternatives, 0.01],
-      [alternativesCut, 0.001],
-      [due, 0.1],
+    for (const [what, times, of, least] of [
+      ["canes", canes, vines, 0.1],
+      ["spurs", spurs, vines, 0.01],
+      ["renewed", renewed, grown, 0.01],
+      ["laterCanes", laterCanes, vines, 0.01],
+      ["laidOver", laidOver, grown, 0.01],
+      ["alternatives", alternatives, vines, 0.01],
+      ["alternativesCut", alternativesCut, vines, 0.001],
+      ["due", due, vines, 0.1],
+      ["young", young, vines, 0.1],
     ] as const)
-      expect(seen / vines).toBeGreaterThan(least);
+      expect({ what, share: times / of, enough: times / of > least }).toMatchObject({ what, enough: true });
   });
 });

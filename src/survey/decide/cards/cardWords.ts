@@ -5,6 +5,7 @@ import type { UnitSystem } from "../../../domain/units";
 import { CARD_ORIGINS, CARD_TEXTS } from "../../../texts/cards";
 import { SIDE_WORDS } from "../../../texts/choice";
 import { say, type Language } from "../../../texts/language";
+import { youngCardWords } from "../renewal/youngVineSentence";
 import { lengthWords } from "../choice/lengthWords";
 import type { CardVine, CrewCard } from "./crewCards";
 
@@ -115,6 +116,7 @@ function nodeWords({ nodes }: CardVine, language: Language): string[] {
 function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): string[] {
   const notes: string[] = [];
   if (vine.status !== undefined && vine.status !== "bearing") notes.push(CARD_TEXTS[vine.status][language]);
+  if (vine.young) notes.push(youngCardWords(vine.young, language));
   for (const { code, facts } of vine.notes)
     if (code === "bothOnOneTrunk" || code === "everyTrunkHurt" || code === "noLiveTrunk")
       notes.push(say(CARD_TEXTS[code], language, facts));
@@ -130,7 +132,7 @@ function noteWords(vine: CardVine, language: Language, unitSystem: UnitSystem): 
       ...renewalWork(renewal).map((work) => say(CARD_TEXTS[work], language, { cordon, length, ...gap })),
     );
   }
-  if (vine.status !== "missing" && vine.keeps.length + vine.canes.length === 0)
+  if (vine.status !== "missing" && !vine.young && vine.keeps.length + vine.canes.length === 0)
     notes.push(CARD_TEXTS[vine.toCount ?? "notDecided"][language]);
   return [...notes, ...vine.remarks];
 }

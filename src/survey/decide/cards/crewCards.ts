@@ -1,7 +1,11 @@
 import type { VineNote } from "../../../domain/choice/vineDecision";
 import type { PlannedCane, PlannedCut, PlannedKeep, VinePlan } from "../../../domain/plan/vinePlan";
+import { youngVine } from "../../../domain/plan/youngVine";
+import { sideOfVine } from "../../season/sideOfVine";
+import { youngVines } from "../../season/youngVines";
 import type { NodePlan } from "../../../domain/plan/nodePlan";
 import type { DecidedVine } from "../decideSeason";
+import { renewalRules } from "../renewal/renewalRules";
 import { trunksToRenew } from "../renewal/trunksToRenew";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
@@ -19,6 +23,7 @@ export interface CardVine {
   /** Left out for a vine that is decided: its counts are to be made again, or were never made. */
   readonly toCount?: "recount" | "toCount";
   readonly dueTrunks?: VinePlan["dueTrunks"];
+  readonly young?: VinePlan["young"];
   readonly trunksToBringUp: number;
   readonly deadTrunks: readonly number[];
   readonly notes: readonly VineNote[];
@@ -44,6 +49,8 @@ export interface CrewCard {
 export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewCard[] {
   const places = season.places;
   const nodesOf = plannedNodes(season);
+  const yearOf = youngVines(season);
+  const { youngClusters } = renewalRules(season.settings).triggers;
   const vines = [...decided];
   const renewals = new Map(
     trunksToRenew(season, vines).vines.map(({ block, row, vine, renewal }) => [
@@ -63,6 +70,7 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
     if (key === NO_PLACE) continue;
     const { block, row, vine } = placeOf(key);
     const name = season.words.wordOf(block);
+    const year = yearOf(key);
     const note = table.column("note")?.raw.at(index);
     const entry = {
       prunedOn: table.column("prunedOn")?.usable[index] ?? NaN,
@@ -75,6 +83,9 @@ export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewC
       status: places.statusOf(key) as CardVine["status"],
       remarks: entry.note === "" ? [] : [entry.note],
       ...(entry.prunedOn > 0 ? { prunedOn: entry.prunedOn } : {}),
+      ...(year
+        ? { young: youngVine(year, sideOfVine(places, block, season.settings).training, youngClusters) }
+        : {}),
       ...renewals.get(`${row} ${vine} ${name}`),
     });
   }

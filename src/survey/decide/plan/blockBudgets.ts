@@ -1,9 +1,11 @@
 import { limitedNodes, type LimitedNodes } from "../../../domain/limitedNodes";
 import { nodesAfterEveryRule, nodesAfterInjury, type InjuryAnswer } from "../../../domain/nodesAfterInjury";
-import type { Refusal } from "../../../domain/refusal";
+import { yearOfGrowth } from "../../../domain/plan/youngVine";
+import { Refusal } from "../../../domain/refusal";
 import { KILOGRAMS_PER_POUND } from "../../../domain/units";
 import { blockFigures, type BlockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
+import { winterOfSeason } from "../../season/winterOfSeason";
 import { placeOf } from "../../season/vinePlaces";
 import { NODE_RULES, nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
 import { NO_WORD, wordKey } from "../../sheets/words";
@@ -108,7 +110,12 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
       injuryRule,
       corrected: injury && before.nodes !== undefined ? nodesAfterEveryRule(before.nodes, injury.share) : [],
       ...(injury && before.nodes !== undefined && straddled(injuryRule, injury, correct)),
-      leave: leaves(season, injury && before.nodes !== undefined ? correct(injury.share) : before, mostNodes),
+      leave: leaves(
+        season,
+        code,
+        injury && before.nodes !== undefined ? correct(injury.share) : before,
+        mostNodes,
+      ),
       figures: figuresOf(code),
       spurLimits: limitsOf(code),
       ...(spurs.has(block) && { spurs: spurs.get(block) }),
@@ -118,7 +125,15 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
   return { blocks, cultivars: cultivarsOf(blocks, (pool) => injuryOf(season, pool)) };
 }
 
-function leaves(season: Season, { nodes, refusal }: NodesOrRefusal, most: number): BlockBudget["leave"] {
+function leaves(
+  season: Season,
+  block: number,
+  { nodes, refusal }: NodesOrRefusal,
+  most: number,
+): BlockBudget["leave"] {
+  const planted = season.places.blockNumber(block, "planted");
+  const year = yearOfGrowth(planted, winterOfSeason(season));
+  if (year !== undefined) return { refusal: new Refusal("notAvailable", "youngVine", { year }) };
   if (nodes === undefined) return { refusal };
   return limitedNodes(nodes, season.settings.leastNodesAVine, most);
 }

@@ -1,4 +1,5 @@
 import { liveSpursOf } from "../../../domain/choice/liveSpurs";
+import { fourthYearNodes } from "../../../domain/plan/youngVine";
 import { nodePlan, type NodePlan } from "../../../domain/plan/nodePlan";
 import { blockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
@@ -7,12 +8,14 @@ import { vineBudgets } from "./vineBudgets";
 
 /**
  * The nodes to leave on each vine, spread over the spurs that stay: what its card says and what the crop is worked out
- * from. Undefined where there is no budget, or a staying cordon's spurs were not counted.
+ * from. Undefined where there is no budget, or a staying cordon's spurs were not counted. A vine in its fourth year is cut
+ * to the nodes that its spurs have by the source, one in its first three has no nodes to be planned.
  */
 export function plannedNodes(season: Season): (vine: DecidedVine) => NodePlan | undefined {
   const budgetOf = vineBudgets(season);
   const limitsOf = spurLimits(season);
   return (vine) => {
+    if (vine.plan.young) return youngNodes(vine);
     const { least, most, bearingBasal } = limitsOf(season.words.codeOf(vine.block));
     const spurs = vine.plan.keeps.length === 0 ? undefined : spursOn(vine);
     const budget = budgetOf(vine.block, vine.row, vine.vine).nodes;
@@ -21,6 +24,14 @@ export function plannedNodes(season: Season): (vine: DecidedVine) => NodePlan | 
     const borneAtTheBase = Math.floor((spurs - plan.surplusSpurs) * bearingBasal);
     return { ...plan, short: Math.max(0, plan.short - borneAtTheBase) };
   };
+}
+
+function youngNodes(vine: DecidedVine): NodePlan | undefined {
+  const nodesASpur = vine.plan.young?.rules.find(({ rule }) => rule === "nodesASpur")?.most;
+  const spurs = vine.plan.keeps.length === 0 ? undefined : spursOfKeeps(vine);
+  if (nodesASpur === undefined || spurs === undefined) return undefined;
+  const all = spurs.reduce((sum, count) => sum + count, 0);
+  return nodePlan(fourthYearNodes(spurs), all, nodesASpur, nodesASpur);
 }
 
 export interface SpurLimits {
@@ -48,13 +59,14 @@ export function spurLimits(season: Season): (block: number) => SpurLimits {
 }
 
 /** Live spurs on the cordons that stay; undefined as soon as one of them was not counted. */
-export function spursOn({ toDecide, plan: { keeps } }: DecidedVine): number | undefined {
-  let sum = 0;
-  for (const { side, cordon } of keeps) {
+export function spursOn(vine: DecidedVine): number | undefined {
+  return spursOfKeeps(vine)?.reduce((sum, spurs) => sum + spurs, 0);
+}
+
+function spursOfKeeps({ toDecide, plan: { keeps } }: DecidedVine): number[] | undefined {
+  const counted = keeps.flatMap(({ side, cordon }) => {
     const candidate = toDecide.candidates.find((one) => one.side === side && one.cordon === cordon)!;
-    const spurs = liveSpursOf(candidate);
-    if (spurs === undefined) return undefined;
-    sum += spurs;
-  }
-  return sum;
+    return liveSpursOf(candidate) ?? [];
+  });
+  return counted.length === keeps.length ? counted : undefined;
 }

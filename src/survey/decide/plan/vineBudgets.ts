@@ -4,6 +4,7 @@ import { Refusal } from "../../../domain/refusal";
 import { kilograms, metres } from "../../../domain/units";
 import { blockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
+import { youngVines } from "../../season/youngVines";
 import type { RegisterEntry } from "../../season/vinePlaces";
 import { NO_PLACE, placeKey, placeOf } from "../../season/vinePlaces";
 import { nodeRule, type BudgetBasis, type VineToBudget } from "../../sheets/nodeRules";
@@ -21,7 +22,8 @@ export interface VineBudget {
 /**
  * The node budget of each vine by the rule of its block: a balanced formula on the vine's own prunings or, where it was
  * not weighed, on the mean of its block; a number of nodes a foot of vine spacing; or a fixed number. Corrected for the
- * buds that this winter killed by the rule of the block, and held within the limits of the Settings sheet.
+ * buds that this winter killed by the rule of the block, and held within the limits of the Settings sheet. A vine in one
+ * of its first four years is not given nodes by such a rule.
  *
  * @returns the budget of a vine by block, row and number
  */
@@ -29,14 +31,17 @@ export function vineBudgets(season: Season): (block: string, row: number, vine: 
   const dead = deadShares(season);
   const weights = weighedVines(season);
   const rulesOf = blockRules(season);
+  const yearOf = youngVines(season);
   const { settings } = season;
   return (blockName, row, vine) => {
     const block = season.words.codeOf(blockName);
+    const year = yearOf(placeKey(block, row, vine));
     const { nodes: text, injury, mostNodes } = rulesOf(block);
     const rule = nodeRule(text);
     const wood = woodOf(season, block, weights, weights.byVine.get(placeKey(block, row, vine))?.prunings);
     const basis = rule.basis(wood);
     try {
+      if (year !== undefined) throw new Refusal("notAvailable", "youngVine", { year });
       const wanted = rule.nodes(text, wood);
       const share = dead.get(season.words.wordOf(block));
       const injured = share === undefined ? wanted : nodesAfterInjury(wanted, share, injury);

@@ -13,6 +13,7 @@ import type { SettingValues } from "../../settings/settings";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { NO_WORD, wordKey } from "../../sheets/words";
+import type { TrunksDue } from "../renewal/trunksToRenew";
 import { deadShares } from "./deadShares";
 
 /** The work of the winter, block by block in its turn, and the thinning of shoots in the spring after it. */
@@ -23,6 +24,8 @@ export interface WorkPlan {
   readonly thinning: WorkLeft;
   /** Share of all vines that were pruned already. */
   readonly doneShare: number;
+  /** Trunks that are renewed by plan; left out where no trunk's year is known. */
+  readonly trunks?: TrunksDue;
   /** The weeks in which something is pruned, Monday to Sunday. */
   readonly weeks: readonly (readonly WorkDay[])[];
 }
@@ -59,11 +62,13 @@ export interface WorkLeft {
  *
  * @param thinned shoots to thin the vines of a block to, by the number of its name
  * @param today as a spreadsheet serial number
+ * @param trunks the count of the trunks to renew by plan
  */
 export function workPlan(
   season: Season,
   thinned: ReadonlyMap<number, VinesToThin>,
   today = -Infinity,
+  trunks?: TrunksDue,
 ): WorkPlan {
   const planned = crewCalendar(season.settings, lastCountedOn(season));
   const calendar = { ...planned, startsOn: Math.max(planned.startsOn, today) };
@@ -78,6 +83,7 @@ export function workPlan(
     thinning: leftOf(passes.filter(({ pass }) => pass === "thinning")),
     doneShare: vines === 0 ? 0 : done / vines,
     weeks: weeksOf(passes, new Map(blocks.map(({ block, rows }) => [block, rows])), calendar),
+    ...(trunks ? { trunks } : {}),
   };
 }
 

@@ -15,9 +15,9 @@ export function workDay(serial: number, language: Language): string {
 
 /**
  * The work that is left, for the crew's page, its sheet and the command line: pruning in its order, and on a line of its
- * own the thinning of shoots in spring, where there is any.
+ * own the thinning of shoots in spring and the trunks to renew by plan, where there are any.
  */
-export function workSentences({ passes, pruning, thinning }: WorkPlan, language: Language): string[] {
+export function workSentences({ passes, pruning, thinning, trunks }: WorkPlan, language: Language): string[] {
   const one = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
   const open = (isThinning: boolean) =>
     passes.filter(({ pass, hours }) => hours > 0 && (pass === "thinning") === isThinning);
@@ -42,5 +42,6 @@ export function workSentences({ passes, pruning, thinning }: WorkPlan, language:
           }),
         ]
       : []),
+    ...(trunks ? [say(CREW_TEXTS.trunksDue, language, { ...trunks })] : []),
   ];
 }

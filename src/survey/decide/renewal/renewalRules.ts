@@ -1,10 +1,15 @@
 import type { RenewalTriggers } from "../../../domain/renewal/cordonRenewal";
+import type { YoungClusters } from "../../../domain/plan/youngVine";
 import type { SettingValues } from "../../settings/settings";
 
 /** The figures of renewal as the Settings sheet has them. */
 export interface RenewalRules {
   readonly trunksWanted: number;
-  readonly triggers: RenewalTriggers & { readonly trunkAge: number; readonly trunksWanted: number };
+  readonly triggers: RenewalTriggers & {
+    readonly trunkAge: number;
+    readonly trunksWanted: number;
+    readonly youngClusters: YoungClusters;
+  };
   /** Share of a cane that is thick enough to lay. */
   readonly thickShare: number;
   readonly yearlyLoss: number;
@@ -28,6 +33,7 @@ export function renewalRules(settings: SettingValues): RenewalRules {
       spurSpacing: settings.spurSpacing,
       spurHeight: settings.spurHeightThatLowers,
       trunkAge: settings.trunkAgeThatRenews,
+      youngClusters: { 2: settings.clustersAVineInYear2, 3: settings.clustersAVineInYear3 },
     },
     thickShare: settings.thickShareOfANewCane,
     yearlyLoss: settings.trunksLostAYear,

@@ -13,6 +13,7 @@ import {
   TRUNK_RENEWAL,
 } from "../../../texts/renewal";
 import { lengthWords } from "../choice/lengthWords";
+import { youngVineSentences } from "./youngVineSentence";
 
 /**
  * What is to be done about a vine's trunks.
@@ -76,8 +77,8 @@ export function cordonRenewalSentences(
 }
 
 /**
- * What each cordon that stays needs, for one that a person is asked about the count that would tell, and what is kept
- * for a trunk that is due by its age.
+ * What each cordon that stays needs, for one that a person is asked about the count that would tell, what is kept for a
+ * trunk that is due by its age, and before them what is left on a vine that is still being built up.
  */
 export function renewalSentences(plan: VinePlan, language: Language, unitSystem: UnitSystem): string[] {
   const cordons = plan.keeps.flatMap(({ ask, cordon, renewal }) => {
@@ -86,7 +87,11 @@ export function renewalSentences(plan: VinePlan, language: Language, unitSystem:
       ? [say(CORDON_RENEWAL.wantedToKeep, language, { cordon, count: RENEWAL_COUNTS.gapFrom[language] })]
       : [];
   });
-  return [...cordons, ...dueSentences(plan.dueTrunks ?? [], language)];
+  return [
+    ...(plan.young ? youngVineSentences(plan.young, language) : []),
+    ...cordons,
+    ...dueSentences(plan.dueTrunks ?? [], language),
+  ];
 }
 
 /**

@@ -3,6 +3,8 @@ import { trunksToRenew } from "../../../../src/survey/decide/renewal/trunksToRen
 import { countVines } from "../../../../src/taskpane/decide/decideState";
 import { crewCards } from "../../../../src/survey/decide/cards/crewCards";
 import { cardLine } from "../../../../src/survey/decide/cards/cardWords";
+import { workPlan } from "../../../../src/survey/decide/plan/workPlan";
+import { workSentences } from "../../../../src/survey/decide/plan/workSentences";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import { LANGUAGES } from "../../../../src/texts/language";
 import { vineCard } from "../../../../src/workbook/results/cardsSheet";
@@ -37,17 +39,20 @@ describe("trunks of known years, counted in January 2026", () => {
   const row = (vine: number, side: string, cordon: string, trunk: number, year: number | string) => [
     ...["North Bench", 1, vine, side, cordon, trunk, 40, 10, 9, 1, 46040, year],
   ];
-  const season = (yearHead: string) =>
+  const season = (yearHead: string, counted: number | string = 46040) =>
     readSeason([
-      areaOf("Cordons", [
-        [...cordonHeads("in"), "Longest gap", "Date", yearHead],
-        row(1, "left", "A", 1, 2016),
-        row(1, "right", "B", 2, 2020),
-        row(2, "left", "A", 1, 2017),
-        row(2, "right", "B", 2, ""),
-        row(3, "left", "A", 1, 2014),
-        row(3, "right", "B", 2, 2012),
-      ]),
+      areaOf(
+        "Cordons",
+        [
+          [...cordonHeads("in"), "Longest gap", "Date", yearHead],
+          row(1, "left", "A", 1, 2016),
+          row(1, "right", "B", 2, 2020),
+          row(2, "left", "A", 1, 2017),
+          row(2, "right", "B", 2, ""),
+          row(3, "left", "A", 1, 2014),
+          row(3, "right", "B", 2, 2012),
+        ].map((cells, at) => (at === 0 ? cells : cells.map((cell) => (cell === 46040 ? counted : cell)))),
+      ),
       areaOf("Vines", [
         ["Block", "Row", "Vine", "Status", "Live trunks"],
         ["North Bench", 1, 1, "bearing", 2],
@@ -65,6 +70,9 @@ describe("trunks of known years, counted in January 2026", () => {
     const read = season(head);
     const { vines, byAge } = trunksToRenew(read);
     expect(byAge).toEqual({ now: 3, nextWinter: 1, withoutYear: 1 });
+    expect(workSentences(workPlan(read, new Map(), undefined, byAge), "en")).toContain(
+      "Trunks due by their age: 3 this winter, 1 next winter; live trunks without a year: 1.",
+    );
     expect(vines.map(({ vine, renewal }) => [vine, renewal.bringUp])).toEqual([
       [1, 1],
       [3, 2],
@@ -95,6 +103,22 @@ describe("trunks of known years, counted in January 2026", () => {
 
   test("without the column, or without a date of any count, nothing is said of age", () => {
     expect(trunksToRenew(season("Remarks on trunks")).byAge).toBeUndefined();
-    expect(trunksToRenew(seasonOfSheets({ ...inventedSeason() })).byAge).toBeUndefined();
+    expect(trunksToRenew(season("Trunk year", "")).byAge).toBeUndefined();
+  });
+
+  test("in the invented farm's youngest block the first trunk of each vine is due next winter, none this winter", () => {
+    // Schoolhouse, planted 2016: first trunks of 2017 have stood nine summers in 2026, the others of 2019 seven
+    const farm = inventedSeason();
+    const first = new Map(
+      farm.cordons
+        .filter(({ trunkYear, trunk }) => trunkYear === 2017 && trunk === 1)
+        .map(({ row, vine, trunkCondition, condition }) => [
+          `${row} ${vine}`,
+          trunkCondition === "sound" || (trunkCondition === null && condition !== "dead"),
+        ]),
+    );
+    const sound = [...first.values()].filter(Boolean).length;
+    expect(sound).toBeGreaterThan(100);
+    expect(trunksToRenew(seasonOfSheets(farm)).byAge).toMatchObject({ now: 0, nextWinter: sound });
   });
 });
