@@ -85,7 +85,7 @@ describe("checking a season on the desk page", () => {
     await shown.getByRole("status").getByText("Opening many.xlsx…").waitFor();
     await shown.getByText(/Sheet Sheet1, row \d+$/).waitFor();
     expect(await page.brokenRules()).toEqual([]);
-    await page.page.locator("#save-copy").focus();
+    await page.page.locator("#print-sheet").focus();
     await page.page.keyboard.press("Tab");
     expect(await page.page.evaluate(() => document.activeElement?.textContent?.trim())).toBe("Stop");
     await page.page.keyboard.press("Enter");

@@ -118,7 +118,7 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
     <div class="buttons">
       <fluent-button
         id="print-cards"
-        size="small"
+        appearance="primary"
         @click=${() => void currentOnly(pane, "crew", () => printCards(pane))}
         >${pane.say(CREW_TEXTS.print, { cards: cards.length })}</fluent-button
       >
