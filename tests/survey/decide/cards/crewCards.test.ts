@@ -4,12 +4,16 @@ import { cutSentence, keepSentence } from "../../../../src/survey/decide/choice/
 import { decideSeason } from "../../../../src/survey/decide/decideSeason";
 import { trunksToRenew } from "../../../../src/survey/decide/renewal/trunksToRenew";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
+import type { Season } from "../../../../src/survey/season/season";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
 import { LANGUAGES } from "../../../../src/texts/language";
 import { cardsHtml, escaped } from "../../../../src/workbook/results/cardsHtml";
 import { cardsSheet, vineCard } from "../../../../src/workbook/results/cardsSheet";
 import { choiceSheet } from "../../../../src/workbook/results/choiceSheet";
+import { randomSource } from "../../../../sample-workbooks/make/randomSource";
 import { areaOf } from "../../area";
+import { plausibleSeason } from "../../quality/plausibleSeason";
+import { seasonAreas } from "../../quality/seasonAreas";
 import { inventedSeason, seasonOfSheets } from "./season";
 import { cordonHeads } from "../../cordonHeads";
 
@@ -148,73 +152,106 @@ describe("a crew card", () => {
   });
 });
 
-describe("one plan, wherever it is shown", () => {
-  const farm = seasonOfSheets(inventedSeason());
+/** What is shown of a season's vines in each place. */
+function shownOf(farm: Season) {
   const answers = [...decideSeason(farm)];
   const cards = crewCards(farm, answers);
-  const sheet = cardsSheet(cards, OPTIONS);
-  const column = (name: string) => sheet.headers.indexOf(name);
-  const rowOf = ({ block, row, vine }: (typeof answers)[number]) =>
-    sheet.rows.find((cells) => cells[0] === block && cells[1] === row && cells[2] === vine)!;
-  const choice = choiceSheet(answers, "en", "US", OPTIONS.date);
-  const work = choice.headers.indexOf("What is done");
+  return {
+    answers,
+    cards,
+    sheet: cardsSheet(cards, OPTIONS),
+    choice: choiceSheet(answers, "en", "US", OPTIONS.date),
+  };
+}
 
-  test("every vine's card, the sheet of cards and the printed card carry its plan", () => {
-    const page = cardsHtml(cards, {
-      ...OPTIONS,
-      paper: "A4",
-      farm: "",
-      ribbons: { stays: "orange", ask: "blue" },
-      vinesAPage: 25,
-    });
-    const printed = page.match(/<tr[^>]*style=.*?<\/tr>/gs)!;
-    let at = 0;
-    for (const { block, row, vines } of cards)
-      for (const vine of vines) {
-        const shown = printed[at++];
-        const answer = answers.find(
-          (one) => one.block === block && one.row === row && one.vine === vine.vine,
-        );
-        expect(shown).toContain(`<td class="vine">${vine.vine}</td>`);
-        if (!answer) continue;
-        const { keeps, canes, cuts } = answer.plan;
-        expect([vine.keeps, vine.canes, vine.cuts]).toEqual([keeps, canes, cuts]);
-        const line = cardLine(vine, "en", "US");
-        for (const { words } of [...line.keep, ...line.lay, ...line.cut]) {
-          expect(shown).toContain(escaped(words));
-          expect(rowOf(answer).join("\n")).toContain(words);
-        }
-        for (const note of line.notes) expect(shown).toContain(escaped(note));
-        expect(rowOf(answer)[column("Look out for")] ?? "").toBe(line.notes.join("; "));
+const vineKey = (block: unknown, row: unknown, vine: unknown) => JSON.stringify([block, row, vine]);
+
+/** Every vine's card, the sheet of cards and the printed card carry its plan. */
+function expectCardsOfPlan({ answers, cards, sheet }: ReturnType<typeof shownOf>): void {
+  const page = cardsHtml(cards, {
+    ...OPTIONS,
+    paper: "A4",
+    farm: "",
+    ribbons: { stays: "orange", ask: "blue" },
+    vinesAPage: 25,
+  });
+  const printed = page.match(/<tr[^>]*style=.*?<\/tr>/gs)!;
+  const answerOf = new Map(answers.map((one) => [vineKey(one.block, one.row, one.vine), one]));
+  const rowOf = new Map(sheet.rows.map((cells) => [vineKey(cells[0], cells[1], cells[2]), cells]));
+  const notes = sheet.headers.indexOf("Look out for");
+  let at = 0;
+  for (const { block, row, vines } of cards)
+    for (const vine of vines) {
+      const shown = printed[at++];
+      expect(shown).toContain(`<td class="vine">${vine.vine}</td>`);
+      const key = vineKey(block, row, vine.vine);
+      const answer = answerOf.get(key);
+      if (!answer) continue;
+      const { keeps, canes, cuts } = answer.plan;
+      expect([vine.keeps, vine.canes, vine.cuts]).toEqual([keeps, canes, cuts]);
+      const line = cardLine(vine, "en", "US");
+      const cells = rowOf.get(key)!;
+      for (const { words } of [...line.keep, ...line.lay, ...line.cut]) {
+        expect(shown).toContain(escaped(words));
+        expect(cells.join("\n")).toContain(words);
       }
-    expect(at).toBe(printed.length);
-  });
-
-  test("the sheet with the choice has each cordon's part of the plan, and the sentences of the pane are the same", () => {
-    let at = 0;
-    for (const answer of answers) {
-      const { plan, decision } = answer;
-      const pane = [
-        ...plan.cuts.map((cut) => cutSentence(cut, "en")),
-        ...plan.keeps.map((keep) => keepSentence(keep, "en")),
-      ];
-      const written = decision.cordons.map(() => choice.rows[at++][work]);
-      expect(written.filter((words) => words !== null).sort()).toEqual(pane.sort());
-      expect(vineCard(answer, "en", "US").cuts).toEqual(plan.cuts.map((cut) => cutSentence(cut, "en")));
+      for (const note of line.notes) expect(shown).toContain(escaped(note));
+      expect(cells[notes] ?? "").toBe(line.notes.join("; "));
     }
-    expect(at).toBe(choice.rows.length);
-  });
+  expect(at).toBe(printed.length);
+}
 
-  test("no card of the invented farm cuts away the cordon that a cane is laid from", () => {
-    const laid = answers.flatMap(({ plan }) => plan.canes.map((cane) => ({ cane, plan })));
-    expect(laid.length).toBeGreaterThan(0);
-    for (const { cane, plan } of laid) {
-      const cut = plan.cuts.find(
-        ({ side, cordon }) => side === cane.source?.side && cordon === cane.source.cordon,
-      );
-      expect(cut?.backTo ?? "cane").toBe("cane");
+/** The sheet with the choice has each cordon's part of the plan, and the sentences of the pane are the same. */
+function expectChoiceOfPlan({ answers, choice }: ReturnType<typeof shownOf>): void {
+  const work = choice.headers.indexOf("What is done");
+  let at = 0;
+  for (const answer of answers) {
+    const { plan, decision } = answer;
+    const pane = [
+      ...plan.cuts.map((cut) => cutSentence(cut, "en")),
+      ...plan.keeps.map((keep) => keepSentence(keep, "en")),
+    ];
+    const written = decision.cordons.map(() => choice.rows[at++][work]);
+    expect(written.filter((words) => words !== null).sort()).toEqual(pane.sort());
+    expect(vineCard(answer, "en", "US").cuts).toEqual(plan.cuts.map((cut) => cutSentence(cut, "en")));
+  }
+  expect(at).toBe(choice.rows.length);
+}
+
+/** No card cuts away the cordon that a cane is laid from; answers how many canes are laid from one. */
+function expectSourcesKept({ answers }: ReturnType<typeof shownOf>): number {
+  const laid = answers.flatMap(({ plan }) => plan.canes.map((cane) => ({ cane, plan })));
+  for (const { cane, plan } of laid) {
+    const cut = plan.cuts.find(
+      ({ side, cordon }) => side === cane.source?.side && cordon === cane.source.cordon,
+    );
+    expect(cut?.backTo ?? "cane").toBe("cane");
+  }
+  return laid.length;
+}
+
+describe("one plan, wherever it is shown", () => {
+  const invented = shownOf(seasonOfSheets(inventedSeason()));
+
+  test("on the card, on the sheet of cards and on the printed card", () => expectCardsOfPlan(invented));
+
+  test("on the sheet with the choice and in the pane", () => expectChoiceOfPlan(invented));
+
+  test("a cane is laid from a cordon that is kept", () =>
+    expect(expectSourcesKept(invented)).toBeGreaterThan(0));
+
+  test("on 10,000 vines of seasons drawn at random", () => {
+    let vines = 0;
+    let laid = 0;
+    for (let seed = 1; vines < 10_000; seed++) {
+      const shown = shownOf(readSeason(seasonAreas(plausibleSeason(randomSource(seed)))));
+      expectCardsOfPlan(shown);
+      expectChoiceOfPlan(shown);
+      laid += expectSourcesKept(shown);
+      vines += shown.answers.length;
     }
-  });
+    expect(laid).toBeGreaterThan(50);
+  }, 300_000);
 });
 
 describe("the sheet with the choice", () => {
