@@ -2129,9 +2129,9 @@ export const en = {
       replaceLater:
         "Renew {cordon} ({triggers}) in a later winter: no cane near its head could be laid now, so keep a renewal spur there.",
       layOver:
-        "{cordon} has a dead area of {places} places: lay a cane over it, from the last spur before it, {from} places from the head.",
+        "{cordon} has a dead area of {places} {places:place|places}: lay a cane over it, from the last spur before it, {from} {from:place|places} from the head.",
       longerSpurs:
-        "{cordon}: leave the spur on either side of its gap of {places} places ({from} places from the head) a node longer, within the nodes of the vine.",
+        "{cordon}: leave the spur on either side of its gap of {places} {places:place|places} ({from} {from:place|places} from the head) a node longer, within the nodes of the vine.",
       lowerSpurs: "{cordon}: its spurs stand {height} above it; cut each back to a shoot near the cordon.",
       wantedToKeep:
         "Whether {cordon} can be kept depends on what was not counted: {count}. A cane from living wood nearer the head could be laid over its dead area.",
@@ -2551,7 +2551,7 @@ export const en = {
       spurs: "it carries {spurs} live spurs where its wire should carry {carry}",
       stretch: "it has a gap of {gap} {gap:position|positions}",
       deadStretch:
-        "one stretch of {gap} places is dead, and {spurs} live spurs are left where its wire should carry {carry}",
+        "one stretch of {gap} {gap:place|places} is dead, and {spurs} live {spurs:spur is|spurs are} left where its wire should carry {carry}",
       placing: "only {well} of its {spurs} spurs point the right way",
       soundness: "it is {condition}",
       diameter: "it is {diameter} thick, and {fullDiameter} is thick enough",

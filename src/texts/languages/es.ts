@@ -2166,9 +2166,9 @@ export const es: Texts = {
       replaceLater:
         "Renovar {cordon} ({triggers}) en otro invierno: ahora no hay junto a su cabeza un sarmiento que tender; dejar allí un pitón de renovación.",
       layOver:
-        "{cordon} tiene una zona muerta de {places} posiciones: tender un sarmiento por encima, desde el último pitón anterior, a {from} posiciones de la cabeza.",
+        "{cordon} tiene una zona muerta de {places} {places:posición|posiciones}: tender un sarmiento por encima, desde el último pitón anterior, a {from} {from:posición|posiciones} de la cabeza.",
       longerSpurs:
-        "{cordon}: dejar el pitón a cada lado de su hueco de {places} posiciones (a {from} posiciones de la cabeza) un nudo más largo, dentro de los nudos de la cepa.",
+        "{cordon}: dejar el pitón a cada lado de su hueco de {places} {places:posición|posiciones} (a {from} {from:posición|posiciones} de la cabeza) un nudo más largo, dentro de los nudos de la cepa.",
       lowerSpurs:
         "{cordon}: sus pitones están {height} por encima; rebajar cada uno a un brote cerca del cordón.",
       wantedToKeep:

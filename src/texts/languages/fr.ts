@@ -2189,9 +2189,9 @@ export const fr: Texts = {
       replaceLater:
         "Renouveler {cordon} ({triggers}) un autre hiver : aucun sarment près de sa tête ne peut être couché maintenant ; y garder un courson de renouvellement.",
       layOver:
-        "{cordon} a une zone morte de {places} places : coucher un sarment par-dessus, depuis le dernier courson avant elle, à {from} places de la tête.",
+        "{cordon} a une zone morte de {places} {places:place|places} : coucher un sarment par-dessus, depuis le dernier courson avant elle, à {from} {from:place|places} de la tête.",
       longerSpurs:
-        "{cordon} : laisser le courson de chaque côté de son vide de {places} places (à {from} places de la tête) plus long d'un nœud, dans les nœuds du cep.",
+        "{cordon} : laisser le courson de chaque côté de son vide de {places} {places:place|places} (à {from} {from:place|places} de la tête) plus long d'un nœud, dans les nœuds du cep.",
       lowerSpurs:
         "{cordon} : ses coursons sont à {height} au-dessus ; rabattre chacun sur un rameau près du cordon.",
       wantedToKeep:

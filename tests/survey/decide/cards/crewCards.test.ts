@@ -308,6 +308,22 @@ describe("where the gap lies, what grows near the head and how high the spurs st
     );
   });
 
+  test("one place is a place", () => {
+    const early = readSeason([
+      areaOf("Cordons", [
+        COUNTED.slice(0, 12),
+        ["North Bench", 1, 1, "left", "A", 1, 40, 10, 8, 2, "sound", 1],
+        ["North Bench", 1, 1, "right", "B", 2, 40, 10, 10, 0, "sound", ""],
+      ]),
+    ]);
+    const notes = LANGUAGES.map((language) => vineCard([...decideSeason(early)][0], language, "US").notes[0]);
+    expect(notes).toEqual([
+      expect.stringContaining("its gap of 2 places (1 place from the head)"),
+      expect.stringContaining("su hueco de 2 posiciones (a 1 posición de la cabeza)"),
+      expect.stringContaining("son vide de 2 places (à 1 place de la tête)"),
+    ]);
+  });
+
   test("without these counts the sentence says which of them would decide", () => {
     const uncounted = readSeason([
       areaOf("Cordons", [
