@@ -420,14 +420,30 @@ function openWordsByKey(): void {
   );
 }
 
+/** Milliseconds after a click on a tab in which the engine may still give the keyboard back to it. */
+const TAB_SETTLES = 3000;
+
 /** After a click on a sheet's tab the next key types into the sheet, unless the tab is being renamed. */
 function keepKeyboardOnSheet(): void {
-  grid.addEventListener("click", ({ target }) => {
-    if (!(target as Element).closest("[data-u-comp=slide-tab-item]")) return;
-    setTimeout(() => {
-      if (!(document.activeElement as HTMLElement | null)?.isContentEditable) desk.enterGrid();
-    });
+  const tabOf = (place: EventTarget | null) =>
+    (place as Element | null)?.closest("[data-u-comp=slide-tab-item]");
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const follow = () => {
+    const end = performance.now() + TAB_SETTLES;
+    const enter = () => {
+      const { activeElement } = document;
+      const isElsewhere = activeElement !== document.body && !tabOf(activeElement);
+      if (!isElsewhere && !(activeElement as HTMLElement).isContentEditable) desk.enterGrid();
+      if (performance.now() < end) timer = setTimeout(enter, 50);
+    };
+    timer = setTimeout(enter);
+  };
+  // The engine may draw its tabs anew before the button is up, and then the tab gets no click.
+  grid.addEventListener("pointerdown", ({ target, button }) => {
+    clearTimeout(timer);
+    if (button === 0 && tabOf(target)) addEventListener("pointerup", follow, { once: true, capture: true });
   });
+  addEventListener("keydown", () => clearTimeout(timer), { capture: true });
 }
 
 /** The grid is light or dark as the system is, like the page around it. */
