@@ -82,12 +82,13 @@ export const CARDS_COMMAND: Command = {
   async run(words, options, terminal) {
     const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
-    const crew = crewCards(season, vines);
+    const trunks = trunksToRenew(season, vines);
+    const crew = crewCards(season, vines, trunks);
     if (options.html !== undefined) {
       await writePage(String(options.html), crew, season, inputs, options, terminal);
       return exitOf(false, season, inputs);
     }
-    const work = workPlan(season, shootThinning(season), undefined, trunksToRenew(season, vines).byAge);
+    const work = workPlan(season, shootThinning(season), undefined, trunks.byAge);
     const sheet = cardsSheet(crew, {
       language,
       unitSystem: season.unitSystem,

@@ -1,3 +1,4 @@
+import { timeOfSerial } from "../survey/reading/serialDate";
 import type { Language } from "../texts/language";
 
 /**
@@ -9,6 +10,6 @@ import type { Language } from "../texts/language";
  */
 export function writtenDate(serial: number, language: Language): string {
   return new Intl.DateTimeFormat(language, { dateStyle: "long", timeZone: "UTC" }).format(
-    Date.UTC(1899, 11, 30) + serial * 86_400_000,
+    timeOfSerial(serial),
   );
 }

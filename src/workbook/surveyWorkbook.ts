@@ -89,8 +89,6 @@ export interface OwnChart {
 export interface OwnSheetWritten {
   /** Charts of it that stand on the sheet now: fewer than asked for where the host has none or refused one. */
   readonly charts: number;
-  /** Carried cells, as they stood, whose notes and comments could not be put back. */
-  readonly lostNotes?: readonly CellPlace[];
 }
 
 /** A PivotTable over the table of an own sheet; fields are named by their headers. */

@@ -16,13 +16,23 @@ export function serialOf(year: number, month: number, day: number): number | und
 }
 
 /**
+ * A serial number as milliseconds since 1970 in UTC, as Date and Intl take them.
+ *
+ * @example
+ * timeOfSerial(25570) // 86400000
+ */
+export function timeOfSerial(serial: number): number {
+  return (serial - SERIAL_OF_1970) * MILLISECONDS_PER_DAY;
+}
+
+/**
  * A serial number as year-month-day, the one order that every reader understands the same way.
  *
  * @example
  * isoDay(46037) // "2026-01-15"
  */
 export function isoDay(serial: number): string {
-  return new Date((Math.floor(serial) - SERIAL_OF_1970) * MILLISECONDS_PER_DAY).toISOString().slice(0, 10);
+  return new Date(timeOfSerial(Math.floor(serial))).toISOString().slice(0, 10);
 }
 
 /**

@@ -77,10 +77,10 @@ export interface SurveyTable {
   readonly totals: readonly TotalRow[];
   /** Columns of the table that are none of ours. */
   readonly otherColumns: readonly OtherColumn[];
-  /** Headers found twice: the first is read, the others are not. */
   /** Sheet rows of heads that come again between the rows, and of remarks in one cell; both are no rows. */
   readonly headsAgain: readonly number[];
   readonly remarks: readonly number[];
+  /** Headers found twice: the first is read, the others are not. */
   readonly repeatedHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
   /** Formula of a row's cell, null where a value was typed. */
   formulaAt(index: number, column: SurveyColumn): string | null;

@@ -1,8 +1,16 @@
 import { winterOf } from "../reading/serialDate";
 import type { Season } from "./season";
 
+const winters = new WeakMap<Season, number>();
+
 /** The season of the latest count; without a date the year after the last harvest, or the first year with one begun. */
 export function winterOfSeason(season: Season): number {
+  const winter = winters.get(season) ?? foundWinter(season);
+  winters.set(season, winter);
+  return winter;
+}
+
+function foundWinter(season: Season): number {
   let latest = 0;
   for (const id of ["cordons", "vines", "budCuts"] as const)
     for (const table of season.tables(id))

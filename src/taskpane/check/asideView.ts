@@ -9,7 +9,7 @@ import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { showOnce } from "../showOnce";
-import { isoDate } from "../../workbook/isoDate";
+import { isoDay } from "../../survey/reading/serialDate";
 import type { AsideQuestion } from "./checkState";
 import { foldedList } from "./findingList";
 import { sentenceOf } from "./findingTexts";
@@ -75,7 +75,7 @@ export function asideDialog(pane: Pane, question: AsideQuestion): TemplateResult
 
 async function setAside(pane: Pane, question: AsideQuestion): Promise<void> {
   const { finding, reason, by } = question;
-  const entries = await keepAside(pane.workbook, finding, { reason, by, on: isoDate(pane.today) });
+  const entries = await keepAside(pane.workbook, finding, { reason, by, on: isoDay(pane.today) });
   if (entries === undefined) {
     ask(pane, { ...question, lacking: true });
     return;

@@ -12,6 +12,6 @@ export function crewOf(pane: Pane, decided: SeasonReading & { readonly vines: re
   return pane.held.once("crew", decided, "", () => {
     const renewal = trunksToRenew(season, vines);
     const work = workPlan(season, shootThinning(season), pane.today, renewal.byAge);
-    return { season, cards: crewCards(season, vines), work, renewal };
+    return { season, cards: crewCards(season, vines, renewal), work, renewal };
   });
 }

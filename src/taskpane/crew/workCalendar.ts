@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { timeOfSerial } from "../../survey/reading/serialDate";
 import type { DayPart, WorkDay } from "../../survey/decide/plan/workPlan";
 import { passName } from "../../survey/decide/plan/workSentences";
 import { CREW_TEXTS } from "../../texts/crew";
@@ -25,11 +26,6 @@ const CALENDAR_STYLES = `
 }
 `;
 
-/** A spreadsheet's day as a date that Intl understands. */
-function dateOf(day: number): number {
-  return Date.UTC(1899, 11, 30) + day * 86_400_000;
-}
-
 /** The weeks of the work from today on, Monday to Sunday, and below them what is pruned day by day. */
 export function workCalendar(pane: Pane, { work }: CrewResult): TemplateResult | typeof nothing {
   if (work.weeks.length === 0) return nothing;
@@ -43,7 +39,7 @@ export function workCalendar(pane: Pane, { work }: CrewResult): TemplateResult |
     <table id="work-calendar" class="calendar">
       <thead>
         <tr>
-          ${work.weeks[0].map(({ day }) => html`<th scope="col">${weekday.format(dateOf(day))}</th>`)}
+          ${work.weeks[0].map(({ day }) => html`<th scope="col">${weekday.format(timeOfSerial(day))}</th>`)}
         </tr>
       </thead>
       <tbody>
@@ -68,7 +64,7 @@ function calendarDay(
   keys: ReadonlyMap<string, number>,
   first: boolean,
 ): TemplateResult {
-  const date = new Date(dateOf(day));
+  const date = new Date(timeOfSerial(day));
   const month = first || date.getUTCDate() === 1;
   const written = new Intl.DateTimeFormat(pane.state.language, {
     day: "numeric",
@@ -126,7 +122,7 @@ function dayTable(pane: Pane, days: readonly WorkDay[]): TemplateResult {
           parts.map(
             (part) =>
               html`<tr>
-                <th scope="row">${written.format(dateOf(day))}</th>
+                <th scope="row">${written.format(timeOfSerial(day))}</th>
                 <td>${partName(pane, part)}</td>
                 <td class="number">${number.format(part.hours)}</td>
               </tr>`,

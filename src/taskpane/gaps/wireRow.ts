@@ -84,8 +84,11 @@ interface Line {
 function wireLine(pane: Pane, { spacing }: RowDrawing, places: readonly PlaceOnWire[], line: Line) {
   const scale = line.width / (line.across * spacing);
   const headOf = ({ at }: PlaceOnWire) => (at - line.from + spacing / 2) * scale;
+  const half = (spacing * scale) / 2;
   const first = places[0];
   const last = places[places.length - 1];
+  const along = (y: number, width: number, dashes: string) =>
+    svg`<line x1="0" x2=${headOf(last) + half} y1=${y} y2=${y} stroke="currentColor" stroke-width=${width} stroke-dasharray=${dashes} />`;
   const words = pane.say(GAPS_TEXTS.wireLine, {
     first: placeName(first.vine),
     last: placeName(last.vine),
@@ -94,24 +97,8 @@ function wireLine(pane: Pane, { spacing }: RowDrawing, places: readonly PlaceOnW
       .length,
   });
   return html`<svg class="wire" viewBox=${`0 0 ${line.width} ${HEIGHT}`} role="img" aria-label=${words}>
-    <line
-      x1="0"
-      x2=${headOf(last) + (spacing * scale) / 2}
-      y1=${WIRE}
-      y2=${WIRE}
-      stroke="currentColor"
-      stroke-width="0.6"
-      stroke-dasharray="1 3"
-    />
-    <line
-      x1="0"
-      x2=${headOf(last) + (spacing * scale) / 2}
-      y1=${GROUND}
-      y2=${GROUND}
-      stroke="currentColor"
-      stroke-width="0.8"
-    />
-    ${places.map((place) => onWire(pane, place, { ...line, scale, head: headOf(place), half: (spacing * scale) / 2 }))}
+    ${along(WIRE, 0.6, "1 3")}${along(GROUND, 0.8, "none")}
+    ${places.map((place) => onWire(pane, place, { ...line, scale, head: headOf(place), half }))}
   </svg>`;
 }
 

@@ -16,7 +16,7 @@ import { freshSettings } from "../settings/changeSetting";
 import { movedResults } from "../settings/movedResults";
 import { readSettingsOf } from "../settings/settingsActions";
 import { writeLog } from "../writeLog";
-import { isoDate } from "../../workbook/isoDate";
+import { isoDay } from "../../survey/reading/serialDate";
 import { figureDigits, figureWords } from "./figureWords";
 import type { MovedCrop, TakenFigure } from "./outlookState";
 import { planFigure } from "./planFigure";
@@ -103,7 +103,7 @@ export async function undoFigure(pane: Pane, taken: TakenFigure, signal: AbortSi
 
 function takenWords(pane: Pane, { figure, where, by }: TakenFigure) {
   const value = figureDigits(pane, figure, figure.proposed.value);
-  return { figure: figureWords(pane, figure), value, where, by, on: isoDate(pane.today) };
+  return { figure: figureWords(pane, figure), value, where, by, on: isoDay(pane.today) };
 }
 
 /** Works the outlook out anew and keeps the block that is shown; the Settings page reads anew when it is opened. */

@@ -11,7 +11,7 @@ import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
-import { isoDate } from "../../workbook/isoDate";
+import { isoDay } from "../../survey/reading/serialDate";
 import { movedSummary } from "./movedSummary";
 import { keepSetting, readSettingsOf, showMoved } from "./settingsActions";
 import type { ReadSettings, SettingEdit, SettingsState } from "./settingsState";
@@ -148,7 +148,7 @@ function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Se
         : html`<p class="small quiet">
             ${pane.say(SETTINGS_TEXTS.changed, {
               by: entry.changedBy,
-              on: entry.changedOn === undefined ? "" : isoDate(entry.changedOn),
+              on: entry.changedOn === undefined ? "" : isoDay(entry.changedOn),
             })}
           </p>`
     }

@@ -10,7 +10,7 @@ import { textField, tickField } from "../fields";
 import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
-import { isoDate } from "../../workbook/isoDate";
+import { isoDay } from "../../survey/reading/serialDate";
 import { movedSummary } from "./movedSummary";
 import type { OtherWorkbook, ReadSettings, SettingsState } from "./settingsState";
 import {
@@ -161,7 +161,7 @@ function difference(
         : html`<p class="small quiet">
             ${pane.say(SETTINGS_TRAVEL.thereBy, {
               by: there.changedBy,
-              on: there.changedOn === undefined ? "" : isoDate(there.changedOn),
+              on: there.changedOn === undefined ? "" : isoDay(there.changedOn),
             })}
           </p>`
     }

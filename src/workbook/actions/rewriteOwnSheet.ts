@@ -86,14 +86,7 @@ export async function rewriteOwnSheet(
   const written = await workbook.writeOwnSheet({ ...wider, carriedCells });
   const again = await cellsToPutBack(workbook, content.sheet, beside.stay);
   if (formulas.length + again.length > 0) await workbook.writeCells(content.sheet, [...formulas, ...again]);
-  const refused = extras.filter(({ row, column }) =>
-    written.lostNotes?.some((place) => place.row === row && place.column === column),
-  );
-  return {
-    ...written,
-    lost: [...lost, ...beside.lost, ...lostNotes, ...refused.map(noteOf)],
-    lostLooks,
-  };
+  return { ...written, lost: [...lost, ...beside.lost, ...lostNotes], lostLooks };
 }
 
 function formerTable(content: OwnSheet, area: SheetArea, addsColumns: boolean): FormerTable {

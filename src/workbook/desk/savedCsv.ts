@@ -1,4 +1,6 @@
 import { isBlank, isCellError, type CellValue } from "../../survey/sheets/cell";
+import { lastFilled } from "../../survey/reading/movedCells";
+import { isoDay } from "../../survey/reading/serialDate";
 import type { SheetArea } from "../../survey/reading/sheetArea";
 import { csvLine } from "../csvText";
 import { csvCell } from "../file/csvArea";
@@ -7,7 +9,6 @@ import { csvRecords } from "../file/csvRecords";
 import { bytesSource } from "../file/csvSource";
 import { showsDay } from "../file/dateStyles";
 import type { ReadLimits } from "../file/readLimits";
-import { isoDate } from "../isoDate";
 
 const BYTE_ORDER_MARK = "\ufeff";
 
@@ -43,7 +44,7 @@ export async function savedCsv(
       const text = stood[column];
       if (text !== undefined && csvCell(text, decimal) === value) return quoted(text, delimiter);
       isChanged = true;
-      if (typeof value === "number" && showsDay(formatOf(row, column + 1) ?? "")) return isoDate(value);
+      if (typeof value === "number" && showsDay(formatOf(row, column + 1) ?? "")) return isoDay(value);
       return written(value, delimiter, decimal);
     });
     if (row <= lastRow || cells.some((cell) => !isBlank(cell))) lines.push(cells.join(delimiter));
@@ -56,12 +57,6 @@ export async function savedCsv(
 }
 
 const CARRIAGE_RETURN = 0x0d;
-
-function lastFilled(cells: readonly CellValue[]): number {
-  let last = cells.length;
-  while (last > 0 && isBlank(cells[last - 1])) last--;
-  return last;
-}
 
 /** A text in quotes where it needs them. */
 function quoted(text: string, delimiter: string): string {

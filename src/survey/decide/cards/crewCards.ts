@@ -6,7 +6,7 @@ import { youngVines } from "../../season/youngVines";
 import type { NodePlan } from "../../../domain/plan/nodePlan";
 import type { DecidedVine } from "../decideSeason";
 import { renewalRules } from "../renewal/renewalRules";
-import { trunksToRenew } from "../renewal/trunksToRenew";
+import { trunksToRenew, type TrunksToRenew } from "../renewal/trunksToRenew";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { plannedNodes } from "../plan/plannedNodes";
@@ -45,15 +45,20 @@ export interface CrewCard {
  * that have no candidates are on the card too, so that the crew never loses count.
  *
  * @param decided the vines of the survey with their answers
+ * @param trunks the trunks to renew on them, where they were found already
  */
-export function crewCards(season: Season, decided: Iterable<DecidedVine>): CrewCard[] {
+export function crewCards(
+  season: Season,
+  decided: Iterable<DecidedVine>,
+  trunks?: TrunksToRenew,
+): CrewCard[] {
   const places = season.places;
   const nodesOf = plannedNodes(season);
   const yearOf = youngVines(season);
   const { youngClusters } = renewalRules(season.settings).triggers;
   const vines = [...decided];
   const renewals = new Map(
-    trunksToRenew(season, vines).vines.map(({ block, row, vine, renewal }) => [
+    (trunks ?? trunksToRenew(season, vines)).vines.map(({ block, row, vine, renewal }) => [
       `${row} ${vine} ${block}`,
       { trunksToBringUp: renewal.bringUp, deadTrunks: renewal.takeOut },
     ]),

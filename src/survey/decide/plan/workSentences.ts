@@ -1,4 +1,5 @@
 import type { PlannedPass } from "../../../domain/plan/orderOfWork";
+import { timeOfSerial } from "../../reading/serialDate";
 import { CREW_TEXTS } from "../../../texts/crew";
 import { say, type Language } from "../../../texts/language";
 import type { WorkLeft, WorkPlan } from "./workPlan";
@@ -10,7 +11,7 @@ export const passName = ({ block, pass }: Pick<PlannedPass, "block" | "pass">, l
 /** A day of the calendar as the language writes it. */
 export function workDay(serial: number, language: Language): string {
   const day = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeZone: "UTC" });
-  return day.format(Date.UTC(1899, 11, 30) + serial * 86_400_000);
+  return day.format(timeOfSerial(serial));
 }
 
 /**
