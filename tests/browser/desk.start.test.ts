@@ -119,11 +119,38 @@ describe("starting the desk page", () => {
     process.stdout.write(`${times.join("\n")}\n`);
   });
 
-  test.each(["es", "fr"])("speaks %s", async (language) => {
+  test.each(["es", "fr"])("speaks %s, decimals with a comma", async (language) => {
     const page = await openDesk("clean", { language });
     expect(await page.page.locator("html").getAttribute("lang")).toBe(language);
     await page.type("H3", '=CORDON.NODEBUDGET(3,"30+10")');
     expect(await page.shows("H3", "50")).toBe("50");
+    await page.type("H4", "3,5");
+    await page.type("H5", "=H4+1");
+    expect(await page.shows("H4", "3,5")).toBe("3,5");
+    expect(await page.shows("H5", "4,5")).toBe("4,5");
+    await page.goTo("H4");
+    await page.page.keyboard.press("F2");
+    await page.page.keyboard.press("Enter");
+    expect(await page.shows("H5", "4,5")).toBe("4,5");
+    // 30 nodes for the first pound and 10 for each of 2.5 pounds more.
+    await page.type("H6", '=CORDON.NODEBUDGET(3,5;"30+10")');
+    expect(await page.shows("H6", "55")).toBe("55");
+    await page.type("H7", "=MAX(3,5)");
+    expect(await page.shows("H7", /^5 .*3\.5/)).toMatch(/^5 .*3,5.*3\.5.*;/);
+    await page.type("H8", "'3,5");
+    await page.type("H9", '=TYPE(H8)&"/"&TYPE(H4)');
+    expect(await page.shows("H9", "2/1")).toBe("2/1");
+    await page.paste("I4", "3,5");
+    await page.paste("I5", "1,250\t12,5%\n0,75\tbaya");
+    await page.type("I8", "=I4+I5+I6+J5");
+    // 3.5 + 1.25 + 0.75 + 0.125
+    expect(await page.shows("I8", "5,625")).toBe("5,625");
+    await page.goTo("H4");
+    await page.page.keyboard.press("Control+c");
+    await page.goTo("I9");
+    await page.page.keyboard.press("Control+v");
+    await page.type("I10", "=I9*2");
+    expect(await page.shows("I10", "7")).toBe("7");
     await page.picture(`desk-${language}`);
   });
 

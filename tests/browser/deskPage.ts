@@ -29,6 +29,7 @@ export class Desk {
       viewport: { width, height },
       locale: language,
       colorScheme: look,
+      permissions: ["clipboard-read", "clipboard-write"],
     });
     const page = await context.newPage();
     if (options.catchPrints) await page.addInitScript(catchPrints);
@@ -121,6 +122,18 @@ export class DeskPage {
     await this.goTo(cell);
     await this.page.keyboard.type(text);
     await this.page.keyboard.press("Enter");
+  }
+
+  /** Pastes a text that was copied elsewhere. */
+  async paste(cell: string, text: string): Promise<void> {
+    await this.goTo(cell);
+    await this.page.evaluate((copied) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData("text/plain", copied);
+      document.activeElement!.dispatchEvent(
+        new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }),
+      );
+    }, text);
   }
 
   get status(): Locator {

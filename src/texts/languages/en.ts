@@ -653,6 +653,8 @@ export const en = {
       stop: "Stop",
       calculating: "Working out the formulas…",
       calculated: "{done} of {all}",
+      doubtfulComma:
+        "“{written}” in this formula is read as two values; for a decimal write {point}, or put ; between the values.",
       calculationStopped:
         "Working out the formulas was stopped. Those that were not reached show what they showed before. They are worked out at the next change.",
       openingRow: "Sheet {sheet}, row {row}",

@@ -656,6 +656,8 @@ export const es: Texts = {
       stop: "Detener",
       calculating: "Calculando las fórmulas…",
       calculated: "{done} de {all}",
+      doubtfulComma:
+        "«{written}» se lee en esta fórmula como dos valores; para un decimal escriba {point}, o separe los valores con «;».",
       calculationStopped:
         "Se detuvo el cálculo de las fórmulas. Las que no se alcanzaron muestran lo que mostraban antes. Se calculan con el próximo cambio.",
       openingRow: "Hoja {sheet}, fila {row}",

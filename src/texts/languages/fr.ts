@@ -661,6 +661,8 @@ export const fr: Texts = {
       stop: "Arrêter",
       calculating: "Calcul des formules…",
       calculated: "{done} sur {all}",
+      doubtfulComma:
+        "« {written} » est lu dans cette formule comme deux valeurs ; pour une décimale, écrivez {point}, ou séparez les valeurs par « ; ».",
       calculationStopped:
         "Le calcul des formules a été arrêté. Celles qui n'ont pas été atteintes montrent ce qu'elles montraient avant. Elles seront calculées au prochain changement.",
       openingRow: "Feuille {sheet}, ligne {row}",

@@ -9,14 +9,16 @@ import {
   SetWorksheetActiveOperation,
 } from "@univerjs/preset-sheets-core";
 import type { CordonFunction } from "../../functions/cordonFunction";
-import { decimalSign, type Language } from "../../texts/language";
+import { DESK_TEXTS } from "../../texts/desk";
+import { decimalSign, say, type Language } from "../../texts/language";
 import type { CsvReading } from "../file/csvReading";
 import { isCsvName } from "../file/openWorkbook";
 import { acceptedWords, type AcceptedWords } from "./acceptedWords";
 import { cellDataOf } from "./cellData";
-import { readDecimalCommas } from "./decimalComma";
+import { readDecimalCommas, showDecimalCommas } from "./decimalComma";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
+import { doubtfulComma } from "./formulaWithPoints";
 import { loadWorkbook } from "./loadWorkbook";
 import { Pace } from "./pace";
 import { describeFunctions, registerFunctions } from "./registerFunctions";
@@ -25,7 +27,7 @@ import { repeatMutation, watchMutations, type Step } from "./steps";
 import { LOCALES, type EngineWords } from "./startEngine";
 import { workbookData } from "./workbookData";
 
-/** The selected cell: its place ("Cordons!B7"), what it shows, and why a CORDON function gave an error in it. */
+/** The selected cell: its place ("Cordons!B7"), what it shows, and why a CORDON function gave an error in it, or what in its formula could be read two ways. */
 export interface SelectedCell {
   readonly place: string;
   readonly shown: string;
@@ -95,16 +97,25 @@ export class OpenDesk {
     this.opened = { id: workbook.getId(), file, bytes, csv: loaded.csv, workbook: desk };
     const injector = workbook.getActiveSheet().getInject();
     if (isFirst) this.begin(injector);
+    this.formatNumbers();
     for (const step of steps) await repeat(step, desk, injector, workbook.getId());
     desk.onStep = onStep;
     watchMutations(injector, workbook.getId(), onStep);
     return desk;
   }
 
+  private readonly hasCommas = () => decimalSign(this.language, navigator.languages) === ",";
+
+  /** Numbers with a format are shown in the way of the language, or in the English one where decimals are points. */
+  private formatNumbers(): void {
+    this.engine.getActiveWorkbook()?.setNumfmtLocal(this.hasCommas() ? this.language : "en");
+  }
+
   /** The engine's formula part is there only when a first workbook is open. */
   private begin(injector: Injector): void {
     registerFunctions(injector, this.functions, () => this.language, this.sentences.take);
-    readDecimalCommas(injector, () => decimalSign(this.language, navigator.languages));
+    readDecimalCommas(injector, this.hasCommas);
+    showDecimalCommas(injector, this.hasCommas);
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
       if (MOVING.test(id)) this.refreshFormulaBar(injector);
       if (TELLING.has(id) || MOVING.test(id)) this.tellSoon();
@@ -178,6 +189,7 @@ export class OpenDesk {
     this.engine.setLocale(locale);
     const injector = this.engine.getActiveWorkbook()?.getActiveSheet().getInject();
     if (!injector) return;
+    this.formatNumbers();
     describeFunctions(injector, this.functions, language);
     this.engine.getFormula().executeCalculation();
   }
@@ -202,9 +214,17 @@ export class OpenDesk {
     this.onSelection({
       place: `${sheet.getSheetName()}!${cell.getA1Notation()}`,
       shown: String(cell.getDisplayValue() ?? ""),
-      sentence: this.sentences.at(workbook.getId(), sheet.getSheetId(), cell.getRow(), cell.getColumn()),
+      sentence:
+        this.sentences.at(workbook.getId(), sheet.getSheetId(), cell.getRow(), cell.getColumn()) ??
+        this.commaSentence(cell.getFormula()),
       accepted: acceptedWords(sheet, cell.getRow(), cell.getColumn(), this.language),
     });
+  }
+
+  private commaSentence(formula: string): string | undefined {
+    const written = this.hasCommas() ? doubtfulComma(formula) : undefined;
+    if (written === undefined) return undefined;
+    return say(DESK_TEXTS.doubtfulComma, this.language, { written, point: written.replace(",", ".") });
   }
 }
 
