@@ -20,6 +20,7 @@ const test = (name, body) => globalThis.it(name, body);
 Object.assign(globalThis, {
   expect,
   test: Object.assign(test, { each: bind(test) }),
+  jest: { requireActual: require },
   beforeAll: (work) => globalThis.before(work),
   afterAll: (work) => globalThis.after(work),
 });

@@ -4,7 +4,15 @@
  * and changes to what stands once at the top of a file, for which everything would have to be loaded anew.
  */
 const room = process.env.MUTANTS;
-const SLOW = "on 10,000 |at most 12 %|is never answered otherwise|older Settings tables|twenty thousand";
+const SLOW =
+  "vines of seasons drawn|at most 12 %|is never answered otherwise|older Settings tables|twenty thousand";
+const CALCULATION = [
+  "tests/domain/**/!(coverage|productRange|refusalTexts).test.ts",
+  "tests/published/*.test.ts",
+  "tests/docs/examples.test.ts",
+  "tests/functions/!(anyInput).test.ts",
+  "tests/survey/{crop,decide}/**/*.test.ts",
+];
 
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
@@ -12,7 +20,7 @@ export default {
   mochaOptions: {
     spec: room
       ? [`tests/survey/${room}/**/*.test.ts`, ...(room === "checks" ? ["tests/survey/cases.test.ts"] : [])]
-      : ["tests/domain/**/!(coverage|productRange|refusalTexts).test.ts", "tests/published/*.test.ts"],
+      : CALCULATION,
     require: ["tsx/cjs", "./.config/mutants.cjs"],
     grep: `^(?!.*(${SLOW}))`,
   },
@@ -25,6 +33,6 @@ export default {
   reporters: ["clear-text", "progress-append-only"],
   clearTextReporter: { reportTests: false, allowColor: false },
   tempDirName: ".cache/mutants",
-  ignorePatterns: ["dist", "coverage", ".cache", "sample-workbooks/*.xlsx"],
+  ignorePatterns: ["dist", "coverage", ".cache"],
   thresholds: { high: 95, low: 85, break: null },
 };
