@@ -163,7 +163,8 @@ function resultOf(
   return { sheets: [sheet], marks };
 }
 
-function findingsOf(season: Season, today: number, terminal: Terminal): Finding[] {
+/** Every finding of a season in the order of its sheets. */
+export function findingsOf(season: Season, today: number, terminal: Terminal): Finding[] {
   const findings: Finding[] = [];
   for (const step of checkSeason(season, { today }))
     if (step.finding) findings.push(step.finding);

@@ -1,4 +1,9 @@
 import { crewCards, type CrewCard } from "../survey/decide/cards/crewCards";
+import { voidSentences } from "../survey/decide/cards/cardWords";
+import { seasonStands } from "../survey/decide/plan/seasonStands";
+import { CHANGED_TEXTS } from "../texts/cards";
+import { findingsOf } from "./checkCommand";
+import { sortInputFindings } from "./sortInputFindings";
 import { trunksToRenew } from "../survey/decide/renewal/trunksToRenew";
 import { youngVineSentences } from "../survey/decide/renewal/youngVineSentence";
 import { reasonSentence } from "../survey/decide/choice/reasonSentence";
@@ -12,7 +17,7 @@ import type { Season } from "../survey/season/season";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { say, type Language } from "../texts/language";
 import { saveNew } from "../workbook/file/saveFile";
-import { cardsHtml, type Paper } from "../workbook/results/cardsHtml";
+import { cardsHtml, type CardsPrint, type Paper } from "../workbook/results/cardsHtml";
 import { cardsSheet, vineCard } from "../workbook/results/cardsSheet";
 import { choiceSheet } from "../workbook/results/choiceSheet";
 import { jsonText } from "../workbook/withoutControls";
@@ -21,7 +26,7 @@ import { printCsv, printTable } from "./printTable";
 import type { Inputs } from "./readInputs";
 import type { SheetId } from "../survey/sheets/column";
 import { mustHaveRows, readSeasonInputs } from "./readSurveyInputs";
-import { isSaved, mustEnd, SAVE_OPTIONS, saveResult } from "./saveResult";
+import { isSaved, mustBeOneWorkbook, mustEnd, SAVE_OPTIONS, saveResult } from "./saveResult";
 import { FORMAT_OPTION, formatOf, READING_OPTIONS } from "./sharedOptions";
 import { accountOf, exitOf, readingData, tellAccount } from "./tellAccount";
 import { printable, type Terminal } from "./terminal";
@@ -64,14 +69,16 @@ export const CARDS_COMMAND: Command = {
     "cards sample-workbooks/larkmoor-clean.xlsx --language es",
     "cards season.xlsx --html cards.html --paper A4",
     "cards season.xlsx --save",
+    "cards season.xlsx --html changes.html --changed --in-place",
   ],
   options: {
     html: {
       type: "string",
       value: "FILE.html",
       meaning: OPTION_TEXTS.html,
-      not: ["format", "save", "out", "in-place"],
+      not: ["format", "save", "out"],
     },
+    changed: { type: "boolean", meaning: OPTION_TEXTS.changed },
     paper: { type: "string", value: "Letter|A4", words: ["Letter", "A4"], meaning: OPTION_TEXTS.paper },
     ...FORMAT_OPTION,
     ...SAVE_OPTIONS,
@@ -83,12 +90,43 @@ export const CARDS_COMMAND: Command = {
     const { inputs, season, vines } = await decided(words, options, terminal);
     const { language } = terminal;
     const trunks = trunksToRenew(season, vines);
-    const crew = crewCards(season, vines, trunks);
-    if (options.html !== undefined) {
-      await writePage(String(options.html), crew, season, inputs, options, terminal);
-      return exitOf(false, season, inputs);
+    const all = crewCards(season, vines, trunks);
+    const { cards: changed, voided } = inputs.printed.changed(all);
+    const crew = options.changed ? changed : all;
+    if (options.changed) {
+      for (const sentence of voidSentences(voided, language)) terminal.tell(printable(sentence));
+      if (crew.length === 0) terminal.tell(CHANGED_TEXTS.nothing[language]);
     }
     const work = workPlan(season, shootThinning(season), undefined, trunks.byAge);
+    if (options.html !== undefined) {
+      if (options["in-place"]) mustBeOneWorkbook(inputs);
+      if (crew.length > 0 || !options.changed) {
+        const wrong = sortInputFindings(findingsOf(season, terminal.today, terminal), inputs).open.filter(
+          ({ severity }) => severity === "wrong",
+        );
+        const { blocks } = seasonStands(season, vines, wrong, { cards: all, work }, () => false);
+        const said = options.changed ? { voided: voidSentences(voided, language) } : {};
+        await writePage(
+          String(options.html),
+          crew,
+          season,
+          inputs,
+          { ...said, stands: blocks },
+          options,
+          terminal,
+        );
+      }
+      if (options["in-place"] && crew.length + voided.length > 0)
+        await saveResult(
+          inputs,
+          season,
+          { sheets: [], printed: { cards: crew, voided } },
+          "cards",
+          options,
+          terminal,
+        );
+      return exitOf(false, season, inputs);
+    }
     const sheet = cardsSheet(crew, {
       language,
       unitSystem: season.unitSystem,
@@ -97,11 +135,14 @@ export const CARDS_COMMAND: Command = {
     });
     if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
+    const isOn = new Set(crew.flatMap((card) => card.vines.map(({ vine }) => placeKey(card, vine))));
     const cards = [
-      ...vines.map((vine) => ({
-        ...vineCard(vine, language, season.unitSystem),
-        plan: planOn(crew, vine),
-      })),
+      ...vines
+        .filter((vine) => isOn.has(placeKey(vine, vine.vine)))
+        .map((vine) => ({
+          ...vineCard(vine, language, season.unitSystem),
+          plan: planOn(crew, vine),
+        })),
       ...youngCards(crew, vines, language),
     ];
     if (format === "csv") printCsv(sheet, season, inputs, terminal);
@@ -131,12 +172,15 @@ export const CARDS_COMMAND: Command = {
   },
 };
 
+const placeKey = ({ block, row }: { readonly block: string; readonly row: number }, vine: number) =>
+  `${row} ${vine} ${block}`;
+
 /** Young vines on which no cordon was counted, so that nothing was to be decided. */
 function youngCards(crew: readonly CrewCard[], vines: readonly DecidedVine[], language: Language) {
-  const decided = new Set(vines.map(({ block, row, vine }) => `${row} ${vine} ${block}`));
+  const decided = new Set(vines.map((vine) => placeKey(vine, vine.vine)));
   return crew.flatMap(({ block, row, vines: lines }) =>
     lines.flatMap(({ vine, young, keeps, canes, cuts }) =>
-      !young || decided.has(`${row} ${vine} ${block}`)
+      !young || decided.has(placeKey({ block, row }, vine))
         ? []
         : [
             {
@@ -162,11 +206,13 @@ async function writePage(
   cards: readonly CrewCard[],
   season: Season,
   inputs: Inputs,
+  said: Pick<CardsPrint, "stands" | "voided">,
   options: OptionValues,
   { language, today, print }: Terminal,
 ): Promise<void> {
   const { settings, unitSystem } = season;
   const page = cardsHtml(cards, {
+    ...said,
     language,
     unitSystem,
     paper: (options.paper as Paper | undefined) ?? "Letter",

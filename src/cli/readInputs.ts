@@ -7,6 +7,7 @@ import type { PassedOver } from "../survey/season/seasonAccount";
 import type { SetAside } from "../survey/checks/setAside";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { say } from "../texts/language";
+import { printedOfFlags, type PrintedCards } from "../workbook/actions/printedCards";
 import { asideOfFlags } from "../workbook/actions/setAside";
 import type { CsvReading } from "../workbook/file/csvReading";
 import { openWorkbookBytes, type OpenWorkbook } from "../workbook/file/openWorkbook";
@@ -40,6 +41,8 @@ export interface Inputs {
   readonly csv: ReadonlyMap<string, CsvReading>;
   /** Findings that people let stand, as each workbook keeps them, by file. */
   readonly setAside: ReadonlyMap<string, readonly SetAside[]>;
+  /** The cards as the workbooks keep them from their last print. */
+  readonly printed: PrintedCards;
   close(): Promise<void>;
 }
 
@@ -136,7 +139,8 @@ function farmOf(opened: readonly OpenedFile[]): Omit<Inputs, "words" | "stamps" 
     }
     setAside.set(file, asideOfFlags(flags));
   }
-  return { files, sheets, origin, csv, setAside };
+  const printed = printedOfFlags(opened.map(({ flags }) => flags));
+  return { files, sheets, origin, csv, setAside, printed };
 }
 
 /** Names of files as messages show them: where two of several folders have the same one, their paths. */

@@ -20,6 +20,7 @@ import { saysSomething } from "../survey/reading/readingAccount";
 import { writeAgain } from "../workbook/actions/writeAgain";
 import { keepAnswers } from "../workbook/actions/keepAnswers";
 import { answersOfOptions } from "./answersOfOptions";
+import { notePrinted, type ChangedCards } from "../workbook/actions/printedCards";
 import { mendCells } from "../workbook/actions/mendCells";
 import type { CellMend } from "../survey/checks/mendOf";
 import type { Terminal } from "./terminal";
@@ -38,6 +39,8 @@ export interface Result {
   readonly marks?: readonly CellMark[];
   /** Cells that are mended in a copy. */
   readonly mends?: readonly CellMend[];
+  /** Cards that were printed, to be kept in the workbook. */
+  readonly printed?: ChangedCards;
 }
 
 /** True where a result is to be kept. */
@@ -63,9 +66,8 @@ export async function saveResult(
   const limits = limitsOf(options);
   const [source] = inputs.words;
   const asRead = inputs.stamps.get(source);
-  const isWorkbook = inputs.words.length === 1 && asRead !== undefined && !isCsvName(source);
-  if (!isWorkbook) {
-    if (options["in-place"]) throw new CommandProblem("inPlaceOne");
+  if (options["in-place"]) mustBeOneWorkbook(inputs);
+  if (asRead === undefined || !isOneWorkbook(inputs)) {
     if (result.mends) throw new CommandProblem("repairOne");
     return saveAlone(inputs.words, result, word, options, terminal, limits);
   }
@@ -88,10 +90,19 @@ export async function saveResult(
     terminal.tell(say(COMMAND_LINE.saved, terminal.language, { file: target }));
     return tellLost();
   } catch (problem) {
-    if (!isLayoutProblem(problem) || result.mends) throw problem;
+    if (!isLayoutProblem(problem) || result.mends || result.printed) throw problem;
     terminal.tell(say(COMMAND_LINE.savedAlone, terminal.language, { file: basename(source) }));
     return saveAlone(inputs.words, result, word, options, terminal, limits);
   }
+}
+
+/** Refuses to change files in place that are not one workbook. */
+export function mustBeOneWorkbook(inputs: Inputs): void {
+  if (!isOneWorkbook(inputs)) throw new CommandProblem("inPlaceOne");
+}
+
+function isOneWorkbook({ words, stamps }: Inputs): boolean {
+  return words.length === 1 && stamps.has(words[0]) && !isCsvName(words[0]);
 }
 
 /** Says what was saved, and what of a link's other ends a person must know. */
@@ -114,7 +125,7 @@ export function mustEnd(file: string, ending: string): void {
 async function withResult(
   file: string,
   bytes: Uint8Array,
-  { sheets, marks, mends = [] }: Result,
+  { sheets, marks, mends = [], printed }: Result,
   limits: ReadLimits,
   { language }: Terminal,
 ): Promise<{ workbook: FileWorkbook; lost: string[] }> {
@@ -123,6 +134,7 @@ async function withResult(
   const lost: string[] = [];
   for (const content of sheets) lost.push(...(await writeAgain(workbook, content, language)).lost);
   if (marks) await workbook.markCells(marks);
+  if (printed) await notePrinted(workbook, printed.cards, printed.voided);
   return { workbook, lost };
 }
 

@@ -3,6 +3,10 @@ import path from "node:path";
 import type { Browser } from "playwright-core";
 import { crewCards } from "../../src/survey/decide/cards/crewCards";
 import { decideSeason } from "../../src/survey/decide/decideSeason";
+import { isAsked } from "../../src/survey/decide/isAsked";
+import { isCounted, seasonStands } from "../../src/survey/decide/plan/seasonStands";
+import { workPlan } from "../../src/survey/decide/plan/workPlan";
+import { shootThinning } from "../../src/survey/crop/vinesOfBlocks";
 import { LANGUAGES } from "../../src/texts/language";
 import { cardsHtml, type CardsPrint, type Paper } from "../../src/workbook/results/cardsHtml";
 import { inventedSeason, seasonOfSheets } from "../survey/decide/cards/season";
@@ -10,7 +14,10 @@ import { startChromium } from "./chromium";
 
 const farm = inventedSeason();
 const season = seasonOfSheets(farm);
-const cards = crewCards(season, decideSeason(season));
+const decided = [...decideSeason(season)];
+const cards = crewCards(season, decided);
+const work = workPlan(season, shootThinning(season));
+const { blocks } = seasonStands(season, decided, [], { cards, work }, () => false);
 const pagesWanted = cards.reduce((sum, { vines }) => sum + Math.ceil(vines.length / 25), 0);
 const print: CardsPrint = {
   language: "en",
@@ -20,6 +27,8 @@ const print: CardsPrint = {
   farm: "Larkmoor Bend Vineyard (invented)",
   ribbons: { stays: "orange", ask: "blue" },
   vinesAPage: 25,
+  stands: blocks,
+  voided: ["Void on the card of North Bench, row 1, printed before: 4, 7."],
 };
 
 /** Pages of a PDF as Chromium writes it. */
@@ -50,9 +59,49 @@ describe("crew cards on paper", () => {
         (cells) => cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).length,
       );
       expect(wide).toBe(0);
+      await page.addStyleTag({ content: "th, td { overflow-wrap: normal !important; }" });
+      const broken = await page.$$eval("td, th", (cells) =>
+        cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent),
+      );
+      expect(broken).toEqual([]);
       await page.close();
     },
   );
+
+  test("each page says what is open on its block and what the signs on it mean, and no other", async () => {
+    const page = await browser.newPage();
+    await page.setContent(cardsHtml(cards, print));
+    const pages = await page.$$eval("section", (sections) =>
+      sections.map((section) => ({
+        block: section.querySelector("h1")!.textContent!.replace(/, row .*/, ""),
+        open: section.querySelector(".open")!.textContent!,
+        legend: [...section.querySelectorAll(".signs span")].map((sign) => sign.textContent!),
+        lines: [...section.querySelectorAll("tbody td")].map((cell) => cell.textContent!).join(" "),
+      })),
+    );
+    for (const { block, open, legend, lines } of pages) {
+      const asked = decided.filter((vine) => vine.block === block && isCounted(vine) && isAsked(vine)).length;
+      const answered = decided.filter((vine) => vine.block === block && isCounted(vine)).length - asked;
+      expect(open).toContain(`Still open in ${block}: ${asked} vines to answer for`);
+      expect(open).toContain(`${answered} vines decided but not accepted`);
+      const said = legend.join("|").replaceAll("\u00a0", " ");
+      expect([
+        /A ○/.test(said),
+        /A⟂|A ⟂/.test(said),
+        /✂/.test(said),
+        /A\+T1/.test(said),
+        / \/ B \?/.test(said),
+      ]).toEqual([
+        /○/.test(lines),
+        /⟂/.test(lines),
+        /✂/.test(lines),
+        /\w\+T\d/.test(lines),
+        / \/ [A-F]\s\?/.test(lines),
+      ]);
+    }
+    expect(await page.getByText("Void on the card of North Bench").count()).toBe(1);
+    await page.close();
+  });
 
   test("every vine of the season is on exactly one line, in walk order", async () => {
     const page = await browser.newPage();

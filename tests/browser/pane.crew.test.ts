@@ -60,6 +60,56 @@ describe("the page that sends the crew out", () => {
     expect(rows).toBeGreaterThan(600);
   });
 
+  test("says at its head what is open, as Season and Decide count it, and prints only what changed", async () => {
+    await open();
+    const banner = await pane.page.locator("#cards-open").innerText();
+    const counted = (text: string, what: RegExp) => Number(what.exec(text)?.[1] ?? 0);
+    await pane.goTo("season");
+    const todo = await pane.page.locator(".card.next, #season-open").allInnerTexts();
+    const onSeason = todo.join(" ");
+    const asks = counted(onSeason, /Answer for (\d+) vines/);
+    expect(asks).toBeGreaterThan(0);
+    expect(counted(banner, /(\d+) vines to answer for/)).toBe(asks);
+    expect(counted(banner, /(\d+) vines decided but not accepted/)).toBe(
+      counted(onSeason, /Accept what is decided for (\d+) vines/),
+    );
+    expect(counted(banner, /(\d+) cells? that cannot be right/)).toBe(
+      counted(onSeason, /Mend (\d+) cells? that cannot be right/),
+    );
+    await openDecide(pane);
+    const decided = await pane.page.locator("#decide-result").innerText();
+    expect(counted(decided, /(\d+) to ask about/)).toBe(asks);
+
+    await pane.goTo("crew");
+    const printed = async () => {
+      await pane.page.evaluate(() => (window.printed = undefined));
+      await pane.page.locator("#print-cards").click();
+      await pane.page.waitForFunction(() => window.printed !== undefined);
+      return pane.page.evaluate(() => window.printed!);
+    };
+    await printed();
+    await pane.choose("cards-which", "Only what changed since the last print");
+    await pane.page.locator("#cards-same").waitFor();
+    expect(await pane.page.locator("#print-cards").count()).toBe(0);
+    // one vine of row 1 is gone
+    await pane.page.evaluate(async () => {
+      const { values } = await window.harness.workbook.readSheet("Vines");
+      const at = values.findIndex((row) => row[1] === 1 && row[2] === 2);
+      const status = values[0].indexOf("Status");
+      await window.harness.workbook.writeCells("Vines", [
+        { row: at + 1, column: status + 1, value: "missing" },
+      ]);
+    });
+    await resultsOf(pane.page, "crew");
+    await pane.page.locator("#cards-void li").waitFor({ timeout: 30_000 });
+    expect(await pane.page.locator("#cards-void li").allInnerTexts()).toEqual([
+      expect.stringMatching(/^Void on the card of .*, row 1, printed before: 2\.$/),
+    ]);
+    const page = await printed();
+    expect(page.match(/^\d+(?=\t)/gm)).toEqual(["2"]);
+    await pane.page.locator("#cards-same").waitFor();
+  });
+
   test("shows the order of work as a table and a picture, the trunks to renew and the winters ahead", async () => {
     // 46057 is Wednesday 4 February 2026; the first day of Settings, 1 February, is over
     await open({ today: 46057, height: 1500 });

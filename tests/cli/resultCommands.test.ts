@@ -15,6 +15,7 @@ import { stayingCordons } from "../../src/survey/decide/stayingCordons";
 import type { Season } from "../../src/survey/season/season";
 import { seasonOf } from "../taskpane/heldSeasonOf";
 import { FileWorkbook } from "../../src/workbook/file/fileWorkbook";
+import { READ_LIMITS } from "../../src/workbook/file/readLimits";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { MemoryWorkbook, type MemoryCell } from "../workbook/memory/memoryWorkbook";
 import { packageFaults } from "../samples/packageFaults";
@@ -190,6 +191,36 @@ describe("choose, gaps and cards", () => {
     expect(html).toContain("&lt;img");
     expect(html).not.toMatch(/<img|<script/);
     expect((await run(["cards", path, "--html", page])).told).toMatch(/already/);
+  });
+
+  test("cards printed and noted in the workbook are printed again only for the vine that changed", async () => {
+    const path = season("larkmoor-clean.xlsx");
+    const page = join(folder, "cards.html");
+    const printing = await run(["cards", path, "--html", page, "--in-place"]);
+    expect(printing.told).toContain("season.xlsx");
+    expect(readFileSync(page, "utf8")).toMatch(/Still open in North Bench: .*vines decided but not accepted/);
+    const none = join(folder, "none.html");
+    const same = await run(["cards", path, "--html", none, "--changed"]);
+    expect(same.told).toContain("Nothing changed since the last print: the cards in hand hold.");
+    expect(readdirSync(folder)).not.toContain("none.html");
+
+    const book = await FileWorkbook.open("season.xlsx", readFileSync(path), READ_LIMITS);
+    const { values } = await book.readSheet("Vines");
+    const status = values.findIndex((row) => row.includes("Status"));
+    const at = values.findIndex((row) => row[0] === "North Bench" && row[1] === 2 && row[2] === 5);
+    await book.writeCells("Vines", [
+      { row: at + 1, column: values[status].indexOf("Status") + 1, value: "missing" },
+    ]);
+    writeFileSync(path, book.bytes());
+    const changes = join(folder, "changes.html");
+    const again = await run(["cards", path, "--html", changes, "--changed"]);
+    expect(again.told).toContain("Void on the card of North Bench, row 2, printed before: 5.");
+    const html = readFileSync(changes, "utf8");
+    expect(html.match(/<td class="vine">\d+/g)).toEqual(['<td class="vine">5']);
+    expect(html).toContain("only what changed");
+    expect(html).toContain("Void on the card of North Bench, row 2, printed before: 5.");
+    const told = JSON.parse((await run(["cards", path, "--changed", "--format", "json"])).out);
+    expect(told.cards.map(({ row, vine }: { row: number; vine: number }) => [row, vine])).toEqual([[2, 5]]);
   });
 
   test("the crop is said of vines and a block without cordons", async () => {

@@ -325,7 +325,7 @@ const ACTIONS: Readonly<Record<string, Action>> = {
   "note the printed cards": {
     does: "facts",
     first: firstOf.cards,
-    act: ({ pane }) => notePrinted(pane.workbook, pane.state.crew.result!.cards),
+    act: ({ pane }) => notePrinted(pane.workbook, pane.state.crew.result!.cards, []),
   },
   "switch the log of runs on": { does: "facts", act: ({ pane }) => setLogsRuns(pane.workbook, true) },
   "write the log of runs": {

@@ -6,12 +6,15 @@ import type { PlannedPass } from "../../domain/plan/orderOfWork";
 import { renewalRules } from "../../survey/decide/renewal/renewalRules";
 import { trunkRenewalSentence } from "../../survey/decide/renewal/renewalSentence";
 import { passName, workDay, workSentences } from "../../survey/decide/plan/workSentences";
+import { openSentence, voidSentences } from "../../survey/decide/cards/cardWords";
+import { openOnCards } from "../../survey/decide/plan/seasonStands";
+import { CHANGED_TEXTS } from "../../texts/cards";
 import { CREW_TEXTS } from "../../texts/crew";
 import { LANGUAGES, type Language } from "../../texts/language";
 import { CHECK_TEXTS, DECIDE_TEXTS } from "../../texts/pane";
 import { RESULT_SHEET_TEXTS } from "../../texts/resultSheets";
 import { cardsHtml, type Paper } from "../../workbook/results/cardsHtml";
-import { notePrinted } from "../../workbook/actions/printedCards";
+import { notePrinted, printedCards } from "../../workbook/actions/printedCards";
 import { cardsSheet } from "../../workbook/results/cardsSheet";
 import { choiceField } from "../fields";
 import { moreButton } from "../moreButton";
@@ -63,7 +66,12 @@ function result(pane: Pane, page: CrewState, found: CrewResult): TemplateResult 
     return html`<fluent-message-bar intent="info" layout="multiline"
       >${pane.say(CREW_TEXTS.none)}</fluent-message-bar
     >`;
-  return html`<fluent-message-bar id="cards-result" intent="success" layout="multiline"
+  const blocks = found.blocks.filter(({ block }) => page.block === "" || block === page.block);
+  const isOpen = Object.values(openOnCards(blocks)).some((count) => count > 0);
+  return html`<fluent-message-bar id="cards-open" intent=${isOpen ? "warning" : "success"} layout="multiline"
+      >${openSentence(openOnCards(blocks), pane.state.language, page.block)}</fluent-message-bar
+    >
+    <fluent-message-bar id="cards-result" intent="success" layout="multiline"
       >${pane.say(CREW_TEXTS.sum, {
         cards: found.cards.length,
         vines,
@@ -82,7 +90,7 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
   const rows = found.cards
     .filter(({ block }) => block === page.block)
     .map(({ row }) => String(placeName(row)));
-  const cards = chosenCards(page);
+  const { cards, voided } = chosenCards(page);
   return html`${choiceField({
       id: "cards-block",
       label: pane.say(DECIDE_TEXTS.block),
@@ -102,6 +110,16 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
           })
     }
     ${choiceField({
+      id: "cards-which",
+      label: pane.say(CREW_TEXTS.which),
+      value: page.onlyChanged ? "changed" : "",
+      options: [
+        { value: "", label: pane.say(CREW_TEXTS.whichAll) },
+        { value: "changed", label: pane.say(CREW_TEXTS.whichChanged) },
+      ],
+      onChoose: (which) => changePage(pane, "crew", { onlyChanged: which === "changed" }),
+    })}
+    ${choiceField({
       id: "cards-paper",
       label: pane.say(CREW_TEXTS.paper),
       value: page.paper,
@@ -115,13 +133,29 @@ function cardChoice(pane: Pane, page: CrewState, found: CrewResult): TemplateRes
       options: LANGUAGES.map((value) => ({ value, label: LANGUAGE_NAMES[value] })),
       onChoose: (language) => changePage(pane, "crew", { language: language as Language }),
     })}
+    ${
+      voided.length === 0
+        ? nothing
+        : html`<ul id="cards-void" class="small">
+            ${voidSentences(voided, pane.state.language).map((sentence) => html`<li>${sentence}</li>`)}
+          </ul>`
+    }
+    ${
+      cards.length === 0
+        ? html`<p id="cards-same"><strong>${pane.say(CHANGED_TEXTS.nothing)}</strong></p>`
+        : nothing
+    }
     <div class="buttons">
-      <fluent-button
-        id="print-cards"
-        appearance="primary"
-        @click=${() => void currentOnly(pane, "crew", () => printCards(pane))}
-        >${pane.say(CREW_TEXTS.print, { cards: cards.length })}</fluent-button
-      >
+      ${
+        cards.length === 0
+          ? nothing
+          : html`<fluent-button
+              id="print-cards"
+              appearance="primary"
+              @click=${() => void currentOnly(pane, "crew", () => printCards(pane))}
+              >${pane.say(CREW_TEXTS.print, { cards: cards.length })}</fluent-button
+            >`
+      }
       <fluent-button
         id="write-cards"
         size="small"
@@ -137,8 +171,9 @@ async function printCards(pane: Pane): Promise<void> {
   if (crew.result === undefined) return;
   const { settings, unitSystem } = crew.result.season;
   const language = crew.language ?? pane.state.language;
+  const { cards, voided } = chosenCards(crew);
   await printHtml(
-    cardsHtml(chosenCards(crew), {
+    cardsHtml(cards, {
       language,
       unitSystem,
       paper: crew.paper,
@@ -146,10 +181,15 @@ async function printCards(pane: Pane): Promise<void> {
       farm: "",
       ribbons: { stays: settings.ribbonStays, ask: settings.ribbonAsk },
       vinesAPage: Math.round(settings.vinesACardPage),
+      stands: crew.result.blocks,
+      ...(crew.onlyChanged ? { voided: voidSentences(voided, language) } : {}),
       account: accountLines(seasonAccount(crew.result.season), language),
     }),
   );
-  await notePrinted(pane.workbook, chosenCards(crew));
+  await notePrinted(pane.workbook, cards, voided);
+  const printed = await printedCards(pane.workbook);
+  const { result } = pane.state.crew;
+  if (result !== undefined) changePage(pane, "crew", { result: { ...result, printed } });
 }
 
 async function writeCards(pane: Pane): Promise<void> {

@@ -1,8 +1,10 @@
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
+import type { BlockStands } from "../../survey/decide/plan/seasonStands";
 import type { WorkPlan } from "../../survey/decide/plan/workPlan";
 import type { TrunksToRenew } from "../../survey/decide/renewal/trunksToRenew";
 import type { Season } from "../../survey/season/season";
 import type { Language } from "../../texts/language";
+import type { ChangedCards, PrintedCards } from "../../workbook/actions/printedCards";
 import type { Paper } from "../../workbook/results/cardsHtml";
 import type { Progress } from "../progress";
 import { placeName } from "../../texts/placeName";
@@ -13,6 +15,9 @@ export interface CrewResult {
   readonly cards: readonly CrewCard[];
   readonly work: WorkPlan;
   readonly renewal: TrunksToRenew;
+  /** How far the work on each block is. */
+  readonly blocks: readonly BlockStands[];
+  readonly printed: PrintedCards;
 }
 
 declare module "../pageStates" {
@@ -31,6 +36,8 @@ export interface CrewState {
   readonly block: string;
   /** "" for every row of the block. */
   readonly row: string;
+  /** True where only vines are printed whose line differs from the last print. */
+  readonly onlyChanged: boolean;
   readonly paper: Paper;
   /** Language of the cards; the pane's where it is left out. */
   readonly language?: Language;
@@ -47,14 +54,17 @@ export const DAYS_LISTED = 10;
 export const FIRST_CREW_STATE: CrewState = {
   block: "",
   row: "",
+  onlyChanged: false,
   paper: "Letter",
   listed: RENEWALS_LISTED,
   daysListed: DAYS_LISTED,
 };
 
-/** The cards that are chosen. */
-export function chosenCards({ result, block, row }: CrewState): readonly CrewCard[] {
-  return (result?.cards ?? []).filter(
-    (card) => (block === "" || card.block === block) && (row === "" || String(placeName(card.row)) === row),
-  );
+/** The cards that are chosen, and what holds no more of those printed before. */
+export function chosenCards({ result, block, row, onlyChanged }: CrewState): ChangedCards {
+  if (result === undefined) return { cards: [], voided: [] };
+  const isChosen = (card: { readonly block: string; readonly row: number }) =>
+    (block === "" || card.block === block) && (row === "" || String(placeName(card.row)) === row);
+  const { cards, voided } = result.printed.changed(result.cards);
+  return { cards: (onlyChanged ? cards : result.cards).filter(isChosen), voided: voided.filter(isChosen) };
 }

@@ -2,6 +2,7 @@ import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import type { Progress } from "../progress";
 import { readDecisions } from "../readDecisions";
+import { standsNow } from "../season/standsNow";
 import { crewOf } from "./crewOf";
 import { RENEWALS_LISTED, type CrewState } from "./crewState";
 
@@ -26,5 +27,6 @@ async function make(
   show: (progress: Progress) => void,
 ): Promise<Pick<CrewState, "result" | "version">> {
   const decided = await readDecisions(pane, signal, show);
-  return { version: decided.version, result: crewOf(pane, decided) };
+  const { stands, printed } = await standsNow(pane, decided, signal);
+  return { version: decided.version, result: { ...crewOf(pane, decided), blocks: stands.blocks, printed } };
 }

@@ -1,12 +1,9 @@
-import { sortFindings } from "../../survey/checks/setAside";
 import { isAsked } from "../../survey/decide/isAsked";
-import { isCounted, seasonStands } from "../../survey/decide/plan/seasonStands";
-import { printedCards } from "../../workbook/actions/printedCards";
-import { readAside } from "../../workbook/actions/setAside";
+import { isCounted } from "../../survey/decide/plan/seasonStands";
 import { changePage } from "../changePage";
-import { crewOf } from "../crew/crewOf";
 import type { Pane } from "../pane";
 import { readDecisions } from "../readDecisions";
+import { standsNow } from "./standsNow";
 
 /** Reads, checks and decides what the workbook holds now, and makes the picture of where the work stands. */
 export async function pictureSeason(pane: Pane, signal: AbortSignal): Promise<void> {
@@ -16,13 +13,7 @@ export async function pictureSeason(pane: Pane, signal: AbortSignal): Promise<vo
       if (first) changePage(pane, "season", { progress });
     });
     const { season, version, vines } = reading;
-    const findings = await pane.held.check(reading, pane.today, signal);
-    const { open } = sortFindings(findings, await readAside(pane.workbook));
-    const wrong = open.filter(({ severity }) => severity === "wrong");
-    const isPrinted = await printedCards(pane.workbook);
-    const { cards, work } = crewOf(pane, reading);
-    const crew = { cards: vines.some(isCounted) ? cards : [], work };
-    const stands = pane.held.timed("stands", () => seasonStands(season, vines, wrong, crew, isPrinted));
+    const { stands } = await standsNow(pane, reading, signal);
     const picture = {
       ...stands,
       season,

@@ -1,14 +1,19 @@
 import { withoutControls } from "../withoutControls";
 import type { UnitSystem } from "../../domain/units";
 import {
+  cardLegend,
   cardLine,
+  openSentence,
   shortageSentences,
   sideWord,
   type CardLine,
   type SideWords,
 } from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
-import { CARD_TEXTS, RIBBON_COLOURS } from "../../texts/cards";
+import { openOnCards, type BlockStands } from "../../survey/decide/plan/seasonStands";
+import { wordKey } from "../../survey/sheets/words";
+import { CARD_TEXTS, CHANGED_TEXTS, RIBBON_COLOURS, RIBBON_TEXTS } from "../../texts/cards";
+import { CREW_TEXTS } from "../../texts/crew";
 import { say, type Language } from "../../texts/language";
 import { placeName } from "../../texts/placeName";
 
@@ -26,6 +31,10 @@ export interface CardsPrint {
   /** The farm's own words for its ribbons. */
   readonly ribbons: { readonly stays: string; readonly ask: string };
   readonly vinesAPage: number;
+  /** How far the work is, for what is still open at the head of each page; left out where nobody has counted it. */
+  readonly stands?: readonly BlockStands[];
+  /** Where only vines that changed are printed: what holds no more of cards printed before, a sentence each. */
+  readonly voided?: readonly string[];
   /** What the cards were worked out from, a line a sentence, at the foot of the last page. */
   readonly account?: readonly string[];
 }
@@ -36,13 +45,14 @@ export interface CardsPrint {
  * @param cards one a row; a card of more vines than fit goes on over several pages
  */
 export function cardsHtml(cards: readonly CrewCard[], print: CardsPrint): string {
-  const title = [print.farm, CARD_TEXTS.keep[print.language]].filter((part) => part !== "").join(": ");
+  const title = [print.farm, CREW_TEXTS.title[print.language]].filter((part) => part !== "").join(": ");
   const shortages = new Map(shortageSentences(cards, print.language));
   const pages = cards.flatMap((card, index) => {
+    const voided = index === 0 ? print.voided : print.voided && [];
     const shortage = shortages.get(card.block) ?? "";
     shortages.delete(card.block);
     const isLast = index === cards.length - 1;
-    return pagesOf(card, isLast ? print : { ...print, account: [] }, shortage);
+    return pagesOf(card, { ...print, voided, account: isLast ? print.account : [] }, shortage);
   });
   return `<!doctype html>
 <html lang="${print.language}">
@@ -68,6 +78,13 @@ export function escaped(text: string): string {
   return withoutControls(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign]);
 }
 
+/** The same where no line begins with a sign that ends a word: French has a space before some. */
+function lineOf(text: string): string {
+  return escaped(text.replace(BEFORE_SIGN, "\u00a0"));
+}
+
+const BEFORE_SIGN = / (?=[:;?!=○⟂](?: |$))/g;
+
 const ENTITIES: Readonly<Record<string, string>> = {
   "&": "&amp;",
   "<": "&lt;",
@@ -81,14 +98,18 @@ const PAGE: Readonly<Record<Paper, { readonly width: number; readonly height: nu
   Letter: { width: 215.9, height: 279.4 },
 };
 const MARGIN = 8;
-/** Millimetres of a page above and below its rows: title, legend, column heads, foot. */
-const AROUND_ROWS = 57;
+/** Millimetres of a page beside its rows and the sentences whose lines are counted: ribbons, column heads. */
+const AROUND_ROWS = 23.5;
 const MILLIMETRES_A_POINT = 25.4 / 72;
 /** Type sizes in points that a page is tried with, largest first; the cells are multiples of it. */
 const SIZES = [11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6] as const;
 const FOOT = { size: 7.5, line: 1.15 } as const;
 const TYPE = { vine: 1.7, stays: 1.4, cane: 1.05, cut: 1.3, nodes: 1.05, notes: 0.85 } as const;
 const LINE = 1.12;
+/** The title, in points, and the share of the page that it may take in width. */
+const TITLE = { size: 19, line: 1.1, share: 0.65 } as const;
+/** Type of what else stands above the rows, in points. */
+const HEAD = { size: 9, signs: 8 } as const;
 
 function style({ paper }: CardsPrint): string {
   return `
@@ -99,9 +120,12 @@ body { margin: 0; font: 10pt/${LINE} "Liberation Sans", Arial, Helvetica, sans-s
 section { break-after: page; }
 section:last-child { break-after: auto; }
 header { display: flex; justify-content: space-between; align-items: baseline; gap: 4mm; }
-h1 { font-size: 19pt; line-height: 1.1; margin: 0; }
-header p, .legend p { margin: 0; font-size: 9pt; }
-.legend { display: flex; flex-wrap: wrap; gap: 0.6mm 5mm; margin: 1.2mm 0; align-items: center; }
+h1 { font-size: ${TITLE.size}pt; line-height: ${TITLE.line}; margin: 0; flex: none; max-inline-size: ${100 * TITLE.share}%; }
+header p, .legend p, .open, .signs { margin: 0; font-size: ${HEAD.size}pt; }
+.open { font-weight: 700; border: 0.3mm solid #000; padding: 0.4mm 1mm; }
+.signs { font-size: ${HEAD.signs}pt; margin: 0.5mm 0 0.8mm; }
+.signs span { white-space: nowrap; margin-inline-end: 3mm; }
+.legend { display: flex; flex-wrap: wrap; gap: 0.6mm 5mm; margin: 0.8mm 0; align-items: center; }
 table { border-collapse: collapse; inline-size: 100%; table-layout: fixed; }
 thead { display: table-header-group; }
 th { font-size: 8pt; text-align: left; vertical-align: bottom; border: 0.3mm solid #000; padding: 0.6mm 1mm; overflow-wrap: anywhere; }
@@ -126,7 +150,7 @@ footer p { margin: 0 0 0.5mm; }
 }
 
 /** Share of the page's width in percent. */
-const WIDTHS = { vine: 7, stays: 15, cut: 9, nodes: 12, notes: 14, done: 6, found: 13 } as const;
+const WIDTHS = { vine: 7, stays: 15, cut: 9, nodes: 12, notes: 14, done: 7, found: 12 } as const;
 /** Width of a letter as a share of the type size, in a wide face. */
 const BOLD_LETTER = 0.68;
 const LETTER = 0.6;
@@ -171,16 +195,35 @@ function fit(
   lines: readonly CardLine[],
   sides: readonly [string, string],
   print: CardsPrint,
-  account: readonly string[],
+  said: {
+    readonly title: string;
+    readonly foot: readonly string[];
+    readonly open: readonly string[];
+    readonly signs: readonly string[];
+  },
 ): { size: number; row: number } {
   const { width, height } = PAGE[print.paper];
-  const foot = FOOT.size * MILLIMETRES_A_POINT;
-  const letters = Math.floor((width - 2 * MARGIN) / (LETTER * foot));
+  const tall = (
+    texts: readonly string[],
+    points: number,
+    line: number,
+    gap: number,
+    letter = LETTER,
+    share = 1,
+  ) => {
+    const type = points * MILLIMETRES_A_POINT;
+    const letters = Math.floor(((width - 2 * MARGIN) * share - 2) / (letter * type));
+    return texts.reduce((sum, text) => sum + linesOf(text, letters) * type * line + gap, 0);
+  };
+  const signs = [CARD_TEXTS.cutRule[print.language], ...said.signs];
   const room =
     height -
     2 * MARGIN -
     AROUND_ROWS -
-    account.reduce((sum, text) => sum + linesOf(text, letters) * foot * FOOT.line + 0.5, 0);
+    tall([said.title], TITLE.size, TITLE.line, 0, BOLD_LETTER, TITLE.share) -
+    tall(said.foot, FOOT.size, FOOT.line, 0.5) -
+    tall(said.open, HEAD.size, LINE, 1.4, BOLD_LETTER) -
+    tall([signs.map((sign) => `${sign}--`.replaceAll(" ", "\u00a0")).join(" ")], HEAD.signs, LINE, 0);
   const shareOfRoom = room / Math.max(lines.length, print.vinesAPage);
   const heightOf = (words: readonly string[], type: number, percent: number, size: number) => {
     const letter = (type === TYPE.notes ? LETTER : BOLD_LETTER) * type * size * MILLIMETRES_A_POINT;
@@ -218,7 +261,7 @@ function fit(
 function linesOf(text: string, letters: number): number {
   let lines = 1;
   let used = 0;
-  for (const word of text.split(" ")) {
+  for (const word of text.replace(BEFORE_SIGN, "\u00a0").split(" ")) {
     if (used > 0 && used + 1 + word.length <= letters) used += 1 + word.length;
     else {
       if (used > 0) lines++;
@@ -238,7 +281,12 @@ function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] 
     const lines = vines.map((vine) => cardLine(vine, language, print.unitSystem));
     const sides = sidesOf(lines);
     const account = page === pages - 1 ? (print.account ?? []) : [];
-    const { size, row: rowHeight } = fit(lines, sides, print, account);
+    const signs = cardLegend(vines, language);
+    const stands = print.stands?.filter(({ block }) => wordKey(block) === wordKey(card.block));
+    const open = [
+      ...(stands ? [openSentence(openOnCards(stands), language, card.block)] : []),
+      ...(page === 0 ? (print.voided ?? []) : []),
+    ];
     const facts = {
       block: card.block,
       row: card.row,
@@ -248,7 +296,7 @@ function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] 
       last: vines.length > 0 ? placeName(vines.at(-1)!.vine) : "",
     };
     const words = (name: keyof typeof CARD_TEXTS, more = {}) =>
-      escaped(say(CARD_TEXTS[name], language, { ...facts, ...more }));
+      lineOf(say(CARD_TEXTS[name], language, { ...facts, ...more }));
     const heads: readonly [width: number, head: string, first?: boolean][] = [
       [WIDTHS.vine, words("vine")],
       ...sides.flatMap((side): [number, string, boolean?][] => [
@@ -260,21 +308,27 @@ function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] 
       [WIDTHS.done, words("done")],
       [WIDTHS.found, words("found")],
     ];
-    const rules = [
-      page === 0 ? escaped(shortage) : "",
-      vines.some(({ nodes }) => nodes !== undefined && nodes.surplusSpurs > 0) ? words("surplusRule") : "",
-      words("cautions"),
-      words("back"),
-      ...account.map(escaped),
+    const foot = [
+      ...(page === 0 && shortage !== "" ? [shortage] : []),
+      CARD_TEXTS.cautions[language],
+      CARD_TEXTS.back[language],
+      ...account,
     ];
+    const { size, row: rowHeight } = fit(lines, sides, print, {
+      title: say(CARD_TEXTS.title, language, facts),
+      foot,
+      open,
+      signs,
+    });
     return `<section>
-<header><h1>${words("title")}</h1><p>${words("vines")} · ${words("page")}</p><p>${escaped(print.farm)}<br>${words("made", { date: print.date })}</p></header>
+<header><h1>${words("title")}</h1><p>${print.voided ? CHANGED_TEXTS.only[language] : words("vines")} · ${words("page")}</p><p>${escaped(print.farm)}<br>${words("made", { date: print.date })}</p></header>
 <div class="legend">
-<p>${swatch(ribbons.stays)}${words("ribbonStays", { colour: ribbons.stays })}</p>
-<p>${swatch(ribbons.ask)}${words("ribbonAsk", { colour: ribbons.ask })}</p>
+<p>${swatch(ribbons.stays)}${words("ribbonStays", { colour: ribbonWord(ribbons.stays, language) })}</p>
+<p>${swatch(ribbons.ask)}${words("ribbonAsk", { colour: ribbonWord(ribbons.ask, language) })}</p>
 <p>${words("crew")} ________________ ${words("day")} ____________</p>
-<p>${words("cutRule")}</p>
 </div>
+${open.map((sentence) => `<p class="open">${lineOf(sentence)}</p>`).join("\n")}
+<p class="signs"><span><b>${words("cutRule")}</b></span> ${signs.map((sign) => `<span>${lineOf(sign)}</span>`).join(" ")}</p>
 <table style="font-size:${size}pt">
 <colgroup>${heads.map(([width]) => `<col style="inline-size:${width}%">`).join("")}</colgroup>
 <thead><tr>${heads.map(([, head, first]) => `<th scope="col"${first ? ' class="second"' : ""}>${head}</th>`).join("")}</tr></thead>
@@ -282,7 +336,7 @@ function pagesOf(card: CrewCard, print: CardsPrint, shortage: string): string[] 
 ${lines.map((line, index) => row(line, vines[index].status === "missing", rowHeight, sides, print)).join("\n")}
 </tbody>
 </table>
-<footer>${rules.map((rule) => (rule === "" ? "" : `<p>${rule}</p>`)).join("")}</footer>
+<footer>${foot.map((sentence) => `<p>${lineOf(sentence)}</p>`).join("")}</footer>
 </section>`;
   });
 }
@@ -297,7 +351,7 @@ function row(
   const { ribbons, language } = print;
   const span = (words: string, kind = "line") => `<span class="${kind}">${words}</span>`;
   const marked = ({ words, ask }: SideWords, kind?: string) =>
-    span(`${swatch(ask ? ribbons.ask : ribbons.stays)}${escaped(words)}${ask && kind ? " ?" : ""}`, kind);
+    span(`${swatch(ask ? ribbons.ask : ribbons.stays)}${lineOf(words)}${ask && kind ? "\u00a0?" : ""}`, kind);
   const cells = [0, 1].map((index) => {
     const own = (parts: readonly SideWords[]) => onSide(parts, index, sides, language);
     const stays = own(line.keep)
@@ -307,18 +361,30 @@ function row(
       .map((part) => marked(part, "line cane"))
       .join("");
     const cut = own(line.cut)
-      .map(({ words }) => span(escaped(words)))
+      .map(({ words }) => span(lineOf(words)))
       .join("");
     return `<td class="stays second">${stays}${canes}</td><td class="cut">${cut}</td>`;
   });
-  const nodes = line.nodes.map((part) => span(escaped(part))).join("");
+  const nodes = line.nodes.map((part) => span(lineOf(part))).join("");
   const box = missing ? "" : '<span class="box"></span>';
-  return `<tr${missing ? ' class="gone"' : ""} style="block-size:${height.toFixed(2)}mm"><td class="vine">${placeName(line.vine)}</td>${cells.join("")}<td class="nodes second">${nodes}</td><td class="notes">${escaped(line.notes.join("; "))}</td><td class="done">${box}</td><td></td></tr>`;
+  return `<tr${missing ? ' class="gone"' : ""} style="block-size:${height.toFixed(2)}mm"><td class="vine">${placeName(line.vine)}</td>${cells.join("")}<td class="nodes second">${nodes}</td><td class="notes">${lineOf(line.notes.join("; "))}</td><td class="done">${box}</td><td></td></tr>`;
 }
 
 /** The colour of a ribbon where its word is known; a white square else. The word always stands beside it. */
 function swatch(word: string): string {
+  const ribbon = ribbonOf(word);
+  return `<span class="ribbon" style="background:${ribbon ? RIBBON_COLOURS[ribbon].colour : "#ffffff"}"></span>`;
+}
+
+/** The word for a ribbon in the language of the print where it is known; else the farm's own. */
+function ribbonWord(word: string, language: Language): string {
+  const ribbon = ribbonOf(word);
+  return ribbon ? RIBBON_TEXTS[ribbon][language] : word;
+}
+
+function ribbonOf(word: string): keyof typeof RIBBON_COLOURS | undefined {
   const wanted = word.trim().toLowerCase();
-  const colour = Object.keys(RIBBON_COLOURS).find((key) => RIBBON_COLOURS[key].includes(wanted)) ?? "#ffffff";
-  return `<span class="ribbon" style="background:${colour}"></span>`;
+  return (Object.keys(RIBBON_COLOURS) as (keyof typeof RIBBON_COLOURS)[]).find(
+    (ribbon) => ribbon === wanted || RIBBON_COLOURS[ribbon].also.includes(wanted),
+  );
 }

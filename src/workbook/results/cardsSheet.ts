@@ -1,5 +1,11 @@
 import type { UnitSystem } from "../../domain/units";
-import { cardLine, shortageSentences, sideWord, type SideWords } from "../../survey/decide/cards/cardWords";
+import {
+  cardLegend,
+  cardLine,
+  shortageSentences,
+  sideWord,
+  type SideWords,
+} from "../../survey/decide/cards/cardWords";
 import type { CrewCard } from "../../survey/decide/cards/crewCards";
 import { cutSentence, sideSentences, vineNoteSentence } from "../../survey/decide/choice/vineSentences";
 import type { WorkPlan } from "../../survey/decide/plan/workPlan";
@@ -70,6 +76,10 @@ export function cardsSheet(
       text("cardsTitle"),
       say(TEXTS.made, language, { date: options.date }),
       word("cutRule"),
+      ...cardLegend(
+        cards.flatMap(({ vines }) => vines),
+        language,
+      ),
       word("cautions"),
       ...shortageSentences(cards, language).values(),
       ...(options.work ? workSentences(options.work, language) : []),

@@ -2,11 +2,12 @@ import type { CaneOrigin } from "../../../domain/choice/vineDecision";
 import { renewalWork } from "../../../domain/renewal/cordonRenewal";
 import type { PlannedCane, PlannedCut, PlannedKeep } from "../../../domain/plan/vinePlan";
 import type { UnitSystem } from "../../../domain/units";
-import { CARD_ORIGINS, CARD_TEXTS } from "../../../texts/cards";
+import { CARD_ORIGINS, CARD_TEXTS, CHANGED_TEXTS, LEGEND_TEXTS, OPEN_TEXTS } from "../../../texts/cards";
 import { SIDE_WORDS } from "../../../texts/choice";
 import { say, type Language } from "../../../texts/language";
 import { youngCardWords } from "../renewal/youngVineSentence";
 import { lengthWords } from "../choice/lengthWords";
+import type { OpenOnCards } from "../plan/seasonStands";
 import type { CardVine, CrewCard } from "./crewCards";
 
 /** Something that is done on one side, in words; `ask` where somebody must look first. */
@@ -24,6 +25,15 @@ export interface CardLine {
   readonly lay: readonly SideWords[];
   readonly nodes: readonly string[];
   readonly notes: readonly string[];
+}
+
+/** A card that was handed out and the vines whose lines on it hold no more. */
+export interface VoidLines {
+  readonly block: string;
+  readonly row: number;
+  readonly vines: readonly number[];
+  /** True where nothing of the card is left. */
+  readonly isWhole: boolean;
 }
 
 /**
@@ -63,6 +73,65 @@ export function shortageSentences(
     [...blocks]
       .filter(([, { vines }]) => vines > 0)
       .map(([block, facts]) => [block, say(CARD_TEXTS.shortage, language, { block, ...facts })]),
+  );
+}
+
+/** What the signs that stand on these vines' lines mean, each with the sign before it. */
+export function cardLegend(vines: readonly CardVine[], language: Language): string[] {
+  const keeps = vines.flatMap((vine) => vine.keeps);
+  const cuts = vines.flatMap((vine) => vine.cuts);
+  const nodes = vines.flatMap((vine) => vine.nodes ?? []);
+  const namesTrunk = keeps.some(({ ask, trunk }) => !ask && trunk !== undefined);
+  const stands: Readonly<Record<keyof typeof LEGEND_TEXTS, boolean>> = {
+    keepTrunk: namesTrunk,
+    ask: keeps.some(({ ask, against }) => ask && against.length > 0),
+    askCane: keeps.some(({ ask, against }) => ask && against.length === 0),
+    withTrunk: cuts.some(({ backTo }) => backTo === "trunk"),
+    withSpur: cuts.some(({ backTo }) => backTo === "spur"),
+    backToCane: cuts.some(({ backTo }) => backTo === "cane"),
+    evenSpurs: nodes.some(({ spurs }) => spurs.length === 1),
+    spurs: nodes.some(({ spurs }) => spurs.length > 1),
+    surplus: nodes.some(({ surplusSpurs }) => surplusSpurs > 0),
+    trunk:
+      !namesTrunk &&
+      vines.some(
+        ({ canes, dueTrunks, notes }) =>
+          canes.some(({ from }) => typeof from === "number") ||
+          (dueTrunks ?? []).length > 0 ||
+          notes.some(({ code }) => code === "bothOnOneTrunk"),
+      ),
+  };
+  return Object.entries(LEGEND_TEXTS)
+    .filter(([sign]) => stands[sign as keyof typeof stands])
+    .map(([, text]) => text[language]);
+}
+
+/**
+ * What is still open, in one sentence: of one block, or of all that is asked about.
+ *
+ * @param block "" for every block
+ * @example
+ * openSentence({ asked: 2, recount: 1, uncounted: 0, wrong: 1, toAccept: 0 }, "en", "North Bench") // "Still open in North Bench: 1 cell that cannot be right; 2 vines to answer for, 1 of them to be counted again."
+ */
+export function openSentence(open: OpenOnCards, language: Language, block = ""): string {
+  const { asked, recount, uncounted, wrong, toAccept } = open;
+  const parts: (keyof typeof OPEN_TEXTS.parts)[] = [
+    ...(wrong > 0 ? (["wrong"] as const) : []),
+    ...(asked > 0 ? ([recount > 0 ? "askedRecount" : "asked"] as const) : []),
+    ...(uncounted > 0 ? (["uncounted"] as const) : []),
+    ...(toAccept > 0 ? (["toAccept"] as const) : []),
+  ];
+  const facts = { ...open, block };
+  if (parts.length === 0)
+    return say(block === "" ? OPEN_TEXTS.nothingEverywhere : OPEN_TEXTS.nothingInBlock, language, facts);
+  const said = parts.map((part) => say(OPEN_TEXTS.parts[part], language, facts)).join("; ");
+  return say(block === "" ? OPEN_TEXTS.everywhere : OPEN_TEXTS.inBlock, language, { block, parts: said });
+}
+
+/** Lines of cards handed out before that hold no more, one sentence a card. */
+export function voidSentences(voided: readonly VoidLines[], language: Language): string[] {
+  return voided.map(({ isWhole, ...card }) =>
+    say(isWhole ? CHANGED_TEXTS.cardVoid : CHANGED_TEXTS.rowVoid, language, card),
   );
 }
 

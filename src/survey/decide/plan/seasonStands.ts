@@ -18,6 +18,8 @@ export interface BlockStands {
   readonly checked: number;
   /** Counted vines with an answer for each side. */
   readonly decided: number;
+  /** Counted vines that are not decided because a count on them cannot be used. */
+  readonly recount: number;
   /** Decided vines whose every cordon has its choice in the sheet. */
   readonly accepted: number;
   /** Vines whose row has a printed card that still says what is decided. */
@@ -60,7 +62,7 @@ export function seasonStands(
     const known = blocks.get(key);
     if (known) return known;
     const made = { block, vines: 0, counted: 0, checked: 0, decided: 0, accepted: 0, printed: 0 };
-    const whole = { ...made, pruned: 0, wrong: 0, hours: 0 };
+    const whole = { ...made, recount: 0, pruned: 0, wrong: 0, hours: 0 };
     blocks.set(key, whole);
     return whole;
   };
@@ -82,7 +84,10 @@ export function seasonStands(
     const block = named(vine.block);
     block.counted++;
     if (!touched.has(name)) block.checked++;
-    if (isAsked(vine)) continue;
+    if (isAsked(vine)) {
+      if (vine.recount.some(({ reason }) => reason !== "toCount")) block.recount++;
+      continue;
+    }
     block.decided++;
     if (vine.toDecide.candidates.every(({ fixedChoice }) => fixedChoice !== undefined)) block.accepted++;
   }
@@ -97,6 +102,28 @@ export function seasonStands(
     blocks: [...blocks.values()].filter(({ vines: count }) => count > 0),
     wrong,
     cardsToPrint: cards.length - printed.size,
+  };
+}
+
+/** What is open on blocks whose cards are made: vines, but for `wrong`, which counts findings. */
+export interface OpenOnCards {
+  readonly asked: number;
+  /** Of those that are asked, the ones to be counted again. */
+  readonly recount: number;
+  readonly uncounted: number;
+  readonly wrong: number;
+  readonly toAccept: number;
+}
+
+/** What is open on some blocks, from how far the work on them is. */
+export function openOnCards(blocks: readonly BlockStands[]): OpenOnCards {
+  const sum = (of: (block: BlockStands) => number) => blocks.reduce((total, block) => total + of(block), 0);
+  return {
+    asked: sum(({ counted, decided }) => counted - decided),
+    recount: sum(({ recount }) => recount),
+    uncounted: sum(({ vines, counted }) => vines - counted),
+    wrong: sum(({ wrong }) => wrong),
+    toAccept: sum(({ decided, accepted }) => decided - accepted),
   };
 }
 

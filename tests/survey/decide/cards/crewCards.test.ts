@@ -1,12 +1,12 @@
 import { crewCards } from "../../../../src/survey/decide/cards/crewCards";
-import { cardLine } from "../../../../src/survey/decide/cards/cardWords";
+import { cardLegend, cardLine, openSentence } from "../../../../src/survey/decide/cards/cardWords";
 import { cutSentence, keepSentence } from "../../../../src/survey/decide/choice/vineSentences";
 import { decideSeason } from "../../../../src/survey/decide/decideSeason";
 import { trunksToRenew } from "../../../../src/survey/decide/renewal/trunksToRenew";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import type { Season } from "../../../../src/survey/season/season";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
-import { LANGUAGES } from "../../../../src/texts/language";
+import { LANGUAGES, type Language } from "../../../../src/texts/language";
 import { cardsHtml, escaped } from "../../../../src/workbook/results/cardsHtml";
 import { cardsSheet, vineCard } from "../../../../src/workbook/results/cardsSheet";
 import { choiceSheet } from "../../../../src/workbook/results/choiceSheet";
@@ -175,7 +175,7 @@ function expectCardsOfPlan({ answers, cards, sheet }: ReturnType<typeof shownOf>
     ribbons: { stays: "orange", ask: "blue" },
     vinesAPage: 25,
   });
-  const printed = page.match(/<tr[^>]*style=.*?<\/tr>/gs)!;
+  const printed = page.replaceAll("\u00a0", " ").match(/<tr[^>]*style=.*?<\/tr>/gs)!;
   const answerOf = new Map(answers.map((one) => [vineKey(one.block, one.row, one.vine), one]));
   const rowOf = new Map(sheet.rows.map((cells) => [vineKey(cells[0], cells[1], cells[2]), cells]));
   const notes = sheet.headers.indexOf("Look out for");
@@ -347,5 +347,49 @@ describe("where the gap lies, what grows near the head and how high the spurs st
     ]);
     expect(texts.length).toBeGreaterThan(6);
     for (const text of texts) expect(text).not.toMatch(/[{}]/);
+  });
+});
+
+describe("at the head of the printed page", () => {
+  const printIn = (language: Language, ask: string) =>
+    cardsHtml([card], {
+      ...OPTIONS,
+      language,
+      paper: "Letter",
+      farm: "",
+      ribbons: { stays: "red", ask },
+      vinesAPage: 25,
+    });
+
+  test("a ribbon's colour is said in the language of the print, a word that nobody knows as it is", () => {
+    expect(printIn("fr", "azul")).toContain("ruban bleu");
+    expect(printIn("es", "blue")).toContain("cinta azul: mirar antes");
+    expect(printIn("es", "blue")).toContain("cinta roja: queda");
+    expect(printIn("en", "tartan")).toContain("tartan ribbon: look first");
+  });
+
+  test("signs are explained that stand on the lines, in its language", () => {
+    // vine 2 keeps A on trunk 1 and leaves 8 spurs of 3 and 8 of 2; vine 3 has its dead trunk taken out with A
+    expect(cardLegend(card.vines, "en")).toEqual([
+      "A · T1: A stays, on trunk 1",
+      "A+T1: cut A, take dead trunk 1 out",
+      "30: 4×3 9×2 = 30 nodes: 4 spurs of 3, 9 of 2",
+    ]);
+    expect(cardLegend(card.vines.slice(0, 1), "fr")).toEqual([]);
+    expect(cardLegend(card.vines.slice(2), "es")).toEqual(["A+T1: cortar A, sacar el tronco muerto 1"]);
+  });
+
+  test("what is open is counted in words, one and many", () => {
+    const open = { asked: 1, recount: 0, uncounted: 2, wrong: 1, toAccept: 1 };
+    expect(openSentence(open, "en")).toBe(
+      "Still open: 1 cell that cannot be right; 1 vine to answer for; 2 vines not counted; 1 vine decided but not accepted.",
+    );
+    expect(openSentence({ ...open, wrong: 2, asked: 3, recount: 1 }, "fr", "Nord")).toBe(
+      "Reste à faire dans Nord : 2 cellules qui ne peuvent être justes; 3 ceps à trancher, dont 1 à recompter; 2 ceps sans compte; 1 cep décidé, pas accepté.",
+    );
+    const none = { asked: 0, recount: 0, uncounted: 0, wrong: 0, toAccept: 0 };
+    expect(openSentence(none, "es", "Norte")).toBe(
+      "Nada pendiente en Norte: cada planta está contada, decidida y aceptada.",
+    );
   });
 });
