@@ -26,7 +26,10 @@ const QUALIFIERS: readonly (readonly [Qualifier, RegExp])[] = [
     /\b(last (?:year|season|winter)(?:s)?|previous(?: year)?|prior(?: year)?|prev|ano (?:pasado|anterior)|temporada pasada|(?:an(?:nee)?|hiver) (?:dernier|derniere|passee?|precedente?))\b/,
   ],
   ["dead", /\b(dead|muert[oa]s?|mort[es]?s?|sec[oa]s|secs|seches)\b/],
-  ["missing", /\b(missing|faltan(?:tes?)?|falta|manquante?s?|absente?s?|gone)\b/],
+  [
+    "missing",
+    /\b(missing|faltan(?:tes?)?|falta|manquante?s?|absente?s?|gone|empty|vacant|vaci[oa]s?|vides?)\b/,
+  ],
   ["total", /\b(totals?|totales|totaux|sum|suma|somme|average|avg|mean|promedio|moyenne)\b/],
   [
     "planned",
@@ -40,7 +43,14 @@ const QUALIFIERS: readonly (readonly [Qualifier, RegExp])[] = [
 
 /** Words in brackets that say nothing which the column would not say without them. */
 const HARMLESS =
-  /^(no|nr|num|number|numero|nombre|count|counted|conteo|positions?|posiciones|emplacements?|spurs?|pitones|coursons|each|whole|units?|unidad(es)?|unites?|1 ?[-–] ?\d+|a|b|c|a, ?b, ?c|a ?\/ ?b ?\/ ?c|l ?\/ ?r|left ?\/ ?right|name|initials|optional|opcional|y\/n|d\/m\/y+|m\/d\/y+|yyyy-mm-dd|dd\/mm\/yyyy|mm\/dd\/yyyy|to (the )?tip|longest|largest|position)$/;
+  /^(no|nr|num|number|numero|nombre|count|counted|conteo|live|living|alive|viv[oa]s?|vivante?s?|\d+(?: ?(?:,|or|o|ou|\/|-|–) ?\d+)*|positions?|posiciones|emplacements?|spurs?|pitones|coursons|each|whole|units?|unidad(es)?|unites?|1 ?[-–] ?\d+|a|b|c|a, ?b, ?c|a ?\/ ?b ?\/ ?c|l ?\/ ?r|left ?\/ ?right|name|initials|optional|opcional|y\/n|d\/m\/y+|m\/d\/y+|y-m-d|yyyy-mm-dd|dd\/mm\/yyyy|mm\/dd\/yyyy|to (the )?tip|longest|largest|position)$/;
+
+/** Says how a column was filled, as every column is. */
+const OF_COUNTING =
+  /\b(measured|counted|medid[oa]s?|contad[oa]s?|mesuree?s?|comptee?s?)\b|^(of|de|des|del)\b/g;
+
+/** True for words that can stand below or behind a head without making its column another. */
+export const isHarmless = (words: string) => HARMLESS.test(plainHeader(words));
 
 const OF_A_YEAR =
   /(?:\b(?:winter|season|invierno|temporada|hiver|saison) (?:of |de )?)?\b(20\d\d(?:[-/ ]\d\d(?:\d\d)?)?)\b/;
@@ -84,7 +94,7 @@ function takeApart(head: string): HeadWords {
   let words = plainWords(outside);
   if (NAMES.has(words))
     return { text, words, unit, lastWord: undefined, year, qualifier, unknown: unknown[0] };
-  const trailing = /^(.+?)[ ,;/_-]+(\S+)$/.exec(outside.trim());
+  const trailing = /^(.+?)[ ,;/_-]+(?:(?:in|en) )?(\S+)$/.exec(outside.trim());
   const last = trailing && !unit ? unitNamed(trailing[2].replace(/[.,]/g, "")) : undefined;
   if (last && NAMES.has(plainWords(trailing![1]))) {
     unit = last;
@@ -103,6 +113,8 @@ function takeApart(head: string): HeadWords {
         words.replace(found[1], " ").replace(/\b(of|de|des|du|del)\b *$|^ *\b(of|de|des|du|del)\b/g, " "),
       );
     }
+    const bare = single(words.replace(OF_COUNTING, " "));
+    if (!NAMES.has(words) && NAMES.has(bare)) words = bare;
   }
   return { text, words, unit, lastWord: unit ? undefined : last, year, qualifier, unknown: unknown[0] };
 }
@@ -186,6 +198,8 @@ export function likeness(words: string, column: Column): number {
   for (const { name, weight } of namesOf(column)) {
     const parts = name.split(" ");
     const initials = parts.map((word) => word[0]).join("");
+    if (short.length > 2 && name.startsWith(short))
+      best = Math.max(best, (0.6 + (0.4 * short.length) / name.length) * weight);
     if (parts.length > 1 && initials === short) best = Math.max(best, 0.9 * weight);
     if (parts.length > 1 && parts.at(-1) === short) best = Math.max(best, 0.8 * weight);
     if (short.length <= 2) {
@@ -199,6 +213,19 @@ export function likeness(words: string, column: Column): number {
       best = Math.max(best, (short.length / last.length) * 0.8 * weight);
   }
   return best;
+}
+
+/**
+ * True where words hold one of those that name a column and no other column, or begin as one.
+ *
+ * @example
+ * sharesWord("good spurs", SHEETS.cordons.columns[8]) // true
+ */
+export function sharesWord(words: string, column: Column): boolean {
+  const own = words.split(" ");
+  return namesOf(column).some(({ name }) =>
+    name.split(" ").some((word) => word.length > 2 && own.includes(word)),
+  );
 }
 
 /** True where the letters stand in the word in that order. */

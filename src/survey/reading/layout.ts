@@ -5,12 +5,20 @@ import { holdsUnit, unitNamed, type Unit } from "../sheets/unit";
 import type { SurveyTable } from "../season/surveyTable";
 import { choiceOf } from "./choiceWords";
 import { findTable, HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
-import { columnNamed, headWords, NAMES, plainWords, type HeadWords } from "./headWords";
+import {
+  columnNamed,
+  headWords,
+  isHarmless,
+  NAMES,
+  plainWords,
+  sharesWord,
+  type HeadWords,
+} from "./headWords";
 import { isReadable } from "./isReadable";
-import { likelyColumns } from "./likelyColumns";
+import { fits, likelyColumns } from "./likelyColumns";
 import { blockRowAndVine, rowAndVine, type LabelParts } from "./placeLabel";
 import { hasMovedCells, lastFilled } from "./movedCells";
-import type { OpenAccount, ReadingAnswers } from "./readingAccount";
+import { isAsked, type OpenAccount, type ReadingAnswers, type ReadingQuestion } from "./readingAccount";
 import type { MergedArea, SheetArea } from "./sheetArea";
 import { keysOfLine, keysOfSheetName, shortKeys, type FoundKeys } from "./sheetKeys";
 import { isTotalWord } from "./totalWords";
@@ -153,14 +161,26 @@ const TIE = 0.001;
 
 function bestHeads(area: SheetArea, options: LayoutOptions): Heads | undefined {
   let best: Heads | undefined;
-  for (let index = 0; index < Math.min(area.values.length, HEADER_SEARCH_ROWS); index++)
+  for (let index = 0; index < area.values.length; index++) {
+    if (index >= HEADER_SEARCH_ROWS && (best || !holdsWordsOnly(area.values[index]))) continue;
     for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
       const heads = headsAt(area, index, lines, options);
       const least = best ? best.score - (best.index === index ? TIE : 0) : 0;
       const isAgain = best !== undefined && best.index !== index && hasSameTexts(best, heads);
       if (heads && heads.score > least && !isAgain) best = heads;
     }
+  }
   return best;
+}
+
+/** True for a line of three texts at least and no number, as heads are. */
+function holdsWordsOnly(cells: readonly CellValue[]): boolean {
+  let texts = 0;
+  for (const cell of cells) {
+    if (typeof cell === "number") return false;
+    if (typeof cell === "string" && !isBlank(cell)) texts++;
+  }
+  return texts >= 3;
 }
 
 /** True for the same heads further down, however much stands above them: the rows between belong to the first. */
@@ -231,8 +251,20 @@ function headTexts(area: SheetArea, index: number, lines: number): (string | und
   return Array.from({ length: width }, (_, at) => {
     const parts = rows.flatMap((row) => row[at] ?? []);
     const different = parts.filter((part, i) => parts.indexOf(part) === i);
-    return different.length === 0 ? undefined : different.join(" ");
+    return different.length === 0 ? undefined : different.reduce(joinedHead);
   });
+}
+
+/** Heads over groups of columns that say no more than the heads below. */
+const OVER_HEADS =
+  /^(places?|locations?|where|lieu|ubicacion|lugar|cordons?|arms?|bras|brazos?|spurs?|coursons|pitones|counts?|comptages?|conteos?|measures?|measurements|mesures|medidas)$/;
+
+/** A head with its next line: a word broken at the end of the line, a unit or another hint below, or more words. */
+function joinedHead(head: string, below: string): string {
+  if (/\p{L}-$/u.test(head) && /^\p{Ll}/u.test(below)) return head.slice(0, -1) + below;
+  const isHint = unitNamed(below) || (isHarmless(below) && !NAMES.has(plainWords(below)));
+  if (isHint) return `${head} (${below})`;
+  return OVER_HEADS.test(plainWords(head)) && NAMES.has(headWords(below).words) ? below : `${head} ${below}`;
 }
 
 /** True where the heads of the second line repeat, so that the first tells them apart. */
@@ -306,7 +338,7 @@ function bestShape(
       if (column && (!columns.has(column) || isPlainer(column, text, texts[columns.get(column)!]!)))
         columns.set(column, at);
     }
-    const groups = shape.id === "cordons" ? wideGroups(texts, from, to) : [];
+    const groups = shape.id === "cordons" ? wideGroups(texts, from, to, options.winter) : [];
     const isWide = groups.length > 1 && !has(columns, "liveSpurs") && has(columns, "vine");
     const required = shape.columns.filter((column) => column.required);
     const present = required.filter(
@@ -437,13 +469,7 @@ function sections(area: SheetArea, first: Heads, options: LayoutOptions): Sectio
 
 /** Heads further down that are not the same again. */
 function laterHeads(area: SheetArea, index: number, heads: Heads, options: LayoutOptions): Heads | undefined {
-  const cells = area.values[index];
-  let texts = 0;
-  for (const cell of cells) {
-    if (typeof cell === "number") return undefined;
-    if (typeof cell === "string" && !isBlank(cell)) texts++;
-  }
-  if (texts < 3) return undefined;
+  if (!holdsWordsOnly(area.values[index])) return undefined;
   let best: Heads | undefined;
   for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
     const found = headsAt(area, index, lines, options);
@@ -494,6 +520,7 @@ function laidTables(
     if (text !== undefined) heads.set(at, headWords(text));
   }
   yearsAndDead(area, section, segment, columns, heads, extras, options, account);
+  askUnknownWords(segment, columns, heads, sheet, options, account);
   const units = unitsOf(columns, heads, sheet, options, account);
   inTwoParts(area, section, segment, columns, units, extras, account);
   const firstData = section.index + section.lines;
@@ -511,6 +538,7 @@ function laidTables(
       );
       if (keys) captions.set(index, keys);
     }
+    blocksAboveRows(area, segment, firstData, captions);
   }
   const answered = constantsOf(options, sheet);
   const elsewhere = constantsOf(options, "");
@@ -593,6 +621,7 @@ function laidTables(
   const lines = dataLines(firstData, section.end, captions);
   const filled = isKeyless ? filledDown(area, lines, columns, account) : undefined;
   leftColumns(area, section, segment, columns, extras, account);
+  if (segment.groups.length === 0) askLikelyHeads(area, section, segment, columns, extras, heads, account);
   const base = { area, section, segment, lines, filled, units };
   if (segment.groups.length === 0) {
     const isPlain =
@@ -616,13 +645,14 @@ function laidTables(
     const own = new Map(
       [...columns].filter(([, at]) => !segment.groups.some((any) => any.positions.has(at))),
     );
-    const ownUnits = new Map(units);
+    const words = new Map(heads);
     for (const [at, column] of group.positions) {
       own.set(column, at);
-      const unit = heads.get(at)?.unit ?? headWords(group.rest.get(at) ?? "").unit;
-      if (unit) ownUnits.set(column, unit);
+      const rest = headWords(group.rest.get(at) ?? "");
+      words.set(at, { ...rest, text: section.texts[at]!, unit: heads.get(at)?.unit ?? rest.unit });
     }
-    const more: Extra[] = [...extras];
+    const ownUnits = unitsOf(own, words, sheet, options, account);
+    const more: Extra[] = [...extras, ...liveOfDead(area, section, shape, own, group.dead, account)];
     if (group.side && !own.has(byId("side")))
       more.push({ column: byId("side"), header: group.name, sheetColumn: 0, valueOf: () => group.side! });
     if (!own.has(byId("cordon")))
@@ -632,6 +662,29 @@ function laidTables(
     );
     return virtualTable({ ...base, lines: there, units: ownUnits }, own, more);
   });
+}
+
+/** Lines that hold nothing but a name right above a caption of a row: the block of the rows below, in its place among the captions. */
+function blocksAboveRows(
+  { values }: SheetArea,
+  { from, to }: Segment,
+  firstData: number,
+  captions: Map<number, FoundKeys>,
+): void {
+  const found: [number, FoundKeys][] = [];
+  for (const [index, keys] of captions) {
+    let above = index - 1;
+    while (above >= firstData && values[above].slice(from, to).every(isBlank)) above--;
+    if (keys.block === undefined && above >= firstData && !captions.has(above)) {
+      const filled = values[above].slice(from, to).filter((cell) => !isBlank(cell));
+      const [name] = new Set(filled);
+      if (new Set(filled).size === 1 && typeof name === "string" && !isTotalWord(name) && /\p{L}/u.test(name))
+        found.push([above, { block: name.trim() }]);
+    }
+    found.push([index, keys]);
+  }
+  captions.clear();
+  for (const [index, keys] of found) captions.set(index, keys);
 }
 
 function nearestAbove(
@@ -644,6 +697,72 @@ function nearestAbove(
     found = keys;
   }
   return found;
+}
+
+/** Asks whether a head means a column of ours. */
+function headQuestion(sheet: string, shape: SheetShape, head: string, column: Column): ReadingQuestion {
+  return {
+    code: "head",
+    sheet,
+    facts: { head, column: column.id },
+    proposals: [{ heads: [{ sheet, shape: shape.id, columns: { [head]: column.id } }] }],
+  };
+}
+
+/** Counts under heads with a word that is none of ours are left unread and asked. */
+function askUnknownWords(
+  { shape }: Segment,
+  columns: Map<Column, number>,
+  heads: ReadonlyMap<number, HeadWords>,
+  sheet: string,
+  { answers }: LayoutOptions,
+  account: OpenAccount,
+): void {
+  const own = ownHeads(shape, answers.heads?.filter((given) => given.sheet === sheet) ?? []);
+  for (const [column, at] of [...columns]) {
+    const head = heads.get(at)!;
+    const isCount = column.kind === "count" && !KEYS.some((id) => id === column.id);
+    if (!isCount || head.unknown === undefined || own.has(plainWords(head.text))) continue;
+    columns.delete(column);
+    account.questions.push(headQuestion(sheet, shape, head.text, column));
+  }
+}
+
+/** What a head that leaves its column unread can say of counts which are still those of this winter. */
+const STILL_COUNTS = new Set<HeadWords["qualifier"]>([undefined, "total"]);
+
+/** Asks for each needed column that no head names whether one that shares a word with it is meant. */
+function askLikelyHeads(
+  area: SheetArea,
+  section: Section,
+  { shape }: Segment,
+  columns: ReadonlyMap<Column, number>,
+  extras: readonly Extra[],
+  heads: ReadonlyMap<number, HeadWords>,
+  account: OpenAccount,
+): void {
+  const { sheet } = area;
+  if (shape.id !== "cordons") return;
+  const read = new Set(columns.values());
+  const rows = area.values.slice(section.index + section.lines, section.end).slice(0, 200);
+  for (const column of shape.columns) {
+    if (!column.required || columns.has(column)) continue;
+    if (isAsked(account, "head", sheet, column) || isAsked(account, "unit", sheet, column)) continue;
+    if (extras.some((extra) => extra.column === column)) continue;
+    const likely = [...heads].find(
+      ([at, { words, qualifier, year, unit }]) =>
+        !read.has(at) &&
+        STILL_COUNTS.has(qualifier) &&
+        year === undefined &&
+        (!unit || holdsUnit(column.kind, unit)) &&
+        sharesWord(words, column) &&
+        fits(
+          column,
+          rows.map((cells) => cells[at] ?? null),
+        ),
+    );
+    if (likely) account.questions.push(headQuestion(sheet, shape, likely[1].text, column));
+  }
 }
 
 /** Of heads that name years this season's, and live spurs from dead or missing ones. */
@@ -684,39 +803,41 @@ function yearsAndDead(
         sheet: area.sheet,
         facts: { head: heads.get(taken.at)!.text, year: taken.year },
       });
-    } else
-      account.questions.push({
-        code: "head",
-        sheet: area.sheet,
-        facts: { head: heads.get(newest.at)!.text, column: column.id },
-        proposals: [
-          {
-            heads: [
-              { sheet: area.sheet, shape: shape.id, columns: { [heads.get(newest.at)!.text]: column.id } },
-            ],
-          },
-        ],
-      });
+    } else account.questions.push(headQuestion(area.sheet, shape, heads.get(newest.at)!.text, column));
   }
+  extras.push(...liveOfDead(area, section, shape, columns, dead, account));
+}
+
+/** Live spurs as positions less those that are dead or missing; none where they are counted or positions are not. */
+function liveOfDead(
+  area: SheetArea,
+  { texts }: Section,
+  shape: SheetShape,
+  columns: ReadonlyMap<Column, number>,
+  dead: readonly number[],
+  account: OpenAccount,
+): Extra[] {
   const live = shape.columns.find(({ id }) => id === "liveSpurs");
   const positions = [...columns].find(([{ id }]) => id === "positions")?.[1];
-  if (!live || dead.length === 0 || columns.has(live) || positions === undefined) return;
+  if (!live || dead.length === 0 || columns.has(live) || positions === undefined) return [];
   account.notes.push({
     code: "liveDerived",
     sheet: area.sheet,
-    facts: { heads: dead.map((at) => heads.get(at)!.text), positions: section.texts[positions]! },
+    facts: { heads: dead.map((at) => texts[at]!), positions: texts[positions]! },
   });
-  extras.push({
-    column: live,
-    header: section.texts[dead[0]]!,
-    sheetColumn: area.firstColumn + dead[0],
-    valueOf: (index) => {
-      const all = area.values[index][positions];
-      const less = dead.map((at) => area.values[index][at]);
-      if (typeof all !== "number" || less.some((cell) => typeof cell !== "number")) return null;
-      return less.reduce<number>((rest, cell) => rest - (cell as number), all);
+  return [
+    {
+      column: live,
+      header: texts[dead[0]]!,
+      sheetColumn: area.firstColumn + dead[0],
+      valueOf: (index) => {
+        const all = area.values[index][positions];
+        const less = dead.map((at) => area.values[index][at]);
+        if (typeof all !== "number" || less.some((cell) => typeof cell !== "number")) return null;
+        return less.reduce<number>((rest, cell) => rest - (cell as number), all);
+      },
     },
-  });
+  ];
 }
 
 /** Lengths in feet with the inches beyond them in the next column, or metres with centimetres, as one column. */
@@ -777,6 +898,7 @@ function unitsOf(
     if (unit) units.set(column, unit);
     if (!unit && isMeasure && head?.unknown !== undefined) {
       columns.delete(column);
+      if (isAsked(account, "unit", sheet, column)) continue;
       const likely = column.kind === "mass" ? ["kg", "lb", "g", "oz"] : ["ft", "in", "cm", "m", "mm"];
       const first = likely.filter((id) => id[0] === head.unknown![0]?.toLowerCase());
       account.questions.push({
@@ -985,7 +1107,7 @@ function leftColumns(
 ): void {
   const read = new Set([
     ...columns.values(),
-    ...segment.groups.flatMap(({ positions }) => [...positions.keys()]),
+    ...segment.groups.flatMap(({ positions, dead }) => [...positions.keys(), ...dead]),
   ]);
   for (let at = segment.from; at < segment.to; at++) {
     const text = section.texts[at];
@@ -1117,7 +1239,30 @@ function unknownTable(area: SheetArea, account: OpenAccount): LaidTable[] {
       proposals: [{ heads: [{ sheet, shape: "cordons", columns: likely.columns }] }],
     });
     account.leftOut.push({ what: "sheet", reason: "otherHeads", sheet, facts: { rows: likely.rows } });
+  } else if (holdsSides(area)) {
+    account.questions.push({ code: "noHeads", sheet, facts: { rows: rows + 1 }, proposals: [] });
+    account.leftOut.push({ what: "sheet", reason: "otherHeads", sheet, facts: { rows: rows + 1 } });
   } else
     account.leftOut.push({ what: "sheet", reason: "notCounts", sheet, facts: { rows: Math.max(0, rows) } });
   return [];
+}
+
+/** Rows from which a column of sides beside numbers tells that a sheet without known heads holds counts. */
+const LEAST_SIDED = 8;
+
+/** True where nearly all cells of a column name sides, both of them, beside three numbers at least. */
+function holdsSides({ values }: SheetArea): boolean {
+  const side = SHEETS.cordons.columns.find(({ id }) => id === "side")!;
+  const rows = values
+    .filter((cells) => cells.filter((cell) => typeof cell === "number").length >= 3)
+    .slice(0, 500);
+  if (rows.length < LEAST_SIDED) return false;
+  const width = rows.reduce((most, cells) => Math.max(most, cells.length), 0);
+  for (let at = 0; at < width; at++) {
+    const sides = rows.flatMap(({ [at]: cell }) =>
+      typeof cell === "string" ? (choiceOf(side, cell) ?? []) : [],
+    );
+    if (sides.length >= rows.length * 0.8 && new Set(sides).size > 1) return true;
+  }
+  return false;
 }

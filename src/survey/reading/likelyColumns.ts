@@ -42,7 +42,9 @@ function likelyAt(
   const pairs: { head: string; at: number; column: Column; score: number }[] = [];
   heads.forEach((head, at) => {
     if (head === undefined) return;
-    const { words, qualifier, year, unit } = headWords(head);
+    const { qualifier, year, lastWord, ...plain } = headWords(head);
+    const unit = plain.unit ?? lastWord;
+    const words = lastWord ? plain.words.replace(/ \S+$/, "") : plain.words;
     if (qualifier !== undefined || year !== undefined) return;
     const cells = rows.slice(0, 200).map((row) => row[at] ?? null);
     const named = columnNamed(shape, words);

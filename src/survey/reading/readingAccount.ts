@@ -39,7 +39,7 @@ export interface ReadingNote {
 }
 
 export type QuestionCode =
-  "heads" | "head" | "unit" | "dateOrder" | "winter" | "oddCounts" | "keys" | "hidden";
+  "heads" | "noHeads" | "head" | "unit" | "dateOrder" | "winter" | "oddCounts" | "keys" | "hidden";
 
 /** Something that only a person can say, asked once for all that it concerns. */
 export interface ReadingQuestion {
@@ -109,6 +109,18 @@ export interface OpenAccount {
   readonly notes: ReadingNote[];
   readonly questions: ReadingQuestion[];
   readonly leftOut: LeftOut[];
+}
+
+/** True where a question about a column of a sheet is open. */
+export function isAsked(
+  { questions }: ReadingAccount,
+  code: QuestionCode,
+  sheet: string,
+  { id }: { readonly id: string },
+): boolean {
+  return questions.some(
+    (question) => question.code === code && question.sheet === sheet && question.facts.column === id,
+  );
 }
 
 /** Answers with newer ones added to them, which go before. */

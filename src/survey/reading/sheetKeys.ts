@@ -73,12 +73,16 @@ export function keysOfSheetName(sheet: string): FoundKeys {
 }
 
 /**
- * Block and row that a short name could mean, for a question: "E2" may be row 2 of a block E.
+ * Block and row that a name could mean, for a question: "E2" may be row 2 of a block E, as may "East Slope - 2".
  *
  * @example
  * shortKeys("E2") // { block: "E", row: 2 }
+ * @example
+ * shortKeys("East Slope - 2") // { block: "East Slope", row: 2 }
  */
 export function shortKeys(sheet: string): FoundKeys | undefined {
-  const parts = /^\s*([a-z]{1,3})[ ._-]?(\d{1,3})\s*$/i.exec(sheet);
+  const parts =
+    /^\s*(\p{L}{1,3})[ ._-]?(\d{1,3})\s*$/u.exec(sheet) ??
+    /^\s*(\p{L}.*?)[ ._–—-]+(\d{1,3})\s*$/u.exec(sheet);
   return parts && !ANY_SHEET.test(sheet) ? { block: parts[1], row: Number(parts[2]) } : undefined;
 }

@@ -2,7 +2,7 @@ import type { UnitSystem } from "../../domain/units";
 import type { Column } from "../sheets/column";
 import { columnUnit, holdsUnit, unitNamed, type Unit } from "../sheets/unit";
 import type { FoundTable } from "./findTable";
-import type { OpenAccount } from "./readingAccount";
+import { isAsked, type OpenAccount } from "./readingAccount";
 import type { SheetArea } from "./sheetArea";
 
 /** Metres from a spur to the next: no cordon has its spurs closer or farther apart on average; common practice. */
@@ -66,12 +66,13 @@ export function unitsDeniedByWire(
   if (wireOf(area, place, column)?.fits(unit) !== false) return place;
   const { units, middle } = likelyUnits(area, place, column, system)!;
   if (middle === undefined) return place;
-  account.questions.push({
-    code: "unit",
-    sheet: area.sheet,
-    facts: { head, word: "", column: column.id, middle, unit: unit.id, likely: units[0] },
-    proposals: units.map((id) => ({ units: [{ sheet: area.sheet, column: column.id, unit: id }] })),
-  });
+  if (!isAsked(account, "unit", area.sheet, column))
+    account.questions.push({
+      code: "unit",
+      sheet: area.sheet,
+      facts: { head, word: "", column: column.id, middle, unit: unit.id, likely: units[0] },
+      proposals: units.map((id) => ({ units: [{ sheet: area.sheet, column: column.id, unit: id }] })),
+    });
   return { ...place, columns: new Map([...place.columns].filter(([other]) => other !== column)) };
 }
 

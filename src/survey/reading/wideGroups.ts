@@ -11,12 +11,15 @@ export interface WideGroup {
   readonly side: string | undefined;
   /** Our columns by position. */
   readonly positions: ReadonlyMap<number, Column>;
+  /** Positions of dead or missing spurs. */
+  readonly dead: readonly number[];
   /** What the head says beside the candidate's name, by position. */
   readonly rest: ReadonlyMap<number, string>;
 }
 
 const { columns } = SHEETS.cordons;
 const SIDE = columns.find(({ id }) => id === "side")!;
+const LIVE = columns.find(({ id }) => id === "liveSpurs")!;
 const LENGTH = columns.find(({ id }) => id === "length")!;
 /** Says no more of a candidate than its side does. */
 const ARM = /\b(arm|cordon|brazo|bras)\b/;
@@ -39,23 +42,44 @@ const VALUES = new Set([
   "trunkYear",
 ]);
 
-/** Candidates that stand side by side in a line of heads: "L1 spurs", "L1 gap", "R1 spurs"; none where there are no two. */
-export function wideGroups(texts: readonly (string | undefined)[], from: number, to: number): WideGroup[] {
+/**
+ * Candidates that stand side by side in a line of heads: "L1 spurs", "L1 gap", "R1 spurs"; none where there are no two. Of
+ * heads with years those of this winter are taken, of none the newest.
+ */
+export function wideGroups(
+  texts: readonly (string | undefined)[],
+  from: number,
+  to: number,
+  winter: number | undefined,
+): WideGroup[] {
   const found = new Map<
     string,
-    { name: string; side: string | undefined; positions: Map<number, Column>; rest: Map<number, string> }
+    {
+      name: string;
+      side: string | undefined;
+      positions: Map<number, Column>;
+      dead: number[];
+      rest: Map<number, string>;
+    }
   >();
+  const heads = texts.slice(from, to).map((text) => (text === undefined ? undefined : candidateHead(text)));
+  const newest = heads.reduce((most, head) => Math.max(most, head?.year ?? 0), 0);
   for (let at = from; at < to; at++) {
-    const text = texts[at];
-    const parts = text === undefined ? undefined : candidateHead(text);
-    if (!parts) continue;
+    const parts = heads[at - from];
+    if (!parts || (parts.year !== undefined && parts.year !== (winter ?? newest))) continue;
     const key = single(plainWords(parts.name).replace(ARM, " "));
     const group = found.get(key) ?? {
       name: parts.name,
       side: parts.side,
-      positions: new Map(),
-      rest: new Map(),
+      positions: new Map<number, Column>(),
+      dead: [] as number[],
+      rest: new Map<number, string>(),
     };
+    if (parts.isDead) {
+      group.dead.push(at);
+      found.set(key, group);
+      continue;
+    }
     if ([...group.positions.values()].includes(parts.column)) continue;
     group.positions.set(at, parts.column);
     group.rest.set(at, parts.rest);
@@ -70,14 +94,24 @@ export function wideGroups(texts: readonly (string | undefined)[], from: number,
   return shared.length > 0 ? groups : [];
 }
 
-/** A head's candidate and the column of ours that the rest names. */
-function candidateHead(
-  text: string,
-): { name: string; side: string | undefined; column: Column; rest: string } | undefined {
+interface CandidateHead {
+  readonly name: string;
+  readonly side: string | undefined;
+  readonly column: Column;
+  readonly rest: string;
+  readonly year: number | undefined;
+  readonly isDead: boolean;
+}
+
+/** A head's candidate and the column of ours that the rest names, or that its spurs are the dead or missing ones. */
+function candidateHead(text: string): CandidateHead | undefined {
   const head = headWords(text);
-  if (head.qualifier !== undefined || columnNamed(SHEETS.cordons, head.words)) return undefined;
-  const arm = head.unit?.dimension === "length" ? candidateNamed(head.words) : undefined;
-  if (arm?.side) return { name: head.words, side: arm.side, column: LENGTH, rest: LENGTH.header.en };
+  const { qualifier, year } = head;
+  const isDead = qualifier === "dead" || qualifier === "missing";
+  if ((qualifier !== undefined && !isDead) || columnNamed(SHEETS.cordons, head.words)) return undefined;
+  const arm = !isDead && head.unit?.dimension === "length" ? candidateNamed(head.words) : undefined;
+  if (arm?.side)
+    return { name: head.words, side: arm.side, column: LENGTH, rest: LENGTH.header.en, year, isDead };
   const words = text
     .normalize("NFKC")
     .replace(/[\s_.:/-]+/g, " ")
@@ -89,10 +123,18 @@ function candidateHead(
       [words.slice(-cut), words.slice(0, -cut)],
     ]) {
       const candidate = candidateNamed(name.join(" "));
-      const column = candidate && valueColumn(rest.join(" "));
-      if (column) return { name: name.join(" "), side: candidate.side, column, rest: rest.join(" ") };
+      const column = candidate && (isDead ? deadSpurs : valueColumn)(rest.join(" "));
+      if (column)
+        return { name: name.join(" "), side: candidate.side, column, rest: rest.join(" "), year, isDead };
     }
   return undefined;
+}
+
+/** The column of live spurs for the words of dead or missing ones. */
+function deadSpurs(text: string): Column | undefined {
+  const { words, qualifier } = headWords(text);
+  const isSpurs = words === "" || columnNamed(SHEETS.cordons, words) === LIVE;
+  return qualifier !== undefined && isSpurs ? LIVE : undefined;
 }
 
 function valueColumn(text: string): Column | undefined {

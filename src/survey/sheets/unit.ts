@@ -17,7 +17,7 @@ const UNITS: readonly Unit[] = [
     id: "ft",
     dimension: "length",
     perUnit: METRES_PER_FOOT,
-    also: ["feet", "foot", "fts", "'", "pies", "pie", "pieds", "pied"],
+    also: ["feet", "foot", "fts", "'", "pies", "pie", "pieds", "pied", "pi"],
   },
   {
     id: "in",

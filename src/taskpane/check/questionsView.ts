@@ -64,7 +64,7 @@ function answerButtons(pane: Pane, question: ReadingQuestion): TemplateResult {
     .slice(0, OFFERED)
     .map((answers) => button(answerWords(pane, answers), () => answer(pane, question, answers)))}
   ${
-    code === "heads" || code === "keys"
+    code === "heads" || code === "noHeads" || code === "keys"
       ? button(pane.say(QUESTION_TEXTS.ownHeads), async () => {
           await lookForTables(pane, new AbortController().signal);
           openHeads(pane, sheet);
@@ -72,7 +72,7 @@ function answerButtons(pane: Pane, question: ReadingQuestion): TemplateResult {
       : nothing
   }
   ${
-    code === "heads" || code === "winter" || code === "hidden"
+    code === "heads" || code === "noHeads" || code === "winter" || code === "hidden"
       ? button(pane.say(QUESTION_TEXTS.leaveOut), () =>
           answer(pane, question, { leaveOut: sheetsOf(question) }),
         )

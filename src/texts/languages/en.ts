@@ -3405,6 +3405,8 @@ export const en = {
     questions: {
       heads:
         "{sheet}: {rows} rows stand under heads that are not known and were not read. Are {heads} the columns {columns}?",
+      noHeads:
+        "{sheet}: {rows} rows look like counts, but stand under no head that is known, and were not read. Write heads such as Block, Row, Vine and Side above them, or leave the sheet out.",
       head: "{sheet}: is {head} the column {column} of this season?",
       unit: "{sheet}: in which unit is {head} written? The column was not read.",
       dateOrder:

@@ -3453,6 +3453,8 @@ export const es: Texts = {
     questions: {
       heads:
         "{sheet}: {rows} filas están bajo encabezados desconocidos y no se leyeron. ¿Son {heads} las columnas {columns}?",
+      noHeads:
+        "{sheet}: {rows} filas parecen conteos, pero no hay sobre ellas ningún encabezado conocido y no se leyeron. Escriba encima encabezados como Cuartel, Hilera, Planta y Lado, o deje la hoja fuera.",
       head: "{sheet}: ¿es {head} la columna {column} de esta temporada?",
       unit: "{sheet}: ¿en qué unidad está escrita {head}? La columna no se leyó.",
       dateOrder:

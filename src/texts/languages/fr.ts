@@ -3491,6 +3491,8 @@ export const fr: Texts = {
     questions: {
       heads:
         "{sheet} : {rows} lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues. {heads} sont-ils les colonnes {columns} ?",
+      noHeads:
+        "{sheet} : {rows} lignes ressemblent à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elles n'ont pas été lues. Écrivez au-dessus des en-têtes comme Parcelle, Rang, Cep et Côté, ou laissez la feuille de côté.",
       head: "{sheet} : {head} est-il la colonne {column} de cette saison ?",
       unit: "{sheet} : dans quelle unité {head} est-il écrit ? La colonne n'a pas été lue.",
       dateOrder:

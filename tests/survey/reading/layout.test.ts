@@ -3,6 +3,7 @@ import { readSeason } from "../../../src/survey/reading/readSeason";
 import { withAnswers, type ReadingAnswers } from "../../../src/survey/reading/readingAccount";
 import { leftOutSentence, noteSentence, questionSentence } from "../../../src/survey/reading/readingSentence";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import { allFindings } from "../../../src/survey/checks/checkSeason";
 import type { Season } from "../../../src/survey/season/season";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
@@ -438,4 +439,155 @@ test.each([
   const [table] = readSeason([area], { answers: { heads } }).tables("cordons");
   // 90 cm are 0.9 m, 90 in of 2.54 cm 2.286 m, 90 mm 0.09 m.
   expect(table.column("length")!.numbers[0]).toBeCloseTo(metres, 12);
+});
+
+describe("heads with more words than ours", () => {
+  const live = (head: string) => [[...HEADS.slice(0, 8), head], ...ROWS];
+
+  test.each(["# of live spurs", "Number of live spurs", "Live spurs counted", "Spurs (alive)"])(
+    "%s are live spurs",
+    (head) => {
+      const season = readSeason([areaOf("Cordons", live(head))]);
+      expect(counts(season)).toEqual(PLAIN);
+      expect(questions(season)).toEqual([]);
+    },
+  );
+
+  test.each(["Live spurs (est.)", "Good spurs", "Live spurs before frost", "Total live spurs"])(
+    "%s stay unread, are one question, and are right after its answer",
+    (head) => {
+      const areas = [areaOf("Cordons", live(head))];
+      const season = readSeason(areas);
+      expect(season.tables("cordons")[0].column("liveSpurs")).toBeUndefined();
+      expect(season.account.questions.map((question) => questionSentence(question, "en"))).toEqual([
+        `Cordons: is ${head} the column Live spurs of this season?`,
+      ]);
+      expect(allFindings(season).map(({ code }) => code)).not.toContain("missingColumn");
+      expect(counts(afterFirstAnswers(areas))).toEqual(PLAIN);
+    },
+  );
+
+  test("spurs planned or of last year are no answer to where the live ones stand", () => {
+    for (const head of ["Spurs planned", "Live spurs last year"]) {
+      const season = readSeason([areaOf("Cordons", live(head))]);
+      expect(questions(season)).toEqual([]);
+      expect(allFindings(season).map(({ code }) => code)).toContain("missingColumn");
+    }
+  });
+
+  test("units and hints in a line below, words broken at its end, and heads over groups", () => {
+    const rows = ROWS.map((row) => row.map((cell, at) => (at === 6 ? 36 : cell)));
+    const season = readSeason([
+      areaOf("Cordons", [
+        ["Place", null, null, "Arm", null, null, "Length", "Posi-", "Spurs"],
+        ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", "(in.)", "tions", "alive"],
+        [null, null, null, "L/R", null, "no.", null, null, null],
+        ...rows,
+      ]),
+    ]);
+    expect(counts(season)).toEqual(PLAIN);
+    expect(questions(season)).toEqual([]);
+    // 36 in are 0.9144 m.
+    expect(season.tables("cordons")[0].column("length")!.usable[0]).toBeCloseTo(0.9144, 9);
+  });
+
+  test("heads below a page of remarks are found at any row", () => {
+    const remarks = Array.from({ length: 60 }, (_, i): Row => (i % 4 === 0 ? [`Remark ${i}`] : []));
+    expect(counts(readSeason([areaOf("Cordons", [...remarks, HEADS, ...ROWS])]))).toEqual(PLAIN);
+  });
+});
+
+test("a line with the name of a block above those of its rows belongs to the captions", () => {
+  const lines = (block: string, at: number): Row[] => [
+    [block],
+    ...[1, 2].flatMap((row): Row[] => [
+      [`Row ${row}`],
+      ...ROWS.filter((cells) => cells[1] === row).map((cells) => [
+        ...cells.slice(2, 7),
+        9,
+        Number(cells[8]) + at,
+      ]),
+    ]),
+  ];
+  const season = readSeason([
+    areaOf("Cordons", [HEADS.slice(2), ...lines("North Bench", 0), ...lines("Creek Side", 1)]),
+  ]);
+  expect(questions(season)).toEqual([]);
+  const creek = PLAIN.map((line) =>
+    line.replace("north bench", "creek side").replace(/\d+$/, (live) => String(Number(live) + 1)),
+  );
+  expect(counts(season)).toEqual([...PLAIN, ...creek].sort());
+});
+
+test("names of sheets such as North Bench - 1 are asked with block and row apart", () => {
+  const areas = [1, 2].map((row) =>
+    areaOf(`North Bench - ${row}`, [
+      HEADS.slice(2),
+      ...ROWS.filter((cells) => cells[1] === row).map((cells) => cells.slice(2)),
+    ]),
+  );
+  expect(questions(readSeason(areas))).toEqual(["keys"]);
+  expect(counts(afterFirstAnswers(areas))).toEqual(PLAIN);
+});
+
+test("counts under no known head, or under none, are asked and not called other sheets", () => {
+  for (const rows of [[["q", "w", "e", "r", "t", "y", "u", "i", "o"], ...ROWS], ROWS]) {
+    const season = readSeason([areaOf("Cordons", [HEADS, ...ROWS]), areaOf("More", rows)]);
+    expect(counts(season)).toEqual(PLAIN);
+    expect(season.account.questions.map((question) => questionSentence(question, "en"))).toEqual([
+      `More: ${rows.length} rows look like counts, but stand under no head that is known, and were not read. Write heads such as Block, Row, Vine and Side above them, or leave the sheet out.`,
+    ]);
+    const left = readSeason([areaOf("Cordons", [HEADS, ...ROWS]), areaOf("More", rows)], {
+      answers: { leaveOut: ["More"] },
+    });
+    expect(questions(left)).toEqual([]);
+  }
+});
+
+test("of heads such as Pos and Len ft positions and lengths are proposed", () => {
+  const areas = [
+    areaOf("Cordons", [["Blk", "Rw", "Vn", "Sd", "Crd", "Trk", "Len ft", "Pos", "Live"], ...ROWS]),
+  ];
+  const season = readSeason(areas);
+  expect(season.account.questions[0].proposals[0].heads![0].columns).toMatchObject({
+    Pos: "positions",
+    "Len ft": "length",
+  });
+  const after = afterFirstAnswers(areas);
+  expect(counts(after)).toEqual(PLAIN);
+  expect(after.tables("cordons")[0].column("positions")!.usable[0]).toBe(8);
+  // 3 ft are 0.9144 m.
+  expect(after.tables("cordons")[0].column("length")!.usable[0]).toBeCloseTo(0.9144, 9);
+});
+
+describe("candidates side by side", () => {
+  const vines = [1, 2].flatMap((row) =>
+    [1, 2, 3, 4, 5, 6].map((vine) => ({ row, vine, live: 1 + ((row + vine) % 8) })),
+  );
+  const wide = (heads: readonly string[], arm: (live: number) => Row) => [
+    areaOf("Cordons", [
+      ["Block", "Row", "Vine", ...heads.flatMap((head) => `L ${head}`), ...heads.map((head) => `R ${head}`)],
+      ...vines.map(({ row, vine, live }): Row => ["North Bench", row, vine, ...arm(live), ...arm(live)]),
+    ]),
+  ];
+
+  test("live spurs are positions less the dead ones of their own side", () => {
+    const season = readSeason(wide(["positions", "dead"], (live) => [8, 8 - live]));
+    expect(counts(season)).toEqual(PLAIN);
+    expect(codes(season)).toContain("liveDerived");
+  });
+
+  test("spurs of last year before those of this one are not taken", () => {
+    const season = readSeason(wide(["spurs 2025", "spurs 2026", "positions"], (live) => [7, live, 8]));
+    expect(counts(season)).toEqual(PLAIN);
+  });
+
+  test("lengths without a unit that no vine has are one question for both sides", () => {
+    const areas = wide(["spurs", "length", "positions"], (live) => [live, 36, 8]);
+    expect(questions(readSeason(areas))).toEqual(["unit"]);
+    const after = afterFirstAnswers(areas);
+    expect(counts(after)).toEqual(PLAIN);
+    for (const table of after.tables("cordons"))
+      expect(table.column("length")!.usable[0]).toBeCloseTo(0.9144, 9);
+  });
 });
