@@ -15,8 +15,13 @@ import { clustersWeighed, clustersWeighedTogether } from "../../src/domain/outlo
 import { fruitfulNodes } from "../../src/domain/outlook/fruitfulNodes";
 import { spurLoss, yearsToFloor } from "../../src/domain/outlook/spurLoss";
 import { thinning, thinningGroups } from "../../src/domain/outlook/thinning";
-import { fewVines } from "../../src/domain/outlook/vinesCounted";
+import { fewVines, vinesAtRandom } from "../../src/domain/outlook/vinesCounted";
 import { worthOfShoots } from "../../src/domain/outlook/worthOfShoots";
+import { nextSteps } from "../../src/domain/outlook/nextSteps";
+import { samplingPlan } from "../../src/domain/outlook/samplingPlan";
+import { orderOfWork, plannedWork } from "../../src/domain/plan/orderOfWork";
+import { seededRandom } from "../../src/domain/random";
+import { exactly } from "../../src/domain/outlook/estimate";
 import { nodePlan } from "../../src/domain/plan/nodePlan";
 import { youngVineIn } from "../../src/domain/plan/youngVine";
 import { clopperPearsonInterval, wilsonInterval } from "../../src/domain/proportionInterval";
@@ -38,6 +43,41 @@ const group = { vines: 10, clusters: 40 };
 const cane = { nodes: 10, primaries: 8, secondariesOnly: 1 };
 const lossAYear = { low: 0.01, likely: 0.015, high: 0.02 };
 const spurSeason = { year: 2024, block: "A", row: 1, positions: 100, liveSpurs: 90 };
+
+const ofWork = {
+  block: "A",
+  vines: 10,
+  vinesDone: 0,
+  tender: false,
+  fruitfulSecondaries: false,
+  twice: false,
+};
+const calendar = {
+  startsOn: 46055,
+  secondPassOn: 46127,
+  thinningOn: 46162,
+  crew: 2,
+  hoursADay: 5,
+  daysAWeek: 5,
+  daysOff: [],
+  minutesAVine: 6,
+  minutesAVineThinning: 2,
+  secondPassShare: 0.4,
+};
+const planned = (part: Partial<typeof calendar>) =>
+  plannedWork([{ block: "A", pass: "only", vines: 0, vinesDone: 0 }], { ...calendar, ...part });
+const steps = (minutes: number) =>
+  nextSteps(
+    {
+      stage: "clusters",
+      clusters: vinesAtRandom([60, 75, 50], 200),
+      clusterWeight: clustersWeighedTogether(0.1, 0.4, 50),
+    },
+    { planted: 200, bearing: exactly("missing", 1) },
+    0.9,
+    { vines: 3, canes: 4, clusters: 0.5 },
+    { minutes, leastGain: 0, margin: 0.05 },
+  );
 
 /** What the refusal calls it, the limits, the unit, whether it must be whole, and the calculation for one value of it. */
 type Limit = readonly [
@@ -190,6 +230,23 @@ const LIMITS: Readonly<Record<string, readonly Limit[]>> = {
     ["spurs", 0, 1000, "", (x) => nodePlan(40, x, 1, 4), "whole"],
     ["least", 1, 15, "", (x) => nodePlan(40, 10, x, 15), "whole"],
     ["most", 1, 15, "", (x) => nodePlan(40, 10, 1, x), "whole"],
+  ],
+  orderOfWork: [
+    ["vines", 0, 1e7, "", (x) => orderOfWork([{ ...ofWork, vines: x }]), "whole"],
+    ["vines_to_thin", 0, 1e7, "", (x) => orderOfWork([{ ...ofWork, vinesToThin: x }]), "whole"],
+    ["vines_done", 0, 10, "", (x) => orderOfWork([{ ...ofWork, vinesDone: x }]), "whole"],
+  ],
+  plannedWork: [
+    ["crew", 1, 500, "", (x) => planned({ crew: x })],
+    ["hours_a_day", 0.5, 16, "h", (x) => planned({ hoursADay: x })],
+    ["days_a_week", 1, 7, "", (x) => planned({ daysAWeek: x }), "whole"],
+    ["minutes", 0, 240, "min", (x) => planned({ minutesAVine: x })],
+    ["minutes", 0, 240, "min", (x) => planned({ minutesAVineThinning: x })],
+    ["second_pass_share", 0, 1, "", (x) => planned({ secondPassShare: x })],
+  ],
+  nextSteps: [["minutes", 1, 10000, "min", (x) => steps(x)]],
+  samplingPlan: [
+    ["vines", 1, 3, "", (x) => samplingPlan([{ row: 1, vines: [1, 2, 3] }], x, seededRandom(5)), "whole"],
   ],
   youngVineIn: [
     ["planted", 1850, 2100, "", (x) => youngVineIn(x, 2026, "highWire"), "whole"],

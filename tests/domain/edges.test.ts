@@ -1,0 +1,137 @@
+import { blockMean } from "../../src/domain/blockMean";
+import { gapsByRow } from "../../src/domain/gapsByRow";
+import { limitedNodes } from "../../src/domain/limitedNodes";
+import { nodePlan } from "../../src/domain/plan/nodePlan";
+import { isWorkday, plannedWork } from "../../src/domain/plan/orderOfWork";
+import { clopperPearsonInterval, wilsonInterval } from "../../src/domain/proportionInterval";
+
+// Where a calculation turns from one case to the next; arithmetic by hand, beside each.
+
+describe("a block's mean", () => {
+  test("of counts reaches no lower than nothing: 0, 0, 3 is 1, less 4.303 x 1.732 / 1.732", () => {
+    expect(blockMean([0, 0, 3], Infinity, 0.95)).toMatchObject({ mean: 1, low: 0 });
+  });
+
+  test("of figures below nothing, in any order: -1, 0, 4 is 1, less 4.302653 x 2.645751 / 1.732051", () => {
+    for (const figures of [
+      [-1, 0, 4],
+      [4, 0, -1],
+      [0, -1, 4],
+    ])
+      expect(blockMean(figures, Infinity, 0.95).low).toBeCloseTo(1 - (4.302653 * 2.645751) / 1.732051, 4);
+  });
+
+  test("of nothing has no spread for its size", () => {
+    expect(blockMean([-1, 0, 1], Infinity, 0.95).cv).toBeUndefined();
+    expect(blockMean([0, 0], Infinity, 0.95)).toMatchObject({ low: 0, high: 0, cv: undefined });
+  });
+});
+
+test.each([wilsonInterval, clopperPearsonInterval])("%p ends at nothing and at all", (interval) => {
+  for (const trials of [1, 7, 10, 148]) {
+    expect(interval(0, trials, 0.95)).toMatchObject({ share: 0, low: 0 });
+    expect(interval(trials, trials, 0.95)).toMatchObject({ share: 1, high: 1 });
+    expect(interval(0, trials, 0.95).high).toBeLessThan(1);
+    expect(interval(trials, trials, 0.95).low).toBeGreaterThan(0);
+  }
+});
+
+describe("gaps by row", () => {
+  const cordon = { block: "A", row: 1, vine: 1, positions: 8, liveSpurs: 6 };
+
+  test("the longest gap is the longest of those written down, and of none there is none", () => {
+    const gaps = (longest: readonly (number | undefined)[]) =>
+      gapsByRow(longest.map((longestGap) => ({ ...cordon, longestGap })))[0].longestGap;
+    expect(gaps([1, 3, 2])).toBe(3);
+    expect(gaps([undefined, 0])).toBe(0);
+    expect(gaps([2, undefined])).toBe(2);
+    expect(gaps([undefined])).toBeUndefined();
+  });
+
+  test("a row without positions has no share", () => {
+    expect(gapsByRow([{ ...cordon, positions: 0, liveSpurs: 0 }])).toMatchObject([
+      { gaps: 0, share: undefined },
+    ]);
+  });
+
+  test("rows of one number in two blocks are two rows, and a vine counts once", () => {
+    const rows = gapsByRow([cordon, { ...cordon, block: "B" }, { ...cordon, liveSpurs: 8 }]);
+    expect(rows).toMatchObject([
+      { block: "A", vines: 1, cordons: 2, gaps: 2, share: 2 / 16 },
+      { block: "B", vines: 1, cordons: 1, gaps: 2, share: 2 / 8 },
+    ]);
+  });
+});
+
+test("a budget on its limit is not limited, one beyond it is held to it", () => {
+  expect(limitedNodes(20, 20, 60)).toEqual({ nodes: 20, limited: undefined });
+  expect(limitedNodes(60, 20, 60)).toEqual({ nodes: 60, limited: undefined });
+  expect(limitedNodes(19, 20, 20)).toEqual({ nodes: 20, limited: "least" });
+  expect(limitedNodes(21, 20, 20)).toEqual({ nodes: 20, limited: "most" });
+});
+
+describe("nodes over spurs", () => {
+  test("no spur carries no node: all are short", () => {
+    expect(nodePlan(40, 0, 1, 3)).toEqual({ spurs: [], nodes: 0, short: 40, surplusSpurs: 0 });
+  });
+
+  test("fewest above most a spur is refused", () => {
+    expect(() => nodePlan(40, 10, 3, 2)).toThrow(
+      expect.objectContaining({
+        kind: "invalid",
+        code: "leastAboveMost",
+        facts: { argument: "least", least: 3, most: 2 },
+      }),
+    );
+  });
+});
+
+describe("the crew's calendar", () => {
+  // 46055 is Monday, 2 February 2026.
+  const calendar = {
+    startsOn: 46055,
+    secondPassOn: 46127,
+    thinningOn: 46162,
+    crew: 2,
+    hoursADay: 5,
+    daysAWeek: 5,
+    daysOff: [] as number[],
+    minutesAVine: 6,
+    minutesAVineThinning: 2,
+    secondPassShare: 0.4,
+  };
+  const pass = { pass: "only", vinesDone: 0 } as const;
+
+  test("a block that fills a day to its end lets the next begin on the day after: 100 vines x 6 min = 2 x 5 h", () => {
+    const [first, second] = plannedWork(
+      [
+        { ...pass, block: "A", vines: 100 },
+        { ...pass, block: "B", vines: 50 },
+      ],
+      calendar,
+    );
+    expect(first).toMatchObject({ firstDay: 46055, lastDay: 46055, days: [{ day: 46055, hours: 10 }] });
+    expect(second).toMatchObject({ firstDay: 46056, lastDay: 46056, days: [{ day: 46056, hours: 5 }] });
+  });
+
+  test("a block with nothing left to do takes no day, and stands where the work stands", () => {
+    const [, done, next] = plannedWork(
+      [
+        { ...pass, block: "A", vines: 100 },
+        { ...pass, block: "B", vines: 50, vinesDone: 50 },
+        { ...pass, block: "C", vines: 10 },
+      ],
+      calendar,
+    );
+    expect(done).toMatchObject({ hours: 0, firstDay: 46055, lastDay: 46055, days: [] });
+    expect(next).toMatchObject({ firstDay: 46056, lastDay: 46056 });
+  });
+
+  test("ten years of days off are not searched to their end", () => {
+    const daysOff = Array.from({ length: 4000 }, (_, day) => 46055 + day);
+    expect(isWorkday(46055 + 3999, { daysAWeek: 7, daysOff })).toBe(false);
+    expect(
+      plannedWork([{ ...pass, block: "A", vines: 10 }], { ...calendar, daysAWeek: 7, daysOff })[0].firstDay,
+    ).toBe(46055);
+  });
+});
