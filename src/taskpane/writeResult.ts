@@ -16,17 +16,18 @@ import { writeLog } from "./writeLog";
  */
 export async function writeResult(pane: Pane, content: OwnSheet, name: Text): Promise<void> {
   const sheet = await ownSheetName(pane.workbook, name, pane.state.language);
-  const { charts, lost } = await writeAgain(
+  const { charts, lost, left } = await writeAgain(
     pane.workbook,
     withAccount({ ...content, sheet }, linesOfAccount(pane)),
     pane.state.language,
   );
   const rows = content.rows.length;
   const lacksChart = rows > 0 && charts < (content.charts?.length ?? 0);
-  pane.tell("success", lacksChart ? CHECK_TEXTS.sheetWithoutChart : CHECK_TEXTS.sheetWritten, {
+  const done = pane.say(lacksChart ? CHECK_TEXTS.sheetWithoutChart : CHECK_TEXTS.sheetWritten, {
     sheet,
     rows,
   });
+  pane.change((state) => ({ ...state, message: { intent: "success", text: `${done} ${left}`.trim() } }));
   tellLost(pane, lost);
   await writeLog(
     pane,

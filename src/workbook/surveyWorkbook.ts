@@ -87,6 +87,11 @@ export interface OwnChart {
 
 /** What a host made of an own sheet beside its cells. */
 export interface OwnSheetWritten {
+  /**
+   * Notes and comments that stand on the sheet no more, for want of a place or because the host refused them; left out
+   * by a host where all of `carriedCells` do.
+   */
+  readonly lostNotes?: readonly Pick<CellExtras, "row" | "column" | "note">[];
   /** Charts of it that stand on the sheet now: fewer than asked for where the host has none or refused one. */
   readonly charts: number;
 }
@@ -144,6 +149,8 @@ export interface SurveyWorkbook {
   isOwnSheet(sheet: string): Promise<boolean>;
   /** What a person put on the cells of an own sheet beside their values; left out by a host that keeps values alone. */
   cellExtras?(sheet: string): Promise<readonly CellExtras[]>;
+  /** True where the host shows notes to nobody but the person: they stay at their cells. */
+  readonly hidesNotes?: boolean;
   deleteOwnSheet(sheet: string): Promise<void>;
   /** Writes values (text as text) or formulas (a string that begins with "=" in `formulas`) into single cells. */
   writeCells(sheet: string, cells: readonly CellWrite[]): Promise<void>;

@@ -2235,6 +2235,8 @@ export const en = {
       "Not on the sheet {sheet} any more, because what they were written beside is not: {remarks}.",
     looksLost:
       "Colours and formats of {cells} are not on the sheet {sheet} any more, because what stood there is not.",
+    notesLeft:
+      "This Excel shows no notes to add-ins: rows of the sheet {sheet} moved, and notes on it stand at the cells where they stood.",
     choice: "Cordon choice",
     work: "What is done",
     choiceTitle: "Which cordon stays on each side, and why",
@@ -2385,6 +2387,8 @@ export const en = {
       whileTyping: "Judging rows while they are typed.",
       pivot: "PivotTable of gaps.",
       spill: "Functions that fill a block of cells.",
+      notes:
+        "Notes on a sheet of Cordonbook go along when it is written again; without this they stay at their cells.",
       oneUndo: "One Undo takes back all marks or cells of a run.",
     },
     answers: {

@@ -2272,6 +2272,8 @@ export const es: Texts = {
     remarksLost: "Ya no están en la hoja {sheet}, porque lo que tenían al lado ya no está: {remarks}.",
     looksLost:
       "Los colores y formatos de {cells} ya no están en la hoja {sheet}, porque lo que había allí ya no está.",
+    notesLeft:
+      "Este Excel no muestra las notas a los complementos: hay filas de la hoja {sheet} que se movieron y sus notas siguen en las celdas donde estaban.",
     choice: "Elección de cordones",
     work: "Qué se hace",
     choiceTitle: "Qué cordón queda en cada lado y por qué",
@@ -2423,6 +2425,8 @@ export const es: Texts = {
       whileTyping: "Revisar filas mientras se escriben.",
       pivot: "Tabla dinámica de huecos.",
       spill: "Funciones que llenan un bloque de celdas.",
+      notes:
+        "Las notas de una hoja de Cordonbook la acompañan cuando se escribe de nuevo; sin esto se quedan en sus celdas.",
       oneUndo: "Un solo Deshacer retira todas las marcas o celdas de una pasada.",
     },
     answers: {

@@ -2296,6 +2296,8 @@ export const fr: Texts = {
       "Ne sont plus sur la feuille {sheet}, car ce à côté de quoi ils étaient écrits n'y est plus : {remarks}.",
     looksLost:
       "Les couleurs et les formats de {cells} ne sont plus sur la feuille {sheet}, car ce qui s'y trouvait n'y est plus.",
+    notesLeft:
+      "Cet Excel ne montre pas les notes aux compléments : des lignes de la feuille {sheet} ont bougé et ses notes sont restées dans les cellules où elles étaient.",
     choice: "Choix des cordons",
     work: "Ce qui se fait",
     choiceTitle: "Quel cordon reste de chaque côté, et pourquoi",
@@ -2448,6 +2450,8 @@ export const fr: Texts = {
       whileTyping: "Juger les lignes pendant la saisie.",
       pivot: "Tableau croisé des vides.",
       spill: "Fonctions qui remplissent un bloc de cellules.",
+      notes:
+        "Les notes d'une feuille de Cordonbook la suivent quand elle est réécrite ; sans cela elles restent dans leurs cellules.",
       oneUndo: "Un seul Annuler retire toutes les marques ou cellules d'un passage.",
     },
     answers: {

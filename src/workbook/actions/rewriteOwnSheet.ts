@@ -23,6 +23,8 @@ export interface RewrittenSheet extends OwnSheetWritten {
    * where it stood: "K7 Seen: yes".
    */
   readonly lost: readonly string[];
+  /** Whether rows moved on a host that shows no notes, so that notes did not go along. */
+  readonly leavesNotes?: boolean;
   /** Cells with colours or formats of a person that have no place any more: "A7:K7". */
   readonly lostLooks: readonly string[];
 }
@@ -38,6 +40,15 @@ export function lostSentences(
     ...(lost.length > 0 ? [say(remarksLost, language, { sheet, remarks: lost.join("; ") })] : []),
     ...(lostLooks.length > 0 ? [say(looksLost, language, { sheet, cells: lostLooks.join(", ") })] : []),
   ];
+}
+
+/** The sentence about notes that did not go along with their rows; "" where none could be left behind. */
+export function leftSentence(
+  sheet: string,
+  { leavesNotes }: Pick<RewrittenSheet, "leavesNotes">,
+  language: Language,
+): string {
+  return leavesNotes ? say(RESULT_SHEET_TEXTS.notesLeft, language, { sheet }) : "";
 }
 
 /** A column that a person filled on a sheet of ours: one that was added, or one that is left blank for it. */
@@ -86,7 +97,12 @@ export async function rewriteOwnSheet(
   const written = await workbook.writeOwnSheet({ ...wider, carriedCells });
   const again = await cellsToPutBack(workbook, content.sheet, beside.stay);
   if (formulas.length + again.length > 0) await workbook.writeCells(content.sheet, [...formulas, ...again]);
-  return { ...written, lost: [...lost, ...beside.lost, ...lostNotes], lostLooks };
+  return {
+    ...written,
+    lost: [...lost, ...beside.lost, ...(written.lostNotes?.map(noteOf) ?? lostNotes)],
+    lostLooks,
+    leavesNotes: workbook.hidesNotes === true && movesRows(former, wider),
+  };
 }
 
 function formerTable(content: OwnSheet, area: SheetArea, addsColumns: boolean): FormerTable {
@@ -180,6 +196,12 @@ async function cellsToPutBack(
     const [r, c] = [row - now.firstRow, column - now.firstColumn];
     return isBlank(now.values[r]?.[c] ?? null) && now.formulaAt(r, c) === null;
   });
+}
+
+/** Whether a row of the former table is gone, or stands elsewhere now. */
+function movesRows({ area, heads, places }: FormerTable, content: OwnSheet): boolean {
+  const moved = layOutOwnSheet(content).headerRow - area.firstRow - heads;
+  return places.some((to, at) => to === undefined || to + moved !== at);
 }
 
 /** Where notes, comments and looks go. */
@@ -290,7 +312,7 @@ function areasOf(cells: readonly CellPlace[]): string[] {
   );
 }
 
-function noteOf({ row, column, note }: CellExtras): string {
+function noteOf({ row, column, note }: Pick<CellExtras, "row" | "column" | "note">): string {
   return `${cellName(row, column)} ${note}`;
 }
 

@@ -13,6 +13,7 @@ export const ABILITIES: readonly { readonly id: string; readonly set: string; re
   { id: "whileTyping", set: "ExcelApi", version: "1.9" },
   { id: "pivot", set: "ExcelApi", version: "1.8" },
   { id: "spill", set: "ExcelApi", version: "1.12" },
+  { id: "notes", set: "ExcelApi", version: "1.18" },
   { id: "oneUndo", set: "ExcelApi", version: "1.20" },
 ];
 

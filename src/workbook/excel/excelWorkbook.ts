@@ -5,6 +5,7 @@ import { OWN_SHEET_NAME } from "../ownSheet";
 import {
   WorkbookProblem,
   type CellChange,
+  type CellExtras,
   type CellMark,
   type CellWrite,
   type OwnSheet,
@@ -64,7 +65,19 @@ export class ExcelWorkbook implements SurveyWorkbook {
 
   async writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {
     const { writeOwnExcelSheet } = await writing();
-    return changeInExcel(this.run, content.sheet, false, (context) => writeOwnExcelSheet(context, content));
+    return changeInExcel(this.run, content.sheet, false, (context) =>
+      writeOwnExcelSheet(context, content, !this.hidesNotes),
+    );
+  }
+
+  async cellExtras(sheet: string): Promise<readonly CellExtras[]> {
+    const { excelCellExtras } = await writing();
+    return inExcel(this.run, sheet, (context) => excelCellExtras(context, sheet, !this.hidesNotes));
+  }
+
+  /** https://learn.microsoft.com/javascript/api/excel/excel.notecollection: ExcelApi 1.18 */
+  get hidesNotes(): boolean {
+    return !this.supports("ExcelApi", "1.18");
   }
 
   isOwnSheet(sheet: string): Promise<boolean> {

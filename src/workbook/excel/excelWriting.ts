@@ -1,4 +1,5 @@
 /** What changes the workbook, fetched before the first change. */
+export { excelCellExtras } from "./excelCellExtras";
 export { markExcelCells } from "./markExcelCells";
 export { writeExcelCells } from "./writeExcelCells";
 export { writeExcelPivot } from "./writeExcelPivot";

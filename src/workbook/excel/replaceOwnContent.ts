@@ -1,5 +1,6 @@
 import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
-import { WorkbookProblem, type OwnSheet } from "../surveyWorkbook";
+import { WorkbookProblem, type CellPlace, type OwnSheet } from "../surveyWorkbook";
+import { carryLooks, looksAsAreas } from "./carryLooks";
 import { officeCode } from "./excelProblem";
 import { addTableAt, freezeHeads, tableArea } from "./ownTable";
 import { shadeExcelColumns } from "./shadeExcelColumns";
@@ -10,6 +11,8 @@ export interface FormerSheet {
   readonly name: string;
   /** Rows and columns from A1 to the end of everything on the sheet. */
   readonly used: { readonly rows: number; readonly columns: number };
+  /** Columns from A on in which anything stands: values, formats, notes or comments. */
+  readonly taken: number;
   readonly table: Excel.Table | undefined;
   /** Rows and columns from A1 that our former table and its title take. */
   readonly rows: number;
@@ -61,19 +64,26 @@ export async function replaceOwnContent(
       .getRangeByIndexes(table ? former.headerRow : 0, kept.firstColumn, 1, 1)
       .copyFrom(table ? body.getBoundingRect(cellBelow(worksheet, former)) : body, "All");
     begun.values = [["begun"]];
-    body.clear("All");
+    clearCells(body);
     const tooWide = former.columns - layout.columnCount;
     if (keepsTable) {
       table?.resize(tableArea(worksheet, layout));
       if (tooWide > 0)
-        worksheet.getRangeByIndexes(former.headerRow - 1, layout.columnCount, 1, tooWide).clear("All");
+        clearCells(worksheet.getRangeByIndexes(former.headerRow - 1, layout.columnCount, 1, tooWide));
     } else {
-      table?.getHeaderRowRange().clear("All");
+      if (table) clearCells(table.getHeaderRowRange());
       table?.convertToRange();
-      worksheet.getRangeByIndexes(0, 0, former.headerRow, Math.max(1, former.columns)).clear("All");
+      clearCells(worksheet.getRangeByIndexes(0, 0, former.headerRow, Math.max(1, former.columns)));
     }
     put(worksheet);
     if (!keepsTable) addTableAt(tableArea(worksheet, layout), table?.name);
+    if (keptOn === worksheet)
+      carryLooks(
+        looksAsAreas(content.carriedCells?.filter(({ from }) => isReplaced(former, from))),
+        keptOn,
+        kept.firstColumn,
+        worksheet,
+      );
     shadeExcelColumns(worksheet, content, layout);
     if (keptOn === worksheet) kept.columnsOf(worksheet).clear("All");
     await context.sync();
@@ -97,9 +107,19 @@ export async function replaceOwnContent(
   return true;
 }
 
+/** Clears what is replaced and leaves what stands beside it: notes, comments, what a person lets be typed there. */
+function clearCells(range: Excel.Range): void {
+  range.clear("Contents");
+  range.clear("Formats");
+}
+
+function isReplaced(former: FormerSheet, { row, column }: CellPlace): boolean {
+  return row <= former.rows && column <= former.columns;
+}
+
 /** Where the copy of the former content stands while a batch runs: beyond everything else. */
 function keptPlaces(former: FormerSheet, layout: OwnSheetLayout) {
-  const markColumn = Math.max(layout.columnCount, former.used.columns) + 1;
+  const markColumn = Math.max(layout.columnCount, former.taken) + 1;
   const columns = Math.max(1, former.columns, former.used.columns);
   return {
     markColumn,

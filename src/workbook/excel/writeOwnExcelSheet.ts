@@ -1,9 +1,11 @@
 import { areasOfAddress } from "../address";
 import { layOutOwnSheet, OWN_SHEET_NAME, type OwnSheetLayout, type OwnValue } from "../ownSheet";
-import { WorkbookProblem, type OwnSheet, type OwnSheetWritten } from "../surveyWorkbook";
+import { WorkbookProblem, type CellPlace, type OwnSheet, type OwnSheetWritten } from "../surveyWorkbook";
 import { asExcelInput } from "./cellContent";
 import { drawExcelCharts } from "./drawExcelCharts";
 import { shadeExcelColumns } from "./shadeExcelColumns";
+import { carryLooks, looksAsAreas } from "./carryLooks";
+import { putRemarks, remarksOf, wordsOf } from "./excelRemarks";
 import { keepsItsTable, replaceOwnContent, type FormerSheet } from "./replaceOwnContent";
 import { messageBatches } from "./messageBatches";
 import { addTable, freezeHeads, tableNameOf } from "./ownTable";
@@ -11,6 +13,10 @@ import { addWorkingSheet, removeWorkingSheet, WORKING_SHEET_NAME } from "./worki
 
 /** About what a cell takes in a message beside its value. */
 const FRAME_OF_A_CELL = 6;
+/** Areas with looks of a person that go into one message. */
+const MOST_LOOKS = 500;
+/** Rows that a person coloured to the end leave no column free: what is kept for a moment then stands in them. */
+const LAST_FREE_COLUMN = 16_000;
 /** How often a sheet that colleagues rewrite at the same moment is tried. */
 const ATTEMPTS = 5;
 const POINTS_A_CHARACTER = 5.25;
@@ -22,30 +28,52 @@ const POINTS_OF_MARGIN = 4;
  * person's list of it (https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-undo-capabilities). Only what
  * is new, more than one message holds, or stands below another header row is first written to a hidden working sheet,
  * in slices. What stood there before comes back when the batch is refused. Charts are drawn after that, so that a
- * refused one costs no figure.
+ * refused one costs no figure. Notes and comments are put in their places last.
  *
+ * @param seesNotes whether this Excel shows notes to add-ins
  * @throws WorkbookProblem "notOurs", "protectedSheet", "protectedWorkbook", "filteredTable", "overlap", "inTheWay" when a person's cells stand
  * where the longer table would go, "halfWritten" when neither the new nor the former content could be written.
  */
 export async function writeOwnExcelSheet(
   context: Excel.RequestContext,
   content: OwnSheet,
+  seesNotes: boolean,
 ): Promise<OwnSheetWritten> {
   const layout = layOutOwnSheet(content);
-  await writeTable(context, content, layout);
-  return { charts: content.charts ? await drawExcelCharts(context, content) : 0 };
+  const { carriedCells } = content;
+  const worksheet = context.workbook.worksheets.getItemOrNullObject(content.sheet);
+  const before = carriedCells ? await remarksOf(context, worksheet, seesNotes) : [];
+  try {
+    await writeTable(context, content, layout, before);
+  } catch (error) {
+    const inPlace = before.map((place) => ({ from: place, to: place, look: false, note: true }));
+    await putRemarks(context, worksheet, before, inPlace, seesNotes).catch(() => undefined);
+    throw error;
+  }
+  const lost = carriedCells && (await putRemarks(context, worksheet, before, carriedCells, seesNotes));
+  return {
+    charts: content.charts ? await drawExcelCharts(context, content) : 0,
+    ...(lost && { lostNotes: lost.map((remark) => ({ ...placeOf(remark), note: wordsOf(remark) })) }),
+  };
+}
+
+function placeOf({ row, column }: CellPlace): CellPlace {
+  return { row, column };
 }
 
 async function writeTable(
   context: Excel.RequestContext,
   content: OwnSheet,
   layout: OwnSheetLayout,
+  remarks: readonly CellPlace[],
 ): Promise<void> {
-  const fitsOneMessage = messageBatches(layout.values, charactersOf).length === 1;
+  const fitsOneMessage =
+    messageBatches(layout.values, charactersOf).length === 1 &&
+    looksAsAreas(content.carriedCells).length <= MOST_LOOKS;
   for (let attempt = 1; attempt <= ATTEMPTS; attempt++) {
-    const there = await lookAt(context, content, layout);
+    const there = await lookAt(context, content, layout, remarks);
     if (!there || !fitsOneMessage || !keepsItsTable(there, layout))
-      return writeThroughWorkingSheet(context, content, layout, there);
+      return writeThroughWorkingSheet(context, content, layout, remarks, there);
     const put = (worksheet: Excel.Worksheet) => {
       worksheet.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount).values = layout.values.map(
         (row) => row.map(asExcelInput),
@@ -61,22 +89,25 @@ async function writeThroughWorkingSheet(
   context: Excel.RequestContext,
   content: OwnSheet,
   layout: OwnSheetLayout,
+  remarks: readonly CellPlace[],
   there: FormerSheet | undefined,
 ): Promise<void> {
   const working = await addWorkingSheet(context);
   try {
     await writeSlices(context, working, layout);
     formatColumns(working, content, layout);
-    if (!there) {
+    if (there) await carryInSlices(context, working, there.worksheet, content);
+    else {
       widenColumns(working, content, layout);
       return await becomeTheSheet(context, working, content, layout);
     }
-    const put = (worksheet: Excel.Worksheet) =>
-      worksheet
-        .getRangeByIndexes(0, 0, 1, 1)
-        .copyFrom(working.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount), "All");
+    const put = (worksheet: Excel.Worksheet) => {
+      const made = working.getRangeByIndexes(0, 0, layout.values.length, layout.columnCount);
+      for (const what of ["Formulas", "Formats"] as const)
+        worksheet.getRangeByIndexes(0, 0, 1, 1).copyFrom(made, what);
+    };
     for (let attempt = 1; ; attempt++) {
-      const now = attempt === 1 ? there : await lookAt(context, content, layout);
+      const now = attempt === 1 ? there : await lookAt(context, content, layout, remarks);
       if (!now) throw new WorkbookProblem("noSheet", { sheet: content.sheet });
       if (await replaceOwnContent(context, now, content, { keptOn: working, put })) break;
       if (attempt === ATTEMPTS) throw new WorkbookProblem("sheetKeepsChanging", { sheet: content.sheet });
@@ -93,6 +124,7 @@ async function lookAt(
   context: Excel.RequestContext,
   { sheet, carriedColumns = 0 }: OwnSheet,
   layout: OwnSheetLayout,
+  remarks: readonly CellPlace[],
 ): Promise<FormerSheet | undefined> {
   const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
   worksheet.load("id,name");
@@ -101,6 +133,8 @@ async function lookAt(
   worksheet.protection.load("protected");
   const used = worksheet.getUsedRangeOrNullObject(true);
   used.load("rowIndex,columnIndex,rowCount,columnCount");
+  const dressed = worksheet.getUsedRangeOrNullObject();
+  dressed.load("columnIndex,columnCount");
   worksheet.tables.load("items/id,items/name,items/autoFilter/isDataFiltered");
   worksheet.autoFilter.load("isDataFiltered");
   await context.sync();
@@ -113,9 +147,23 @@ async function lookAt(
   const usedRows = used.isNullObject ? 0 : used.rowIndex + used.rowCount;
   const usedColumns = used.isNullObject ? 0 : used.columnIndex + used.columnCount;
   const size = { rows: usedRows, columns: usedColumns };
+  const dressedColumns = dressed.isNullObject ? 0 : dressed.columnIndex + dressed.columnCount;
+  const taken = Math.max(
+    usedColumns,
+    dressedColumns < LAST_FREE_COLUMN ? dressedColumns : 0,
+    ...remarks.map(({ column }) => column),
+  );
   const table = worksheet.tables.items[0];
   if (!table)
-    return { worksheet, name: worksheet.name, used: size, table, ...size, headerRow: layout.headerRow };
+    return {
+      worksheet,
+      name: worksheet.name,
+      used: size,
+      taken,
+      table,
+      ...size,
+      headerRow: layout.headerRow,
+    };
   const area = table.getRange();
   area.load("rowIndex,columnIndex,rowCount,columnCount");
   const merged = worksheet
@@ -132,6 +180,7 @@ async function lookAt(
     worksheet,
     name: worksheet.name,
     used: size,
+    taken,
     table,
     rows: area.rowIndex + area.rowCount,
     columns: Math.max(area.columnIndex + area.columnCount, carriedColumns),
@@ -182,6 +231,21 @@ async function writeSlices(
     await context.sync();
     range.untrack();
     first += rows.length;
+  }
+}
+
+/** Puts what a person gave to the cells of the former table on those of the working sheet that hold the new one. */
+async function carryInSlices(
+  context: Excel.RequestContext,
+  working: Excel.Worksheet,
+  former: Excel.Worksheet,
+  { carriedCells }: OwnSheet,
+): Promise<void> {
+  const areas = looksAsAreas(carriedCells);
+  for (let first = 0; first < areas.length; first += MOST_LOOKS) {
+    carryLooks(areas.slice(first, first + MOST_LOOKS), former, 0, working);
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- one round trip a slice
+    await context.sync();
   }
 }
 

@@ -1,4 +1,5 @@
 import { cellName, areasOfAddress } from "../address";
+import { saidBy } from "../saidBy";
 import type { CellPlace } from "../surveyWorkbook";
 import {
   addRelation,
@@ -35,7 +36,7 @@ export async function notesOf(
     for (const comment of spans.filter(({ name }) => name === "comment"))
       notes.set(
         placeOf(comment),
-        said(authors[Number(comment.attributes.authorId)], lettersOf(xml, spans, comment)),
+        saidBy(writerOf(authors[Number(comment.attributes.authorId)]), lettersOf(xml, spans, comment)),
       );
   }
   const threads = new Map<string, string[]>();
@@ -45,7 +46,7 @@ export async function notesOf(
     const { spans } = xmlSpans(xml, () => true);
     for (const comment of spans.filter(({ name }) => name === "threadedComment")) {
       const text = spans.find(({ name, start, end }) => name === "text" && isWithin(comment, start, end));
-      const words = said(people.get(comment.attributes.personId), text ? textOf(xml, text) : "");
+      const words = saidBy(people.get(comment.attributes.personId), text ? textOf(xml, text) : "");
       threads.set(placeOf(comment), [...(threads.get(placeOf(comment)) ?? []), words]);
     }
   }
@@ -163,11 +164,9 @@ function lettersOf(xml: string, spans: readonly XmlSpan[], comment: XmlSpan): st
     .join("");
 }
 
-/** What somebody wrote, in one line; a note that names its writer itself names nobody twice. */
-function said(author: string | undefined, text: string): string {
-  const line = text.replace(/\s+/g, " ").trim();
-  const isNamed = !author || author.startsWith("tc={") || line.startsWith(`${author}:`);
-  return isNamed ? line : `${author}: ${line}`;
+/** The writer of a note; none for one that stands in the place of a comment, in programs that know none. */
+function writerOf(author: string | undefined): string | undefined {
+  return author?.startsWith("tc={") ? undefined : author;
 }
 
 function placeOf({ attributes }: XmlSpan): string {

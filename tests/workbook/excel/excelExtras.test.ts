@@ -21,6 +21,7 @@ describe("what this copy of Excel supports", () => {
   test("at the floor only what the add-in can do without is missing", () => {
     const lines = supportedAbilities(excelApi(14));
     expect(lines.filter(({ outcome }) => outcome !== "yes")).toEqual([
+      { id: "notes", outcome: "missing", set: "ExcelApi 1.18" },
       { id: "oneUndo", outcome: "missing", set: "ExcelApi 1.20" },
     ]);
     expect(missingFromFloor(excelApi(14))).toEqual([]);

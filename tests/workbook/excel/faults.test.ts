@@ -445,7 +445,8 @@ describe("marks", () => {
     const host = hostWith(COUNTS);
     const sheet = host.book.sheet("Cordons");
     sheet.setFormat(1, 2, { fill: "#00FF00", bold: true });
-    sheet.setNote(1, 2, "look at the wire");
+    const note = { id: "theirs", kind: "note" as const, author: "Cleo", content: "look at the wire" };
+    sheet.remarks.push({ ...note, row: 1, column: 2, resolved: false, replies: [] });
     sheet.conditionalFormats.push({
       id: "theirs",
       type: "Custom",

@@ -12,7 +12,6 @@ import { EXCEL_PROFILES, FAILS_BEHIND_ANOTHER_WORKBOOK, undoOf, type ExcelProfil
 import { areaAddress, Collection, NullObject, WorkbookObject, type Person } from "./hostObjects";
 
 type CellsBefore = ReadonlyMap<HostSheet, ReadonlyMap<number, HostCell>>;
-type NamedPerson = Person & { readonly name: string };
 
 /** One action of a batch as it travels: what is asked of which object. */
 export interface WireAction {
@@ -81,6 +80,8 @@ export class ExcelHost {
   readonly book = new HostBook();
   /** Every action of every batch, by wire name, in their order. */
   readonly log: { batch: number; who: string; name: string }[] = [];
+  /** Whether copied cells come without their notes and comments: no page says which. */
+  leavesRemarks = false;
   /** Called before each batch: a test lets somebody else act in between. */
   beforeBatch: ((batch: number, who: string) => Promise<void> | void) | undefined;
   /**
@@ -92,7 +93,7 @@ export class ExcelHost {
   batches = 0;
   private readonly loaded: ExcelProxies[] = [];
   private faults: { fault: Fault; seen: number; struck: number }[] = [];
-  private readonly people: (NamedPerson & { readonly bridge: HostBridge })[] = [];
+  private readonly people: (Person & { readonly bridge: HostBridge })[] = [];
 
   constructor(readonly profile: ExcelProfile = EXCEL_PROFILES.perpetual2021) {}
 
@@ -143,16 +144,21 @@ export class ExcelHost {
 
   /** A person whose proxies stand elsewhere, such as in a browser's page: from now on the bridge is answered. */
   join(name: string, bridge: HostBridge): void {
+    const leavesRemarks = () => this.leavesRemarks;
     const person = {
       name,
+      knowsNotes: this.supports("ExcelApi", "1.18"),
       bridge,
       book: this.book,
+      get leavesRemarks() {
+        return leavesRemarks();
+      },
       selection: undefined,
       activeSheet: undefined,
       registrations: 0,
       tellChange: (area: HostArea, changeType?: string) => this.tell(name, area, changeType),
       tellSelection: (area: HostArea) => tellSelection(person, area),
-    } as NamedPerson & { bridge: HostBridge };
+    } as Person & { bridge: HostBridge };
     this.people.push(person);
     bridge.sendMessageToHost = (text) => {
       void this.answer(person, text);
@@ -331,7 +337,7 @@ export class ExcelHost {
     );
   }
 
-  private run(person: NamedPerson, batch: WireBatch, number: number, size: number): unknown {
+  private run(person: Person, batch: WireBatch, number: number, size: number): unknown {
     if (size > this.messageLimit)
       return failure(
         "RequestPayloadSizeLimitExceeded",
@@ -376,7 +382,7 @@ export class ExcelHost {
   }
 
   /** Before a call: what this copy of Excel refuses now, and what the call means for the list of steps to undo. */
-  private before(person: NamedPerson, target: unknown, wireName: string, sets: boolean): void {
+  private before(person: Person, target: unknown, wireName: string, sets: boolean): void {
     const name = `${wireName[0].toLowerCase()}${wireName.slice(1)}`;
     const api = `${(target as object).constructor.name.replace(/Object$/, "")}.${name}`;
     const code = FAILS_BEHIND_ANOTHER_WORKBOOK[api];
@@ -410,12 +416,7 @@ export class ExcelHost {
 
   private readonly references = new Map<string, unknown>();
 
-  private act(
-    person: NamedPerson,
-    batch: WireBatch,
-    objects: Map<number, unknown>,
-    action: WireAction,
-  ): unknown {
+  private act(person: Person, batch: WireBatch, objects: Map<number, unknown>, action: WireAction): unknown {
     if (action.ActionType === TRACE) return undefined;
     const target = this.find(person, batch, objects, action.ObjectPathId);
     if (action.ActionType === INSTANTIATE) return this.identity(target);
@@ -449,12 +450,7 @@ export class ExcelHost {
     return id === undefined ? {} : { Id: id };
   }
 
-  private find(
-    person: NamedPerson,
-    batch: WireBatch,
-    objects: Map<number, unknown>,
-    pathId: number,
-  ): unknown {
+  private find(person: Person, batch: WireBatch, objects: Map<number, unknown>, pathId: number): unknown {
     if (objects.has(pathId)) return objects.get(pathId);
     const path = batch.ObjectPaths[pathId];
     const made = this.make(person, batch, objects, path);
@@ -462,12 +458,7 @@ export class ExcelHost {
     return made;
   }
 
-  private make(
-    person: NamedPerson,
-    batch: WireBatch,
-    objects: Map<number, unknown>,
-    path: WirePath,
-  ): unknown {
+  private make(person: Person, batch: WireBatch, objects: Map<number, unknown>, path: WirePath): unknown {
     if (path.ObjectPathType === ROOT_PATH) return new WorkbookObject(person);
     if (path.ObjectPathType === REFERENCE_PATH) {
       const kept = this.references.get(path.Name);
@@ -491,7 +482,7 @@ export class ExcelHost {
   }
 
   private argumentsOf(
-    person: NamedPerson,
+    person: Person,
     batch: WireBatch,
     objects: Map<number, unknown>,
     info: WireArguments = {},

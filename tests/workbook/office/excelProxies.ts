@@ -21,6 +21,15 @@ export interface LoadedPage {
   Office: unknown;
   readonly OfficeExtension: {
     HostBridge: { init(bridge: HostBridge): void };
+    BatchApiHelper: {
+      createPropertyObject(
+        type: unknown,
+        parent: object,
+        name: string,
+        isCollection: boolean,
+        flags: number,
+      ): object;
+    };
     CommonUtility: { _doApiNotSupportedCheck: boolean };
     GenericEventRegistration: { s_genericEventRegistrations: object };
   };
@@ -78,7 +87,29 @@ export function loadPage(globals: Readonly<Record<string, unknown>> = {}): Loade
   page.window = page.self = page.top = page.parent = page;
   const context = vm.createContext(page);
   script.runInContext(context);
-  return context as unknown as LoadedPage;
+  const loaded = context as unknown as LoadedPage;
+  addNotes(loaded);
+  return loaded;
+}
+
+/**
+ * Notes of a sheet (https://learn.microsoft.com/javascript/api/excel/excel.notecollection, ExcelApi 1.18), which the
+ * newest package does not know though Excel does: what is asked of them goes through the proxies of comments, whose
+ * members have the same names, to Notes.
+ */
+function addNotes({ Excel: excel, OfficeExtension: { BatchApiHelper } }: LoadedPage): void {
+  if ("notes" in excel.Worksheet.prototype)
+    throw new Error("The package knows notes now: use its own proxies");
+  const kept = new WeakMap<object, object>();
+  Object.defineProperty(excel.Worksheet.prototype, "notes", {
+    get(this: object) {
+      const made =
+        kept.get(this) ??
+        BatchApiHelper.createPropertyObject(excel.CommentCollection, this, "Notes", true, 4);
+      kept.set(this, made);
+      return made;
+    },
+  });
 }
 
 function bundlePath(): string {

@@ -25,6 +25,12 @@ export interface HostFormat {
   numberFormat?: string;
   bold?: boolean;
   fill?: string;
+  font?: string;
+  size?: number;
+  color?: string;
+  italic?: boolean;
+  /** Sides with a line: "EdgeBottom". */
+  lines?: readonly string[];
   wrap?: boolean;
   alignment?: string;
   unlocked?: boolean;
@@ -111,12 +117,29 @@ export interface HostChart {
   series: HostSeries[];
 }
 
+/** A note, or a comment with its answers. */
+export interface HostRemark {
+  readonly id: string;
+  readonly kind: "note" | "comment";
+  row: number;
+  column: number;
+  readonly author: string;
+  content: string;
+  resolved: boolean;
+  readonly replies: HostReply[];
+}
+
+export interface HostReply {
+  readonly author: string;
+  content: string;
+}
+
 export const COLUMNS = 16384;
 
 export class HostSheet {
   readonly cells = new Map<number, HostCell>();
   readonly formats = new Map<number, HostFormat>();
-  readonly notes = new Map<number, string>();
+  remarks: HostRemark[] = [];
   readonly columnWidths = new Map<number, number>();
   names: HostName[] = [];
   tables: HostTable[] = [];
@@ -193,18 +216,24 @@ export class HostSheet {
     else this.formats.set(row * COLUMNS + column, format);
   }
 
-  setNote(row: number, column: number, text: string): void {
-    this.notes.set(row * COLUMNS + column, text);
+  remarksIn(area: HostArea): HostRemark[] {
+    return this.remarks.filter(({ row, column }) => holdsCell(area, row, column));
   }
 
-  used(): HostArea | undefined {
-    if (this.cells.size === 0) return undefined;
-    if (!this.known) {
-      this.known = { top: Infinity, left: Infinity, bottom: -1, right: -1 };
-      for (const key of this.cells.keys())
-        this.known = grown(this.known, Math.floor(key / COLUMNS), key % COLUMNS);
-    }
-    const { top, left, bottom, right } = this.known;
+  takeRemarksOff(area: HostArea): void {
+    this.remarks = this.remarks.filter(({ row, column }) => !holdsCell(area, row, column));
+  }
+
+  used(withFormats = false): HostArea | undefined {
+    if (this.cells.size === 0 && !(withFormats && this.formats.size > 0)) return undefined;
+    const around = (keys: Iterable<number>, bounds: Bounds) => {
+      for (const key of keys) grown(bounds, Math.floor(key / COLUMNS), key % COLUMNS);
+      return bounds;
+    };
+    this.known ??= around(this.cells.keys(), { top: Infinity, left: Infinity, bottom: -1, right: -1 });
+    const { top, left, bottom, right } = withFormats
+      ? around(this.formats.keys(), { ...this.known })
+      : this.known;
     return { sheet: this, row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
   }
 }
@@ -345,7 +374,9 @@ export class HostBook {
       visibility: sheet.visibility,
       cells: [...sheet.cells].sort(([a], [b]) => a - b),
       formats: [...sheet.formats].sort(([a], [b]) => a - b),
-      notes: [...sheet.notes].sort(([a], [b]) => a - b),
+      remarks: sheet.remarks
+        .map(({ id: _id, ...remark }) => remark)
+        .sort((one, other) => one.row - other.row || one.column - other.column),
       names: sheet.names,
       merged: sheet.merged.map(plainArea),
       tables: sheet.tables.map((table) => ({

@@ -11,6 +11,8 @@ import {
   type HostHierarchy,
   type HostName,
   type HostPivot,
+  type HostRemark,
+  type HostReply,
   type HostSeries,
   type HostSheet,
   type HostTable,
@@ -24,6 +26,10 @@ import {
 
 /** What acts for one person: where they are, and how everybody hears of a change. */
 export interface Person {
+  readonly knowsNotes: boolean;
+  /** Whether copied cells come without their notes and comments: no page says which. */
+  readonly leavesRemarks?: boolean;
+  readonly name: string;
   readonly book: HostBook;
   selection: HostArea | undefined;
   activeSheet: HostSheet | undefined;
@@ -86,6 +92,11 @@ export class WorkbookObject {
   }
   get Names() {
     return new WorkbookNames(this.person);
+  }
+  /** https://learn.microsoft.com/javascript/api/excel/excel.stylecollection */
+  get Styles() {
+    const normal = { Name: "Normal", Font: { Name: "Aptos Narrow", Size: 11, Color: "#000000" } };
+    return { GetItemOrNullObject: (name: string) => (name === normal.Name ? normal : NULL) };
   }
   _RemoveReference() {}
   GetActiveCell() {
@@ -194,6 +205,13 @@ class WorksheetObject {
   get Charts() {
     return new ChartCollectionObject(this.person, this.there);
   }
+  get Comments() {
+    return new RemarkCollectionObject(this.person, this.there, "comment");
+  }
+  get Notes() {
+    if (!this.person.knowsNotes) throw new HostFault("ApiNotFound", "The API Worksheet.notes isn't there.");
+    return new RemarkCollectionObject(this.person, this.there, "note");
+  }
   get FreezePanes() {
     return new WorksheetFreezePanesObject(this.there);
   }
@@ -223,8 +241,9 @@ class WorksheetObject {
       area ?? { sheet: this.sheet, row: 0, column: 0, rows: 1, columns: 1 },
     );
   }
-  GetUsedRangeOrNullObject() {
-    const area = this.there.used();
+  /** Formats count unless only values do: https://learn.microsoft.com/javascript/api/excel/excel.worksheet */
+  GetUsedRangeOrNullObject(valuesOnly?: boolean) {
+    const area = this.there.used(valuesOnly !== true);
     return area ? new RangeObject(this.person, area) : NULL;
   }
   Activate() {
@@ -238,6 +257,117 @@ class WorksheetObject {
     if (visible.length === 1 && visible[0] === this.sheet)
       throw new HostFault("InvalidOperation", "The only visible sheet cannot be deleted.");
     this.person.book.deleteSheet(this.sheet);
+  }
+}
+
+/** https://learn.microsoft.com/javascript/api/excel/excel.comment, excel.note and excel.commentreply */
+class RemarkObject {
+  constructor(
+    private readonly person: Person,
+    private readonly sheet: HostSheet,
+    readonly remark: HostRemark,
+  ) {}
+  private get there(): HostRemark {
+    return this.sheet.remarks.includes(this.remark) ? this.remark : notFound();
+  }
+  get Id() {
+    return this.there.id;
+  }
+  get AuthorName() {
+    return this.there.author;
+  }
+  get Content() {
+    return this.there.content;
+  }
+  set Content(content: string) {
+    this.there.content = content;
+  }
+  GetLocation() {
+    const { row, column } = this.there;
+    return new RangeObject(this.person, { sheet: this.sheet, row, column, rows: 1, columns: 1 });
+  }
+  get Resolved() {
+    return this.there.resolved;
+  }
+  set Resolved(resolved: boolean) {
+    this.there.resolved = resolved;
+  }
+  get Replies() {
+    return new ReplyCollectionObject(this.person.name, this.there.replies);
+  }
+  Delete() {
+    const { there } = this;
+    this.sheet.remarks = this.sheet.remarks.filter((other) => other !== there);
+  }
+}
+
+class ReplyCollectionObject extends Collection<ReplyObject> {
+  constructor(
+    private readonly who: string,
+    private readonly replies: HostReply[],
+  ) {
+    super();
+  }
+  items() {
+    return this.replies.map((reply, at) => new ReplyObject(reply, `reply-${at}`));
+  }
+  Indexer(id: string) {
+    return this.items().find(({ Id }) => Id === id) ?? notFound();
+  }
+  /** https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-comments: in their order, by the add-in's user. */
+  Add(content: string) {
+    const reply = { author: this.who, content };
+    this.replies.push(reply);
+    return new ReplyObject(reply, `reply-${this.replies.length - 1}`);
+  }
+}
+
+class ReplyObject {
+  constructor(
+    private readonly reply: HostReply,
+    readonly Id: string,
+  ) {}
+  get AuthorName() {
+    return this.reply.author;
+  }
+  get Content() {
+    return this.reply.content;
+  }
+  set Content(content: string) {
+    this.reply.content = content;
+  }
+}
+
+/** Adds for a cell that has neither a note nor a comment; what is added is by the add-in's user. */
+function addRemark(person: Person, cell: RangeObject, kind: HostRemark["kind"], content: string): HostRemark {
+  const { sheet, row, column, rows, columns } = cell.area;
+  if (rows !== 1 || columns !== 1) invalid();
+  if (sheet.remarksIn(cell.area).length > 0)
+    throw new HostFault("InvalidOperation", "There is a comment or a note in the cell.");
+  const id = person.book.nextId(kind);
+  const remark = { id, kind, row, column, author: person.name, content, resolved: false, replies: [] };
+  sheet.remarks.push(remark);
+  return remark;
+}
+
+class RemarkCollectionObject extends Collection<RemarkObject> {
+  constructor(
+    private readonly person: Person,
+    private readonly sheet: HostSheet,
+    private readonly kind: HostRemark["kind"],
+  ) {
+    super();
+  }
+  items() {
+    return this.sheet.remarks
+      .filter(({ kind }) => kind === this.kind)
+      .map((remark) => new RemarkObject(this.person, this.sheet, remark));
+  }
+  Indexer(id: string) {
+    return this.items().find(({ remark }) => remark.id === id) ?? notFound();
+  }
+  Add(cell: RangeObject, content: string) {
+    return new RemarkObject(this.person, this.sheet, addRemark(this.person, cell, this.kind, content));
   }
 }
 
@@ -488,10 +618,14 @@ class RangeObject {
     this.person.selection = this.area;
     this.person.tellSelection(this.area);
   }
-  /** With the formats go the conditional formats and the merging of the cells (from memory, no page says it). */
+  /**
+   * With the formats go the conditional formats and the merging of the cells (from memory, no page says it); notes and
+   * comments go when everything does (https://learn.microsoft.com/office/vba/api/excel.range.clear).
+   */
   Clear(applyTo: string) {
     if (this.sheet.locked) denied();
     this.refuseWhatIsThere();
+    if (applyTo === "All" || !applyTo) this.sheet.takeRemarksOff(this.area);
     if (applyTo !== "Contents") {
       takeConditionalFormatsOff(this.area);
       this.sheet.merged = this.sheet.merged.filter((area) => !sharedArea(area, this.area));
@@ -504,6 +638,8 @@ class RangeObject {
     this.person.tellChange(this.area);
   }
   /**
+   * Copying takes notes and comments along, as Copy and Paste do
+   * (https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-ranges-cut-copy-paste), unless `leavesRemarks`.
    * The destination grows to the source; one that is an exact multiple of it is filled with copies
    * (https://learn.microsoft.com/javascript/api/excel/excel.range#excel-excel-range-copyfrom-member(1)).
    */
@@ -529,6 +665,17 @@ class RangeObject {
       cell,
       format: source.sheet.format(row, column),
     }));
+    if ((copyType === "All" || !copyType) && !this.person.leavesRemarks) {
+      const copies = source.sheet.remarksIn(source.area).map(({ replies, ...remark }) => ({
+        ...remark,
+        id: this.person.book.nextId(remark.kind),
+        row: remark.row + to.row - source.area.row,
+        column: remark.column + to.column - source.area.column,
+        replies: replies.map((reply) => ({ ...reply })),
+      }));
+      this.sheet.takeRemarksOff(to);
+      this.sheet.remarks.push(...copies);
+    }
     const carriesFormats = copyType === "All" || copyType === "Formats" || !copyType;
     if (carriesFormats) {
       takeConditionalFormatsOff(to);
@@ -571,6 +718,33 @@ class RangeObject {
         style: table.style,
       });
     }
+  }
+  /** https://learn.microsoft.com/javascript/api/excel/excel.range#excel-excel-range-getcellproperties-member(1) */
+  GetCellProperties({ format = {} }: Excel.CellPropertiesLoadOptions) {
+    return this.map((_, row, column) => {
+      const of = new RangeFormatObject(this.sheet, { ...this.area, row, column, rows: 1, columns: 1 });
+      const lines = of.Borders.items().map(({ SideIndex, Style }) => [
+        SideIndex.replace("Edge", "").toLowerCase(),
+        { style: Style, color: "#000000" },
+      ]);
+      const all = {
+        fill: { color: of.Fill.Color },
+        font: {
+          name: of.Font.Name,
+          size: of.Font.Size,
+          color: of.Font.Color,
+          bold: of.Font.Bold,
+          italic: of.Font.Italic,
+          underline: of.Font.Underline,
+          strikethrough: of.Font.Strikethrough,
+        },
+        borders: Object.fromEntries(lines),
+        horizontalAlignment: of.HorizontalAlignment,
+        indentLevel: of.IndentLevel,
+        textOrientation: of.TextOrientation,
+      };
+      return { format: Object.fromEntries(Object.entries(all).filter(([name]) => name in format)) };
+    });
   }
   _KeepReference() {}
   _ValidateArraySize(rows: number, columns: number) {
@@ -681,6 +855,33 @@ class RangeFormatObject {
   private get first(): HostFormat {
     return this.sheet.format(this.area.row, this.area.column);
   }
+  /** null where cells differ: https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-blank-null-values */
+  private shared<T>(of: (format: HostFormat) => T): T | null {
+    const value = of(this.first);
+    const { row, column, rows, columns } = this.area;
+    for (let r = row; r < row + rows; r++)
+      for (let c = column; c < column + columns; c++) if (of(this.sheet.format(r, c)) !== value) return null;
+    return value;
+  }
+  get HorizontalAlignment() {
+    return "General";
+  }
+  get IndentLevel() {
+    return 0;
+  }
+  get TextOrientation() {
+    return 0;
+  }
+  get Borders() {
+    const sides = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"];
+    return {
+      items: () =>
+        sides.map((SideIndex) => ({
+          SideIndex,
+          Style: this.shared(({ lines = [] }) => (lines.includes(SideIndex) ? "Continuous" : "None")),
+        })),
+    };
+  }
   get Protection() {
     return { Locked: this.first.unlocked !== true };
   }
@@ -702,21 +903,31 @@ class RangeFormatObject {
   }
   get Font() {
     const change = (part: HostFormat) => this.change(part);
+    const shared = <T>(of: (format: HostFormat) => T) => this.shared(of);
     return {
-      set Bold(bold: boolean) {
-        change({ bold });
+      get Bold() {
+        return shared(({ bold = false }) => bold);
       },
+      set Bold(bold: boolean | null) {
+        change({ bold: bold ?? false });
+      },
+      Name: shared(({ font = "Aptos Narrow" }) => font),
+      Size: shared(({ size = 11 }) => size),
+      Color: shared(({ color = "#000000" }) => color),
+      Italic: shared(({ italic = false }) => italic),
+      Underline: "None",
+      Strikethrough: false,
     };
   }
   get Fill() {
     const change = (part: HostFormat) => this.change(part);
-    const { first } = this;
+    const shared = () => this.shared(({ fill = "#FFFFFF" }) => fill);
     return {
-      set Color(fill: string) {
-        change({ fill });
+      set Color(fill: string | null) {
+        change({ fill: fill ?? "#FFFFFF" });
       },
       get Color() {
-        return first.fill ?? "#FFFFFF";
+        return shared();
       },
     };
   }

@@ -36,10 +36,16 @@ test("each row names the requirement set that Microsoft's types name", () => {
   expect(Object.fromEntries(rows.map(({ member, sets }) => [member, sets]))).toEqual(named);
 });
 
+/**
+ * Above what Excel must offer, and only used where isSetSupported says so: the stand-in for Excel 2021 refuses them, and
+ * workbook/excel/personsRemarks runs there too.
+ */
+const ASKED_FOR = /^(Note|NoteCollection)\.|^Worksheet\.notes$/;
+
 test("every member is within what Excel must offer", () => {
   const floor = EXCEL_FLOOR.find(({ set }) => set === "ExcelApi")!.version;
   const minor = (version: string) => Number(version.split(".")[1]);
-  for (const { name, sets } of used)
+  for (const { name, sets } of used.filter((member) => !ASKED_FOR.test(member.name)))
     for (const [, versions] of sets.matchAll(/ExcelApi ([\d., ]+)/g))
       for (const version of versions.split(", "))
         expect([name, minor(version) <= minor(floor)]).toEqual([name, true]);

@@ -24,11 +24,12 @@ export function officeMembersUsed(root = process.cwd()): OfficeMember[] {
   const checker = program.getTypeChecker();
   const found = new Map<string, OfficeMember>();
   const note = (symbol: ts.Symbol | undefined) => {
-    const declarations = (symbol?.declarations ?? []).filter(isOffice);
-    if (declarations.length === 0) return;
-    const { parent } = declarations[0];
-    const name = `${(parent as ts.ClassDeclaration).name?.text}.${symbol!.name}`;
-    found.set(name, { name, sets: setsOf(declarations) });
+    const byName = new Map<string, ts.Declaration[]>();
+    for (const declaration of (symbol?.declarations ?? []).filter(isOffice)) {
+      const name = `${(declaration.parent as ts.ClassDeclaration).name?.text}.${symbol!.name}`;
+      byName.set(name, [...(byName.get(name) ?? []), declaration]);
+    }
+    for (const [name, declarations] of byName) found.set(name, { name, sets: setsOf(declarations) });
   };
   const visit = (node: ts.Node): void => {
     if (ts.isPropertyAccessExpression(node)) note(checker.getSymbolAtLocation(node.name));
