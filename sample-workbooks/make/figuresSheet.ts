@@ -154,7 +154,11 @@ export function figuresSheet(farm: Farm, options: SurveySheetOptions): WriteShee
   });
   const gapsAt = farm.blocks.length + 3;
   const gaps = gapsFormula(farm);
-  cells.set(`${gapsAt - 1},0`, { value: "Gaps row by row, from the Cordons sheet", style: HEADER_STYLE });
+  cells.set(`${gapsAt - 1},0`, {
+    value:
+      "Gaps row by row, on every candidate of the Cordons sheet; page Gaps counts on the cordons that stay unless told otherwise",
+    style: HEADER_STYLE,
+  });
   place(cells, gapsAt, 0, gaps, (offset) => (offset === 7 ? { numFmt: "0.0%" } : {}));
   return {
     name: "Figures",

@@ -39,6 +39,9 @@ describe("the page on which cordons are decided", () => {
       pane = await openPane(COUNTS, { look, height: 1400 });
       await decide();
       expect(await vine()).toBe("North Bench row 1 vine 1");
+      const said = await pane.page.locator(".vine p, .vine li").allInnerTexts();
+      expect(said.length).toBeGreaterThan(4);
+      expect(new Set(said).size).toBe(said.length);
       expect(await pane.brokenRules()).toEqual([]);
       await pane.picture(`decide-${look}`);
       await pane.page.locator("#find-vine input").fill("north 1 2");

@@ -24,8 +24,9 @@ export function vineNotes(
 
   if (isYoung(vine) && vine.yearOfGrowth === undefined) note("vineYoung");
   if (liveTrunks === 0) note("noLiveTrunk");
-  else if (liveTrunks === 1) note("oneTrunk", { trunk: live[0]?.number ?? "" });
-  else if (onOneTrunk(vine, sides)) note("bothOnOneTrunk", { trunk: onOneTrunk(vine, sides) ?? "" });
+  else if (liveTrunks === 1) {
+    if (!isYoung(vine)) note("oneTrunk", { trunk: live[0]?.number ?? "" });
+  } else if (onOneTrunk(vine, sides)) note("bothOnOneTrunk", { trunk: onOneTrunk(vine, sides) ?? "" });
   if (live.length > 0 && live.length >= (liveTrunks ?? 0) && live.every(isHurt))
     note("everyTrunkHurt", { trunks: live.map(({ number }) => number) });
 

@@ -30,7 +30,7 @@ import { chosenCards, RENEWALS_LISTED, type CrewResult, type CrewState } from ".
 import { makeCards } from "./makeCards";
 import { printHtml } from "../printHtml";
 import { workCalendar } from "./workCalendar";
-import { TEXTS } from "../../texts/texts";
+import { bringLanguage, TEXTS } from "../../texts/texts";
 import { placeName } from "../../texts/placeName";
 
 export { makeCardsAnew } from "./makeCards";
@@ -172,6 +172,7 @@ async function printCards(pane: Pane): Promise<void> {
   const { settings, unitSystem } = crew.result.season;
   const language = crew.language ?? pane.state.language;
   const { cards, voided } = chosenCards(crew);
+  await bringLanguage(language);
   await printHtml(
     cardsHtml(cards, {
       language,
@@ -196,6 +197,7 @@ async function writeCards(pane: Pane): Promise<void> {
   const { crew } = pane.state;
   if (crew.result === undefined) return;
   const language = crew.language ?? pane.state.language;
+  await bringLanguage(language);
   const content = cardsSheet(crew.result.cards, {
     language,
     unitSystem: crew.result.season.unitSystem,

@@ -1,7 +1,7 @@
-import { isAsked } from "../../survey/decide/isAsked";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
 import { readDecisions } from "../readDecisions";
+import { countVines } from "./decideState";
 import { firstVine } from "./vineWalk";
 import { followSelection } from "./followSelection";
 
@@ -28,7 +28,7 @@ async function decideNow(
   const isFirst = result === undefined;
   const found = await readDecisions(pane, signal, onProgress);
   const { version, vines } = found;
-  const shown = isFirst ? (vines.some(isAsked) ? "ask" : "all") : pane.state.decide.shown;
+  const shown = isFirst ? (countVines(vines).ask > 0 ? "ask" : "all") : pane.state.decide.shown;
   changePage(pane, "decide", {
     version,
     result: found,

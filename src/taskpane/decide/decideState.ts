@@ -1,5 +1,6 @@
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { isAsked } from "../../survey/decide/isAsked";
+import { isCounted } from "../../survey/decide/plan/seasonStands";
 import type { Season } from "../../survey/season/season";
 import type { CountingRisk } from "../../domain/choice/countingRisk";
 import type { Turn } from "../../domain/choice/whatWouldTurn";
@@ -65,7 +66,7 @@ function laysCane({ decision }: DecidedVine): boolean {
 }
 
 const SHOWN: Readonly<Record<VinesShown, (vine: DecidedVine) => boolean>> = {
-  ask: isAsked,
+  ask: (vine) => isCounted(vine) && isAsked(vine),
   lay: laysCane,
   trunks: ({ renewsTrunk }) => renewsTrunk,
   all: () => true,

@@ -2694,7 +2694,7 @@ export const en = {
       sidesUnclear: "The sides of this vine do not fit together, so nothing is decided.",
       vineMissing: "The vine is listed as missing, so nothing is decided.",
       vineYoung:
-        "The vine is young: its cordons are measured by their own length only. What publications leave on it depends on its year planted, which is not written.",
+        "The vine is young: its cordons are measured by their own length only. What publications leave on it depends on its year planted, which is not written or more than four years back.",
     },
     and: "; ",
     conditionNotNoted: "not noted as hurt",

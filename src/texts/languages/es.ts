@@ -2736,7 +2736,7 @@ export const es: Texts = {
       sidesUnclear: "Los lados de esta planta no cuadran, así que no se decide nada.",
       vineMissing: "La planta consta como faltante, así que no se decide nada.",
       vineYoung:
-        "La planta es joven: sus cordones se miden solo por su propio largo. Lo que las publicaciones dejan en ella depende de su año de plantación, que no está escrito.",
+        "La planta es joven: sus cordones se miden solo por su propio largo. Lo que las publicaciones dejan en ella depende de su año de plantación, que no está escrito o queda más de cuatro años atrás.",
     },
     and: "; ",
     conditionNotNoted: "sin daño anotado",

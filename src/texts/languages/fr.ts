@@ -2765,7 +2765,7 @@ export const fr: Texts = {
       sidesUnclear: "Les côtés de ce cep ne vont pas ensemble : rien n'est décidé.",
       vineMissing: "Le cep est noté manquant : rien n'est décidé.",
       vineYoung:
-        "Le cep est jeune : ses cordons sont mesurés à leur seule longueur. Ce que les publications y laissent dépend de son année de plantation, qui n'est pas écrite.",
+        "Le cep est jeune : ses cordons sont mesurés à leur seule longueur. Ce que les publications y laissent dépend de son année de plantation, qui n'est pas écrite ou remonte à plus de quatre ans.",
     },
     and: " ; ",
     conditionNotNoted: "sans dégât noté",

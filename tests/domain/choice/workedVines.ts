@@ -746,7 +746,7 @@ export const WORKED_VINES: readonly WorkedVine[] = [
       "right B": ["stays", "Keep B on the right: the vine is young and its cordon is still being built."],
     },
     notes: [
-      "The vine is young: its cordons are measured by their own length only. What publications leave on it depends on its year planted, which is not written.",
+      "The vine is young: its cordons are measured by their own length only. What publications leave on it depends on its year planted, which is not written or more than four years back.",
       "Both cordons hang on trunk 1.",
     ],
   },

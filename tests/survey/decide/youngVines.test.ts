@@ -3,6 +3,7 @@ import { cardLine } from "../../../src/survey/decide/cards/cardWords";
 import { decideSeason } from "../../../src/survey/decide/decideSeason";
 import { blockBudgets } from "../../../src/survey/decide/plan/blockBudgets";
 import { vineBudgets } from "../../../src/survey/decide/plan/vineBudgets";
+import { trunksToRenew } from "../../../src/survey/decide/renewal/trunksToRenew";
 import { blockOutlook } from "../../../src/survey/crop/blockOutlook";
 import { winterNotes } from "../../../src/survey/crop/cropNotes";
 import { outlookInputs } from "../../../src/survey/crop/outlookInputs";
@@ -71,7 +72,7 @@ const decidedVine = (vine: number) => decided.find((one) => one.vine === vine)!;
 describe("young vines, worked by hand", () => {
   test("a vine of an old block that is planted this year: 3 to 6 shoots and no crop, though nobody counted it", () => {
     expect(oldHill.vines[1].young?.year).toBe(1);
-    expect(notesOf(2)).toEqual(["replanted", "year 1: 3 to 6 shoots, no clusters", "new trunks: 1"]);
+    expect(notesOf(2)).toEqual(["replanted", "year 1: 3 to 6 shoots, no clusters"]);
   });
 
   test("a block planted last year is in its second: two shoots become the cordons", () => {
@@ -94,7 +95,6 @@ describe("young vines, worked by hand", () => {
     expect(notesOf(3)).toEqual([
       "replanted",
       "year 3: shoots of the cordon, on by half a cane at most, 10 clusters at most",
-      "new trunks: 1",
       "extend A 20 in",
     ]);
     expect(vineCard(vine, "en", "US").notes.slice(0, 5)).toEqual([
@@ -123,6 +123,17 @@ describe("young vines, worked by hand", () => {
   test("from the fifth year on a vine is pruned by the rules for bearing ones", () => {
     expect(decidedVine(5).plan.young).toBeUndefined();
     expect(oldHill.vines[4].nodes?.nodes).toBe(40);
+  });
+
+  test("a young vine with its one trunk is not asked for a new one, on its card or in the list; a bearing one is", () => {
+    const asked = (vine: number) => notesOf(vine).includes("new trunks: 1");
+    expect([1, 2, 3, 4, 5, 6].map(asked)).toEqual([true, false, false, false, true, false]);
+    expect(trunksToRenew(season, decided).vines.map(({ block, vine }) => `${block} ${vine}`)).toEqual([
+      "Old Hill 1",
+      "Old Hill 5",
+    ]);
+    expect(decided.filter(({ renewsTrunk }) => renewsTrunk).map(({ vine }) => vine)).toEqual([1, 5]);
+    expect(decidedVine(4).decision.notes.map(({ code }) => code)).not.toContain("oneTrunk");
   });
 
   test("a replanted vine whose year nobody wrote is told so, and a missing winter makes no vine young", () => {

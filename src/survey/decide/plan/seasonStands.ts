@@ -127,9 +127,12 @@ export function openOnCards(blocks: readonly BlockStands[]): OpenOnCards {
   };
 }
 
-/** True for a vine with a cordon whose live spurs somebody has counted. */
-export function isCounted({ rows }: DecidedVine): boolean {
-  return rows.some(({ table, index }) => !Number.isNaN(table.column("liveSpurs")?.numbers[index] ?? NaN));
+/** True for a vine with a cordon whose live spurs somebody has counted, readable or not. */
+export function isCounted({ rows, recount }: DecidedVine): boolean {
+  return (
+    recount.some(({ reason }) => reason !== "toCount") ||
+    rows.some(({ table, index }) => !Number.isNaN(table.column("liveSpurs")?.numbers[index] ?? NaN))
+  );
 }
 
 const vineName = (block: string, row: number, vine: number) => `${vine} ${row} ${wordKey(block)}`;

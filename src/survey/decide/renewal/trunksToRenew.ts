@@ -1,5 +1,5 @@
 import { renewalRules, type RenewalRules } from "./renewalRules";
-import type { Condition, VineToDecide } from "../../../domain/choice/candidateCordon";
+import { isYoung, type Condition, type VineToDecide } from "../../../domain/choice/candidateCordon";
 import { trunksOf } from "../../../domain/choice/trunksOf";
 import { dueTrunks } from "../../../domain/renewal/dueTrunks";
 import {
@@ -9,6 +9,7 @@ import {
   type VineTrunks,
 } from "../../../domain/renewal/trunkRenewal";
 import type { Season } from "../../season/season";
+import { youngVines } from "../../season/youngVines";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { vinesToDecide, type SurveyVine } from "../vinesToDecide";
 
@@ -43,7 +44,8 @@ export interface TrunksDue {
 
 /**
  * The trunks to renew this winter over the whole survey: live trunks from the Vines sheets, their condition and the year
- * in which they were laid up from the Cordons sheets. Vines that are missing are passed over.
+ * in which they were laid up from the Cordons sheets. Vines that are missing are passed over, and a young one needs no
+ * second trunk yet.
  *
  * @param counted the vines that have cordons, where they were read already
  */
@@ -53,6 +55,7 @@ export function trunksToRenew(
 ): TrunksToRenew {
   const { trunksWanted: wanted, triggers } = renewalRules(season.settings);
   const places = season.places;
+  const yearOf = youngVines(season);
   const known = new Map(
     counted.map(({ block, row, vine, toDecide }) => [placeName(block, row, vine), toDecide]),
   );
@@ -74,7 +77,11 @@ export function trunksToRenew(
       { candidates: [], ...known.get(placeName(name, row, vine)), liveTrunks },
       triggers,
     );
-    const renewal = trunkRenewal({ liveTrunks, ...onVine }, wanted);
+    const status = places.statusOf(key) as VineToDecide["status"];
+    const renewal = trunkRenewal(
+      { liveTrunks, ...onVine },
+      trunksWantedOn({ status, yearOfGrowth: yearOf(key) }, wanted),
+    );
     if (callsForWork(renewal)) vines.push({ block: name, row, vine, liveTrunks, renewal });
   }
   const order = ({ renewal }: VineToRenew) => URGENCIES.indexOf(renewal.urgency);
@@ -107,7 +114,14 @@ function trunksDue(
 export function hasTrunkToRenew(vine: VineToDecide, { trunksWanted, triggers }: RenewalRules): boolean {
   const { status, liveTrunks } = vine;
   if (status === "missing" || liveTrunks === undefined) return false;
-  return callsForWork(trunkRenewal({ liveTrunks, ...trunksOn(vine, triggers) }, trunksWanted));
+  return callsForWork(
+    trunkRenewal({ liveTrunks, ...trunksOn(vine, triggers) }, trunksWantedOn(vine, trunksWanted)),
+  );
+}
+
+/** One trunk is enough while a vine is built up: its second comes with its training and is no renewal (common practice). */
+function trunksWantedOn(vine: Pick<VineToDecide, "status" | "yearOfGrowth">, wanted: number): number {
+  return isYoung(vine) ? Math.min(1, wanted) : wanted;
 }
 
 function callsForWork({ urgency, takeOut }: TrunkRenewal): boolean {
