@@ -39,8 +39,9 @@ describe("the page on which cordons are decided", () => {
       pane = await openPane(COUNTS, { look, height: 1400 });
       await decide();
       expect(await vine()).toBe("North Bench row 1 vine 1");
-      const said = await pane.page.locator(".vine p, .vine li").allInnerTexts();
-      expect(said.length).toBeGreaterThan(4);
+      // one close call, told once though two cordons are in it
+      const said = await pane.page.locator(".vine p").allInnerTexts();
+      expect(said.filter((words) => words.startsWith("Look at the vine: "))).toHaveLength(1);
       expect(new Set(said).size).toBe(said.length);
       expect(await pane.brokenRules()).toEqual([]);
       await pane.picture(`decide-${look}`);
