@@ -283,13 +283,7 @@ export const PANE_STYLES = `
   }
   .number {
     text-align: end;
-  }
-  .scroll {
-    overflow: auto;
-    max-inline-size: 100%;
-  }
-  .scroll:focus-visible {
-    outline: 2px solid var(--colorStrokeFocus2);
+    overflow-wrap: normal;
   }
   .range {
     display: block;

@@ -30,7 +30,7 @@ export function tabsView(pane: Pane, pages: readonly PageId[]): TemplateResult {
     >
       ${repeat(
         fit,
-        (page) => page,
+        (page) => `${page} ${pane.state.language}`,
         (page) =>
           html`<fluent-tab id=${`tab-${page}`} aria-controls=${`page-${page}`}>${name(page)}</fluent-tab>`,
       )}

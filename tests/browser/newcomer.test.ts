@@ -64,7 +64,10 @@ class Newcomer {
     const offered = this.desk.pane
       .locator('.page:not([hidden]) fluent-button[appearance="primary"]:visible')
       .first();
-    await what.waitFor({ timeout: 20_000 }).catch(() => this.press(offered));
+    const anew = this.desk.pane.locator("#work-anew:visible");
+    await what
+      .waitFor({ timeout: 20_000 })
+      .catch(async () => this.press((await anew.count()) > 0 ? anew : offered));
     await this.press(what);
   }
 

@@ -56,40 +56,6 @@ describe("the page on which the pane opens", () => {
     },
   );
 
-  test.each(["en", "es", "fr"] as const)(
-    "fits in %s, wide and narrow, with one row of tabs",
-    async (language) => {
-      const pane = await openPane(clean, { language, page: "season", today: AFTER_COUNTING });
-      await pane.page.locator("#season-picture").waitFor();
-      await pane.picture(`season-320-${language}`);
-      for (const width of [320, 640, 1280]) {
-        await pane.page.setViewportSize({ width, height: 720 });
-        await pane.settled();
-        const found = await pane.page.evaluate(() => {
-          const host = document.getElementById("pane")!;
-          const tabs = [...host.shadowRoot!.querySelectorAll<HTMLElement>("fluent-tab, #tab-more")];
-          const boxes = tabs.map((tab) => tab.getBoundingClientRect());
-          return {
-            sideways: host.scrollWidth - host.clientWidth,
-            lines: new Set(boxes.map(({ bottom }) => Math.round(bottom / 12))).size,
-            right: Math.max(...boxes.map(({ right }) => right)),
-            overlaps: boxes.some(({ left }, at) => at > 0 && left < boxes[at - 1].right - 0.5),
-          };
-        });
-        expect(found.sideways).toBe(0);
-        expect(found.lines).toBe(1);
-        expect(found.overlaps).toBe(false);
-        expect(found.right).toBeLessThanOrEqual(width - 34);
-      }
-      await pane.picture(`season-1280-${language}`);
-      await pane.page.mouse.wheel(0, 2000);
-      await pane.settled();
-      expect(
-        await pane.page.locator("#tab-season").evaluate((tab) => tab.getBoundingClientRect().top),
-      ).toBeLessThan(36);
-    },
-  );
-
   test("leads to the first cell that cannot be right, and every page that uses its rows says so", async () => {
     const pane = await openPane(mistakes, { page: "season", today: AFTER_COUNTING });
     await pane.page.locator("#season-picture").waitFor();

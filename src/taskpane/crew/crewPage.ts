@@ -218,22 +218,27 @@ function work(pane: Pane, found: CrewResult): TemplateResult {
     <table id="work-table" class="small">
       <thead>
         <tr>
-          <th scope="col">${pane.say(CREW_TEXTS.block)}</th>
+          <th scope="col">
+            ${pane.say(CREW_TEXTS.block)}, ${pane.say(CREW_TEXTS.when).toLocaleLowerCase(language)}
+          </th>
           <th scope="col" class="number">${pane.say(CREW_TEXTS.left)}</th>
           <th scope="col" class="number">${pane.say(CREW_TEXTS.hours)}</th>
           <th scope="col" class="number">${pane.say(CREW_TEXTS.crewDays)}</th>
-          <th scope="col">${pane.say(CREW_TEXTS.when)}</th>
         </tr>
       </thead>
       <tbody>
         ${plan.passes.map(
           (pass) =>
             html`<tr>
-              <th scope="row">${passName(pass, language)}</th>
+              <th scope="row">
+                ${passName(pass, language)}
+                <div class="quiet">
+                  ${pass.hours === 0 ? pane.say(CREW_TEXTS.done) : daysOf(pass, language)}
+                </div>
+              </th>
               <td class="number">${pass.vines - pass.vinesDone}</td>
               <td class="number">${number.format(pass.hours)}</td>
               <td class="number">${number.format(pass.crewDays)}</td>
-              <td>${pass.hours === 0 ? pane.say(CREW_TEXTS.done) : daysOf(pass, language)}</td>
             </tr>`,
         )}
       </tbody>

@@ -59,35 +59,49 @@ export function gapMap(pane: Pane, page: GapsState, gaps: SeasonGaps): TemplateR
     </section>`;
 }
 
+/** Room of the pane beside the map, of the names of rows, and of a cell by the longest name of a vine. */
+const [AROUND, ROW_NAMES, LEAST_CELL, LETTER] = [24, 52, 24, 9];
+
+/** The map in stretches of as many vines as stand beside one another in the pane, one below the other. */
 function mapTable(pane: Pane, page: GapsState, rows: readonly SurveyRowGaps[]): TemplateResult {
   const across = vinesAcross(rows);
-  const [first] = rows.flatMap((row) => row.byVine.map((vine) => cellKey(row, vine.vine)));
-  const known = rows.some((row) => row.byVine.some(({ vine }) => cellKey(row, vine) === page.reached));
-  const reached = known ? page.reached : first;
-  return html`<div class="scroll">
-    <table
-      class="map"
-      role="grid"
-      aria-labelledby="gap-map"
-      @keydown=${(event: KeyboardEvent) => walk(pane, event)}
-    >
-      <thead>
-        <tr>
-          <th scope="col">${pane.say(GAP_SHEET_TEXTS.row)}</th>
-          ${across.map((vine) => html`<th scope="col">${placeName(vine)}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${rows.map((row) => {
-          const vines = new Map(row.byVine.map((vine) => [vine.vine, vine]));
-          return html`<tr>
-            <th scope="row">${placeName(row.row)}</th>
-            ${across.map((vine) => mapCell(pane, page, row, vines.get(vine), reached))}
-          </tr>`;
-        })}
-      </tbody>
-    </table>
-  </div>`;
+  const places = rows.map((row) => ({ row, vines: new Map(row.byVine.map((vine) => [vine.vine, vine])) }));
+  const keys = places.map(({ row, vines }) =>
+    across.map((vine) => (vines.has(vine) ? cellKey(row, vine) : undefined)),
+  );
+  const reached = keys.flat().includes(page.reached) ? page.reached : keys.flat().find(Boolean);
+  const cell = Math.max(LEAST_CELL, ...across.map((vine) => LETTER * (String(placeName(vine)).length + 1)));
+  const beside = Math.max(1, Math.floor((pane.state.width - AROUND - ROW_NAMES) / cell));
+  const stretches = Array.from({ length: Math.ceil(across.length / beside) }, (_stretch, at) =>
+    across.slice(at * beside, (at + 1) * beside),
+  );
+  return html`<table
+    class="map"
+    style=${`inline-size: ${ROW_NAMES + cell * Math.min(beside, across.length)}px`}
+    role="grid"
+    aria-labelledby="gap-map"
+    @keydown=${(event: KeyboardEvent) => walk(pane, keys, event)}
+  >
+    <colgroup>
+      <col style=${`inline-size: ${ROW_NAMES}px`} />
+    </colgroup>
+    ${stretches.map(
+      (vines) =>
+        html`<tbody>
+          <tr>
+            <th scope="col">${pane.say(GAP_SHEET_TEXTS.row)}</th>
+            ${vines.map((vine) => html`<th scope="col">${placeName(vine)}</th>`)}
+          </tr>
+          ${places.map(
+            ({ row, vines: found }) =>
+              html`<tr>
+                <th scope="row">${placeName(row.row)}</th>
+                ${vines.map((vine) => mapCell(pane, page, row, found.get(vine), reached))}
+              </tr>`,
+          )}
+        </tbody>`,
+    )}
+  </table>`;
 }
 
 const cellKey = ({ row }: SurveyRowGaps, vine: number) => `${row} ${vine}`;
@@ -132,25 +146,22 @@ const STEPS: Readonly<Record<string, readonly [down: number, across: number]>> =
   ArrowLeft: [0, -1],
 };
 
-/** Arrow keys walk from cell to cell, over places without a vine. */
-function walk(pane: Pane, event: KeyboardEvent): void {
+/** Arrow keys walk from cell to cell as the vines stand in the block, over places without a vine. */
+function walk(pane: Pane, keys: readonly (readonly (string | undefined)[])[], event: KeyboardEvent): void {
   const step = STEPS[event.key];
-  const from = (event.target as Element).closest("td");
-  if (step === undefined || from === null) return;
+  const from = (event.target as Element).closest<HTMLElement>("td")?.dataset.cell;
+  if (step === undefined || from === undefined) return;
   event.preventDefault();
-  const body = from.closest("tbody")!;
-  let [row, column] = [(from.parentElement as HTMLTableRowElement).sectionRowIndex, from.cellIndex];
-  for (;;) {
+  let row = keys.findIndex((of) => of.includes(from));
+  let column = keys[row].indexOf(from);
+  do {
     row += step[0];
     column += step[1];
-    const next = body.rows[row]?.cells[column];
-    if (next === undefined || column === 0) return;
-    const { cell } = next.dataset;
-    if (cell === undefined) continue;
-    changePage(pane, "gaps", { reached: cell });
-    next.focus();
-    return;
-  }
+    if (keys[row] === undefined || column < 0 || column >= keys[row].length) return;
+  } while (keys[row][column] === undefined);
+  const cell = keys[row][column];
+  changePage(pane, "gaps", { reached: cell });
+  pane.root.querySelector<HTMLElement>(`td[data-cell="${cell}"]`)?.focus();
 }
 
 /** Leads to a vine: its first row is selected in the sheet, and its row is shown on the wire. */

@@ -17,15 +17,15 @@ const shades = (of: readonly { readonly fill: string; readonly font: string }[],
 
 /** Layout of the gap map and of the row on the wire; numbers and edges tell the shades apart where colours do not. */
 export const GAP_STYLES = `
-.map { inline-size: auto; }
+.map { table-layout: fixed; }
+.map tbody + tbody tr:first-child > * { border-block-start-width: 12px; border-block-start-color: transparent; }
 .map th, .map td {
-  min-inline-size: 24px; block-size: 24px; padding: 2px 3px; text-align: center; vertical-align: middle;
+  block-size: 24px; padding: 2px 3px; text-align: center; vertical-align: middle;
   border: var(--strokeWidthThin) solid var(--colorNeutralStroke2); overflow-wrap: normal;
 }
 .map td[tabindex] { cursor: pointer; }
 .map td:focus-visible { outline: 3px solid var(--colorStrokeFocus2); outline-offset: -1px; }
 .map td[aria-selected="true"] { box-shadow: inset 0 0 0 2px var(--colorNeutralForeground1); }
-.map th:first-child { position: sticky; inset-inline-start: 0; background: var(--colorNeutralBackground1); }
 .map .worst { font-weight: var(--fontWeightBold); }
 ${shades(SHADE_BANDS)}
 ${shades(DARK_SHADES, ':host([data-theme="dark"])')}

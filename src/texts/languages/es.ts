@@ -2405,7 +2405,7 @@ export const es: Texts = {
     lost: "{count} {count:fila|filas} de la hoja {sheet} {count:no está completa y se perdería|no están completas y se perderían}; no se escribió nada. Complételas o bórrelas antes.",
     allRows: "Todas las hileras",
     year: "Invierno",
-    share: "% de posiciones",
+    share: "% de lugares",
     loss: "El cuartel pierde {likely} % de sus pitones vivos al año (de {low} a {high} % en {confidence} de 100 casos así), según {rows} hileras y {pairs} pares de inviernos.",
     gain: "Menos de 0 son pitones ganados.",
     toFloor: "A ese paso baja del mínimo de {floor} % en {likely} años (antes {low}, más tarde {high}).",

@@ -2429,7 +2429,7 @@ export const fr: Texts = {
     lost: "{count} {count:ligne|lignes} de la feuille {sheet} {count:n'est pas complète et serait perdue|ne sont pas complètes et seraient perdues} ; rien n'a été écrit. Complétez-les ou effacez-les d'abord.",
     allRows: "Tous les rangs",
     year: "Hiver",
-    share: "% des emplacements",
+    share: "% des places",
     loss: "La parcelle perd {likely} % de ses coursons vivants par an ({low} à {high} % dans {confidence} cas sur 100 comme celui-ci), d'après {rows} rangs et {pairs} paires d'hivers.",
     gain: "Sous 0, ce sont des coursons gagnés.",
     toFloor:
