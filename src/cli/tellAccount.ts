@@ -1,9 +1,8 @@
 import { basename } from "node:path";
-import { leavesOpen } from "../survey/reading/readingAccount";
 import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import { accountLines, readSentence } from "../survey/season/accountSentences";
 import type { Season } from "../survey/season/season";
-import { countTables, seasonAccount, type SeasonAccount } from "../survey/season/seasonAccount";
+import { leavesOpen, countTables, seasonAccount, type SeasonAccount } from "../survey/season/seasonAccount";
 import type { Inputs } from "./readInputs";
 import { printable, type ExitCode, type Terminal } from "./terminal";
 
@@ -59,7 +58,7 @@ export function readingData(season: Season, inputs: Inputs, { language }: Termin
 /** True where something that looks like counts was not read. */
 export function readingLeavesOpen(seasons: Season | readonly Season[], { passedOver }: Inputs): boolean {
   return (
-    [seasons].flat().some(({ account }) => leavesOpen(account)) ||
+    [seasons].flat().some(leavesOpen) ||
     passedOver.some(({ file, reason }) => reason === "otherFormat" && OTHER_SHEETS.test(file))
   );
 }

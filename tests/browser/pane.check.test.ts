@@ -331,15 +331,30 @@ describe("the page that checks the counts", () => {
     await pane.page.locator("#questions").waitFor({ state: "detached" });
     await pane.button("Check").first().click();
     await pane.page.locator("#check-result").waitFor();
-    await pane.goTo("crew");
-    await resultsOf(pane.page, "crew");
-    await pane.page.locator("#print-cards").click();
-    await pane.page.waitForFunction(() => window.printed !== undefined);
-    const card = (await pane.page.evaluate(() => window.printed!)).replace(/\s+/g, " ");
+    const printedCard = async () => {
+      await pane.goTo("crew");
+      await resultsOf(pane.page, "crew");
+      await pane.page.locator("#print-cards").click();
+      await pane.page.waitForFunction(() => window.printed !== undefined);
+      return (await pane.page.evaluate(() => window.printed!)).replace(/\s+/g, " ");
+    };
+    const card = await printedCard();
     // Of the left side's cordons A has 7 of 8 places alive and B 2 of 8: A stays, B is cut; C is alone on the right.
     expect(card).toContain("Pond Field, row 1");
     expect(card).toMatch(/Found different 1 A · T1 B C · T2 /);
-  });
+    pane = await openPane(
+      {
+        Cordons: [
+          [...CORDON_HEADS, "Longest gap", "Condition"],
+          ["Pond Field", 1, 1, "left", "A", 1, 3, 8, 7, 1, "sound"],
+          ["Pond Field", 1, 1, "left", "B", 1, 3, 8, 2, 4, "injured"],
+          ["Pond Field", 1, 1, "right", "C", 2, 3, 8, 6, 1, "sound"],
+        ],
+      },
+      { height: 900 },
+    );
+    expect(await printedCard()).toBe(card);
+  }, 60_000);
 
   test("judges rows while they are typed, once it is switched on, and tells a colleague's from one's own", async () => {
     pane = await openPane(COUNTS);

@@ -1,4 +1,5 @@
 import { ATTACKS } from "./attacks";
+import { READINGS } from "./layouts";
 import { OUTCOMES, PROPERTIES, type Property } from "./properties";
 import { tallyLine, type Tally } from "./tally";
 
@@ -40,6 +41,7 @@ async function held({ name, share, check }: Property): Promise<Counts> {
   const start = performance.now();
   const told = progress(name, numRuns);
   OUTCOMES.refused = 0;
+  Object.assign(READINGS, { exact: 0, asked: 0, silent: 0, wrong: 0 });
   let tried = 0;
   let failed = 0;
   try {
@@ -54,6 +56,9 @@ async function held({ name, share, check }: Property): Promise<Counts> {
   console.log(
     `${String(numRuns).padStart(7)}  ${name}: ${done} done, ${refused} refused well, ${failed} failed; ${seconds} s`,
   );
+  const { exact, asked, silent, wrong } = READINGS;
+  if (exact + asked > 0)
+    console.log(`         ${exact} exact, ${asked} asked, ${silent} silent, ${wrong} wrong`);
   return { tried: tried + failed, done, refused, failed };
 }
 

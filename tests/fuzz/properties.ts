@@ -20,7 +20,7 @@ import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { CellValue } from "../../src/survey/sheets/cell";
 import type { SheetArea } from "../../src/survey/reading/sheetArea";
 import { cellName } from "../../src/workbook/address";
-import { layout, mustBeExactOrAsked, sheetsOf } from "./layouts";
+import { layout, mustBeExactOrAsked, sheetsOf, unitOf } from "./layouts";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { rowsTold, withoutPlainRows } from "../workbook/file/sheetText";
 
@@ -277,7 +277,7 @@ export const PROPERTIES: readonly Property[] = [
     "a known season in a layout drawn at random is read exactly or asked about",
     0.1,
     layout,
-    (drawn) => mustBeExactOrAsked(sheetsOf(drawn)),
+    (drawn) => mustBeExactOrAsked(sheetsOf(drawn), unitOf(drawn)),
   ),
   property("any bytes as csv are read or refused", 0.05, fc.uint8Array({ maxLength: 120 }), (bytes) =>
     readOrRefused(async () => {

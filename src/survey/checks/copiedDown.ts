@@ -1,5 +1,6 @@
 import type { Check, FindingKind } from "./check";
 import { NO_PLACE, placeOf } from "../season/vinePlaces";
+import { uncountedRows } from "../season/uncountedRows";
 import type { SurveyColumn } from "../season/season";
 import { placeName } from "../../texts/placeName";
 
@@ -38,7 +39,8 @@ export const COPIED_DOWN: Check = {
     if (columns.length < 4) return undefined;
     const keys = context.places.keysOf(table);
     const most = 10 ** -context.season.settings.copiedDownUnlikelihood;
-    const alike = [...runsOf(vinesOf(keys), columns)];
+    const uncounted = uncountedRows(table, context.places);
+    const alike = [...runsOf(vinesOf(keys), columns)].filter(([{ rows }]) => uncounted[rows[0]] === 0);
     const counts = new CountedRows(columns, alike);
     if (alike.length > 0) keys.forEach((key, i) => key !== NO_PLACE && counts.add(i));
     const runs = alike.filter((run) => chanceOf(run, counts, table.rowCount) < most);

@@ -27,7 +27,7 @@ export const DATES: Check = {
       firstMonth <= lastMonth
         ? month >= firstMonth && month <= lastMonth
         : month >= firstMonth || month <= lastMonth;
-    const straddles = isStraddling(context.season, table);
+    const isOfWalk = daysOfWalk(context.season, table);
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
         const day = column.numbers[i];
@@ -35,7 +35,7 @@ export const DATES: Check = {
         const facts = { value: isoDay(day), rows: stretch(column.numbers, i) };
         if (today !== undefined && Math.floor(day) > today)
           report(dateInFuture, i, column, { ...facts, today: isoDay(today) });
-        else if (table.winter !== undefined && winterOf(day) !== table.winter && !straddles(day))
+        else if (table.winter !== undefined && winterOf(day) !== table.winter && !isOfWalk(day))
           report(dateOtherYear, i, column, { ...facts, season: `${table.winter - 1}/${table.winter % 100}` });
         else if (DORMANT.has(table.shape.id) && !inSeason(monthOf(day)))
           report(dateOutOfSeason, i, column, { ...facts, firstMonth, lastMonth });
@@ -44,11 +44,11 @@ export const DATES: Check = {
   },
 };
 
-/** True for a day that lies with the others of a table which was taken as one winter with later ones, as is said once. */
-function isStraddling({ account }: Season, table: SurveyTable): (day: number) => boolean {
-  const isOne = account.notes.some(
-    ({ code, facts }) => code === "oneWinter" && (facts.sheets as readonly string[]).includes(table.sheet),
-  );
-  const middle = isOne ? middleDay(table) : undefined;
+/** Tells of a day whether it is of the walk on which most of a sheet was counted, on whichever side of the winters' border it lies. */
+function daysOfWalk(season: Season, { shape, sheet, headerRow }: SurveyTable): (day: number) => boolean {
+  const whole = season
+    .tables(shape.id)
+    .find((table) => table.sheet === sheet && table.headerRow === headerRow);
+  const middle = whole && middleDay(whole);
   return (day) => middle !== undefined && Math.abs(day - middle) <= ONE_WALK_DAYS;
 }

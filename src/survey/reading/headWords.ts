@@ -43,7 +43,7 @@ const QUALIFIERS: readonly (readonly [Qualifier, RegExp])[] = [
 
 /** Words in brackets that say nothing which the column would not say without them. */
 const HARMLESS =
-  /^(no|nr|num|number|numero|nombre|count|counted|conteo|live|living|alive|viv[oa]s?|vivante?s?|\d+(?: ?(?:,|or|o|ou|\/|-|–) ?\d+)*|positions?|posiciones|emplacements?|spurs?|pitones|coursons|each|whole|units?|unidad(es)?|unites?|1 ?[-–] ?\d+|a|b|c|a, ?b, ?c|a ?\/ ?b ?\/ ?c|l ?\/ ?r|left ?\/ ?right|name|initials|optional|opcional|y\/n|d\/m\/y+|m\/d\/y+|y-m-d|yyyy-mm-dd|dd\/mm\/yyyy|mm\/dd\/yyyy|to (the )?tip|longest|largest|position)$/;
+  /^(no|nr|num|number|numero|nombre|count|counted|conteo|live|living|alive|viv[oa]s?|vivante?s?|\d+(?: ?(?:,|or|o|ou|\/|-|–) ?\d+)*|positions?|posiciones|emplacements?|spurs?|pitones|coursons|each|whole|units?|unidad(es)?|unites?|1 ?[-–] ?\d+|a|b|c|a, ?b, ?c|a ?\/ ?b ?\/ ?c|[lig] ?\/ ?[rd]|left ?\/ ?right|name|initials|optional|opcional|y\/n|d\/m\/y+|m\/d\/y+|y-m-d|yyyy-mm-dd|dd\/mm\/yyyy|mm\/dd\/yyyy|to (the )?tip|longest|largest|position)$/;
 
 /** Says how a column was filled, as every column is. */
 const OF_COUNTING =

@@ -1,3 +1,4 @@
+import { placeName } from "../../texts/placeName";
 import { isBlank, type CellValue } from "../sheets/cell";
 import type { Column, SheetId, SheetShape } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
@@ -281,9 +282,16 @@ function isGroupLine(
 
 /** Stretches of columns that may be tables of their own: a new one begins where a key's head comes again. */
 function spans(texts: readonly (string | undefined)[]): [number, number][] {
+  const plain = texts.map((text) => (text === undefined ? undefined : headWords(text).words));
+  const behindGaps = startsBehindGaps(plain);
+  const starts = behindGaps.length > 0 ? [0, ...behindGaps] : startsAgain(plain);
+  return starts.map((start, i) => [start, starts[i + 1] ?? texts.length]);
+}
+
+/** Places from which on a key's head and those behind it come again. */
+function startsAgain(plain: readonly (string | undefined)[]): number[] {
   const starts = [0];
   const seen = new Map<string, number>();
-  const plain = texts.map((text) => (text === undefined ? undefined : headWords(text).words));
   plain.forEach((words, at) => {
     if (words === undefined) return;
     const isKey = KEYS.some((id) => columnNamed(SHEETS.cordons, words)?.id === id);
@@ -295,7 +303,24 @@ function spans(texts: readonly (string | undefined)[]): [number, number][] {
       starts.push(at);
     seen.set(words, at);
   });
-  return starts.map((start, i) => [start, starts[i + 1] ?? texts.length]);
+  return starts;
+}
+
+/** Places behind a blank column from which on heads of the table before it come again, in whatever order. */
+function startsBehindGaps(plain: readonly (string | undefined)[]): number[] {
+  const namesVine = (words: readonly (string | undefined)[]) =>
+    words.some((word) => word !== undefined && columnNamed(SHEETS.cordons, word)?.id === "vine");
+  let start = 0;
+  return plain.flatMap((words, at) => {
+    if (at === 0 || words === undefined || plain[at - 1] !== undefined) return [];
+    const end = plain.indexOf(undefined, at);
+    const own = plain.slice(at, end < 0 ? plain.length : end);
+    const before = plain.slice(start, at);
+    const again = own.filter((word) => before.includes(word)).length;
+    if (again < 3 || !namesVine(before) || !namesVine(own)) return [];
+    start = at;
+    return [at];
+  });
 }
 
 /** True where at least three heads behind a place stand before it too. */
@@ -473,7 +498,7 @@ function laterHeads(area: SheetArea, index: number, heads: Heads, options: Layou
   let best: Heads | undefined;
   for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
     const found = headsAt(area, index, lines, options);
-    if (found && found.score > (best?.score ?? 0) + 0.01) best = found;
+    if (found && found.score > (best ? best.score - TIE : 0)) best = found;
   }
   if (!best) return undefined;
   const same = (one: Heads, other: Heads) =>
@@ -563,15 +588,15 @@ function laidTables(
           column,
           header: "",
           sheetColumn: 0,
-          valueOf: (i) => nearestAbove(fromCaptions, i)?.[id] ?? above[id] ?? null,
+          valueOf: (i) => labelOf(nearestAbove(fromCaptions, i)?.[id] ?? above[id] ?? null),
         });
       } else if (constant !== undefined) {
         account.notes.push({
           code: above[id] !== undefined && answered[id] === undefined ? "keysAbove" : "keysOfName",
           sheet,
-          facts: { column: id, value: constant },
+          facts: { column: id, value: labelOf(constant) },
         });
-        extras.push({ column, header: "", sheetColumn: 0, valueOf: () => constant });
+        extras.push({ column, header: "", sheetColumn: 0, valueOf: () => labelOf(constant) });
       } else lacking.push(id);
     }
     if (!labels && !columns.has(byId("vine"))) lacking.push("vine");
@@ -619,7 +644,7 @@ function laidTables(
   }
   if (captions.size > 0) account.notes.push({ code: "captions", sheet, facts: { lines: captions.size } });
   const lines = dataLines(firstData, section.end, captions);
-  const filled = isKeyless ? filledDown(area, lines, columns, account) : undefined;
+  const filled = isKeyless ? filledDown(area, lines, columns, segment.groups, account) : undefined;
   leftColumns(area, section, segment, columns, extras, account);
   if (segment.groups.length === 0) askLikelyHeads(area, section, segment, columns, extras, heads, account);
   const base = { area, section, segment, lines, filled, units };
@@ -652,6 +677,8 @@ function laidTables(
       words.set(at, { ...rest, text: section.texts[at]!, unit: heads.get(at)?.unit ?? rest.unit });
     }
     const ownUnits = unitsOf(own, words, sheet, options, account);
+    for (const [at, column] of group.positions)
+      if (column.kind === "count" && words.get(at)!.unknown !== undefined) own.delete(column);
     const more: Extra[] = [...extras, ...liveOfDead(area, section, shape, own, group.dead, account)];
     if (group.side && !own.has(byId("side")))
       more.push({ column: byId("side"), header: group.name, sheetColumn: 0, valueOf: () => group.side! });
@@ -685,6 +712,11 @@ function blocksAboveRows(
   }
   captions.clear();
   for (const [index, keys] of found) captions.set(index, keys);
+}
+
+/** A key as it was written: a row with letters by its label. */
+function labelOf<Key extends CellValue>(key: Key): Key | string | number {
+  return typeof key === "number" ? placeName(key) : key;
 }
 
 function nearestAbove(
@@ -1065,9 +1097,13 @@ function filledDown(
   area: SheetArea,
   lines: readonly number[],
   columns: ReadonlyMap<Column, number>,
+  groups: readonly WideGroup[],
   account: OpenAccount,
 ): ReadonlyMap<number, ReadonlyMap<number, CellValue>> | undefined {
-  const own = [...columns].filter(([{ id }]) => OF_ONE_ROW.has(id)).map(([, at]) => at);
+  const own = [
+    ...[...columns].filter(([{ id }]) => OF_ONE_ROW.has(id)).map(([, at]) => at),
+    ...groups.flatMap(({ positions }) => [...positions.keys()]),
+  ];
   const rows = lines.filter((index) => own.some((at) => !isBlank(area.values[index][at])));
   const filled = new Map<number, Map<number, CellValue>>();
   const names: string[] = [];
@@ -1193,7 +1229,8 @@ function virtualTable(
         const value = byLine.get(index);
         if (value !== undefined) cells[at - segment.from] = value;
       }
-    const isEmpty = cells.every((cell) => isBlank(cell));
+    const own = cells.filter((cell) => !isBlank(cell));
+    const isEmpty = own.length === 0 || (own.length === 1 && typeof own[0] === "string");
     for (const { valueOf } of extras) cells.push(isEmpty ? null : valueOf(index));
     values.push(cells);
   }

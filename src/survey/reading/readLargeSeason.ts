@@ -128,7 +128,7 @@ function withoutWinters({ notes, questions, leftOut }: ReadingAccount): OpenAcco
   return {
     notes: notes.filter((note) => !isToldAnew(note)),
     questions: questions.filter((question) => !isToldAnew(question)),
-    leftOut: leftOut.filter(({ reason }) => reason !== "pastWinter"),
+    leftOut: leftOut.filter(({ reason }) => reason !== "pastWinter" && reason !== "toCount"),
   };
 }
 

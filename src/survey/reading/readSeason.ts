@@ -83,7 +83,7 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
     read.filter(({ sheet }) => !isBegun(sheet)),
     account,
   );
-  const parted = partByWinter(read, answers, account);
+  const parted = partByWinter(read, answers, account, isBegun);
   return makeSeason(
     {
       allTables: [...settingTables, ...parted.tables],
@@ -424,7 +424,7 @@ function dataRows(
       totals.push(totalRow(area, index, place, rows.length, sheetRowOf));
       continue;
     }
-    if (!placed && isHeaderAgain(cells, place)) {
+    if (!placed && isHeaderAgain(cells, area.values[place.headerIndex], place)) {
       headsAgain.push(sheetRowOf(index));
       continue;
     }
@@ -498,13 +498,14 @@ function totalRow(
   };
 }
 
-function isHeaderAgain(cells: readonly CellValue[], place: FoundTable): boolean {
+function isHeaderAgain(cells: readonly CellValue[], heads: readonly CellValue[], place: FoundTable): boolean {
   let same = 0;
   for (const [column, position] of place.columns) {
     const cell = cells[position];
     if (typeof cell !== "string") continue;
     const plain = plainHeader(cell);
     if (
+      plain === plainHeader(String(heads[position] ?? "")) ||
       LANGUAGES.some((language) => plainHeader(column.header[language]) === plain) ||
       column.also?.includes(plain)
     )

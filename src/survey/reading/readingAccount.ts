@@ -55,6 +55,7 @@ export type LeftOutReason =
   | "notCounts"
   | "notCalculated"
   | "pastWinter"
+  | "toCount"
   | "byAnswer"
   | "total"
   | "qualifier"
@@ -164,11 +165,6 @@ export function groupedNotes(notes: readonly ReadingNote[]): ReadingNote[] {
       ],
     },
   }));
-}
-
-/** True where something that looks like counts was not read: a question, or formulas without values. */
-export function leavesOpen({ questions, leftOut }: ReadingAccount): boolean {
-  return questions.length > 0 || leftOut.some(({ reason }) => reason === "notCalculated");
 }
 
 /** Questions about keys that several sheets lack alike as one, with the answers for all of them. */

@@ -9,8 +9,9 @@ export interface FoundKeys {
 
 const ROW_WORD = String.raw`(?:rows?|hileras?|filas?|rangs?|rgs?|h|r)`;
 const BLOCK_WORD = String.raw`(?:blocks?|blk|fields?|lots?|cuartel|bloque|parcelle|parcela)`;
+/** A letter labels a row only behind a whole word or a gap: RH is a side. */
 const ROW_IN = new RegExp(
-  String.raw`(?:^|[\s,;:/_()–—-])${ROW_WORD}\s*(?:no\.?|n[º°]|#|:)?\s*[:.]?\s*(\d+(?:\.\d+)?[a-z]?|[a-z])\s*\)?\s*$`,
+  String.raw`(?:^|[\s,;:/_()–—-])${ROW_WORD}\s*(?:no\.?|n[º°]|#|:)?\s*[:.]?\s*(\d+(?:\.\d+)?[a-z]?|(?<![hr])[a-z])\s*\)?\s*$`,
   "i",
 );
 const BLOCK_AT = new RegExp(String.raw`^\s*${BLOCK_WORD}\s*[:.]?\s+|^\s*${BLOCK_WORD}\s*:\s*`, "i");

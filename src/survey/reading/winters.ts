@@ -11,13 +11,20 @@ const MOST_SAMPLED = 5000;
 /**
  * Parts tables of this winter from those of earlier ones. A table belongs to an earlier winter only where the same vines
  * stand in a later one; another date without that is asked, and a year in a sheet's name is then the year of planting.
+ *
+ * @param isBegun true for a sheet of which only the first rows are given, which can be blank where the others are not
  */
 export function partByWinter(
   tables: readonly SurveyTable[],
   answers: ReadingAnswers = {},
   account: OpenAccount = { notes: [], questions: [], leftOut: [] },
+  isBegun: (sheet: string) => boolean = () => false,
 ): { past: readonly SurveyTable[]; tables: readonly SurveyTable[] } {
-  const settled = tables.map((table) => answered(table, answers));
+  const settled = withoutBlank(
+    tables.map((table) => answered(table, answers)),
+    isBegun,
+    account,
+  );
   const past: SurveyTable[] = [];
   for (const id of new Set(settled.map((table) => table.shape.id))) {
     const own = settled.filter((table) => table.shape.id === id);
@@ -27,6 +34,45 @@ export function partByWinter(
     past.push(...parted.past);
   }
   return { past: past.sort((a, b) => (b.winter ?? 0) - (a.winter ?? 0)), tables: settled };
+}
+
+/** Columns that stand in a row before anybody has counted it. */
+export const BEFORE_COUNTING: ReadonlySet<string> = new Set([
+  "block",
+  "row",
+  "vine",
+  "side",
+  "cordon",
+  "countedBy",
+  "countedOn",
+]);
+/** Share of a blank sheet's vines that must be counted in another for it to be the empty form of that one. */
+const SAME_FORM = 0.9;
+
+/** Without sheets that are laid out and blank while their vines are counted in another: forms to print, as is said. */
+function withoutBlank(
+  tables: readonly SurveyTable[],
+  isBegun: (sheet: string) => boolean,
+  account: OpenAccount,
+): SurveyTable[] {
+  const isBlank = ({ shape, sheet, columns, rowCount }: SurveyTable) =>
+    shape.id === "cordons" &&
+    rowCount > 0 &&
+    !isBegun(sheet) &&
+    columns.every(
+      ({ column, states }) => BEFORE_COUNTING.has(column.id) || states.every((state) => state === CELL.blank),
+    );
+  const blank = tables.filter(isBlank);
+  if (blank.length === 0) return [...tables];
+  const counted = tables.filter((table) => table.shape.id === "cordons" && !blank.includes(table));
+  const vines = new Set(counted.flatMap((table) => [...sampledVines(table)]));
+  const forms = blank.filter((table) => {
+    const own = [...sampledVines(table)];
+    return own.length > 0 && own.filter((vine) => vines.has(vine)).length >= own.length * SAME_FORM;
+  });
+  for (const { sheet, rowCount } of forms)
+    account.leftOut.push({ what: "rows", reason: "toCount", sheet, facts: { rows: rowCount } });
+  return tables.filter((table) => !forms.includes(table));
 }
 
 function partOne(

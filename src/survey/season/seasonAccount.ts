@@ -90,6 +90,15 @@ export function seasonAccount(
   };
 }
 
+/** True where something that looks like counts was not read, or is still to be counted. */
+export function leavesOpen({ account: { questions, leftOut }, used }: Season): boolean {
+  return (
+    questions.length > 0 ||
+    leftOut.some(({ reason }) => reason === "notCalculated") ||
+    used.account().leftOut.some(({ reason }) => reason === "toCount")
+  );
+}
+
 /** Tables of what was counted this winter; Settings are none. */
 export function countTables(season: Season) {
   return season.allTables.filter(

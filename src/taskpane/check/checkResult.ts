@@ -1,8 +1,8 @@
+import { leavesOpen } from "../../survey/season/seasonAccount";
 import { html, nothing, type TemplateResult } from "lit";
 import { countsByCounter, countsByRow } from "../../survey/checks/counts";
 import type { Finding, Severity } from "../../survey/checks/finding";
 import { sortFindings } from "../../survey/checks/setAside";
-import { leavesOpen } from "../../survey/reading/readingAccount";
 import { SHEETS } from "../../survey/sheets/sheets";
 import { SEVERITY_TEXTS } from "../../texts/findings";
 import { CHECK_TEXTS, HEADS_TEXTS, MEND_TEXTS } from "../../texts/pane";
@@ -142,7 +142,7 @@ function summary(
   rows: number,
 ): TemplateResult {
   const counts = countSeverities(findings);
-  const isClean = findings.length === 0 && rows > 0 && !(check.season && leavesOpen(check.season.account));
+  const isClean = findings.length === 0 && rows > 0 && !(check.season && leavesOpen(check.season));
   const change = check.before === undefined ? undefined : compareRuns(check.before, check.findings ?? []);
   return html`<fluent-message-bar
       id="check-result"

@@ -3429,6 +3429,7 @@ export const en = {
       notCounts: "{sheet} was not read: it holds no counts.",
       notCalculated:
         "{sheet}: {rows} rows hold formulas that were never calculated and were not read. Open the file in a spreadsheet, let it calculate, save it, and run this again.",
+      toCount: "{sheet}: {rows} rows are laid out and blank; their vines are counted in other sheets.",
       pastWinter: "{sheet}: {rows} rows belong to the winter {winter}.",
       byAnswer: "{sheet} was left out as you answered.",
       total: "{sheet}: the column {head} holds totals and was not read.",
@@ -3446,6 +3447,7 @@ export const en = {
         otherHeads: "{names} (other heads)",
         notCounts: "{names} (no counts)",
         notCalculated: "{lines} {lines:row|rows} of {names} (formulas never calculated)",
+        toCount: "{lines} blank {lines:row|rows} of {names} (counted elsewhere)",
         pastWinter: "{lines} {lines:row|rows} of {names} (a past winter)",
         byAnswer: "{names} (left out as answered)",
         total: "the {count:column|columns} {names} (totals)",

@@ -3477,6 +3477,7 @@ export const es: Texts = {
       notCounts: "{sheet} no se leyó: no contiene conteos.",
       notCalculated:
         "{sheet}: {rows} filas contienen fórmulas que nunca se calcularon y no se leyeron. Abra el archivo en una hoja de cálculo, deje que calcule, guárdelo y ejecute esto de nuevo.",
+      toCount: "{sheet}: {rows} filas están preparadas y vacías; sus plantas están contadas en otras hojas.",
       pastWinter: "{sheet}: {rows} filas pertenecen al invierno {winter}.",
       byAnswer: "{sheet} se dejó fuera según su respuesta.",
       total: "{sheet}: la columna {head} contiene totales y no se leyó.",
@@ -3493,6 +3494,7 @@ export const es: Texts = {
         otherHeads: "{names} (otros encabezados)",
         notCounts: "{names} (sin conteos)",
         notCalculated: "{lines} {lines:fila|filas} de {names} (fórmulas nunca calculadas)",
+        toCount: "{lines} {lines:fila vacía|filas vacías} de {names} (contadas en otras hojas)",
         pastWinter: "{lines} {lines:fila|filas} de {names} (un invierno pasado)",
         byAnswer: "{names} (fuera, como se respondió)",
         total: "{count:la columna|las columnas} {names} (totales)",

@@ -3515,6 +3515,8 @@ export const fr: Texts = {
       notCounts: "{sheet} n'a pas été lue : elle ne contient pas de comptages.",
       notCalculated:
         "{sheet} : {rows} lignes contiennent des formules jamais calculées et n'ont pas été lues. Ouvrez le fichier dans un tableur, laissez-le calculer, enregistrez-le et recommencez.",
+      toCount:
+        "{sheet} : {rows} lignes sont préparées et vides ; leurs ceps sont comptés dans d'autres feuilles.",
       pastWinter: "{sheet} : {rows} lignes appartiennent à l'hiver {winter}.",
       byAnswer: "{sheet} a été laissée de côté selon votre réponse.",
       total: "{sheet} : la colonne {head} contient des totaux et n'a pas été lue.",
@@ -3532,6 +3534,7 @@ export const fr: Texts = {
         otherHeads: "{names} (autres en-têtes)",
         notCounts: "{names} (sans comptages)",
         notCalculated: "{lines} {lines:ligne|lignes} de {names} (formules jamais calculées)",
+        toCount: "{lines} {lines:ligne vide|lignes vides} de {names} (comptées ailleurs)",
         pastWinter: "{lines} {lines:ligne|lignes} de {names} (un hiver passé)",
         byAnswer: "{names} (laissée de côté comme répondu)",
         total: "{count:la colonne|les colonnes} {names} (totaux)",
