@@ -1,4 +1,5 @@
 import { CELL, type SurveyColumn, type SurveyTable } from "../season/season";
+import { BEFORE_COUNTING } from "../season/uncountedRows";
 import type { OpenAccount, ReadingAnswers } from "./readingAccount";
 import { isPlausibleDay, yearsLater, winterOf } from "./serialDate";
 
@@ -36,16 +37,6 @@ export function partByWinter(
   return { past: past.sort((a, b) => (b.winter ?? 0) - (a.winter ?? 0)), tables: settled };
 }
 
-/** Columns that stand in a row before anybody has counted it. */
-export const BEFORE_COUNTING: ReadonlySet<string> = new Set([
-  "block",
-  "row",
-  "vine",
-  "side",
-  "cordon",
-  "countedBy",
-  "countedOn",
-]);
 /** Share of a blank sheet's vines that must be counted in another for it to be the empty form of that one. */
 const SAME_FORM = 0.9;
 

@@ -1,6 +1,16 @@
-import { BEFORE_COUNTING } from "../reading/winters";
 import { CELL, type SurveyTable } from "./surveyTable";
 import { NO_PLACE, type VinePlaces } from "./vinePlaces";
+
+/** Columns that stand in a row before anybody has counted it. */
+export const BEFORE_COUNTING: ReadonlySet<string> = new Set([
+  "block",
+  "row",
+  "vine",
+  "side",
+  "cordon",
+  "countedBy",
+  "countedOn",
+]);
 
 /**
  * Rows of a Cordons sheet that are laid out and still to be counted: nothing stands beside their place, nor in the other
