@@ -49,8 +49,11 @@ const MANY_WORDS = 3;
 export function findingGroups(findings: readonly Finding[], season: Season): FindingGroup[] {
   const groups = new Map<string, { cause: FindingCause; findings: Finding[] }>();
   const words = wordsOfColumns(findings);
-  for (const finding of findings) {
-    const cause = causeOf(finding, season, words);
+  const told = findings.map((finding) => ({ finding, cause: causeOf(finding, season, words) }));
+  const many = manyCausesOf(told);
+  for (const { finding, cause: own } of told) {
+    const isOfAll = many.has(finding.code) && MANY_OF.has(own.by) && finding.column !== "";
+    const cause: FindingCause = isOfAll ? { by: "column", value: finding.column } : own;
     const key = [finding.code, cause.by, wordKey(cause.value)].join("|");
     const known = groups.get(key);
     if (known) known.findings.push(finding);
@@ -70,6 +73,24 @@ export function findingGroups(findings: readonly Finding[], season: Season): Fin
         ORDER.indexOf(one.severity) - ORDER.indexOf(other.severity) ||
         other.findings.length - one.findings.length,
     );
+}
+
+/** Causes that are many of a kind where the column itself is at fault: who counted, and the sheet. */
+const MANY_OF: ReadonlySet<FindingCause["by"]> = new Set(["counter", "sheet"]);
+/** Counters or sheets with findings of one kind from which the column is their cause. */
+const MOST_ALIKE = 3;
+
+/** Kinds of findings that more counters or sheets share than would be a habit of theirs. */
+function manyCausesOf(
+  told: readonly { readonly finding: Finding; readonly cause: FindingCause }[],
+): ReadonlySet<string> {
+  const values = new Map<string, Set<string>>();
+  for (const { finding, cause } of told) {
+    if (!MANY_OF.has(cause.by)) continue;
+    const own = values.get(finding.code) ?? new Set();
+    values.set(finding.code, own.add(`${cause.by} ${wordKey(cause.value)}`));
+  }
+  return new Set([...values].flatMap(([code, own]) => (own.size > MOST_ALIKE ? [code] : [])));
 }
 
 function causeOf(

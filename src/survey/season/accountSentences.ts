@@ -45,9 +45,10 @@ function partWords({ reason, names, rows }: NotRead, language: Language): string
 
 /** Every sentence of the account in full: what was left out, what was done on the way, what is open. */
 export function accountDetails({ account }: Season, language: Language): string[] {
-  return [
+  const sentences = [
     ...account.leftOut.map((part) => leftOutSentence(part, language)),
     ...account.notes.map((note) => noteSentence(note, language)),
     ...account.questions.map((question) => questionSentence(question, language)),
   ];
+  return [...new Set(sentences)];
 }

@@ -141,9 +141,16 @@ export class VinePlaces {
     return register;
   }
 
-  /** True when the Vines sheets list vines of that block, so that a vine missing there is unknown. */
+  /**
+   * True when the Vines sheets list vines of that block, so that a vine missing there is unknown. A list without statuses
+   * is of the few vines that were weighed or whose clusters were counted.
+   */
   hasRegisterOf(block: number): boolean {
-    this.registered ??= new Set([...this.register().keys()].map((key) => placeOf(key).block));
+    this.registered ??= new Set(
+      [...this.register()].flatMap(([key, { table }]) =>
+        table.column("status") ? [placeOf(key).block] : [],
+      ),
+    );
     return this.registered.has(block);
   }
 

@@ -178,3 +178,23 @@ test("no word of a heading or a mend is left open in any language", () => {
     "Likely: “injurd” becomes “injured”",
   );
 });
+
+test("what three counters do is a habit of each, what four or more do alike is the column's, in one group", () => {
+  const of = (counters: readonly string[]) =>
+    group(
+      groupsOf(
+        cordons((row, i) => {
+          row[8] = 9;
+          row[10] = counters[(i >> 1) % counters.length];
+        }),
+      ),
+      "spursAbovePositions",
+    ).map(({ cause, findings }) => [cause, findings.length]);
+  // Nine spurs on eight places in both rows of eight vines: three counters in turn take 3, 3 and 2 vines.
+  expect(of(["AB", "CD", "EF"])).toEqual([
+    [{ by: "counter", value: "AB" }, 6],
+    [{ by: "counter", value: "CD" }, 6],
+    [{ by: "counter", value: "EF" }, 4],
+  ]);
+  expect(of(["AB", "CD", "EF", "GH"])).toEqual([[{ by: "column", value: "Live spurs" }, 16]]);
+});

@@ -1,3 +1,8 @@
+import { allFindings } from "../../../src/survey/checks/checkSeason";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import { areaOf } from "../area";
+import { CORDON_HEADS } from "../cordonHeads";
 import { NO_PLACE, placeKey, placeOf, rowKey } from "../../../src/survey/season/vinePlaces";
 import { placeOfLabel } from "../../../src/survey/reading/placeLabel";
 
@@ -37,4 +42,23 @@ test("keys are in the order of block, row and vine, and different for different 
 
 test.each([NaN, 0, 0.5, -1, 12.333, 8192])("%d is no place of a vine", (vine) => {
   expect(placeKey(0, 1, vine)).toBe(NO_PLACE);
+});
+
+test("a list of vines without statuses is no register: a vine that it lacks is not unknown", () => {
+  const counts = areaOf("Cordons", [
+    [...CORDON_HEADS],
+    ["North Bench", 1, 1, "left", "A", 1, 3, 8, 7],
+    ["North Bench", 1, 2, "left", "A", 1, 3, 8, 6],
+  ]);
+  const codes = (vines: SheetArea) => allFindings(readSeason([counts, vines])).map(({ code }) => code);
+  const clusters = ["Block", "Row", "Vine", "Clusters", "Cluster weight (g)"];
+  expect(codes(areaOf("Yield", [clusters, ["North Bench", 1, 1, 30, 110]]))).not.toContain("unknownVine");
+  expect(
+    codes(
+      areaOf("Vines", [
+        [...clusters, "Status"],
+        ["North Bench", 1, 1, 30, 110, "bearing"],
+      ]),
+    ),
+  ).toContain("unknownVine");
 });
