@@ -206,6 +206,7 @@ export function addinConfiguration(mode, address) {
           { from: "manifest.xml", transform: (bytes) => manifest(bytes.toString("utf8")) },
           { from: "src/taskpane/support.html" },
           { from: "src/taskpane/icons/*.png", to: "icons/[name][ext]" },
+          { from: "sample-workbooks/{larkmoor-clean,empty-season*}.xlsx" },
           {
             from: "src/functions/functions*.json",
             to: "[name][ext]",

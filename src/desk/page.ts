@@ -4,7 +4,7 @@ import { mountPane, type MountedPane } from "../taskpane/mountPane";
 import type { UnitSystem } from "../domain/units";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { DESK_TEXTS, SAMPLE_NAMES } from "../texts/desk";
-import { emptySeasonFile } from "../texts/emptySeasonFile";
+import { emptySeasonFile, SAMPLE_SEASON_FILE } from "../texts/emptySeasonFile";
 import { LANGUAGES, languageOf, sameText, say, withTexts, type Language, type Text } from "../texts/language";
 import { TEXTS } from "../texts/texts";
 import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
@@ -45,7 +45,7 @@ function emptySample(units: UnitSystem, of: Language): Sample {
 
 /** The first one is opened when the page starts. */
 const SAMPLES: readonly Sample[] = [
-  { id: "clean", file: "larkmoor-clean.xlsx", name: SAMPLE_NAMES.clean },
+  { id: "clean", file: SAMPLE_SEASON_FILE, name: SAMPLE_NAMES.clean },
   { id: "mistakes", file: "larkmoor-mistakes.xlsx", name: SAMPLE_NAMES.mistakes },
   ...LANGUAGES.flatMap((of) => UNIT_SYSTEMS.map((units) => emptySample(units, of))),
 ];

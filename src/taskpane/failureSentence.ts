@@ -25,9 +25,9 @@ export function isUnforeseen(failure: unknown): boolean {
   return !isAbort(failure) && knownText(failure) === undefined;
 }
 
-/** True where a script of the add-in did not arrive; webpack names it so. */
+/** True where a file of the add-in did not arrive; a script that did not is named so by webpack. */
 export function isNotFetched(failure: unknown): boolean {
-  return (failure as { name?: unknown } | null)?.name === "ChunkLoadError";
+  return ["ChunkLoadError", "NotFetched"].includes(String((failure as { name?: unknown } | null)?.name));
 }
 
 function knownText(failure: unknown): { text: Text; facts: TextFacts } | undefined {

@@ -36,8 +36,8 @@ export interface WaysOn {
   sample(): Promise<void>;
   /** Opens an empty season in the units and language of its sheets. */
   begin(units: UnitSystem, language: Language): Promise<void>;
-  /** Lets a person choose a file of their own. */
-  file(): void;
+  /** Lets a person choose a file of their own, where the page opens files. */
+  readonly file?: () => void;
 }
 
 /** What a page gets: the workbook, the state, and the ways to change it. */

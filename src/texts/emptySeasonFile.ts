@@ -1,5 +1,8 @@
 import type { Language } from "./language";
 
+/** The file of a filled season, with its invented farm. */
+export const SAMPLE_SEASON_FILE = "larkmoor-clean.xlsx";
+
 /**
  * The file of the empty season in these units and this language, as it comes with the program.
  *

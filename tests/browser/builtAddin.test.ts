@@ -5,6 +5,8 @@ import { promisify } from "node:util";
 import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
 import { FUNCTIONS } from "../../src/functions/registry";
+import { emptySeasonFile } from "../../src/texts/emptySeasonFile";
+import { LANGUAGES } from "../../src/texts/language";
 import { hostWith } from "../workbook/office/excelWorkbookOn";
 import { CORDON_HEADS } from "../survey/cordonHeads";
 import { startChromium } from "./chromium";
@@ -74,6 +76,16 @@ describe("the add-in as it is built", () => {
       await page.context().close();
     },
   );
+
+  test("gives the filled season and every empty one beside its page", () => {
+    const files = ["larkmoor-clean.xlsx"];
+    for (const language of LANGUAGES)
+      for (const units of ["US", "metric"] as const) files.push(emptySeasonFile(units, language));
+    for (const file of files)
+      expect(readFileSync(path.join(folder, "sample-workbooks", file))).toEqual(
+        readFileSync(path.resolve("sample-workbooks", file)),
+      );
+  });
 
   test("a function of whole tables is bound with the others, says what did not arrive, and answers when it is called again", async () => {
     let arrives = false;

@@ -205,6 +205,28 @@ describe("the add-in's page", () => {
     await page.context().close();
   });
 
+  test("an empty workbook leads to an empty or a filled season beside it, and says what did not arrive", async () => {
+    const missing = ["sample-workbooks/larkmoor-clean.xlsx"];
+    const { page } = await openExcelPage(browser, hostWith({ Sheet1: [] }), { missing });
+    await page.locator("#begin-units button").click();
+    await page.locator('#begin-units fluent-option[value="metric"]').click();
+    await page.locator("#begin-language button").click();
+    await page.locator('#begin-language fluent-option[value="fr"]').click();
+    const opened = async (way: string) => {
+      await page.locator(way).click();
+      await page.waitForFunction(() => window.copy !== undefined);
+      return page.evaluate(() => [window.copy, (window.copy = undefined)][0]!);
+    };
+    const supplied = (file: string) => readFileSync(`sample-workbooks/${file}`).toString("base64");
+    expect(await opened("#way-begin")).toBe(supplied("empty-season-fr-metric.xlsx"));
+    await page.locator("#way-sample").click();
+    await page.getByText("Part of Cordonbook could not be fetched. Check the network").waitFor();
+    missing.pop();
+    expect(await opened("#way-sample")).toBe(supplied("larkmoor-clean.xlsx"));
+    expect(await page.locator("#way-file").count()).toBe(0);
+    await page.context().close();
+  });
+
   test.each([
     ["en-US", "too old for Cordonbook: it lacks ExcelApi 1.14"],
     ["es-MX", "demasiado antiguo para Cordonbook: le falta ExcelApi 1.14"],

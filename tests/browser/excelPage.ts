@@ -18,6 +18,8 @@ export interface ExcelPageOptions {
   readonly file?: Uint8Array;
   /** What Office.onReady says; "none" answers the request for office.js with nothing at all. */
   readonly host?: "Excel" | "Word" | "none";
+  /** Files beside the page that are not there. */
+  readonly missing?: readonly string[];
   /** A finished build that is served in place of the page's sources. */
   readonly build?: Build;
 }
@@ -70,6 +72,10 @@ export async function openExcelPage(
     if (address === `${ADDRESS}taskpane.html`)
       return send("text/html", html.replace("</head>", '<script defer src="taskpane.js"></script></head>'));
     if (address === `${ADDRESS}taskpane.js`) return send("text/javascript", script);
+    if (address.startsWith(`${ADDRESS}sample-workbooks/`))
+      return options.missing?.includes(pathname.slice(1))
+        ? route.fulfill({ status: 404 })
+        : send("application/octet-stream", readFileSync(path.join(root, pathname)));
     if (address.startsWith(`${ADDRESS}icons/`))
       return send("image/png", readFileSync(path.join(root, "src/taskpane", new URL(address).pathname)));
     problems.push(`asked for ${address}`);

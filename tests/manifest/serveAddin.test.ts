@@ -21,6 +21,12 @@ describe("the file that an address asks for", () => {
     ],
     ["/taskpane.js", "taskpane.js", "no-cache", "without a fingerprint it may be an old one"],
     ["/functions.json", "functions.json", "no-cache", "new functions must be seen"],
+    [
+      "/sample-workbooks/empty-season-es.xlsx",
+      "sample-workbooks/empty-season-es.xlsx",
+      "no-cache",
+      "an empty season",
+    ],
     ["/functions.es.json", "functions.es.json", "no-cache", "in every language"],
     [
       "/icons/icon-32.png",

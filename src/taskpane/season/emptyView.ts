@@ -20,11 +20,7 @@ export function emptyView(pane: Pane, { season }: SeasonPicture): TemplateResult
     ${countedVine(pane)}
     <p class="small quiet">${pane.say(SEASON_TEXTS.empty.why)}</p>
     ${canLayOut ? layOutView(pane, blocks) : nothing}
-    ${
-      pane.ways === undefined
-        ? html`<p class="small quiet">${pane.say(SEASON_TEXTS.empty.inExcel)}</p>`
-        : waysOn(pane, pane.ways, canLayOut)
-    }`;
+    ${pane.ways === undefined ? nothing : waysOn(pane, pane.ways, canLayOut)}`;
 }
 
 function waysOn(pane: Pane, ways: WaysOn, isBegun: boolean): TemplateResult {
@@ -60,6 +56,7 @@ function waysOn(pane: Pane, ways: WaysOn, isBegun: boolean): TemplateResult {
     <div class="buttons">
       ${button("way-begin", pane.say(SEASON_TEXTS.empty.begin), () => ways.begin(begin.units, language), !isBegun)}
       ${button("way-sample", pane.say(SEASON_TEXTS.empty.sample), () => ways.sample())}
-      ${button("way-file", pane.say(SEASON_TEXTS.empty.file), () => ways.file())}
-    </div>`;
+      ${ways.file === undefined ? nothing : button("way-file", pane.say(SEASON_TEXTS.empty.file), ways.file)}
+    </div>
+    ${ways.file === undefined ? html`<p class="small quiet">${pane.say(SEASON_TEXTS.empty.inExcel)}</p>` : nothing}`;
 }

@@ -7,6 +7,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ".map": "application/json; charset=utf-8",
   ".png": "image/png",
   ".txt": "text/plain; charset=utf-8",
+  ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
   ".xml": "text/xml; charset=utf-8",
 };
 

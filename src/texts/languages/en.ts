@@ -2345,7 +2345,7 @@ export const en = {
       us: "feet, pounds, acres",
       metric: "metres, kilograms, hectares",
       language: "Language of the sheets",
-      inExcel: "Open your own workbook with Excel's File menu; this pane reads it.",
+      inExcel: "Both open as a workbook of their own. Open yours with Excel's File menu; this pane reads it.",
     },
   },
   seasons: {

@@ -2384,7 +2384,8 @@ export const es: Texts = {
       us: "pies, libras, acres",
       metric: "metros, kilogramos, hectáreas",
       language: "Idioma de las hojas",
-      inExcel: "Abra su propio libro con el menú Archivo de Excel; este panel lo lee.",
+      inExcel:
+        "Ambos se abren como un libro aparte. Abra el suyo con el menú Archivo de Excel; este panel lo lee.",
     },
   },
   seasons: {

@@ -2408,7 +2408,8 @@ export const fr: Texts = {
       us: "pieds, livres, acres",
       metric: "mètres, kilogrammes, hectares",
       language: "Langue des feuilles",
-      inExcel: "Ouvrez votre classeur par le menu Fichier d'Excel ; ce volet le lit.",
+      inExcel:
+        "Les deux s'ouvrent dans un classeur à part. Ouvrez le vôtre par le menu Fichier d'Excel ; ce volet le lit.",
     },
   },
   seasons: {

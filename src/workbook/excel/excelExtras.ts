@@ -20,6 +20,13 @@ export interface ExcelExtras {
   report(page: ReportingPage): AsyncGenerator<ReportRow, void>;
   /** Opens a copy of the workbook with values in place of our functions. */
   openValuesOnlyCopy(): Promise<ValuesOnlyCopy>;
+  /** Opens a workbook that comes with the add-in as a new one, beside the open one. */
+  openSupplied(file: string): Promise<void>;
+}
+
+/** A file of the add-in that did not arrive. */
+export class NotFetched extends Error {
+  override readonly name = "NotFetched";
 }
 
 /** The extras of the Excel that this page runs in. */
@@ -48,6 +55,11 @@ export function excelExtras(): ExcelExtras {
       const copy = await valuesOnlyCopy("workbook.xlsx", await excelFile(Office.context.document));
       await Excel.createWorkbook(base64(copy.bytes));
       return copy;
+    },
+    async openSupplied(file) {
+      const response = await fetch(`sample-workbooks/${file}`).catch(() => undefined);
+      if (!response?.ok) throw new NotFetched(file);
+      await Excel.createWorkbook(base64(new Uint8Array(await response.arrayBuffer())));
     },
   };
 }
