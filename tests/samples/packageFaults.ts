@@ -93,7 +93,11 @@ function tableFaults(parts: Parts): string[] {
       const columns = [...table.matchAll(/<tableColumn\b[^>]*\bname="([^"]*)"/g)].map((match) => match[1]);
       if (new Set(columns.map((column) => column.toLowerCase())).size !== columns.length)
         faults.push(`${name}: a column name stands twice`);
-      const [, letters, row] = /^([A-Z]+)(\d+):/.exec(ref)!;
+      const [, letters, row] = /^([A-Z]+)(\d+)(?::|$)/.exec(ref) ?? [];
+      if (row === undefined) {
+        faults.push(`${name}: ${ref} is no area`);
+        continue;
+      }
       columns.forEach((column, index) => {
         const address = columnLetters(columnNumber(letters) + index) + row;
         const written = cellText(sheet, address, shared);
