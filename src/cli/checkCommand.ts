@@ -13,7 +13,7 @@ import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { FINDING_TEXTS, SEVERITY_TEXTS } from "../texts/findings";
 import { say } from "../texts/language";
 import { ASIDE_TEXTS } from "../texts/pane";
-import { csvLine } from "../workbook/csvText";
+import { csvResultLine } from "../workbook/csvText";
 import { changesSheet } from "../workbook/results/changesSheet";
 import { findingsSheet } from "../workbook/results/findingsSheet";
 import { cellName } from "../workbook/address";
@@ -394,9 +394,9 @@ function writeCsv({ open, aside, listsAside, season, inputs, terminal }: CheckRe
     ];
   };
   const ending = (entry?: SetAside) => (listsAside ? [entry?.reason, entry?.by, entry?.on] : []);
-  terminal.print(csvLine(listsAside ? [...head, "set_aside", "by", "on"] : head));
-  for (const finding of open) terminal.print(csvLine([...line(finding), ...ending()]));
+  terminal.print(csvResultLine(listsAside ? [...head, "set_aside", "by", "on"] : head));
+  for (const finding of open) terminal.print(csvResultLine([...line(finding), ...ending()]));
   for (const { finding, entry } of listsAside ? aside : [])
-    terminal.print(csvLine([...line(finding), ...ending(entry)]));
+    terminal.print(csvResultLine([...line(finding), ...ending(entry)]));
   tellAccount(season, inputs, terminal, "told");
 }

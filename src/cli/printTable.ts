@@ -1,4 +1,4 @@
-import { csvLine } from "../workbook/csvText";
+import { csvResultLine } from "../workbook/csvText";
 import type { Season } from "../survey/season/season";
 import type { OwnSheet } from "../workbook/surveyWorkbook";
 import type { Inputs } from "./readInputs";
@@ -32,8 +32,8 @@ export function printCsv(
   inputs: Inputs,
   terminal: Terminal,
 ): void {
-  terminal.print(csvLine(headers));
-  for (const row of rows) terminal.print(csvLine(row));
+  terminal.print(csvResultLine(headers));
+  for (const row of rows) terminal.print(csvResultLine(row));
   tellAccount(season, inputs, terminal, "told");
 }
 

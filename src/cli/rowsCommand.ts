@@ -1,7 +1,7 @@
 import { isBlank, isCellError, type CellValue } from "../survey/sheets/cell";
 import { isoDay } from "../survey/reading/serialDate";
 import { COMMAND_LINE } from "../texts/commandLine";
-import { csvLine } from "../workbook/csvText";
+import { csvResultLine } from "../workbook/csvText";
 import { CELL, type Season, type SurveyColumn, type SurveyTable } from "../survey/season/season";
 import { SHEETS } from "../survey/sheets/sheets";
 import type { Words } from "../survey/sheets/words";
@@ -28,7 +28,7 @@ export const ROWS_COMMAND: Command = {
     const { inputs, farms } = await readFarms(words, options, terminal);
     mustHaveRows(farms, inputs);
     terminal.print(
-      csvLine(["file", "sheet", "sheet_row", ...CORDONS.map(({ id }) => columnName(id)), "left_out"]),
+      csvResultLine(["file", "sheet", "sheet_row", ...CORDONS.map(({ id }) => columnName(id)), "left_out"]),
     );
     const tables = farms.flatMap((season) => season.tables("cordons").map((table) => ({ season, table })));
     for (const { season, table } of tables) {
@@ -37,7 +37,7 @@ export const ROWS_COMMAND: Command = {
       for (let index = 0; index < table.rowCount; index++) {
         if (index % LINES_BETWEEN_WAITS === 0) await terminal.written();
         terminal.print(
-          csvLine([
+          csvResultLine([
             origin.file,
             origin.sheet,
             table.sheetRow(index),

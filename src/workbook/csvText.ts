@@ -14,6 +14,20 @@ export function csvLine(cells: readonly CsvValue[], delimiter = ","): string {
   return cells.map((cell) => csvField(cell, delimiter)).join(delimiter);
 }
 
+/** A place within text at which a spreadsheet that parts cells at another sign would begin a cell with a formula. */
+const WITHIN = /([;\t\r\n][\s"]*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])/g;
+
+/**
+ * One line of csv that shows results, where text may be guarded inside too: a spreadsheet that parts cells at semicolons
+ * heeds no quote in the middle of a line, and takes what follows a semicolon in a text for a cell.
+ *
+ * @example
+ * csvResultLine(["a;=1+1", 2]) // "\"a;'=1+1\",2"
+ */
+export function csvResultLine(cells: readonly CsvValue[]): string {
+  return csvLine(cells.map((cell) => (typeof cell === "string" ? cell.replace(WITHIN, "$1'") : cell)));
+}
+
 function csvField(value: CsvValue, delimiter: string): string {
   if (value === null || value === undefined) return "";
   if (typeof value !== "string") return String(value);

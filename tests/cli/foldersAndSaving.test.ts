@@ -217,7 +217,9 @@ describe("what a file is beside its content", () => {
     linkSync(path, join(folder, "other name.xlsx"));
     const { told } = await run(["check", join(folder, "link.xlsx"), "--in-place"]);
     expect(told).toContain("is a link; what was changed is");
-    expect(told).toContain("season.xlsx had 1 more names on this disk");
+    expect(told).toContain(
+      "season.xlsx had 1 more name on this disk (hard links); it keeps the old content.",
+    );
     expect(readFileSync(join(folder, "other name.xlsx"))).toEqual(MISTAKES);
     writeFileSync(join(folder, "other name.xlsx"), "written through its other name");
     const backup = readdirSync(folder).find((name) => name.includes("backup"))!;

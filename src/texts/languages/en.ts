@@ -2743,12 +2743,13 @@ export const en = {
       savedAlone:
         "{file} cannot be added to without risk (layout, protection or signature), so the results get a workbook of their own.",
       savedThroughLink: "{file} is a link; what was changed is {target}",
-      savedOneName: "{file} had {others} more names on this disk (hard links); they keep the old content.",
+      savedOneName:
+        "{file} had {others} more {others:name|names} on this disk (hard links); {others:it keeps|they keep} the old content.",
       passedOver: "Passed over, because Cordonbook made them of {original}: {files}",
       otherFormats: "Passed over, because they are of another format: {files}",
       sameRows:
         "{file} and {other} hold the same {rows} {rows:row|rows} of cordons: is one a copy? Take it away or name the files to read; --same-rows counts both.",
-      outEnding: "What is written is a {ending} workbook, so --out must end in {ending}, but is {file}.",
+      outEnding: "What is written is a {ending} file, so --out must end in {ending}, but is {file}.",
       oneOption: "--{one} and --{other} say two different things; give one of them.",
       inPlaceOne:
         "--in-place takes one workbook (.xlsx or .xlsm); for csv and several files use --save or --out.",
@@ -3414,7 +3415,7 @@ export const en = {
       head: "{sheet}: is {head} the column {column} of this season?",
       unit: "{sheet}: in which unit is {head} written? The column was not read.",
       dateOrder:
-        "{sheet}: {cells} dates can be read with the day or the month first and were not read. Which comes first?",
+        "{sheet}: {cells} {cells:date|dates} can be read with the day or the month first and {cells:was|were} not read. Which comes first?",
       winter:
         "{sheets}: {rows} rows are dated in the winter {winter} and stand in no result. Do they belong to {likely}?",
       oddCounts:

@@ -2788,13 +2788,13 @@ export const es: Texts = {
         "No se puede añadir a {file} sin riesgo (forma, protección o firma); los resultados van en un libro propio.",
       savedThroughLink: "{file} es un enlace; lo que se cambió es {target}",
       savedOneName:
-        "{file} tenía {others} nombres más en este disco (enlaces duros); conservan el contenido anterior.",
+        "{file} tenía {others} {others:nombre|nombres} más en este disco (enlaces duros); {others:conserva|conservan} el contenido anterior.",
       passedOver: "Omitidos, porque Cordonbook los hizo de {original}: {files}",
       otherFormats: "Omitidos, porque son de otro formato: {files}",
       sameRows:
         "{file} y {other} tienen las mismas {rows} {rows:fila|filas} de cordones: ¿es uno una copia? Quítelo o nombre los archivos por leer; --same-rows cuenta ambos.",
       outEnding:
-        "Lo que se escribe es un libro {ending}, así que --out debe terminar en {ending}, pero es {file}.",
+        "Lo que se escribe es un archivo {ending}, así que --out debe terminar en {ending}, pero es {file}.",
       oneOption: "--{one} y --{other} dicen cosas distintas; indique solo una.",
       inPlaceOne:
         "--in-place admite un solo libro (.xlsx o .xlsm); para csv y varios archivos use --save o --out.",
@@ -3463,7 +3463,7 @@ export const es: Texts = {
       head: "{sheet}: ¿es {head} la columna {column} de esta temporada?",
       unit: "{sheet}: ¿en qué unidad está escrita {head}? La columna no se leyó.",
       dateOrder:
-        "{sheet}: {cells} fechas se pueden leer con el día o el mes primero y no se leyeron. ¿Cuál va primero?",
+        "{sheet}: {cells} {cells:fecha se puede|fechas se pueden} leer con el día o el mes primero y no se {cells:leyó|leyeron}. ¿Cuál va primero?",
       winter:
         "{sheets}: {rows} filas tienen fecha del invierno {winter} y no están en ningún resultado. ¿Pertenecen a {likely}?",
       oddCounts:

@@ -2817,13 +2817,13 @@ export const fr: Texts = {
         "{file} ne peut être complété sans risque (forme, protection ou signature) ; les résultats vont dans un classeur à part.",
       savedThroughLink: "{file} est un lien ; c'est {target} qui a été changé",
       savedOneName:
-        "{file} avait {others} autres noms sur ce disque (liens physiques) ; ils gardent l'ancien contenu.",
+        "{file} avait {others} {others:autre nom|autres noms} sur ce disque (liens physiques) ; {others:il garde|ils gardent} l'ancien contenu.",
       passedOver: "Laissés de côté, car Cordonbook les a faits de {original} : {files}",
       otherFormats: "Laissés de côté, car ils sont d'un autre format : {files}",
       sameRows:
         "{file} et {other} ont les mêmes {rows} {rows:ligne|lignes} de cordons : l'un est-il une copie ? Retirez-le ou nommez les fichiers à lire ; --same-rows compte les deux.",
       outEnding:
-        "Ce qui est écrit est un classeur {ending} : --out doit donc finir par {ending}, mais est {file}.",
+        "Ce qui est écrit est un fichier {ending} : --out doit donc finir par {ending}, mais est {file}.",
       oneOption: "--{one} et --{other} disent deux choses différentes ; donnez l'une des deux.",
       inPlaceOne:
         "--in-place prend un seul classeur (.xlsx ou .xlsm) ; pour csv et plusieurs fichiers, utilisez --save ou --out.",
@@ -3501,7 +3501,7 @@ export const fr: Texts = {
       head: "{sheet} : {head} est-il la colonne {column} de cette saison ?",
       unit: "{sheet} : dans quelle unité {head} est-il écrit ? La colonne n'a pas été lue.",
       dateOrder:
-        "{sheet} : {cells} dates peuvent se lire avec le jour ou le mois d'abord et n'ont pas été lues. Lequel vient d'abord ?",
+        "{sheet} : {cells} {cells:date peut|dates peuvent} se lire avec le jour ou le mois d'abord et {cells:n'a pas été lue|n'ont pas été lues}. Lequel vient d'abord ?",
       winter:
         "{sheets} : {rows} lignes sont datées de l'hiver {winter} et ne sont dans aucun résultat. Appartiennent-elles à {likely} ?",
       oddCounts:
