@@ -66,8 +66,13 @@ const none = () => undefined;
 const DOUBTS: readonly (readonly [DoubtKind, RegExp, (found: RegExpExecArray) => number | undefined])[] = [
   ["sum", /^(\d+) ?\+ ?(\d+)$/, (found) => Number(found[1]) + Number(found[2])],
   ["star", /^(\d+) ?\*+$/, first],
-  ["range", /^(\d+) ?(?:-|–|—|to|a|à) ?(\d+)$/i, (found) => Math.min(Number(found[1]), Number(found[2]))],
+  [
+    "range",
+    /^(\d+) ?(?:-|–|—|to|a|à|or|o|ou) ?(\d+)$/i,
+    (found) => Math.min(Number(found[1]), Number(found[2])),
+  ],
   ["about", /^(?:~|≈|ca\.?|about|approx\.?|aprox\.?|env\.?) ?(\d+)$/i, first],
+  ["about", /^(\d+) ?\++$/, first],
   ["doubt", /^(\d+) ?\?+$/, first],
   ["part", /^(\d+) ?(?:\/|of|de|sur) ?(\d+)$/i, first],
   ["measure", /^\d+ ?'(?: ?\d+ ?")?$|^\d+ ?"$/, none],

@@ -167,7 +167,7 @@ function bestHeads(area: SheetArea, options: LayoutOptions): Heads | undefined {
     for (let lines = 1; lines <= MOST_HEAD_LINES; lines++) {
       const heads = headsAt(area, index, lines, options);
       const least = best ? best.score - (best.index === index ? TIE : 0) : 0;
-      const isAgain = best !== undefined && best.index !== index && hasSameTexts(best, heads);
+      const isAgain = best !== undefined && best.index !== index && hasSameWords(best, heads);
       if (heads && heads.score > least && !isAgain) best = heads;
     }
   }
@@ -184,9 +184,13 @@ function holdsWordsOnly(cells: readonly CellValue[]): boolean {
   return texts >= 3;
 }
 
-/** True for the same heads further down, however much stands above them: the rows between belong to the first. */
-function hasSameTexts(first: Heads, again: Heads | undefined): boolean {
-  return again !== undefined && JSON.stringify(first.texts) === JSON.stringify(again.texts);
+/**
+ * True for the same heads further down, in whatever units and however much stands above them: the rows between belong to
+ * the first.
+ */
+function hasSameWords(first: Heads, again: Heads | undefined): boolean {
+  const words = ({ texts }: Heads) => JSON.stringify(texts.map((text) => text && headWords(text).words));
+  return again !== undefined && words(first) === words(again);
 }
 
 /** The heads that begin in a line, where they name enough of one of our sheets. */

@@ -31,6 +31,7 @@ const SIDES: readonly Choice[] = [
       "droit",
       "dte",
       "→",
+      "➡",
       ">",
       "->",
     ],

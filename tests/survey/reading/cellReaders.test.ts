@@ -45,6 +45,8 @@ describe("a count written as text", () => {
     ["11*", "star", 11],
     ["8-9", "range", 8],
     ["9–8", "range", 8],
+    ["8 or 9", "range", 8],
+    ["7+", "about", 7],
     ["~8", "about", 8],
     ["ca. 8", "about", 8],
     ["7?", "doubt", 7],
@@ -214,6 +216,14 @@ describe("sides and conditions in farms' words", () => {
     ["condition", "seco", "dead"],
     ["status", "fallo", "missing"],
     ["status", "adulte", "bearing"],
+    ["side", "⬅", "left"],
+    ["side", "➡", "right"],
+    ["side", "L-hand", "left"],
+    ["condition", "winter kill", "injured"],
+    ["condition", "frost damaged", "injured"],
+    ["condition", "quebrado", "injured"],
+    ["condition", "cassé", "injured"],
+    ["condition", "trunk disease", "diseased"],
   ])("%s %j is %s", (id, word, choice) => {
     expect(column(id).choices![choiceOf(column(id), word)!].id).toBe(choice);
   });

@@ -591,3 +591,25 @@ describe("candidates side by side", () => {
       expect(table.column("length")!.usable[0]).toBeCloseTo(0.9144, 9);
   });
 });
+
+test("heads with units below them that come again above each caption lose no row of the first", () => {
+  const heads = [HEADS.slice(2).map((head) => head.replace(" (ft)", "")), [null, null, null, null, "ft"]];
+  const rowsOf = (row: number) =>
+    ROWS.filter((cells) => cells[1] === row).map((cells): Row => [
+      cells[2],
+      cells[3] === "left" ? "L" : "R",
+      ...cells.slice(4),
+    ]);
+  const season = readSeason([
+    areaOf("Cordons", [
+      ...heads,
+      ["North Bench row 1"],
+      ...rowsOf(1),
+      ["Total"],
+      ...heads,
+      ["North Bench row 2"],
+      ...rowsOf(2),
+    ]),
+  ]);
+  expect(counts(season)).toEqual(PLAIN);
+});
