@@ -29,6 +29,9 @@ import { printable, type Terminal } from "./terminal";
 
 const SEVERITIES: readonly Severity[] = ["wrong", "ask", "note"];
 
+/** Letters of the column of severities, one at least left blank. */
+export const SEVERITY_WIDTH = 10;
+
 const ONLY_OPTION: Readonly<Record<string, CommandOption>> = {
   severity: {
     type: "string",
@@ -269,7 +272,9 @@ const LISTED_OF_A_CAUSE = 3;
 function listGroup({ severity, findings, mends, ...group }: FindingGroup, terminal: Terminal): void {
   const { language, print } = terminal;
   const word = say(SEVERITY_TEXTS[severity], language);
-  print(`${word.padEnd(10)}${printable(groupHeading({ severity, findings, mends, ...group }, language))}`);
+  print(
+    `${word.padEnd(SEVERITY_WIDTH)}${printable(groupHeading({ severity, findings, mends, ...group }, language))}`,
+  );
   listFindings(findings.slice(0, LISTED_OF_A_CAUSE), terminal);
   const others = findings.slice(LISTED_OF_A_CAUSE);
   const cells = [...grouped(others, ({ sheet }) => sheet)].map(
@@ -318,7 +323,7 @@ function listFindings(
     }
     const severity = say(SEVERITY_TEXTS[finding.severity], language);
     print(
-      `  ${findingAddress(finding).padEnd(8)}${severity.padEnd(10)}${printable(findingSentence(finding, language))}`,
+      `  ${findingAddress(finding).padEnd(8)}${severity.padEnd(SEVERITY_WIDTH)}${printable(findingSentence(finding, language))}`,
     );
     const line = below?.(finding);
     if (line !== undefined) print(`${" ".repeat(20)}${printable(line)}`);

@@ -26,6 +26,9 @@ export const FINDING_TEXTS: Readonly<Record<string, FindingText>> = {
 /** The place that stands before a finding's sentence. */
 export const FINDING_PLACES = TEXTS.findings.findingPlaces;
 
+/** Units of the Settings sheet that are words; the others are signs, alike in every language. */
+export const UNIT_WORDS: Readonly<Record<string, Text>> = TEXTS.findings.units;
+
 /** How the severities are called. */
 export const SEVERITY_TEXTS = TEXTS.findings.severity;
 

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
-import { LANGUAGES } from "../../src/texts/language";
+import { SEVERITY_WIDTH } from "../../src/cli/checkCommand";
+import { LANGUAGES, type Language } from "../../src/texts/language";
 import { LANGUAGE_FILES } from "../../src/texts/languages/languages";
 
 const SOURCES = path.join(__dirname, "../../src");
@@ -82,4 +83,76 @@ describe("one file a language", () => {
     expect(saidInTwoWays(LANGUAGE_FILES.en, LANGUAGE_FILES[language])).toEqual([]);
     expect(saidInTwoWays({ a: "Row", b: { c: "Row" } }, { a: "Hilera", b: { c: "Fila" } })).toEqual(["Row"]);
   });
+});
+
+describe("one vocabulary", () => {
+  const told = (language: Language) => leaves(LANGUAGE_FILES[language]);
+  const plain = (text: string) =>
+    text.replace(/\{[^}]*\}/g, "").replace(/https?:\S+|\S+\.(ts|js|json|md|xlsx)\S*/g, "");
+
+  test.each(LANGUAGES)("no identifier of the program stands in a text in %s", (language) => {
+    // proRata and highWire are words that a person types; onChanged is Office's own name, in the report for its makers
+    const named = told(language).flatMap(([at, text]) =>
+      (plain(text).match(/\b[a-z]+[A-Z]\w*/g) ?? []).map((word) => `${at}: ${word}`),
+    );
+    const typed = /: (proRata|highWire)$|^\.excelReport\.rows\.watch\.expected: onChanged$/;
+    expect(named.filter((one) => !typed.test(one))).toEqual([]);
+  });
+
+  test.each(["es", "fr"] as const)("no English is left over in %s", (language) => {
+    const english =
+      /(?<![-\p{L}])(the|and|with|vines?|rows|times|from|was|click|cells?|your|trunks?|spurs?|nodes|undo|this|that|canes?|buds?|because|which)(?![-\p{L}])/iu;
+    const quoted = /“[^”]*”|"[^"]*"|«[^»]*»|\{[^}]*\}/g;
+    const left = told(language).filter(([, text]) => english.test(text.replace(quoted, "")));
+    expect(left.map(([at, text]) => `${at}: ${text}`)).toEqual([]);
+  });
+
+  test("settled, proposed and reverted are said in one way: decided, accepted, taken back", () => {
+    const others = /\b(settled?|revert(ed)?|roll(ed)? back|put(s)? back to|restores?)\b/i;
+    expect(
+      told("en")
+        .filter(([, text]) => others.test(text))
+        .map(([at]) => at),
+    ).toEqual([]);
+  });
+
+  test("a number that can be one has the word for one beside it", () => {
+    // facts that count things; a limit ("at most {most}") and a mean are never one
+    const counted =
+      /\{(cards|vines|rows|cells|count|wrong|gone|without|pairs|blocks|sheets|files|findings|asks|asked|days)\} (\p{L}+)/gu;
+    const verbs =
+      /^(in|of|have|has|is|are|with|at|were|was|by|per|and|on|rows|columns|to|hilera|de|en|sur|dans|h)$/;
+    const lacking = told("en").flatMap(([at, text]) =>
+      [...text.matchAll(counted)]
+        .filter(([, , word]) => word.endsWith("s") && !verbs.test(word))
+        .map(([all]) => `${at}: ${all}`),
+    );
+    expect(lacking).toEqual([]);
+  });
+
+  test.each(["es", "fr"] as const)("a number with a word for one in English has one in %s", (language) => {
+    const formed = (text: string) => new Set([...text.matchAll(/\{(\w+):[^}]*\|/g)].map(([, fact]) => fact));
+    const own = new Map(told(language));
+    const lacking = told("en").flatMap(([at, text]) =>
+      [...formed(text)].filter((fact) => !formed(own.get(at)!).has(fact)).map((fact) => `${at}: ${fact}`),
+    );
+    expect(lacking).toEqual([]);
+  });
+
+  test("a spur, a cordon's place and taking back have one word each in Spanish and French", () => {
+    const others = {
+      es: /\b(pulgar(es)?|brocad[ao]s?|restaurar|revertir)\b/i,
+      fr: /\b(éperons?|restaurer|rétablir)\b/i,
+    };
+    for (const language of ["es", "fr"] as const)
+      expect(told(language).filter(([, text]) => others[language].test(text))).toEqual([]);
+  });
+
+  test.each(LANGUAGES)(
+    "no severity touches the sentence that follows it on the command line in %s",
+    (language) => {
+      for (const word of Object.values(LANGUAGE_FILES[language].findings.severity))
+        expect(word.length).toBeLessThan(SEVERITY_WIDTH);
+    },
+  );
 });

@@ -1,4 +1,4 @@
-import { FINDING_PLACES, FINDING_TEXTS, HABIT_TEXTS, MADE_TEXTS } from "../../texts/findings";
+import { FINDING_PLACES, FINDING_TEXTS, HABIT_TEXTS, MADE_TEXTS, UNIT_WORDS } from "../../texts/findings";
 import { say, type Language, type TextFacts } from "../../texts/language";
 import type { Finding } from "./finding";
 import { SHEETS } from "../sheets/sheets";
@@ -53,8 +53,10 @@ function shownFacts(finding: Finding, language: Language): TextFacts {
   for (const name of CHOICE_FACTS) if (name in facts) facts[name] = choiceWords(facts[name], language);
   for (const name of ["unit", "otherUnit"]) {
     const unit = facts[name];
-    if (typeof unit === "string") facts[name] = unit === "" || unit === "share" ? "" : `\u00a0${unit}`;
+    if (typeof unit === "string")
+      facts[name] = unit === "" || unit === "share" ? "" : `\u00a0${unitInWords(unit, language)}`;
   }
+  if (typeof facts["expected"] === "string") facts["expected"] = unitInWords(facts["expected"], language);
   if (typeof facts["otherSheet"] === "string" && facts["otherSheet"] !== "")
     facts["otherSheet"] = say(FINDING_PLACES.otherSheet, language, { name: facts["otherSheet"] });
   if (typeof facts["columnId"] === "string")
@@ -64,6 +66,16 @@ function shownFacts(finding: Finding, language: Language): TextFacts {
   if (typeof facts["made"] === "string")
     facts["made"] = MADE_TEXTS[facts["made"] as keyof typeof MADE_TEXTS][language];
   return facts;
+}
+
+/**
+ * The unit of a setting as a person reads it: a word in the language, a sign as it is.
+ *
+ * @example
+ * unitInWords("nodes", "fr") // "yeux"
+ */
+export function unitInWords(unit: string, language: Language): string {
+  return UNIT_WORDS[unit]?.[language] ?? unit;
 }
 
 /** The header without its unit, which stands beside the value. */

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import type { CordonDecision } from "../../domain/choice/vineDecision";
 import { caneToLay } from "../../domain/renewal/caneToLay";
 import type { PlannedCut } from "../../domain/plan/vinePlan";
 import { reasonSentence, strongestAgainst } from "../../survey/decide/choice/reasonSentence";
@@ -180,9 +181,7 @@ function cordonLine(pane: Pane, season: Season, vine: DecidedVine, place: number
   const { table, index } = vine.rows[place];
   const column = table.column("cordon")?.sheetColumn ?? 1;
   const isDead = vine.toDecide.candidates[place].condition === "dead";
-  const isAskedAbove =
-    cordon.reason.question !== undefined &&
-    vine.decision.cordons.findIndex(({ reason }) => reason.question !== undefined) < place;
+  const isAskedAbove = vine.decision.cordons.slice(0, place).some((above) => isSameQuestion(above, cordon));
   return html`<li class="finding">
     <div class="beside">
       ${jumpButton(pane, { sheet: table.sheet, row: table.sheetRow(index), column })}
@@ -194,6 +193,18 @@ function cordonLine(pane: Pane, season: Season, vine: DecidedVine, place: number
       ${isDead ? nothing : outcomeButton(pane, vine, { kind: "cane", place })}
     </div>
   </li>`;
+}
+
+/** True where two cordons are in one question: that of the whole vine, or that between the two. */
+function isSameQuestion(one: CordonDecision, other: CordonDecision): boolean {
+  if (one.reason.question !== undefined && other.reason.question !== undefined) return true;
+  return (
+    one.verdict === "ask" &&
+    one.side === other.side &&
+    one.reason.code === other.reason.code &&
+    one.reason.rival === other.cordon &&
+    other.reason.rival === one.cordon
+  );
 }
 
 /** A button for one outcome; where it overrules an answer that had no question, a reason is asked for first. */

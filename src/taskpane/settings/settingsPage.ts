@@ -11,6 +11,7 @@ import { changePage } from "../changePage";
 import { currentOnly } from "../pageAge";
 import type { Pane } from "../pane";
 import { progressBar } from "../progressBar";
+import { unitInWords } from "../../survey/checks/findingSentence";
 import { isoDay } from "../../survey/reading/serialDate";
 import { movedSummary } from "./movedSummary";
 import { keepSetting, readSettingsOf, showMoved } from "./settingsActions";
@@ -132,14 +133,14 @@ function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Se
           : nothing
       }
     </div>
-    <p>${pane.say(SETTINGS_TEXTS.value, { value, unit: setting.unit })}</p>
+    <p>${pane.say(SETTINGS_TEXTS.value, { value, unit: unitInWords(setting.unit, pane.state.language) })}</p>
     <p class="small">${pane.say(setting.meaning)}</p>
     <p class="small quiet">${pane.say(SETTINGS_TEXTS.source, { source: sourceName(setting) })}</p>
     ${
       value === setting.value
         ? nothing
         : html`<p class="small quiet">
-            ${pane.say(SETTINGS_TEXTS.ownFigure, { value: setting.value, unit: setting.unit })}
+            ${pane.say(SETTINGS_TEXTS.ownFigure, { value: setting.value, unit: unitInWords(setting.unit, pane.state.language) })}
           </p>`
     }
     ${
@@ -181,7 +182,7 @@ function editor(
             label:
               setting.unit === ""
                 ? pane.say(SETTINGS_TEXTS.newWord)
-                : pane.say(SETTINGS_TEXTS.newValue, { unit: setting.unit }),
+                : pane.say(SETTINGS_TEXTS.newValue, { unit: unitInWords(setting.unit, pane.state.language) }),
             value: edit.typed,
             onInput: type,
           })

@@ -644,7 +644,8 @@ export const en = {
     renewalNone: "No vine needs a new trunk.",
     trunksDue:
       "Trunks due by their age: {now} this winter, {nextWinter} next winter; live trunks without a year: {withoutYear}.",
-    renewalSum: "{vines} vines need a new trunk, most urgent first. Live trunks not counted on {notCounted}.",
+    renewalSum:
+      "{vines} {vines:vine needs|vines need} a new trunk, most urgent first. Live trunks not counted on {notCounted}.",
     forecast: "Five winters ahead",
     forecastNote:
       "At {loss} of the trunks lost a year and one trunk more on {up} of the short vines, both from Settings. Trunks of one vine often die together, so this is the bright side.",
@@ -854,6 +855,24 @@ export const en = {
     fileExists: 'There is a file "{file}" already; name another one with --out. Nothing was changed.',
   },
   findings: {
+    units: {
+      times: "×",
+      nodes: "nodes",
+      positions: "positions",
+      trunks: "trunks",
+      years: "years",
+      clusters: "clusters",
+      people: "people",
+      date: "date",
+      days: "days",
+      vines: "vines",
+      values: "values",
+      cordons: "cordons",
+      month: "month",
+      "powers of ten": "powers of ten",
+      rows: "rows",
+      share: "share",
+    },
     kinds: {
       missingValue: {
         title: "Blank where a value is needed",
@@ -997,7 +1016,7 @@ export const en = {
       },
       unknownRow: {
         title: "The block has no such row",
-        sentence: "The block has {last} rows.",
+        sentence: "The block has {last} {last:row|rows}.",
         why: "The counts belong to another row, whose own are missing.",
         remedy: "Correct the row number, or the number of rows in the Blocks sheet.",
       },
@@ -1054,14 +1073,14 @@ export const en = {
       },
       aliveAboveCut: {
         title: "More buds alive than cut",
-        sentence: "{column} is {alive}, but only {cut} nodes were cut.",
+        sentence: "{column} is {alive}, but only {cut} {cut:node was|nodes were} cut.",
         why: "The share of dead buds decides how many nodes the whole block keeps.",
         remedy: "Ask whoever cut the cane, or leave the cane out.",
       },
       sideWithoutCordon: {
         title: "Nothing on one side",
         sentence:
-          "{rows} cordons stand on the {choice} side and none on the other, though nearly all vines of the block have both.",
+          "{rows} {rows:cordon stands|cordons stand} on the {choice} side and none on the other, though nearly all vines of the block have both.",
         why: "A cordon on the wrong side is weighed against the wrong ones, and one side is cut that should stay.",
         remedy: "Look at the vine and correct the side of the cordon.",
       },
@@ -2051,7 +2070,7 @@ export const en = {
       wsu2006:
         "WSU 2006: {vines} {vines:vine|vines} for 5 %; that is the sample for a share of one half, not for a mean.",
       iowa2011:
-        "Iowa State 2011: all clusters on {vines} vines and {clusters} weighed, for 15 %; a little light by the formula.",
+        "Iowa State 2011: all clusters on {vines} {vines:vine|vines} and {clusters} weighed, for 15 %; a little light by the formula.",
       iowa2013: "Iowa State 2013: {clusters} clusters weighed at lag phase.",
     },
     farmFigures: {
@@ -2082,7 +2101,7 @@ export const en = {
       "{value} weighed clusters are too few to say how sure their mean weight is; at least {needed} are needed.",
     unknownCropLoadRange: '"{value}" is not a named range of crop load; known are: {known}.',
     tooFewRows:
-      "{value} rows with counts of two winters are too few to say how fast spurs are lost; at least {needed} are needed.",
+      "{value} {value:row with counts of two winters is|rows with counts of two winters are} too few to say how fast spurs are lost; at least {needed} are needed.",
     rowSpursAbovePositions: "Row {row}, {year}: {value} live spurs on {most} positions cannot be.",
   },
   overrule: {
@@ -2096,7 +2115,7 @@ export const en = {
       partlyBack:
         "Cells that hold again what they held before: {cells}; left alone, because somebody changed them since: {left}. Next step: decide again.",
       takenBack: "Taken back: the cells hold what they held before.",
-      progress: "{block}: {decided} of {vines} vines decided",
+      progress: "{block}: {decided} of {vines} {vines:vine|vines} decided",
       whatTurns: "What would turn it?",
       nothingTurns: "No single count up to five away and no single weight would turn it.",
       liveSpurs: "{side} {cordon}: {to} live spurs instead of {from}.",
@@ -2367,7 +2386,7 @@ export const en = {
     allRows: "All rows",
     year: "Winter",
     share: "% of positions",
-    loss: "The block loses {likely} % of its live spurs a year ({low} to {high} % in {confidence} of 100 cases like this), by {rows} rows and {pairs} pairs of winters.",
+    loss: "The block loses {likely} % of its live spurs a year ({low} to {high} % in {confidence} of 100 cases like this), by {rows} {rows:row|rows} and {pairs} {pairs:pair|pairs} of winters.",
     gain: "Below 0 means spurs gained.",
     toFloor:
       "At that pace it falls below the floor of {floor} % in {likely} years (earliest {low}, latest {high}).",
@@ -2509,7 +2528,7 @@ export const en = {
     file: "Choose a workbook (.xlsx or .csv)",
     noTable: "There is no Settings table in {file}.",
     same: "Every figure of {file} is the same as here.",
-    differ: "{count} figures differ from {file}. Ticked ones are copied.",
+    differ: "{count} {count:figure differs|figures differ} from {file}. Ticked ones are copied.",
     difference: "{setting}: here {here} {unit}, there {there} {unit}",
     thereBy: "Changed there by {by}, {on}",
     show: "Show what moves",
@@ -2523,14 +2542,15 @@ export const en = {
     upgraded: "The Settings table is up to date.",
     undo: "Take back",
     undone: "The Settings table is as it was.",
-    left: "{count} cells were changed by somebody else meanwhile and left alone.",
+    left: "{count} {count:cell was|cells were} changed by somebody else meanwhile and left alone.",
   },
   upkeep: {
     copyTitle: "For people without Cordonbook",
     copyIntro:
       "Opens a copy in which every cell with a CORDON function holds its value. This workbook stays as it is.",
     copy: "Copy with values only",
-    copied: "The copy is open: {count} cells hold their values, {errors} of them an error.",
+    copied:
+      "The copy is open: {count} {count:cell holds its value|cells hold their values}, {errors} of them an error.",
     openingTitle: "When this workbook is opened",
     openingIntro:
       "Colleagues without Cordonbook would see a notice of Office each time; leave it off where there are some.",
@@ -3065,7 +3085,8 @@ export const en = {
       deciding: "Deciding which cordons stay",
       none: "No cordon with positions and live spurs was found. Next step: count these two columns on the Cordons sheet.",
       sum: "On {of}: {missing} of {positions} positions are empty: {share}.",
-      without: "On {without} vines no candidate stays; they are in no sum.",
+      without:
+        "On {without} {without:vine no candidate stays; it is|vines no candidate stays; they are} in no sum.",
       writeRows: "Write Row gaps sheet",
       writeMap: "Write Gap map sheet",
       perRow: "Row by row",
@@ -3130,7 +3151,8 @@ export const en = {
       carried:
         "{spurs} spurs stay on a vine (mean of {vines} {vines:vine|vines}): at {usual} nodes each they hold {held}, at {most} each {heldMost}.",
       enough: "That carries the budget: {each} {each:node|nodes} on a spur.",
-      short: "{short} nodes are short even then: lay canes, keep more wood, or accept a smaller budget.",
+      short:
+        "{short} {short:node is|nodes are} short even then: lay canes, keep more wood, or accept a smaller budget.",
       noSpurs: "No spur counts of cordons that stay.",
       light: "Vines below one pound of prunings",
       lightWhy:
@@ -3173,8 +3195,8 @@ export const en = {
       keep: "Keep",
       reset: "Back to the source's value",
       nothingMoves: "No decision and no finding of this workbook would move.",
-      vinesMove: "{moved} of {vines} vines would be decided otherwise.",
-      findingsMove: "{gone} findings would go and {come} would come.",
+      vinesMove: "{moved} of {vines} {vines:vine|vines} would be decided otherwise.",
+      findingsMove: "{gone} {gone:finding|findings} would go and {come} would come.",
       vineHead: "Vine",
       now: "Stays now",
       then: "Would stay",
@@ -3390,11 +3412,13 @@ export const en = {
       twoParts: "{sheet}: lengths stand in two columns, {head} and {second}, and were added.",
       liveDerived: "Live spurs were worked out as {positions} less {heads} in {sheets}.",
       yearTaken: "Of heads with a year, {head} was taken in {sheets}.",
-      strokes: "{cells} counts written as strokes were read, such as {examples}.",
-      worded: "{cells} counts written beside a word or sign were read, such as {examples}.",
+      strokes: "{cells} {cells:count|counts} written as strokes {cells:was|were} read, such as {examples}.",
+      worded:
+        "{cells} {cells:count|counts} written beside a word or sign {cells:was|were} read, such as {examples}.",
       ownUnits:
         "{cells} {cells:cell that names its|cells that name their} own unit {cells:was|were} read in it, such as {examples}.",
-      textNumbers: "{cells} numbers that are stored as text were read as numbers, such as {examples}.",
+      textNumbers:
+        "{cells} {cells:number that is stored as text was read as a number|numbers that are stored as text were read as numbers}, such as {examples}.",
       datesSettled:
         "{cells} {cells:date|dates} that can be read two ways {cells:was|were} read with the {order}, as the other days of the walk say ({examples}): {sheets}.",
       totalLines: "{lines} {lines:line|lines} of totals {lines:was|were} not read as counts: {sheets}.",
@@ -3409,15 +3433,15 @@ export const en = {
     },
     questions: {
       heads:
-        "{sheet}: {rows} rows stand under heads that are not known and were not read. Are {heads} the columns {columns}?",
+        "{sheet}: {rows} {rows:row stands under heads that are not known and was|rows stand under heads that are not known and were} not read. Are {heads} the columns {columns}?",
       noHeads:
-        "{sheet}: {rows} rows look like counts, but stand under no head that is known, and were not read. Write heads such as Block, Row, Vine and Side above them, or leave the sheet out.",
+        "{sheet}: {rows} {rows:row looks like counts, but stands under no head that is known, and was|rows look like counts, but stand under no head that is known, and were} not read. Write heads such as Block, Row, Vine and Side above, or leave the sheet out.",
       head: "{sheet}: is {head} the column {column} of this season?",
       unit: "{sheet}: in which unit is {head} written? The column was not read.",
       dateOrder:
         "{sheet}: {cells} {cells:date|dates} can be read with the day or the month first and {cells:was|were} not read. Which comes first?",
       winter:
-        "{sheets}: {rows} rows are dated in the winter {winter} and stand in no result. Do they belong to {likely}?",
+        "{sheets}: {rows} {rows:row is dated in the winter|rows are dated in the winter} {winter} and {rows:stands|stand} in no result. {rows:Does it|Do they} belong to {likely}?",
       oddCounts:
         "{sheet}: {cells} {cells:cell|cells} of {columns} {cells:holds|hold} {kind}, such as {examples}, and {cells:was|were} not read. What was counted?",
       keys: "{sheets}: no column, caption or name tells {columns}. Which is it?",
@@ -3425,13 +3449,14 @@ export const en = {
         "{sheet} is hidden and its counts were not read. Show the sheet to have them read, or leave it out.",
     },
     leftOut: {
-      otherHeads: "{sheet} was not read: its {rows} rows stand under other heads.",
+      otherHeads: "{sheet} was not read: its {rows} {rows:row stands|rows stand} under other heads.",
       hidden: "{sheet} was not read: it is hidden.",
       notCounts: "{sheet} was not read: it holds no counts.",
       notCalculated:
-        "{sheet}: {rows} rows hold formulas that were never calculated and were not read. Open the file in a spreadsheet, let it calculate, save it, and run this again.",
-      toCount: "{sheet}: {rows} rows are laid out and blank; their vines are counted in other sheets.",
-      pastWinter: "{sheet}: {rows} rows belong to the winter {winter}.",
+        "{sheet}: {rows} {rows:row holds formulas that were never calculated and was|rows hold formulas that were never calculated and were} not read. Open the file in a spreadsheet, let it calculate, save it, and run this again.",
+      toCount:
+        "{sheet}: {rows} {rows:row is laid out and blank; its vine is|rows are laid out and blank; their vines are} counted in other sheets.",
+      pastWinter: "{sheet}: {rows} {rows:row belongs|rows belong} to the winter {winter}.",
       byAnswer: "{sheet} was left out as you answered.",
       total: "{sheet}: the column {head} holds totals and was not read.",
       qualifier:

@@ -647,7 +647,7 @@ export const es: Texts = {
     trunksDue:
       "Troncos que toca renovar por su edad: {now} este invierno, {nextWinter} el próximo; troncos vivos sin año: {withoutYear}.",
     renewalSum:
-      "{vines} plantas necesitan un tronco nuevo, las más urgentes primero. Sin troncos contados en {notCounted}.",
+      "{vines} {vines:planta necesita|plantas necesitan} un tronco nuevo, las más urgentes primero. Sin troncos contados en {notCounted}.",
     forecast: "Cinco inviernos adelante",
     forecastNote:
       "Con {loss} de troncos perdidos al año y un tronco más en {up} de las plantas cortas, según Ajustes. Los troncos de una planta suelen morir juntos: es el lado optimista.",
@@ -864,6 +864,24 @@ export const es: Texts = {
     fileExists: 'Ya existe un archivo "{file}"; indique otro con --out. No se cambió nada.',
   },
   findings: {
+    units: {
+      times: "×",
+      nodes: "yemas",
+      positions: "posiciones",
+      trunks: "troncos",
+      years: "años",
+      clusters: "racimos",
+      people: "personas",
+      date: "fecha",
+      days: "días",
+      vines: "plantas",
+      values: "valores",
+      cordons: "cordones",
+      month: "mes",
+      "powers of ten": "potencias de diez",
+      rows: "filas",
+      share: "parte",
+    },
     kinds: {
       missingValue: {
         title: "En blanco donde hace falta un valor",
@@ -976,7 +994,7 @@ export const es: Texts = {
       vineNeverCounted: {
         title: "Planta sin contar",
         sentence:
-          "La planta está en producción, pero no se contó ningún cordón; de la hilera se contaron {counted} de {vines}.",
+          "La planta está en producción, pero no se contó ningún cordón; de la hilera {counted:se contó|se contaron} {counted} de {vines} {vines:planta|plantas}.",
         why: "No se decidiría nada en ella, o sus conteos están bajo otro número.",
         remedy: "Cuéntela o corrija su situación en la hoja de plantas.",
       },
@@ -997,7 +1015,7 @@ export const es: Texts = {
       counterUnlikeOthers: {
         title: "Cuenta distinto de los demás",
         sentence:
-          "{habit} de {counter} difiere un {percent} % de los demás en los mismos cuarteles, en {vineyardRows} hileras.",
+          "{habit} de {counter} difiere un {percent} % de los demás en los mismos cuarteles, en {vineyardRows} {vineyardRows:hilera|hileras}.",
         why: "Alguien cuenta con otra regla y los cordones de distintas hileras no se pueden comparar.",
         remedy: "Cuenten una planta juntos y acuerden la regla.",
       },
@@ -1009,7 +1027,7 @@ export const es: Texts = {
       },
       unknownRow: {
         title: "El cuartel no tiene esa hilera",
-        sentence: "El cuartel tiene {last} hileras.",
+        sentence: "El cuartel tiene {last} {last:hilera|hileras}.",
         why: "Los conteos son de otra hilera, a la que le faltan.",
         remedy: "Corrija el número de hilera o el de hileras en la hoja de cuarteles.",
       },
@@ -1066,14 +1084,14 @@ export const es: Texts = {
       },
       aliveAboveCut: {
         title: "Más yemas vivas que cortadas",
-        sentence: "{column} es {alive}, pero solo se cortaron {cut} yemas.",
+        sentence: "{column} es {alive}, pero solo {cut:se cortó|se cortaron} {cut} {cut:yema|yemas}.",
         why: "La parte de yemas muertas decide cuántas yemas conserva todo el cuartel.",
         remedy: "Pregunte a quien cortó el sarmiento, o déjelo fuera.",
       },
       sideWithoutCordon: {
         title: "Nada en un lado",
         sentence:
-          "{rows} cordones están en el lado {choice} y ninguno en el otro, aunque casi todas las plantas del cuartel tienen ambos.",
+          "{rows} {rows:cordón está|cordones están} en el lado {choice} y ninguno en el otro, aunque casi todas las plantas del cuartel tienen ambos.",
         why: "Un cordón en el lado equivocado se compara con los que no son, y se corta un lado que debía quedar.",
         remedy: "Mire la planta y corrija el lado del cordón.",
       },
@@ -1086,7 +1104,7 @@ export const es: Texts = {
       },
       countLeftOut: {
         title: "Un conteo olvidado",
-        sentence: "{column} está vacía aquí y llena en las otras {values} filas.",
+        sentence: "{column} está vacía aquí y llena en {values} {values:fila más|filas más}.",
         why: "Un conteo olvidado falta en cada promedio.",
         remedy: "Cuéntelo de nuevo, o aparte la observación.",
       },
@@ -1189,7 +1207,7 @@ export const es: Texts = {
           copiedDown: {
             title: "Los mismos números en varias plantas",
             sentence:
-              "{vines} plantas seguidas, de {from} a {last}, llevan los mismos números en todas las columnas.",
+              "{vines} {vines:planta seguida|plantas seguidas}, de {from} a {last}, {vines:lleva|llevan} los mismos números en todas las columnas.",
             why: "Los números copiados hacia abajo no se contaron.",
           },
         },
@@ -1275,7 +1293,8 @@ export const es: Texts = {
           },
           nodesUnusual: {
             title: "Número inusual de yemas por pitón",
-            sentence: "{column} es {value}; los pitones se cortan a entre {least} y {most} yemas.",
+            sentence:
+              "{column} es {value}; los pitones se cortan a entre {least} y {most} {most:yema|yemas}.",
             why: "De ahí se calculan brotes y cosecha.",
           },
           missingVineCounted: {
@@ -1285,7 +1304,7 @@ export const es: Texts = {
           },
           trunksUnusual: {
             title: "Número inusual de troncos",
-            sentence: "{column} es {value}; las plantas llevan {most} troncos como máximo.",
+            sentence: "{column} es {value}; las plantas llevan {most} {most:tronco|troncos} como máximo.",
             why: "Un número de tronco equivocado junta cordones que no van juntos.",
           },
           trunksAboveRegister: {
@@ -2085,7 +2104,7 @@ export const es: Texts = {
       wsu2006:
         "WSU 2006: {vines} {vines:planta|plantas} para 5 %; esa es la muestra para una proporción de la mitad, no para una media.",
       iowa2011:
-        "Iowa State 2011: todos los racimos de {vines} plantas y {clusters} pesados, para 15 %; algo escaso según la fórmula.",
+        "Iowa State 2011: todos los racimos de {vines} {vines:planta|plantas} y {clusters} pesados, para 15 %; algo escaso según la fórmula.",
       iowa2013: "Iowa State 2013: {clusters} racimos pesados en fase de pausa.",
     },
     farmFigures: {
@@ -2108,14 +2127,15 @@ export const es: Texts = {
       meanBelow:
         "Las cosechas registradas promedian {mean} {unit}, por debajo de este intervalo de {low} a {high}; este año sería grande.",
     },
-    farmFigureWeight: "{years} años propios cuentan {percent} %, la cifra usual {usual} el resto.",
+    farmFigureWeight:
+      "{years} {years:año propio cuenta|años propios cuentan} {percent} %, la cifra usual {usual} el resto.",
   },
   outlookRefusals: {
     tooFewClusters:
       "{value} racimos pesados son muy pocos para decir cuán segura es la media; se necesitan al menos {needed}.",
     unknownCropLoadRange: '"{value}" no es un rango conocido de relación de carga; se conocen: {known}.',
     tooFewRows:
-      "{value} hileras con conteos de dos inviernos son muy pocas para decir cuán rápido se pierden pitones; se necesitan al menos {needed}.",
+      "{value} {value:hilera con conteos de dos inviernos es muy poca|hileras con conteos de dos inviernos son muy pocas} para decir cuán rápido se pierden pitones; se necesitan al menos {needed}.",
     rowSpursAbovePositions: "Hilera {row}, {year}: {value} pitones vivos en {most} posiciones no puede ser.",
   },
   overrule: {
@@ -2129,7 +2149,7 @@ export const es: Texts = {
       partlyBack:
         "Celdas que vuelven a tener lo que tenían: {cells}; sin tocar, porque alguien las cambió después: {left}. Siguiente paso: decida otra vez.",
       takenBack: "Deshecho: las celdas tienen lo que tenían antes.",
-      progress: "{block}: {decided} de {vines} plantas decididas",
+      progress: "{block}: {decided} de {vines} {vines:planta decidida|plantas decididas}",
       whatTurns: "¿Qué lo cambiaría?",
       nothingTurns: "Ningún conteo a cinco o menos y ningún peso por sí solo lo cambiaría.",
       liveSpurs: "{side} {cordon}: {to} pitones vivos en vez de {from}.",
@@ -2407,7 +2427,7 @@ export const es: Texts = {
     allRows: "Todas las hileras",
     year: "Invierno",
     share: "% de lugares",
-    loss: "El cuartel pierde {likely} % de sus pitones vivos al año (de {low} a {high} % en {confidence} de 100 casos así), según {rows} hileras y {pairs} pares de inviernos.",
+    loss: "El cuartel pierde {likely} % de sus pitones vivos al año (de {low} a {high} % en {confidence} de 100 casos así), según {rows} {rows:hilera|hileras} y {pairs} {pairs:par|pares} de inviernos.",
     gain: "Menos de 0 son pitones ganados.",
     toFloor: "A ese paso baja del mínimo de {floor} % en {likely} años (antes {low}, más tarde {high}).",
     never: "nunca",
@@ -2552,11 +2572,11 @@ export const es: Texts = {
     file: "Elegir un libro (.xlsx o .csv)",
     noTable: "No hay tabla de ajustes en {file}.",
     same: "Todas las cifras de {file} son iguales a las de aquí.",
-    differ: "{count} cifras difieren de {file}. Se copian las marcadas.",
+    differ: "{count} {count:cifra difiere|cifras difieren} de {file}. Se copian las marcadas.",
     difference: "{setting}: aquí {here} {unit}, allí {there} {unit}",
     thereBy: "Cambiado allí por {by}, {on}",
     show: "Mostrar qué se mueve",
-    copy: "Copiar {count} cifras",
+    copy: "Copiar {count} {count:cifra|cifras}",
     nothingTicked: "Marque al menos una cifra.",
     copied: "Se {count:copió|copiaron} {count} {count:cifra|cifras} de {file}.",
     older:
@@ -2566,14 +2586,15 @@ export const es: Texts = {
     upgraded: "La tabla de ajustes está al día.",
     undo: "Deshacer",
     undone: "La tabla de ajustes está como antes.",
-    left: "Otra persona cambió {count} celdas entretanto; se dejaron como están.",
+    left: "Otra persona cambió {count} {count:celda entretanto; se dejó como está|celdas entretanto; se dejaron como están}.",
   },
   upkeep: {
     copyTitle: "Para quien no tiene Cordonbook",
     copyIntro:
       "Abre una copia en la que cada celda con una función CORDON tiene su valor. Este libro queda como está.",
     copy: "Copia solo con valores",
-    copied: "La copia está abierta: {count} celdas tienen su valor, {errors} de ellas un error.",
+    copied:
+      "La copia está abierta: {count} {count:celda tiene|celdas tienen} su valor, {errors} de ellas un error.",
     openingTitle: "Al abrir este libro",
     openingIntro: "Los colegas sin Cordonbook verían un aviso de Office cada vez; déjelo apagado si los hay.",
     openingSwitch: "Iniciar Cordonbook con este libro",
@@ -2642,7 +2663,7 @@ export const es: Texts = {
       spurs: "lleva {spurs} pitones vivos donde su alambre debería llevar {carry}",
       stretch: "tiene un hueco de {gap} {gap:posición|posiciones}",
       deadStretch:
-        "un tramo de {gap} lugares está muerto y quedan {spurs} pitones vivos donde su alambre debería llevar {carry}",
+        "un tramo de {gap} {gap:lugar|lugares} está muerto y {spurs:queda|quedan} {spurs} {spurs:pitón vivo|pitones vivos} donde su alambre debería llevar {carry}",
       placing: "solo {well} de sus {spurs} pitones apuntan bien",
       soundness: "está {condition}",
       diameter: "tiene {diameter} de grueso, y bastan {fullDiameter}",
@@ -2756,7 +2777,7 @@ export const es: Texts = {
         'No se reconoció ninguna hoja de conteo en {files} (se miró: {sheets}). Una tabla necesita encabezados como Cuartel, Hilera, Planta, Lado, Cordón; lo que significan los suyos se dice con --heads ARCHIVO.json, como {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
       repairOne: "--repair toma un solo libro (.xlsx o .xlsm) y escribe una copia.",
       repairOut: "--repair escribe una copia: nómbrela con --out ARCHIVO.xlsx, o ponga --save.",
-      repaired: "Celdas cambiadas en la copia: {cells}",
+      repaired: "{cells} {cells:celda cambiada|celdas cambiadas} en la copia",
       repairNothing: "Nada se pudo corregir con certeza, así que no se escribió ninguna copia.",
       likelyLeft:
         "Cambios probables que no se hicieron: {cells} {cells:celda|celdas}; --also-likely los hace también.",
@@ -3109,7 +3130,8 @@ export const es: Texts = {
       deciding: "Decidiendo qué cordones quedan",
       none: "No se encontró ningún cordón con posiciones y pitones vivos. Siguiente paso: cuente esas dos columnas en la hoja Cordones.",
       sum: "En {of}: {missing} de {positions} posiciones están vacías: {share}.",
-      without: "En {without} plantas no queda ningún candidato; no entran en las sumas.",
+      without:
+        "En {without} {without:planta no queda ningún candidato; no entra|plantas no queda ningún candidato; no entran} en las sumas.",
       writeRows: "Escribir hoja de huecos",
       writeMap: "Escribir mapa de huecos",
       perRow: "Hilera por hilera",
@@ -3151,14 +3173,15 @@ export const es: Texts = {
       byCultivar: "Por variedad",
       cultivar: "{cultivar} ({blocks})",
       leave: "Qué dejar",
-      leaves: "Deje {nodes} yemas por planta según {rule}.",
-      leavesCorrected: "Deje {nodes} yemas por planta según {rule}, corregido según {injuryRule}.",
+      leaves: "Deje {nodes} {nodes:yema|yemas} por planta según {rule}.",
+      leavesCorrected:
+        "Deje {nodes} {nodes:yema|yemas} por planta según {rule}, corregido según {injuryRule}.",
       noNumber: "Sin número para este cuartel: {reason}",
       limitedLeast: "Subido al mínimo de los ajustes.",
       limitedMost: "Limitado al máximo de yemas por planta.",
       straddle:
         "El intervalo de yemas muertas pasa por {edges}, donde {injuryRule} cambia: {low} en su extremo bajo, {high} en el alto. Más cortes de yemas lo dirían.",
-      someNodes: "{nodes} yemas",
+      someNodes: "{nodes} {nodes:yema|yemas}",
       noAnswer: "sin número",
       own: "la media de {vines} plantas pesadas, {mean} {unit}",
       oneWeighed: "una planta pesada, {mean} {unit}",
@@ -3170,12 +3193,13 @@ export const es: Texts = {
       live: "De ellas vivas",
       inForce: "{rule} (vigente)",
       injuryRules: "Lo mismo corregido por yemas muertas, regla por regla",
-      spurs: "Pulgares que las llevan",
+      spurs: "Pitones que las llevan",
       carried:
-        "Quedan {spurs} pulgares por planta (media de {vines} {vines:planta|plantas}): con {usual} yemas cada uno llevan {held}, con {most} {heldMost}.",
-      enough: "Eso lleva el número: {each} yemas por pulgar.",
-      short: "Aun así faltan {short} yemas: tienda sarmientos, guarde más madera o acepte un número menor.",
-      noSpurs: "Sin pulgares contados en cordones que quedan.",
+        "Quedan {spurs} pitones por planta (media de {vines} {vines:planta|plantas}): con {usual} yemas cada uno llevan {held}, con {most} {heldMost}.",
+      enough: "Eso lleva el número: {each} {each:yema|yemas} por pitón.",
+      short:
+        "Aun así {short:falta|faltan} {short} {short:yema|yemas}: tienda sarmientos, guarde más madera o acepte un número menor.",
+      noSpurs: "Sin pitones contados en cordones que quedan.",
       light: "Plantas con menos de una libra de poda",
       lightWhy:
         "Ninguna fuente vista dice cuántas yemas lleva una planta con menos de una libra (0,45 kg); hay que fortalecerla. Los ajustes dicen qué se hace.",
@@ -3217,8 +3241,9 @@ export const es: Texts = {
       keep: "Guardar",
       reset: "Volver al valor de la fuente",
       nothingMoves: "No se movería ninguna decisión ni ningún hallazgo de este libro.",
-      vinesMove: "{moved} de {vines} plantas se decidirían de otro modo.",
-      findingsMove: "Desaparecerían {gone} hallazgos y aparecerían {come}.",
+      vinesMove: "{moved} de {vines} {vines:planta|plantas} {moved:se decidiría|se decidirían} de otro modo.",
+      findingsMove:
+        "{gone:Desaparecería|Desaparecerían} {gone} {gone:hallazgo|hallazgos} y {come:aparecería|aparecerían} {come}.",
       vineHead: "Planta",
       now: "Queda ahora",
       then: "Quedaría",
@@ -3374,10 +3399,10 @@ export const es: Texts = {
       after: "Queda así",
       repair: "Reparar {cells} {cells:celda|celdas}",
       repaired:
-        "Se {cells:reparó|repararon} {cells} {cells:celda|celdas}; {left} se dejaron porque alguien las cambió entretanto.",
+        "Se {cells:reparó|repararon} {cells} {cells:celda|celdas}; {left} {left:se dejó porque alguien la cambió|se dejaron porque alguien las cambió} entretanto.",
       undo: "Deshacer la reparación",
       undone:
-        "{cells} {cells:celda está|celdas están} como antes; {left} se dejaron porque alguien las cambió entretanto.",
+        "{cells} {cells:celda está|celdas están} como antes; {left} {left:se dejó porque alguien la cambió|se dejaron porque alguien las cambió} entretanto.",
       unknown: "{name} no es una función de esta versión; la fórmula queda como está.",
       testTitle: "Autoprueba",
       testIntro: "Prueba lo que el complemento necesita aquí, en hojas propias que luego se quitan.",
@@ -3437,11 +3462,14 @@ export const es: Texts = {
       twoParts: "{sheet}: los largos están en dos columnas, {head} y {second}, y se sumaron.",
       liveDerived: "Los pitones vivos se calcularon como {positions} menos {heads} en {sheets}.",
       yearTaken: "De los encabezados con año se tomó {head} en {sheets}.",
-      strokes: "Se leyeron {cells} conteos escritos con rayas, como {examples}.",
-      worded: "Se leyeron {cells} conteos escritos junto a una palabra o un signo, como {examples}.",
+      strokes:
+        "{cells:Se leyó|Se leyeron} {cells} {cells:conteo escrito|conteos escritos} con rayas, como {examples}.",
+      worded:
+        "{cells:Se leyó|Se leyeron} {cells} {cells:conteo escrito|conteos escritos} junto a una palabra o un signo, como {examples}.",
       ownUnits:
         "Se leyeron {cells} {cells:celda|celdas} en la unidad que ellas mismas nombran, como {examples}.",
-      textNumbers: "Se leyeron como números {cells} números guardados como texto, como {examples}.",
+      textNumbers:
+        "{cells:Se leyó como número|Se leyeron como números} {cells} {cells:número guardado|números guardados} como texto, como {examples}.",
       datesSettled:
         "{cells} {cells:fecha|fechas} que se {cells:puede|pueden} leer de dos maneras se {cells:leyó|leyeron} así: {order}, como dicen los demás días del recorrido ({examples}): {sheets}.",
       totalLines:
@@ -3457,15 +3485,15 @@ export const es: Texts = {
     },
     questions: {
       heads:
-        "{sheet}: {rows} filas están bajo encabezados desconocidos y no se leyeron. ¿Son {heads} las columnas {columns}?",
+        "{sheet}: {rows} {rows:fila está bajo encabezados desconocidos y no se leyó|filas están bajo encabezados desconocidos y no se leyeron}. ¿Son {heads} las columnas {columns}?",
       noHeads:
-        "{sheet}: {rows} filas parecen conteos, pero no hay sobre ellas ningún encabezado conocido y no se leyeron. Escriba encima encabezados como Cuartel, Hilera, Planta y Lado, o deje la hoja fuera.",
+        "{sheet}: {rows} {rows:fila parece conteos, pero no tiene encima ningún encabezado conocido y no se leyó|filas parecen conteos, pero no tienen encima ningún encabezado conocido y no se leyeron}. Escriba encima encabezados como Cuartel, Hilera, Planta y Lado, o deje la hoja fuera.",
       head: "{sheet}: ¿es {head} la columna {column} de esta temporada?",
       unit: "{sheet}: ¿en qué unidad está escrita {head}? La columna no se leyó.",
       dateOrder:
         "{sheet}: {cells} {cells:fecha se puede|fechas se pueden} leer con el día o el mes primero y no se {cells:leyó|leyeron}. ¿Cuál va primero?",
       winter:
-        "{sheets}: {rows} filas tienen fecha del invierno {winter} y no están en ningún resultado. ¿Pertenecen a {likely}?",
+        "{sheets}: {rows} {rows:fila tiene fecha del invierno|filas tienen fecha del invierno} {winter} y no {rows:está|están} en ningún resultado. {rows:¿Pertenece|¿Pertenecen} a {likely}?",
       oddCounts:
         "{sheet}: {cells} {cells:celda|celdas} de {columns} {cells:contiene|contienen} {kind}, como {examples}, y no se {cells:leyó|leyeron}. ¿Qué se contó?",
       keys: "{sheets}: ninguna columna, título o nombre indica {columns}. ¿Cuál es?",
@@ -3473,13 +3501,15 @@ export const es: Texts = {
         "{sheet} está oculta y sus conteos no se leyeron. Muestre la hoja para que se lean, o déjela fuera.",
     },
     leftOut: {
-      otherHeads: "{sheet} no se leyó: sus {rows} filas están bajo otros encabezados.",
+      otherHeads:
+        "{sheet} no se leyó: {rows:su|sus} {rows} {rows:fila está|filas están} bajo otros encabezados.",
       hidden: "{sheet} no se leyó: está oculta.",
       notCounts: "{sheet} no se leyó: no contiene conteos.",
       notCalculated:
-        "{sheet}: {rows} filas contienen fórmulas que nunca se calcularon y no se leyeron. Abra el archivo en una hoja de cálculo, deje que calcule, guárdelo y ejecute esto de nuevo.",
-      toCount: "{sheet}: {rows} filas están preparadas y vacías; sus plantas están contadas en otras hojas.",
-      pastWinter: "{sheet}: {rows} filas pertenecen al invierno {winter}.",
+        "{sheet}: {rows} {rows:fila contiene fórmulas que nunca se calcularon y no se leyó|filas contienen fórmulas que nunca se calcularon y no se leyeron}. Abra el archivo en una hoja de cálculo, deje que calcule, guárdelo y ejecute esto de nuevo.",
+      toCount:
+        "{sheet}: {rows} {rows:fila está preparada y vacía; su planta está contada|filas están preparadas y vacías; sus plantas están contadas} en otras hojas.",
+      pastWinter: "{sheet}: {rows} {rows:fila pertenece|filas pertenecen} al invierno {winter}.",
       byAnswer: "{sheet} se dejó fuera según su respuesta.",
       total: "{sheet}: la columna {head} contiene totales y no se leyó.",
       qualifier: "{sheet}: la columna {head} es de otra cosa que los conteos de este invierno y no se leyó.",

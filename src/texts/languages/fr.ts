@@ -650,7 +650,7 @@ export const fr: Texts = {
     trunksDue:
       "Troncs à renouveler selon leur âge : {now} cet hiver, {nextWinter} l'hiver prochain ; troncs vivants sans année : {withoutYear}.",
     renewalSum:
-      "{vines} ceps ont besoin d'un nouveau tronc, les plus urgents d'abord. Troncs non comptés sur {notCounted}.",
+      "{vines} {vines:cep a|ceps ont} besoin d'un nouveau tronc, les plus urgents d'abord. Troncs non comptés sur {notCounted}.",
     forecast: "Cinq hivers à venir",
     forecastNote:
       "Avec {loss} des troncs perdus par an et un tronc de plus sur {up} des ceps en manque, selon Réglages. Les troncs d'un cep meurent souvent ensemble : c'est le côté optimiste.",
@@ -882,6 +882,24 @@ export const fr: Texts = {
     fileExists: "Un fichier « {file} » existe déjà ; nommez-en un autre avec --out. Rien n'a été changé.",
   },
   findings: {
+    units: {
+      times: "×",
+      nodes: "yeux",
+      positions: "emplacements",
+      trunks: "troncs",
+      years: "ans",
+      clusters: "grappes",
+      people: "personnes",
+      date: "date",
+      days: "jours",
+      vines: "ceps",
+      values: "valeurs",
+      cordons: "cordons",
+      month: "mois",
+      "powers of ten": "puissances de dix",
+      rows: "lignes",
+      share: "part",
+    },
     kinds: {
       missingValue: {
         title: "Vide où il faut une valeur",
@@ -995,7 +1013,7 @@ export const fr: Texts = {
       vineNeverCounted: {
         title: "Cep jamais compté",
         sentence:
-          "Le cep est en production, mais aucun cordon n'y a été compté ; {counted} {counted:cep|ceps} sur {vines} du rang l'ont été.",
+          "Le cep est en production, mais aucun cordon n'y a été compté ; {counted} sur {vines} {vines:cep|ceps} du rang {counted:l'a|l'ont} été.",
         why: "Rien n'y serait décidé, ou ses comptages sont sous un autre numéro.",
         remedy: "Le compter, ou corriger sa situation dans la feuille des ceps.",
       },
@@ -1016,7 +1034,7 @@ export const fr: Texts = {
       counterUnlikeOthers: {
         title: "Compte autrement que les autres",
         sentence:
-          "{habit} de {counter} diffère de {percent} % des autres dans les mêmes parcelles, sur {vineyardRows} rangs.",
+          "{habit} de {counter} diffère de {percent} % des autres dans les mêmes parcelles, sur {vineyardRows} {vineyardRows:rang|rangs}.",
         why: "Quelqu'un compte selon une autre règle, et les cordons de rangs différents ne se comparent pas.",
         remedy: "Compter un cep ensemble et s'accorder sur la règle.",
       },
@@ -1028,7 +1046,7 @@ export const fr: Texts = {
       },
       unknownRow: {
         title: "La parcelle n'a pas ce rang",
-        sentence: "La parcelle a {last} rangs.",
+        sentence: "La parcelle a {last} {last:rang|rangs}.",
         why: "Les comptages sont ceux d'un autre rang, auquel ils manquent.",
         remedy: "Corriger le numéro du rang, ou le nombre de rangs dans la feuille des parcelles.",
       },
@@ -1085,14 +1103,15 @@ export const fr: Texts = {
       },
       aliveAboveCut: {
         title: "Plus de bourgeons vivants que coupés",
-        sentence: "{column} vaut {alive}, mais seuls {cut} yeux ont été coupés.",
+        sentence:
+          "{column} vaut {alive}, mais {cut:seul|seuls} {cut} {cut:œil a été coupé|yeux ont été coupés}.",
         why: "La part de bourgeons morts décide du nombre d'yeux gardés dans toute la parcelle.",
         remedy: "Demander à la personne qui a coupé le sarment, ou l'écarter.",
       },
       sideWithoutCordon: {
         title: "Rien d'un côté",
         sentence:
-          "{rows} cordons sont du côté {choice} et aucun de l'autre, bien que presque tous les ceps de la parcelle aient les deux.",
+          "{rows} {rows:cordon est|cordons sont} du côté {choice} et aucun de l'autre, bien que presque tous les ceps de la parcelle aient les deux.",
         why: "Un cordon du mauvais côté est comparé à d'autres que les siens, et un côté qui devait rester est coupé.",
         remedy: "Regarder le cep et corriger le côté du cordon.",
       },
@@ -1105,7 +1124,7 @@ export const fr: Texts = {
       },
       countLeftOut: {
         title: "Un comptage oublié",
-        sentence: "{column} est vide ici et remplie dans les {values} autres lignes.",
+        sentence: "{column} est vide ici et remplie dans {values} {values:autre ligne|autres lignes}.",
         why: "Un comptage oublié manque dans chaque moyenne.",
         remedy: "Compter à nouveau, ou mettre le constat de côté.",
       },
@@ -1298,7 +1317,7 @@ export const fr: Texts = {
           },
           nodesUnusual: {
             title: "Nombre d'yeux par courson inhabituel",
-            sentence: "{column} vaut {value} ; les coursons sont taillés à {least} à {most} yeux.",
+            sentence: "{column} vaut {value} ; les coursons sont taillés à {least} à {most} {most:œil|yeux}.",
             why: "Pousses et récolte en sont calculées.",
           },
           missingVineCounted: {
@@ -1308,7 +1327,7 @@ export const fr: Texts = {
           },
           trunksUnusual: {
             title: "Nombre de troncs inhabituel",
-            sentence: "{column} vaut {value} ; les ceps portent {most} troncs au plus.",
+            sentence: "{column} vaut {value} ; les ceps portent {most} {most:tronc|troncs} au plus.",
             why: "Un faux numéro de tronc réunit des cordons qui ne vont pas ensemble.",
           },
           trunksAboveRegister: {
@@ -2105,7 +2124,7 @@ export const fr: Texts = {
       wsu2006:
         "WSU 2006 : {vines} {vines:cep|ceps} pour 5 % ; c'est l'échantillon pour une part de moitié, pas pour une moyenne.",
       iowa2011:
-        "Iowa State 2011 : toutes les grappes de {vines} ceps et {clusters} pesées, pour 15 % ; un peu juste selon la formule.",
+        "Iowa State 2011 : toutes les grappes de {vines} {vines:cep|ceps} et {clusters} pesées, pour 15 % ; un peu juste selon la formule.",
       iowa2013: "Iowa State 2013 : {clusters} grappes pesées en phase de pause.",
     },
     farmFigures: {
@@ -2137,7 +2156,7 @@ export const fr: Texts = {
     unknownCropLoadRange:
       "« {value} » n'est pas une fourchette connue de rapport de charge ; sont connues : {known}.",
     tooFewRows:
-      "{value} rangs comptés deux hivers sont trop peu pour dire à quelle vitesse se perdent les coursons ; il en faut au moins {needed}.",
+      "{value} {value:rang compté deux hivers est|rangs comptés deux hivers sont} trop peu pour dire à quelle vitesse se perdent les coursons ; il en faut au moins {needed}.",
     rowSpursAbovePositions:
       "Rang {row}, {year} : {value} coursons vivants sur {most} {most:emplacement|emplacements}, c'est impossible.",
   },
@@ -2152,7 +2171,7 @@ export const fr: Texts = {
       partlyBack:
         "Cellules qui contiennent de nouveau ce qu'elles avaient : {cells} ; laissées, car quelqu'un les a changées depuis : {left}. Prochaine étape : décidez encore.",
       takenBack: "Annulé : les cellules contiennent ce qu'elles avaient avant.",
-      progress: "{block} : {decided} {decided:cep|ceps} sur {vines} décidés",
+      progress: "{block} : {decided} sur {vines} {vines:cep|ceps} {decided:décidé|décidés}",
       whatTurns: "Qu'est-ce qui le changerait ?",
       nothingTurns: "Aucun comptage à cinq près et aucun poids seul ne le changerait.",
       liveSpurs: "{side} {cordon} : {to} coursons vivants au lieu de {from}.",
@@ -2431,7 +2450,7 @@ export const fr: Texts = {
     allRows: "Tous les rangs",
     year: "Hiver",
     share: "% des places",
-    loss: "La parcelle perd {likely} % de ses coursons vivants par an ({low} à {high} % dans {confidence} cas sur 100 comme celui-ci), d'après {rows} rangs et {pairs} paires d'hivers.",
+    loss: "La parcelle perd {likely} % de ses coursons vivants par an ({low} à {high} % dans {confidence} cas sur 100 comme celui-ci), d'après {rows} {rows:rang|rangs} et {pairs} {pairs:paire|paires} d'hivers.",
     gain: "Sous 0, ce sont des coursons gagnés.",
     toFloor:
       "À ce rythme elle passe sous le plancher de {floor} % dans {likely} ans (au plus tôt {low}, au plus tard {high}).",
@@ -2577,11 +2596,11 @@ export const fr: Texts = {
     file: "Choisir un classeur (.xlsx ou .csv)",
     noTable: "Il n'y a pas de tableau de réglages dans {file}.",
     same: "Tous les chiffres de {file} sont les mêmes qu'ici.",
-    differ: "{count} chiffres diffèrent de {file}. Les cochés sont copiés.",
+    differ: "{count} {count:chiffre diffère|chiffres diffèrent} de {file}. Les cochés sont copiés.",
     difference: "{setting} : ici {here} {unit}, là-bas {there} {unit}",
     thereBy: "Changé là-bas par {by}, {on}",
     show: "Montrer ce qui bouge",
-    copy: "Copier {count} chiffres",
+    copy: "Copier {count} {count:chiffre|chiffres}",
     nothingTicked: "Cochez au moins un chiffre.",
     copied: "{count} {count:chiffre a été copié|chiffres ont été copiés} de {file}.",
     older:
@@ -2591,14 +2610,15 @@ export const fr: Texts = {
     upgraded: "Le tableau de réglages est à jour.",
     undo: "Annuler",
     undone: "Le tableau de réglages est comme avant.",
-    left: "{count} cellules ont été changées par quelqu'un d'autre entre-temps et laissées telles quelles.",
+    left: "{count} {count:cellule a été changée par quelqu'un d'autre entre-temps et laissée telle quelle|cellules ont été changées par quelqu'un d'autre entre-temps et laissées telles quelles}.",
   },
   upkeep: {
     copyTitle: "Pour ceux qui n'ont pas Cordonbook",
     copyIntro:
       "Ouvre une copie où chaque cellule avec une fonction CORDON contient sa valeur. Ce classeur reste tel quel.",
     copy: "Copie avec valeurs seulement",
-    copied: "La copie est ouverte : {count} cellules contiennent leur valeur, dont {errors} une erreur.",
+    copied:
+      "La copie est ouverte : {count} {count:cellule contient sa|cellules contiennent leur} valeur, dont {errors} une erreur.",
     openingTitle: "À l'ouverture de ce classeur",
     openingIntro:
       "Les collègues sans Cordonbook verraient chaque fois un avis d'Office ; laissez désactivé s'il y en a.",
@@ -2670,7 +2690,7 @@ export const fr: Texts = {
       spurs: "il porte {spurs} coursons vivants là où son fil devrait en porter {carry}",
       stretch: "il a un vide de {gap} {gap:emplacement|emplacements}",
       deadStretch:
-        "une suite de {gap} emplacements est morte, et il reste {spurs} coursons vivants là où son fil devrait en porter {carry}",
+        "une suite de {gap} {gap:emplacement|emplacements} est morte, et il reste {spurs} {spurs:courson vivant|coursons vivants} là où son fil devrait en porter {carry}",
       placing: "{well} seulement de ses {spurs} coursons sont bien orientés",
       soundness: "il est {condition}",
       diameter: "il a {diameter} d'épaisseur, et {fullDiameter} suffisent",
@@ -2785,7 +2805,7 @@ export const fr: Texts = {
         'Aucune feuille de comptage n’a été reconnue dans {files} (regardé : {sheets}). Un tableau a besoin d’en-têtes comme Parcelle, Rang, Cep, Côté, Cordon ; ce que signifient les vôtres se dit avec --heads FICHIER.json, comme {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
       repairOne: "--repair prend un seul classeur (.xlsx ou .xlsm) et en écrit une copie.",
       repairOut: "--repair écrit une copie : nommez-la avec --out FICHIER.xlsx, ou donnez --save.",
-      repaired: "Cellules modifiées dans la copie : {cells}",
+      repaired: "{cells} {cells:cellule modifiée|cellules modifiées} dans la copie",
       repairNothing: "Rien n’a pu être corrigé avec certitude, aucune copie n’a donc été écrite.",
       likelyLeft:
         "Modifications probables non faites : {cells} {cells:cellule|cellules} ; --also-likely les fait aussi.",
@@ -3141,7 +3161,8 @@ export const fr: Texts = {
       deciding: "Choix des cordons qui restent",
       none: "Aucun cordon avec positions et coursons vivants. Prochaine étape : comptez ces deux colonnes dans la feuille Cordons.",
       sum: "Sur {of} : {missing} positions sur {positions} sont vides : {share}.",
-      without: "Sur {without} ceps aucun candidat ne reste ; ils ne sont dans aucune somme.",
+      without:
+        "Sur {without} {without:cep aucun candidat ne reste ; il n'est|ceps aucun candidat ne reste ; ils ne sont} dans aucune somme.",
       writeRows: "Écrire la feuille des vides",
       writeMap: "Écrire la carte des vides",
       perRow: "Rang par rang",
@@ -3183,14 +3204,14 @@ export const fr: Texts = {
       byCultivar: "Par cépage",
       cultivar: "{cultivar} ({blocks})",
       leave: "Que laisser",
-      leaves: "Laissez {nodes} yeux par cep selon {rule}.",
-      leavesCorrected: "Laissez {nodes} yeux par cep selon {rule}, corrigé selon {injuryRule}.",
+      leaves: "Laissez {nodes} {nodes:œil|yeux} par cep selon {rule}.",
+      leavesCorrected: "Laissez {nodes} {nodes:œil|yeux} par cep selon {rule}, corrigé selon {injuryRule}.",
       noNumber: "Pas de nombre pour cette parcelle : {reason}",
       limitedLeast: "Relevé au minimum des réglages.",
       limitedMost: "Limité au maximum d'yeux par cep.",
       straddle:
         "L'intervalle des bourgeons morts franchit {edges}, où {injuryRule} change : {low} à sa borne basse, {high} à sa borne haute. D'autres coupes de bourgeons le diraient.",
-      someNodes: "{nodes} yeux",
+      someNodes: "{nodes} {nodes:œil|yeux}",
       noAnswer: "pas de nombre",
       own: "la moyenne de {vines} ceps pesés, {mean} {unit}",
       oneWeighed: "un cep pesé, {mean} {unit}",
@@ -3205,9 +3226,9 @@ export const fr: Texts = {
       spurs: "Coursons qui les portent",
       carried:
         "{spurs} coursons restent par cep (moyenne de {vines} {vines:cep|ceps}) : à {usual} yeux chacun ils portent {held}, à {most} chacun {heldMost}.",
-      enough: "Cela porte le nombre : {each} yeux par courson.",
+      enough: "Cela porte le nombre : {each} {each:œil|yeux} par courson.",
       short:
-        "Il manque même alors {short} yeux : couchez des sarments, gardez plus de bois ou acceptez un nombre plus petit.",
+        "Il manque même alors {short} {short:œil|yeux} : couchez des sarments, gardez plus de bois ou acceptez un nombre plus petit.",
       noSpurs: "Aucun courson compté sur les cordons qui restent.",
       light: "Ceps à moins d'une livre de bois de taille",
       lightWhy:
@@ -3252,8 +3273,9 @@ export const fr: Texts = {
       keep: "Garder",
       reset: "Revenir à la valeur de la source",
       nothingMoves: "Aucun choix et aucun constat de ce classeur ne bougerait.",
-      vinesMove: "{moved} {moved:cep|ceps} sur {vines} seraient décidés autrement.",
-      findingsMove: "{gone} constats disparaîtraient et {come} apparaîtraient.",
+      vinesMove: "{moved} sur {vines} {vines:cep|ceps} {moved:serait décidé|seraient décidés} autrement.",
+      findingsMove:
+        "{gone} {gone:constat disparaîtrait|constats disparaîtraient} et {come} {come:apparaîtrait|apparaîtraient}.",
       vineHead: "Cep",
       now: "Reste maintenant",
       then: "Resterait",
@@ -3353,7 +3375,7 @@ export const fr: Texts = {
       load: "Rapport de charge",
       thinning: "Éclaircissage vers l'objectif",
       noThinning: "Les grappes comptées ne dépassent pas l'objectif : rien à enlever.",
-      keep: "Chaque cep garde au plus {keep} {keep:grappe|grappes} ; environ {hours} heures d'une personne.",
+      keep: "Chaque cep garde au plus {keep} {keep:grappe|grappes} ; environ {hours} {hours:heure|heures} d'une personne.",
       group: "Ceps",
       vines: "Combien",
       remove: "Enlever",
@@ -3410,10 +3432,10 @@ export const fr: Texts = {
       after: "Devient",
       repair: "Réparer {cells} {cells:cellule|cellules}",
       repaired:
-        "{cells} {cells:cellule a été réparée|cellules ont été réparées} ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
+        "{cells} {cells:cellule a été réparée|cellules ont été réparées} ; {left} {left:a été laissée car quelqu'un l'a changée|ont été laissées car quelqu'un les a changées} entre-temps.",
       undo: "Annuler la réparation",
       undone:
-        "{cells} {cells:cellule est|cellules sont} comme avant ; {left} ont été laissées car quelqu'un les a changées entre-temps.",
+        "{cells} {cells:cellule est|cellules sont} comme avant ; {left} {left:a été laissée car quelqu'un l'a changée|ont été laissées car quelqu'un les a changées} entre-temps.",
       unknown: "{name} n'est pas une fonction de cette version ; la formule reste telle quelle.",
       testTitle: "Autotest",
       testIntro: "Essaie ce dont le complément a besoin ici, sur des feuilles à lui, ôtées ensuite.",
@@ -3476,10 +3498,14 @@ export const fr: Texts = {
       twoParts: "{sheet} : les longueurs sont en deux colonnes, {head} et {second}, et ont été additionnées.",
       liveDerived: "Les coursons vivants ont été calculés comme {positions} moins {heads} dans {sheets}.",
       yearTaken: "Parmi les en-têtes avec une année, {head} a été pris dans {sheets}.",
-      strokes: "{cells} comptages écrits en bâtons ont été lus, comme {examples}.",
-      worded: "{cells} comptages écrits avec un mot ou un signe ont été lus, comme {examples}.",
-      ownUnits: "{cells} cellules ont été lues dans l'unité qu'elles nomment, comme {examples}.",
-      textNumbers: "{cells} nombres stockés comme texte ont été lus comme nombres, par exemple {examples}.",
+      strokes:
+        "{cells} {cells:comptage écrit en bâtons a été lu|comptages écrits en bâtons ont été lus}, comme {examples}.",
+      worded:
+        "{cells} {cells:comptage écrit avec un mot ou un signe a été lu|comptages écrits avec un mot ou un signe ont été lus}, comme {examples}.",
+      ownUnits:
+        "{cells} {cells:cellule a été lue dans l'unité qu'elle nomme|cellules ont été lues dans l'unité qu'elles nomment}, comme {examples}.",
+      textNumbers:
+        "{cells} {cells:nombre stocké comme texte a été lu comme nombre|nombres stockés comme texte ont été lus comme nombres}, par exemple {examples}.",
       datesSettled:
         "{cells} {cells:date lisible|dates lisibles} de deux façons {cells:a été lue|ont été lues} avec le {order}, comme le disent les autres jours du parcours ({examples}) : {sheets}.",
       totalLines:
@@ -3495,15 +3521,15 @@ export const fr: Texts = {
     },
     questions: {
       heads:
-        "{sheet} : {rows} lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues. {heads} sont-ils les colonnes {columns} ?",
+        "{sheet} : {rows} {rows:ligne se trouve sous des en-têtes inconnus et n'a pas été lue|lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues}. {heads} sont-ils les colonnes {columns} ?",
       noHeads:
-        "{sheet} : {rows} lignes ressemblent à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elles n'ont pas été lues. Écrivez au-dessus des en-têtes comme Parcelle, Rang, Cep et Côté, ou laissez la feuille de côté.",
+        "{sheet} : {rows} {rows:ligne ressemble à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elle n'a pas été lue|lignes ressemblent à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elles n'ont pas été lues}. Écrivez au-dessus des en-têtes comme Parcelle, Rang, Cep et Côté, ou laissez la feuille de côté.",
       head: "{sheet} : {head} est-il la colonne {column} de cette saison ?",
       unit: "{sheet} : dans quelle unité {head} est-il écrit ? La colonne n'a pas été lue.",
       dateOrder:
         "{sheet} : {cells} {cells:date peut|dates peuvent} se lire avec le jour ou le mois d'abord et {cells:n'a pas été lue|n'ont pas été lues}. Lequel vient d'abord ?",
       winter:
-        "{sheets} : {rows} lignes sont datées de l'hiver {winter} et ne sont dans aucun résultat. Appartiennent-elles à {likely} ?",
+        "{sheets} : {rows} {rows:ligne est datée de l'hiver|lignes sont datées de l'hiver} {winter} et {rows:n'est|ne sont} dans aucun résultat. {rows:Appartient-elle|Appartiennent-elles} à {likely} ?",
       oddCounts:
         "{sheet} : {cells} {cells:cellule|cellules} de {columns} {cells:contient|contiennent} {kind}, comme {examples}, et {cells:n'a pas été lue|n'ont pas été lues}. Qu'a-t-on compté ?",
       keys: "{sheets} : aucune colonne, aucun titre ni nom n'indique {columns}. Laquelle est-ce ?",
@@ -3511,14 +3537,15 @@ export const fr: Texts = {
         "{sheet} est masquée et ses comptages n'ont pas été lus. Affichez la feuille pour qu'ils soient lus, ou laissez-la de côté.",
     },
     leftOut: {
-      otherHeads: "{sheet} n'a pas été lue : ses {rows} lignes se trouvent sous d'autres en-têtes.",
+      otherHeads:
+        "{sheet} n'a pas été lue : {rows:sa|ses} {rows} {rows:ligne se trouve|lignes se trouvent} sous d'autres en-têtes.",
       hidden: "{sheet} n'a pas été lue : elle est masquée.",
       notCounts: "{sheet} n'a pas été lue : elle ne contient pas de comptages.",
       notCalculated:
-        "{sheet} : {rows} lignes contiennent des formules jamais calculées et n'ont pas été lues. Ouvrez le fichier dans un tableur, laissez-le calculer, enregistrez-le et recommencez.",
+        "{sheet} : {rows} {rows:ligne contient des formules jamais calculées et n'a pas été lue|lignes contiennent des formules jamais calculées et n'ont pas été lues}. Ouvrez le fichier dans un tableur, laissez-le calculer, enregistrez-le et recommencez.",
       toCount:
-        "{sheet} : {rows} lignes sont préparées et vides ; leurs ceps sont comptés dans d'autres feuilles.",
-      pastWinter: "{sheet} : {rows} lignes appartiennent à l'hiver {winter}.",
+        "{sheet} : {rows} {rows:ligne est préparée et vide ; son cep est compté|lignes sont préparées et vides ; leurs ceps sont comptés} dans d'autres feuilles.",
+      pastWinter: "{sheet} : {rows} {rows:ligne appartient|lignes appartiennent} à l'hiver {winter}.",
       byAnswer: "{sheet} a été laissée de côté selon votre réponse.",
       total: "{sheet} : la colonne {head} contient des totaux et n'a pas été lue.",
       qualifier:
@@ -3568,8 +3595,8 @@ export const fr: Texts = {
   },
   usedRows: {
     usedRows: {
-      all: "Calculé avec les {rows} lignes des feuilles Cordons.",
-      some: "Calculé avec {used} des {rows} lignes des feuilles Cordons. Laissées de côté : {leftOut}.",
+      all: "Calculé avec {rows:la|les} {rows} {rows:ligne|lignes} des feuilles Cordons.",
+      some: "Calculé avec {used} {rows:de la|des} {rows} {rows:ligne|lignes} des feuilles Cordons. Laissées de côté : {leftOut}.",
       column: "{rows} où {column} {reason} (la première dans {sheet}, ligne {row})",
       sameVine: "{rows} à côté d'elles sur les mêmes ceps",
       toCount: "{rows} encore à compter (la première dans {sheet}, ligne {row})",

@@ -38,3 +38,38 @@ describe("the sentence of a finding", () => {
     );
   });
 });
+
+test("a vine of 19 lb among vines of 0.3 to 2.2 lb is asked about, as a slip of units that would fit", () => {
+  const pounds = [0.3, 0.8, 1.2, 19, 1.9, 0.7, 1.1, 1.4, 0.9, 2.2];
+  const season = readSeason([
+    areaOf("Vines", [
+      ["Block", "Row", "Vine", "Status", "Pruning weight (lb)"],
+      ...pounds.map((weight, at) => ["North Bench", 1, at + 1, "bearing", weight]),
+    ]),
+  ]);
+  // 19 oz is 19/16 = 1.1875 lb
+  expect(
+    allFindings(season, { today: 46_100 }).map((finding) =>
+      findingSentence(finding, "en").replaceAll("\u00a0", " "),
+    ),
+  ).toEqual([
+    "North Bench row 1 vine 4: Pruning weight is 19 lb, unlike its block; taken as 19 oz it is 1.19 lb and fits (1 row, to row 5 of the sheet).",
+  ]);
+});
+
+test("a setting's unit is said in the reader's language", () => {
+  const season = readSeason([
+    areaOf("Settings", [
+      ["Setting", "Value", "Unit"],
+      ["Unlike its block: spread", 4, "times"],
+      ["Unlike its block: spread", 5, "times"],
+    ]),
+  ]);
+  const [finding] = allFindings(season, { today: 46_100 });
+  const said = (["es", "fr"] as const).map((language) =>
+    findingSentence(finding, language).replaceAll("\u00a0", " "),
+  );
+  expect(said[0]).toContain("5 ×");
+  expect(said[1]).toContain("5 ×");
+  expect(said.join(" ")).not.toContain("times");
+});
