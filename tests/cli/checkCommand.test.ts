@@ -153,6 +153,21 @@ describe("check", () => {
     expect(await codesIn(all)).toEqual(["spursAbovePositions"]);
   });
 
+  test("says of a number with any number of digits what it would become, or that it is none", async () => {
+    const counts = (spurs: string) =>
+      file(
+        "digits.csv",
+        `Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs\nA,1,1,left,A,1,3,8,${spurs}\n`,
+      );
+    for (const digits of [6, 20, 400, 40_000]) {
+      const { exitCode, out } = await run(["check", counts(`"'${"9".repeat(digits)}"`)]);
+      expect([digits, exitCode, out.includes("wrong")]).toEqual([digits, 1, true]);
+      expect((await run(["check", counts("9".repeat(digits))])).exitCode).toBe(1);
+    }
+    // 100,000 is no day of any winter, though a spreadsheet could show it as one of the year 2173.
+    expect((await run(["check", counts(`"'100000"`)])).out).not.toContain("2173");
+  });
+
   test("repairs nothing without a name for the copy, a csv file, or where nothing is certain", async () => {
     expect(await run(["check", MISTAKES, "--repair"])).toMatchObject({
       exitCode: 2,

@@ -1,7 +1,7 @@
 import { FINDING_TEXTS, GROUP_TEXTS } from "../../texts/findings";
 import { sameText, say, type Language, type Text } from "../../texts/language";
 import { TEXTS } from "../../texts/texts";
-import { isoDay } from "../reading/serialDate";
+import { isoDay, isPlausibleDay } from "../reading/serialDate";
 import { isCellError } from "../sheets/cell";
 import type { Finding } from "./finding";
 import type { FindingCause, FindingGroup } from "./findingGroups";
@@ -40,13 +40,11 @@ export function changeInWords({ from, to, other }: CellMend, language: Language)
   const written = (value: CellMend["from"]) => {
     if (value === null || value === "") return say(GROUP_TEXTS.blank, language);
     if (typeof value === "number")
-      return value > FIRST_DAY ? isoDay(value) : say(NUMBER, language, { value });
+      return isPlausibleDay(value) ? isoDay(value) : say(NUMBER, language, { value });
     return say(GROUP_TEXTS.word, language, { value: isCellError(value) ? value.error : String(value) });
   };
   const change = say(GROUP_TEXTS.becomes, language, { from: written(from), to: written(to) });
   return other === undefined ? change : say(GROUP_TEXTS.orElse, language, { change, other: written(other) });
 }
 
-/** Serial of 1 January 1980; no count and no length reaches it. */
-const FIRST_DAY = 29220;
 const NUMBER = sameText("{value}");

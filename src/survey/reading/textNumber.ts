@@ -12,7 +12,7 @@ export function textNumber(text: string): number | undefined {
   const percent = bare.endsWith("%");
   const digits = percent ? bare.slice(0, -1) : bare;
   const value = plain(digits);
-  return value === undefined ? undefined : percent ? value / 100 : value;
+  return value === undefined || !Number.isFinite(value) ? undefined : percent ? value / 100 : value;
 }
 
 function plain(digits: string): number | undefined {
