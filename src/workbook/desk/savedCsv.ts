@@ -44,7 +44,13 @@ export async function savedCsv(
       const text = stood[column];
       if (text !== undefined && csvCell(text, decimal) === value) return quoted(text, delimiter);
       isChanged = true;
-      if (typeof value === "number" && showsDay(formatOf(row, column + 1) ?? "")) return isoDay(value);
+      if (
+        typeof value === "number" &&
+        value >= 0 &&
+        value <= LAST_DAY &&
+        showsDay(formatOf(row, column + 1) ?? "")
+      )
+        return isoDay(value);
       return written(value, delimiter, decimal);
     });
     if (row <= lastRow || cells.some((cell) => !isBlank(cell))) lines.push(cells.join(delimiter));
@@ -57,6 +63,8 @@ export async function savedCsv(
 }
 
 const CARRIAGE_RETURN = 0x0d;
+/** Serial of 31 December 9999, the last day of a spreadsheet. */
+const LAST_DAY = 2_958_465;
 
 /** A text in quotes where it needs them. */
 function quoted(text: string, delimiter: string): string {

@@ -56,6 +56,14 @@ describe("a csv file with what was changed in it", () => {
     ).toBe("Block,Day\nA,2024-02-28\n");
   });
 
+  test("a number that is no day of a spreadsheet stays a number, whatever its cell shows days", async () => {
+    const changed = { "2 2": 1e20, "3 2": -4, "4 2": 2_958_465 };
+    // The last day of a spreadsheet is 31 December 9999, serial 2,958,465.
+    expect(await savedText("Block,Counted on\nA,\nB,\nC,\n", changed, "yyyy-mm-dd")).toBe(
+      "Block,Counted on\nA,100000000000000000000\nB,-4\nC,9999-12-31\n",
+    );
+  });
+
   test("letters of an old encoding are kept, in UTF-8 with its mark once something was changed", async () => {
     const old = Buffer.from("Bloque,Nota\nPe\u00f1a,a\nViña,b\n", "latin1");
     expect(Buffer.compare(await saved(old), old)).toBe(0);
