@@ -89,6 +89,8 @@ class RowCollector implements XmlListener, RowListener {
   private inlineText: string | undefined;
   private collecting: "v" | "f" | "t" | undefined;
   private inGuide = false;
+  /** How deep in an element that gives a cell no value: what stands within is none of the cell's either. */
+  private strange = 0;
   private sharedCharacters = 0;
   private readonly shared = new Map<string, SharedFormula>();
 
@@ -110,6 +112,10 @@ class RowCollector implements XmlListener, RowListener {
     if (!this.inData) {
       if (name === "sheetData") this.inData = true;
       else if (name === "mergeCell") this.merge(attributes.ref);
+      return;
+    }
+    if (this.strange > 0) {
+      this.strange++;
       return;
     }
     switch (name) {
@@ -136,6 +142,11 @@ class RowCollector implements XmlListener, RowListener {
         this.collecting = "t";
         this.inlineText ??= "";
         break;
+      case "is":
+      case "r":
+        break;
+      default:
+        this.strange = 1;
     }
   }
 
@@ -150,7 +161,7 @@ class RowCollector implements XmlListener, RowListener {
   }
 
   text(text: string): void {
-    if (this.collecting === undefined) return;
+    if (this.collecting === undefined || this.strange > 0) return;
     const so = (
       this.collecting === "v" ? this.value : this.collecting === "f" ? this.formula : this.inlineText
     )!;
@@ -163,6 +174,10 @@ class RowCollector implements XmlListener, RowListener {
 
   close(name: string): void {
     if (!this.inData) return;
+    if (this.strange > 0) {
+      this.strange--;
+      return;
+    }
     switch (name) {
       case "v":
       case "f":

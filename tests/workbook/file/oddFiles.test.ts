@@ -133,6 +133,18 @@ describe("values", () => {
     ).toEqual([[5, null, 7]]);
   });
 
+  test("what stands within such an element, or within an extension, gives a cell no value either", async () => {
+    const within = '<x:y xmlns:x="urn:other"><v>88</v><is><t>words</t></is><f>1+1</f></x:y>';
+    const rich = "<is><r><rPr><b/><sz val='9'/></rPr><t>North </t></r><r><t>Bench</t></r></is>";
+    expect(
+      await valuesOf(
+        `<row r="1"><c r="A1"><v>5</v>${within}</c><c r="B1">${within}<v>6</v></c><c r="C1">${within}</c>` +
+          `<c r="D1"><v>7</v><extLst><ext uri="u"><v>66</v></ext></extLst></c><c r="E1" t="inlineStr">${rich}</c>` +
+          `<c r="F1"><v>4${within}2</v></c></row>`,
+      ),
+    ).toEqual([[5, 6, null, 7, "North Bench", 42]]);
+  });
+
   test("a text longer than a cell is cut where a spreadsheet would refuse the file", async () => {
     const workbook = await FileWorkbook.open("a.xlsx", buildWorkbook());
     await workbook.writeOwnSheet({ sheet: "Ours", headers: ["A"], rows: [["x".repeat(40_000)]] });
