@@ -27,6 +27,7 @@ module.exports = {
       displayName: "browser",
       globalSetup: "<rootDir>/tests/browser/startShared.ts",
       globalTeardown: "<rootDir>/tests/browser/stopShared.ts",
+      setupFilesAfterEnv: ["<rootDir>/.config/browserTimeout.cjs"],
       testMatch: ["<rootDir>/tests/browser/**/*.test.ts"],
     },
   ],

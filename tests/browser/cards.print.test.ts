@@ -35,8 +35,6 @@ const print: CardsPrint = {
 const pageCount = (pdf: Buffer) => [...pdf.toString("latin1").matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
 const keep = path.join(process.cwd(), ".cache", "cards");
 
-jest.setTimeout(120_000);
-
 describe("crew cards on paper", () => {
   let browser: Browser;
   beforeAll(async () => {

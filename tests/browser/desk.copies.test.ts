@@ -21,7 +21,6 @@ import { spursChart, spursPivotSheet } from "../workbook/file/spursChart";
 type Opened = Window & CopiesPage;
 
 /** The validator of every copy takes its time. */
-jest.setTimeout(60_000);
 
 describe("copies saved from the desk page, as other programs read them", () => {
   const folder = mkdtempSync(path.join(tmpdir(), "cordonbook-copies-"));

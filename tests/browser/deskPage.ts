@@ -6,9 +6,6 @@ import { startChromium } from "./chromium";
 import { problemsOf } from "./problemsOf";
 import { DESK_ADDRESS } from "./shared";
 
-// A page of its own for every test, on a machine that may be doing other work.
-jest.setTimeout(180_000);
-
 const PICTURES = path.resolve(".cache/screenshots");
 
 /** The desk page's own server, which was started as a person starts it, and a browser beside it. */

@@ -18,8 +18,6 @@ const COUNTS = {
 const button = (page: Page, label: string) =>
   page.locator("fluent-button:visible, fluent-link:visible").filter({ hasText: label });
 
-jest.setTimeout(60_000);
-
 describe("the add-in's page", () => {
   let browser: Browser;
   beforeAll(async () => {

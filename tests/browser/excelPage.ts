@@ -41,7 +41,7 @@ export async function openExcelPage(
 ): Promise<{ page: Page; problems: string[] }> {
   const context = await browser.newContext({ viewport: { width: 350, height: 600 } });
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(30_000);
   const problems = problemsOf(page);
 
   const bridge: HostBridge = { sendMessageToHost: () => undefined };

@@ -1,8 +1,6 @@
 import type { DeskPage } from "./deskPage";
 import { openDesk } from "./openDesk";
 
-jest.setTimeout(300_000);
-
 /** Somebody who works by keyboard alone: what is pressed next depends on what has the keyboard, and nothing is clicked. */
 class Hand {
   constructor(private readonly desk: DeskPage) {}

@@ -3,8 +3,6 @@ import type { DeskPage } from "./deskPage";
 import { SEASON_TEXTS } from "../../src/texts/seasonPage";
 import { openDesk } from "./openDesk";
 
-jest.setTimeout(300_000);
-
 /**
  * What is counted on each vine: trunk, length in feet, positions, live spurs and longest gap of cordon A to the left, B to
  * the right and C to the left. A beats C by its spurs on every vine, so nothing but the planted slip needs an answer.

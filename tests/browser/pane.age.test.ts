@@ -4,8 +4,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { resultsOf } from "./resultsOf";
 
-jest.setTimeout(60_000);
-
 const HEAD =
   "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs,Longest gap,Condition,Fixed choice".split(
     ",",

@@ -2,8 +2,6 @@ import type { Sheets } from "./pane/harness";
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 
-jest.setTimeout(30_000);
-
 const BROKEN: Sheets = {
   Plan: [
     ["prunings", "nodes"],

@@ -22,8 +22,6 @@ const MENDED: Sheets = {
   Cordons: COUNTS.Cordons.map((row) => row.map((cell) => (cell === 9 || cell === -2 ? 6 : cell))),
 };
 
-jest.setTimeout(30_000);
-
 describe("the page that checks the counts", () => {
   let pane: PanePage;
 

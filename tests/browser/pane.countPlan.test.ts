@@ -4,8 +4,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { resultsOf } from "./resultsOf";
 
-jest.setTimeout(60_000);
-
 const ROWS = 6;
 const VINES_A_ROW = 30;
 const MISSING = new Set([4, 17, 23]);

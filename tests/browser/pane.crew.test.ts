@@ -26,8 +26,6 @@ function seasonSheets(): Sheets {
   );
 }
 
-jest.setTimeout(60_000);
-
 describe("the page that sends the crew out", () => {
   const sheets = seasonSheets();
   let pane: PanePage;

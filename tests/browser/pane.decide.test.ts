@@ -4,8 +4,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { CORDON_HEADS } from "../survey/cordonHeads";
 
-jest.setTimeout(30_000);
-
 const HEAD = [...CORDON_HEADS, "Longest gap", "Condition", "Fixed choice"];
 
 /** Invented counts: two equal cordons on one side, a side with nothing worth keeping, and plain vines. */

@@ -1,8 +1,6 @@
 import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 
-jest.setTimeout(30_000);
-
 describe("the page that explains the functions", () => {
   let pane: PanePage;
 

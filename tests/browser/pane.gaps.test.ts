@@ -4,8 +4,6 @@ import type { PanePage } from "./pane/panePage";
 import { CORDON_HEADS } from "../survey/cordonHeads";
 import { resultsOf } from "./resultsOf";
 
-jest.setTimeout(30_000);
-
 const HEAD = [...CORDON_HEADS];
 
 /** Invented counts: 12 vines a row, more gaps towards the end of the row and this winter. */

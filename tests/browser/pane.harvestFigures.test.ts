@@ -3,8 +3,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { resultsOf } from "./resultsOf";
 
-jest.setTimeout(60_000);
-
 const SEPTEMBER = 45550;
 const COUNTED_IN_JUNE = 45468;
 

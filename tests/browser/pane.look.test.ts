@@ -6,8 +6,6 @@ import { openPane } from "./pane/openPane";
 import { sampleSeason } from "./pane/sampleSeason";
 import { isResultPage, resultsOf } from "./resultsOf";
 
-jest.setTimeout(240_000);
-
 const SAMPLES = { clean: "larkmoor-clean", mistakes: "larkmoor-mistakes" } as const;
 
 const PAGES = Object.keys(PAGE_NAMES);

@@ -3,8 +3,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { CORDON_HEADS } from "../survey/cordonHeads";
 
-jest.setTimeout(30_000);
-
 /** Invented counts: a block that a rule's edge runs through, and one below a pound. */
 const SEASON: Sheets = {
   Blocks: [

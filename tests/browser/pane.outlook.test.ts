@@ -4,8 +4,6 @@ import type { PanePage } from "./pane/panePage";
 import { sampleSeason } from "./pane/sampleSeason";
 import { resultsOf } from "./resultsOf";
 
-jest.setTimeout(60_000);
-
 describe("the page that shows what crop the pruning leaves", () => {
   let pane: PanePage;
   let season: Sheets;

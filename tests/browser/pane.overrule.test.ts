@@ -4,8 +4,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { CORDON_HEADS } from "../survey/cordonHeads";
 
-jest.setTimeout(60_000);
-
 const HEAD = [...CORDON_HEADS, "Longest gap", "Condition", "Fixed choice", "Note"];
 
 /** Invented counts: A is clearly better than B on one vine, another vine is a close call. */

@@ -2,8 +2,6 @@ import { openPane, type Look } from "./pane/openPane";
 import { sampleSeason } from "./pane/sampleSeason";
 import type { Sheets } from "./pane/harness";
 
-jest.setTimeout(60_000);
-
 let clean: Sheets;
 let mistakes: Sheets;
 

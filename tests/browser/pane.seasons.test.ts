@@ -4,8 +4,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { resultsOf } from "./resultsOf";
 
-jest.setTimeout(60_000);
-
 const FIRST_WINTER = 44957;
 const SECOND_WINTER = 45322;
 const POSITIONS = 10;

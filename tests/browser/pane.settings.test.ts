@@ -3,8 +3,6 @@ import { openPane } from "./pane/openPane";
 import type { PanePage } from "./pane/panePage";
 import { CORDON_HEADS } from "../survey/cordonHeads";
 
-jest.setTimeout(30_000);
-
 const CORDONS: Sheets = {
   Cordons: [
     [...CORDON_HEADS, "Longest gap"],

@@ -26,7 +26,7 @@ export async function openPane(
     reducedMotion: "reduce",
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(30_000);
   const pane = new PanePage(page, problemsOf(page));
   opened.push(pane);
   await page.addInitScript(() => {
