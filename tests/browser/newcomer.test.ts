@@ -146,6 +146,12 @@ describe("a newcomer's season, from the empty page to the printed card", () => {
       await newcomer.type(alive, "Enter");
     }
     await newcomer.nextStep("mend");
+    expect(await pane.locator("#typing").evaluate((button: HTMLInputElement) => button.checked)).toBe(true);
+    await pane
+      .locator("section[aria-labelledby=typed]")
+      .getByText(/\b17\b/)
+      .first()
+      .waitFor();
     // The cell that cannot be right is selected once the findings are there.
     await desk.status.locator("span", { hasText: /^17$/ }).waitFor({ timeout: 30_000 });
     await newcomer.type("7", "Enter");

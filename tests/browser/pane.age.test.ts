@@ -99,7 +99,7 @@ describe("results and the workbook that has changed since", () => {
     await pane.page.locator("#print-cards").click();
     await pane.page.waitForFunction(() => window.printed !== undefined);
     const after = await pane.page.evaluate(() => window.printed!);
-    expect(before).toContain("A / D ?");
+    expect(before).toContain("A / D\u00a0?");
     expect(after).toContain("D · T1");
     expect(after).not.toContain("?");
   });
@@ -127,6 +127,23 @@ describe("results and the workbook that has changed since", () => {
     await pane.page.locator("#mark-cells").click();
     await pane.page.getByText("so nothing was printed, written or accepted").waitFor();
     expect(await marks()).toEqual([7]);
+  });
+
+  test("the next step is that of the workbook as it is, not of an older picture", async () => {
+    pane = await openPane(COUNTS);
+    await pane.goTo("season");
+    await pane.page.locator("#next-step").waitFor();
+    await slow();
+    // Row 5 had 9 live spurs on 7 positions; now row 3 has 12.
+    await type(5, 9, 6);
+    await type(3, 9, 12);
+    await pane.page.locator("#work-anew").waitFor();
+    await pane.page.locator("#next-step").click();
+    await pane.page.locator(".page:not([hidden]) #check").waitFor();
+    const selected = () => pane.page.evaluate(() => window.harness.workbook.selectedCell());
+    for (const end = Date.now() + 30_000; Date.now() < end && !(await selected());)
+      await pane.page.waitForTimeout(50);
+    expect(await selected()).toEqual({ sheet: "Cordons", row: 3, column: 9 });
   });
 
   test("gaps follow an edit, its undo, a deleted row and a renamed sheet", async () => {

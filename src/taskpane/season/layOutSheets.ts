@@ -83,6 +83,14 @@ export async function layOutSheets(pane: Pane): Promise<void> {
   });
   const [first] = laid.cordons.length === 0 ? [] : cellsBelow(cordons!, [{ trunk: 0 }]);
   if (first !== undefined) await goToCell(pane, first).catch(() => undefined);
+  await checkWhileTyping(pane);
+}
+
+/** Counts are typed next: rows are judged from now on, until somebody switches it off on the Check page. */
+async function checkWhileTyping(pane: Pane): Promise<void> {
+  if (pane.state.check.typing.on) return;
+  const { startTyping } = await import(/* webpackChunkName: "check" */ "../check/typedRows");
+  await startTyping(pane);
 }
 
 function problemOf(pane: Pane, form: LayOutForm, cordons: SurveyTable): string | undefined {

@@ -6,7 +6,9 @@ import { changePage } from "../changePage";
 import { choiceField } from "../fields";
 import type { TextFacts } from "../../texts/language";
 import { goToCell } from "../goToCell";
+import { isCurrent } from "../pageAge";
 import type { Pane } from "../pane";
+import { pictureSeason } from "./pictureSeason";
 import { percent } from "../percent";
 import { remembered } from "../ownView";
 import { usedRowsLine } from "../usedRowsLine";
@@ -50,7 +52,7 @@ export function seasonPage(pane: Pane): TemplateResult {
         <fluent-button
           id="next-step"
           appearance="primary"
-          @click=${() => void pane.attempt(() => go(pane, next, picture))}
+          @click=${() => pane.start((signal) => takeStep(pane, next, signal))}
           >${pane.say(SEASON_TEXTS.go[next])}</fluent-button
         >
       </div>
@@ -141,6 +143,16 @@ function workFacts({ blocks, wrong, cardsToPrint }: SeasonPicture): TextFacts {
     cards: cardsToPrint,
     toPrune: vines - sum(blocks, "pruned"),
   };
+}
+
+/**
+ * Takes the next step of what the workbook holds at this moment: an older picture is made anew first, and where another
+ * step has become the next one it is shown instead.
+ */
+async function takeStep(pane: Pane, wanted: OpenWork, signal: AbortSignal): Promise<void> {
+  if (!(await isCurrent(pane, "season"))) await pictureSeason(pane, signal);
+  const { picture } = pane.state.season;
+  if (picture !== undefined && openWork(picture)[0] === wanted) await go(pane, wanted, picture);
 }
 
 /** Leads to where the work is done. */
