@@ -5,4 +5,5 @@ export { headsStep } from "./headsStep";
 export { questionsView } from "./questionsView";
 export { lookForTables } from "./lookForTables";
 export { checkAnew, runCheck } from "./runCheck";
-export { startTyping, stopTyping, typedRows } from "./typedRows";
+export { startTyping, stopTyping } from "./startTyping";
+export { typedRows } from "./typedRows";

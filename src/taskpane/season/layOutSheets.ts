@@ -89,8 +89,9 @@ export async function layOutSheets(pane: Pane): Promise<void> {
 /** Counts are typed next: rows are judged from now on, until somebody switches it off on the Check page. */
 async function checkWhileTyping(pane: Pane): Promise<void> {
   if (pane.state.check.typing.on) return;
-  const { startTyping } = await import(/* webpackChunkName: "check" */ "../check/typedRows");
-  await startTyping(pane);
+  const { startTyping } = await import(/* webpackChunkName: "check" */ "../check/startTyping");
+  // Where Excel refuses it at this moment the block is laid out all the same, and the switch stands off.
+  await startTyping(pane).catch(() => undefined);
 }
 
 function problemOf(pane: Pane, form: LayOutForm, cordons: SurveyTable): string | undefined {
