@@ -4,6 +4,7 @@ import { limitedNodes } from "../../src/domain/limitedNodes";
 import { nodePlan } from "../../src/domain/plan/nodePlan";
 import { isWorkday, plannedWork } from "../../src/domain/plan/orderOfWork";
 import { clopperPearsonInterval, wilsonInterval } from "../../src/domain/proportionInterval";
+import { WINTER_CALENDAR } from "./plan/winterCalendar";
 
 // Where a calculation turns from one case to the next; arithmetic by hand, beside each.
 
@@ -87,19 +88,6 @@ describe("nodes over spurs", () => {
 });
 
 describe("the crew's calendar", () => {
-  // 46055 is Monday, 2 February 2026.
-  const calendar = {
-    startsOn: 46055,
-    secondPassOn: 46127,
-    thinningOn: 46162,
-    crew: 2,
-    hoursADay: 5,
-    daysAWeek: 5,
-    daysOff: [] as number[],
-    minutesAVine: 6,
-    minutesAVineThinning: 2,
-    secondPassShare: 0.4,
-  };
   const pass = { pass: "only", vinesDone: 0 } as const;
 
   test("a block that fills a day to its end lets the next begin on the day after: 100 vines x 6 min = 2 x 5 h", () => {
@@ -108,7 +96,7 @@ describe("the crew's calendar", () => {
         { ...pass, block: "A", vines: 100 },
         { ...pass, block: "B", vines: 50 },
       ],
-      calendar,
+      WINTER_CALENDAR,
     );
     expect(first).toMatchObject({ firstDay: 46055, lastDay: 46055, days: [{ day: 46055, hours: 10 }] });
     expect(second).toMatchObject({ firstDay: 46056, lastDay: 46056, days: [{ day: 46056, hours: 5 }] });
@@ -121,7 +109,7 @@ describe("the crew's calendar", () => {
         { ...pass, block: "B", vines: 50, vinesDone: 50 },
         { ...pass, block: "C", vines: 10 },
       ],
-      calendar,
+      WINTER_CALENDAR,
     );
     expect(done).toMatchObject({ hours: 0, firstDay: 46055, lastDay: 46055, days: [] });
     expect(next).toMatchObject({ firstDay: 46056, lastDay: 46056 });
@@ -131,7 +119,8 @@ describe("the crew's calendar", () => {
     const daysOff = Array.from({ length: 4000 }, (_, day) => 46055 + day);
     expect(isWorkday(46055 + 3999, { daysAWeek: 7, daysOff })).toBe(false);
     expect(
-      plannedWork([{ ...pass, block: "A", vines: 10 }], { ...calendar, daysAWeek: 7, daysOff })[0].firstDay,
+      plannedWork([{ ...pass, block: "A", vines: 10 }], { ...WINTER_CALENDAR, daysAWeek: 7, daysOff })[0]
+        .firstDay,
     ).toBe(46055);
   });
 });

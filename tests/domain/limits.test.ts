@@ -36,6 +36,7 @@ import { kilograms, kilogramsPerHectare, metres, perMetre, vinesPerHectare } fro
 import { vineCrop } from "../../src/domain/vineCrop";
 import { vineDensity } from "../../src/domain/vineDensity";
 import { vinesToCount } from "../../src/domain/vinesToCount";
+import { WINTER_CALENDAR } from "./plan/winterCalendar";
 
 const formula = balancedFormula("30+10");
 const cordon = { block: "A", row: 3, vine: 7, positions: 8, liveSpurs: 5, longestGap: 2 };
@@ -52,20 +53,8 @@ const ofWork = {
   fruitfulSecondaries: false,
   twice: false,
 };
-const calendar = {
-  startsOn: 46055,
-  secondPassOn: 46127,
-  thinningOn: 46162,
-  crew: 2,
-  hoursADay: 5,
-  daysAWeek: 5,
-  daysOff: [],
-  minutesAVine: 6,
-  minutesAVineThinning: 2,
-  secondPassShare: 0.4,
-};
-const planned = (part: Partial<typeof calendar>) =>
-  plannedWork([{ block: "A", pass: "only", vines: 0, vinesDone: 0 }], { ...calendar, ...part });
+const planned = (part: Partial<typeof WINTER_CALENDAR>) =>
+  plannedWork([{ block: "A", pass: "only", vines: 0, vinesDone: 0 }], { ...WINTER_CALENDAR, ...part });
 const steps = (minutes: number) =>
   nextSteps(
     {

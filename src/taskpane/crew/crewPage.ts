@@ -67,9 +67,10 @@ function result(pane: Pane, page: CrewState, found: CrewResult): TemplateResult 
       >${pane.say(CREW_TEXTS.none)}</fluent-message-bar
     >`;
   const blocks = found.blocks.filter(({ block }) => page.block === "" || block === page.block);
-  const isOpen = Object.values(openOnCards(blocks)).some((count) => count > 0);
+  const open = openOnCards(blocks);
+  const isOpen = Object.values(open).some((count) => count > 0);
   return html`<fluent-message-bar id="cards-open" intent=${isOpen ? "warning" : "success"} layout="multiline"
-      >${openSentence(openOnCards(blocks), pane.state.language, page.block)}</fluent-message-bar
+      >${openSentence(open, pane.state.language, page.block)}</fluent-message-bar
     >
     <fluent-message-bar id="cards-result" intent="success" layout="multiline"
       >${pane.say(CREW_TEXTS.sum, {

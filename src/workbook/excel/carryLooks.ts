@@ -10,6 +10,8 @@ export interface LookArea {
   readonly isOne: boolean;
 }
 
+type CarriedTo = Pick<CarriedCell, "to">;
+
 /** The cells whose looks are carried, in as few areas as come of going along rows first and down then. */
 export function looksAsAreas(cells: readonly CarriedCell[] = []): LookArea[] {
   const given = cells.filter(({ look }) => look);
@@ -17,11 +19,7 @@ export function looksAsAreas(cells: readonly CarriedCell[] = []): LookArea[] {
   for (const { from } of given) timesUsed.set(keyOf(from), (timesUsed.get(keyOf(from)) ?? 0) + 1);
   const isOne = ({ from }: CarriedCell) => timesUsed.get(keyOf(from))! > 1;
   const along: LookArea[] = [];
-  for (const cell of inOrder(
-    given,
-    (one) => one.to.row,
-    (one) => one.to.column,
-  )) {
+  for (const cell of given.sort(alongRows)) {
     const last = along[along.length - 1];
     const { from, to } = cell;
     if (
@@ -35,11 +33,7 @@ export function looksAsAreas(cells: readonly CarriedCell[] = []): LookArea[] {
     else along.push({ from, to, rows: 1, columns: 1, isOne: isOne(cell) });
   }
   const areas: LookArea[] = [];
-  for (const run of inOrder(
-    along,
-    (one) => one.to.column,
-    (one) => one.to.row,
-  )) {
+  for (const run of along.sort(downColumns)) {
     const last = areas[areas.length - 1];
     const continues =
       last?.columns === run.columns &&
@@ -71,8 +65,12 @@ export function carryLooks(
   }
 }
 
-function inOrder<T>(items: readonly T[], first: (item: T) => number, second: (item: T) => number): T[] {
-  return [...items].sort((one, other) => first(one) - first(other) || second(one) - second(other));
+function alongRows({ to: one }: CarriedTo, { to: other }: CarriedTo): number {
+  return one.row - other.row || one.column - other.column;
+}
+
+function downColumns({ to: one }: CarriedTo, { to: other }: CarriedTo): number {
+  return one.column - other.column || one.row - other.row;
 }
 
 function isAt(place: CellPlace, start: CellPlace, down: number, right: number): boolean {
