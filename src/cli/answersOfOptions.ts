@@ -29,7 +29,16 @@ const ANSWERS = z.strictObject({
   ),
   leaveOut: z.optional(z.array(z.string())),
   dateOrder: z.optional(z.enum(["dayFirst", "monthFirst"])),
-  units: z.optional(z.array(z.strictObject({ sheet: z.string(), column: COLUMN, unit: UNIT }))),
+  units: z.optional(
+    z.array(
+      z.strictObject({
+        sheet: z.string(),
+        column: COLUMN,
+        unit: UNIT,
+        counter: z.optional(z.string()),
+      }),
+    ),
+  ),
   winters: z.optional(z.array(z.strictObject({ sheet: z.string(), winter: z.number() }))),
   oddCounts: z.optional(z.array(KIND)),
   recount: z.optional(z.array(KIND)),

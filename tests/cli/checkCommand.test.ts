@@ -217,6 +217,34 @@ describe("check", () => {
       expect(lines[1]).toMatch(/Pond Field.*0\.91/);
     });
 
+    test("reads the values of one counter in the unit that was answered for him", async () => {
+      const rows = Array.from({ length: 40 }, (_, i) => {
+        const counter = i % 2 === 0 ? "JM" : "RP";
+        const length = (3 + (i % 5) / 10) * (counter === "JM" ? 12 : 1);
+        return ["Pond Field", 1, 1 + i, "left", "A", 1, length.toFixed(1), 8, 6, counter].join(",");
+      });
+      const counts = file(
+        "counts.csv",
+        ["Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs,Counted by", ...rows].join("\n"),
+      );
+      const asked = await run(["check", counts, "--format", "json"]);
+      const { reading } = JSON.parse(asked.out) as {
+        reading: { questions: { code: string; proposals: unknown[] }[] };
+      };
+      expect([asked.exitCode, reading.questions.map(({ code }) => code)]).toEqual([1, ["counterUnit"]]);
+      const { out } = await run(["rows", counts, "--heads", heads(reading.questions[0].proposals[0])]);
+      const [head, ...read] = out
+        .trim()
+        .split(/\r?\n/)
+        .map((line) => line.split(","));
+      const at = head.indexOf("length");
+      // 36.0 inches and 3.1 feet: 36 x 0.0254 m and 3.1 x 0.3048 m.
+      expect([Number(read[0][at]), Number(read[1][at])]).toEqual([
+        expect.closeTo(0.9144, 9),
+        expect.closeTo(0.94488, 9),
+      ]);
+    });
+
     test("keeps the answer in the workbook that it saves, where the next reading finds it", async () => {
       const saved = join(folder, "answered.xlsx");
       const before = await run(["check", MISTAKES, "--sheet", "Cordons,Blocks", "--out", saved]);

@@ -56,8 +56,14 @@ export function answersTable(answers: ReadingAnswers, language: Language): Answe
   for (const { sheet, column, value } of answers.constants ?? [])
     rows.push([sheet, word(WORDS.value), headerOf(column)?.[language] ?? column, value]);
   for (const sheet of answers.leaveOut ?? []) rows.push([sheet, word(WORDS.leaveOut), "", ""]);
-  for (const { sheet, column, unit } of answers.units ?? [])
-    rows.push([sheet, word(WORDS.unit), headerOf(column)?.[language] ?? column, unit]);
+  for (const { sheet, column, unit, counter } of answers.units ?? []) {
+    const header = headerOf(column)?.[language] ?? column;
+    rows.push(
+      counter === undefined
+        ? [sheet, word(WORDS.unit), header, unit]
+        : [sheet, word(WORDS.counterUnit), `${header}: ${counter}`, unit],
+    );
+  }
   for (const { sheet, winter } of answers.winters ?? []) rows.push([sheet, word(WORDS.winter), "", winter]);
   if (answers.dateOrder) rows.push(["", word(WORDS.dateOrder), "", word(WORDS[answers.dateOrder])]);
   for (const kind of answers.oddCounts ?? []) rows.push(["", word(WORDS.oddCounts), word(KINDS[kind]), ""]);
@@ -100,6 +106,12 @@ function answerOf([first, what, of, answer]: readonly CellValue[], file: string)
     return { constants: columns.map((column) => ({ sheet, column, value: answer })) };
   if (is(WORDS.leaveOut)) return { leaveOut: [sheet] };
   if (is(WORDS.unit)) return { units: columns.map((column) => ({ sheet, column, unit: String(answer) })) };
+  if (is(WORDS.counterUnit) && typeof of === "string") {
+    const [, header, counter] = /^([^:]*): *(.*)$/.exec(of) ?? [];
+    return counter === undefined
+      ? {}
+      : { units: columnsOf(header).map((column) => ({ sheet, column, unit: String(answer), counter })) };
+  }
   if (is(WORDS.winter) && typeof answer === "number") return { winters: [{ sheet, winter: answer }] };
   const kind = typeof of === "string" ? kindOf(of) : undefined;
   if (is(WORDS.oddCounts) && kind) return { oddCounts: [kind] };

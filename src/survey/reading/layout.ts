@@ -926,7 +926,9 @@ function unitsOf(
   const units = new Map<Column, Unit>();
   for (const [column, at] of columns) {
     const head = heads.get(at);
-    const answered = answers.units?.find((own) => own.sheet === sheet && own.column === column.id);
+    const answered = answers.units?.find(
+      (own) => own.sheet === sheet && own.column === column.id && own.counter === undefined,
+    );
     const isMeasure = column.kind === "length" || column.kind === "shortLength" || column.kind === "mass";
     const unit = answered
       ? unitNamed(answered.unit)

@@ -15,6 +15,7 @@ import {
   type TableRows,
 } from "./readSeason";
 import type { MergedArea, SheetArea } from "./sheetArea";
+import { unitsOfCounters } from "./unitsOfCounters";
 import { partByWinter } from "./winters";
 import { makeSeason } from "../season/makeSeason";
 import type { Season, SurveyTable } from "../season/season";
@@ -114,7 +115,12 @@ async function readHolding(
   const allTables = known.allTables.map((table) => large.get(table.sheet) ?? table);
   const settings = allTables.filter(({ shape }) => shape.id === "settings");
   const { past, tables } = partByWinter(
-    allTables.filter(({ shape }) => shape.id !== "settings"),
+    unitsOfCounters(
+      allTables.filter(({ shape }) => shape.id !== "settings"),
+      known.words,
+      answers,
+      account,
+    ),
     answers,
     account,
   );

@@ -5,6 +5,7 @@ import { plainHeader, type Column, type SheetId } from "../sheets/column";
 import type { FoundTable } from "./findTable";
 import { allAnswers, holdsAnswers } from "./keptAnswers";
 import { headWords } from "./headWords";
+import { withoutDenied } from "./likelyUnits";
 import { layOut, type LaidTable, type LayoutOptions } from "./layout";
 import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
 import { OddCells } from "./oddCells";
@@ -19,7 +20,7 @@ import { CELL, type Season, type SurveyColumn, type SurveyTable, type TotalRow }
 import { textNumber } from "./textNumber";
 import { isTotalWord, meansAll, startsAsTotal } from "./totalWords";
 import { columnUnit, holdsUnit } from "../sheets/unit";
-import { unitsDeniedByWire } from "./unitByWire";
+import { unitsOfCounters } from "./unitsOfCounters";
 import { partByWinter } from "./winters";
 import { wordKey, Words } from "../sheets/words";
 import { LANGUAGES } from "../../texts/language";
@@ -72,7 +73,7 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   const read = rest.map(({ area, place }) =>
     readTable(
       area,
-      unitsDeniedByWire(area, place, unitSystem, account),
+      withoutDenied(area, place, unitSystem, answers, account),
       unitSystem,
       words,
       isBegun(area.sheet) ? untold : odd,
@@ -83,7 +84,10 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
     read.filter(({ sheet }) => !isBegun(sheet)),
     account,
   );
-  const parted = partByWinter(read, answers, account, isBegun);
+  const measured = read.some(({ sheet }) => isBegun(sheet))
+    ? read
+    : unitsOfCounters(read, words, answers, account);
+  const parted = partByWinter(measured, answers, account, isBegun);
   return makeSeason(
     {
       allTables: [...settingTables, ...parted.tables],
@@ -318,6 +322,9 @@ export function readRow(
     const raw = [cellOf(column.sheetColumn)];
     const place = { sheet: table.sheet, unit: column.unit, odd, lettered: letteredKeys(table) };
     const cells = readCells(column.column, raw, place, season.words, noNumbers);
+    const counter = table.column("countedBy");
+    const own = counter && column.ofCounters?.get(season.words.codeOf(cellOf(counter.sheetColumn)));
+    if (own && typeof raw[0] === "number") cells.numbers[0] = raw[0] * own.perUnit;
     return { ...column, raw, ...cells, usable: cells.numbers };
   });
   if (columns.every((column) => column.states[0] === CELL.blank)) return undefined;

@@ -39,7 +39,16 @@ export interface ReadingNote {
 }
 
 export type QuestionCode =
-  "heads" | "noHeads" | "head" | "unit" | "dateOrder" | "winter" | "oddCounts" | "keys" | "hidden";
+  | "heads"
+  | "noHeads"
+  | "head"
+  | "unit"
+  | "counterUnit"
+  | "dateOrder"
+  | "winter"
+  | "oddCounts"
+  | "keys"
+  | "hidden";
 
 /** Something that only a person can say, asked once for all that it concerns. */
 export interface ReadingQuestion {
@@ -88,8 +97,13 @@ export interface ReadingAnswers {
   readonly leaveOut?: readonly string[];
   /** Order of day and month in dates that can be read both ways. */
   readonly dateOrder?: DayOrder;
-  /** Unit of a column of a sheet. */
-  readonly units?: readonly { readonly sheet: string; readonly column: string; readonly unit: string }[];
+  /** Unit of a column of a sheet, or of the values that one counter wrote in it. */
+  readonly units?: readonly {
+    readonly sheet: string;
+    readonly column: string;
+    readonly unit: string;
+    readonly counter?: string;
+  }[];
   /** The winter to which a sheet's counts belong, whatever their dates say. */
   readonly winters?: readonly { readonly sheet: string; readonly winter: number }[];
   /** Kinds of odd counts that are taken as proposed. */
@@ -167,20 +181,40 @@ export function groupedNotes(notes: readonly ReadingNote[]): ReadingNote[] {
   }));
 }
 
-/** Questions about keys that several sheets lack alike as one, with the answers for all of them. */
+/** What questions of a kind have in common where several sheets ask alike; the other kinds are asked one by one. */
+const ALIKE: Readonly<Partial<Record<QuestionCode, (question: ReadingQuestion) => unknown>>> = {
+  keys: ({ facts }) => facts.columns,
+  unit: ({ facts, proposals }) => [facts.head, facts.column, proposals.map(({ units }) => units?.[0].unit)],
+  head: ({ facts }) => [facts.head, facts.column],
+  heads: ({ facts }) => [facts.heads, facts.columns],
+};
+
+/** Questions that several sheets ask alike as one, with the answers for all of them. */
 export function groupedQuestions(questions: readonly ReadingQuestion[]): ReadingQuestion[] {
-  const alike = grouped(questions, ({ code, facts }) => (code === "keys" ? String(facts.columns) : ""));
-  return questions.flatMap((question) => {
-    if (question.code !== "keys") return [question];
-    const own = alike.get(String(question.facts.columns))!;
-    if (own[0] !== question) return [];
-    const constants = own.flatMap(({ proposals }) => proposals[0]?.constants ?? []);
-    return [
-      {
-        ...question,
-        facts: { ...question.facts, sheets: own.map(({ sheet }) => sheet) },
-        proposals: constants.length === 0 ? [] : [{ constants }],
-      },
-    ];
+  const alike = grouped(questions, (question) => {
+    const key = ALIKE[question.code]?.(question);
+    return key === undefined ? question : JSON.stringify([question.code, key]);
   });
+  return [...alike.values()].map((own) => {
+    const [first] = own;
+    if (!ALIKE[first.code]) return first;
+    const rows = own.reduce((sum, { facts }) => sum + Number(facts.rows ?? 0), 0);
+    const proposed = own.reduce(
+      (all, { proposals }) => (proposals.length > all.length ? proposals : all),
+      [] as readonly ReadingAnswers[],
+    );
+    return {
+      ...first,
+      facts: { ...first.facts, ...(rows > 0 ? { rows } : {}), sheets: own.map(({ sheet }) => sheet) },
+      proposals: proposed.map((_, at) => joined(own.flatMap(({ proposals }) => proposals[at] ?? []))),
+    };
+  });
+}
+
+/** The same answer for several sheets as one; each part of it is a list. */
+function joined(answers: readonly ReadingAnswers[]): ReadingAnswers {
+  const parts = Object.keys(answers[0]) as (keyof ReadingAnswers)[];
+  return Object.fromEntries(
+    parts.map((part) => [part, answers.flatMap((answer) => (answer[part] ?? []) as readonly unknown[])]),
+  );
 }

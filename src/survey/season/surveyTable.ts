@@ -21,6 +21,8 @@ export const CELL = {
   contradicted: 8,
   /** Stands in a record of a text file with more cells than heads, so that no cell of it is sure. */
   moved: 9,
+  /** Of a counter whose unit is asked. */
+  unitAsked: 10,
 } as const;
 
 /** Cells as they stand in the sheet; an array is one. */
@@ -46,6 +48,8 @@ export interface SurveyColumn {
   readonly unit: Unit | undefined;
   /** metric value = cell value x perUnit. */
   readonly perUnit: number;
+  /** Units of counters who wrote in their own, by the number of their word. */
+  readonly ofCounters?: ReadonlyMap<number, Unit>;
   readonly raw: CellList;
   /** Metres, kilograms, shares, counts, date serials as they stand in the sheet; NaN where there is no number. */
   readonly numbers: Numbers;

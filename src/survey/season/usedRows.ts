@@ -13,6 +13,7 @@ export const FAULT_REASONS = {
   [CELL.notWhole]: "notWhole",
   [CELL.contradicted]: "contradicted",
   [CELL.moved]: "moved",
+  [CELL.unitAsked]: "unreadable",
 } as const;
 
 /**

@@ -2,7 +2,7 @@ import { acceptedHeaders, plainHeader, type Column, type SheetId } from "../../s
 import { headWords, plainWords } from "../../survey/reading/headWords";
 import { fits } from "../../survey/reading/likelyColumns";
 import type { SheetArea } from "../../survey/reading/sheetArea";
-import { likelyUnits, type LikelyUnits } from "../../survey/reading/unitByWire";
+import { likelyUnits, type LikelyUnits } from "../../survey/reading/likelyUnits";
 import { holdsUnit } from "../../survey/sheets/unit";
 import { SHEETS } from "../../survey/sheets/sheets";
 import type { UnitSystem } from "../../domain/units";

@@ -3390,6 +3390,7 @@ export const en = {
       value: "value for every row",
       leaveOut: "sheet left out",
       unit: "unit",
+      counterUnit: "unit of one counter",
       winter: "winter",
       dateOrder: "order of dates",
       dayFirst: "day first",
@@ -3433,11 +3434,13 @@ export const en = {
     },
     questions: {
       heads:
-        "{sheet}: {rows} {rows:row stands under heads that are not known and was|rows stand under heads that are not known and were} not read. Are {heads} the columns {columns}?",
+        "{sheets}: {rows} {rows:row stands under heads that are not known and was|rows stand under heads that are not known and were} not read. Are {heads} the columns {columns}?",
       noHeads:
         "{sheet}: {rows} {rows:row looks like counts, but stands under no head that is known, and was|rows look like counts, but stand under no head that is known, and were} not read. Write heads such as Block, Row, Vine and Side above, or leave the sheet out.",
-      head: "{sheet}: is {head} the column {column} of this season?",
-      unit: "{sheet}: in which unit is {head} written? The column was not read.",
+      head: "{sheets}: is {head} the column {column} of this season?",
+      unit: "{sheets}: in which unit is {head} written? The column was not read.",
+      counterUnit:
+        "{sheets}: {counter} seems to have written {rows} {rows:value|values} under {head} in {likely} and not in {unit}; {rows:it was|they were} not read. In which unit {rows:is it|are they}?",
       dateOrder:
         "{sheet}: {cells} {cells:date|dates} can be read with the day or the month first and {cells:was|were} not read. Which comes first?",
       winter:

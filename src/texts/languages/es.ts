@@ -3440,6 +3440,7 @@ export const es: Texts = {
       value: "valor para cada fila",
       leaveOut: "hoja no leída",
       unit: "unidad",
+      counterUnit: "unidad de un contador",
       winter: "invierno",
       dateOrder: "orden de las fechas",
       dayFirst: "primero el día",
@@ -3485,11 +3486,13 @@ export const es: Texts = {
     },
     questions: {
       heads:
-        "{sheet}: {rows} {rows:fila está bajo encabezados desconocidos y no se leyó|filas están bajo encabezados desconocidos y no se leyeron}. ¿Son {heads} las columnas {columns}?",
+        "{sheets}: {rows} {rows:fila está bajo encabezados desconocidos y no se leyó|filas están bajo encabezados desconocidos y no se leyeron}. ¿Son {heads} las columnas {columns}?",
       noHeads:
         "{sheet}: {rows} {rows:fila parece conteos, pero no tiene encima ningún encabezado conocido y no se leyó|filas parecen conteos, pero no tienen encima ningún encabezado conocido y no se leyeron}. Escriba encima encabezados como Cuartel, Hilera, Planta y Lado, o deje la hoja fuera.",
-      head: "{sheet}: ¿es {head} la columna {column} de esta temporada?",
-      unit: "{sheet}: ¿en qué unidad está escrita {head}? La columna no se leyó.",
+      head: "{sheets}: ¿es {head} la columna {column} de esta temporada?",
+      unit: "{sheets}: ¿en qué unidad está escrita {head}? La columna no se leyó.",
+      counterUnit:
+        "{sheets}: parece que {counter} escribió {rows} {rows:valor|valores} de {head} en {likely} y no en {unit}; no se {rows:leyó|leyeron}. ¿En qué unidad {rows:está|están}?",
       dateOrder:
         "{sheet}: {cells} {cells:fecha se puede|fechas se pueden} leer con el día o el mes primero y no se {cells:leyó|leyeron}. ¿Cuál va primero?",
       winter:

@@ -3473,6 +3473,7 @@ export const fr: Texts = {
       value: "valeur pour chaque ligne",
       leaveOut: "feuille non lue",
       unit: "unité",
+      counterUnit: "unité d’un compteur",
       winter: "hiver",
       dateOrder: "ordre des dates",
       dayFirst: "jour en premier",
@@ -3521,11 +3522,13 @@ export const fr: Texts = {
     },
     questions: {
       heads:
-        "{sheet} : {rows} {rows:ligne se trouve sous des en-têtes inconnus et n'a pas été lue|lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues}. {heads} sont-ils les colonnes {columns} ?",
+        "{sheets} : {rows} {rows:ligne se trouve sous des en-têtes inconnus et n'a pas été lue|lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues}. {heads} sont-ils les colonnes {columns} ?",
       noHeads:
         "{sheet} : {rows} {rows:ligne ressemble à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elle n'a pas été lue|lignes ressemblent à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elles n'ont pas été lues}. Écrivez au-dessus des en-têtes comme Parcelle, Rang, Cep et Côté, ou laissez la feuille de côté.",
-      head: "{sheet} : {head} est-il la colonne {column} de cette saison ?",
-      unit: "{sheet} : dans quelle unité {head} est-il écrit ? La colonne n'a pas été lue.",
+      head: "{sheets} : {head} est-il la colonne {column} de cette saison ?",
+      unit: "{sheets} : dans quelle unité {head} est-il écrit ? La colonne n'a pas été lue.",
+      counterUnit:
+        "{sheets} : {counter} semble avoir écrit {rows} {rows:valeur|valeurs} sous {head} en {likely} et non en {unit} ; {rows:elle n’a pas été lue|elles n’ont pas été lues}. Dans quelle unité {rows:est-elle|sont-elles}?",
       dateOrder:
         "{sheet} : {cells} {cells:date peut|dates peuvent} se lire avec le jour ou le mois d'abord et {cells:n'a pas été lue|n'ont pas été lues}. Lequel vient d'abord ?",
       winter:

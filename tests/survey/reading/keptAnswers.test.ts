@@ -11,7 +11,10 @@ const ANSWERS: ReadingAnswers = {
   constants: [{ sheet: "Pond", column: "block", value: "Pond Field" }],
   leaveOut: ["Sprays"],
   dateOrder: "monthFirst",
-  units: [{ sheet: "Pond", column: "length", unit: "in" }],
+  units: [
+    { sheet: "Pond", column: "length", unit: "in" },
+    { sheet: "Pond", column: "length", unit: "cm", counter: "J: M" },
+  ],
   winters: [{ sheet: "Row 2", winter: 2026 }],
   oddCounts: ["sum", "star"],
   recount: ["yesNo"],
@@ -28,7 +31,8 @@ test.each(LANGUAGES)("answers written in %s are read back as they were", (langua
   const read = answersOfSheet(sheet);
   const columns = Object.assign({}, ...(read.heads ?? []).map((heads) => heads.columns)) as object;
   expect(columns).toEqual({ Vn: "vine", Sd: "side" });
-  expect({ ...read, heads: ANSWERS.heads, oddCounts: [...(read.oddCounts ?? [])].sort() }).toEqual({
+  const units = [...read.units!].reverse();
+  expect({ ...read, units, heads: ANSWERS.heads, oddCounts: [...(read.oddCounts ?? [])].sort() }).toEqual({
     ...ANSWERS,
     oddCounts: ["star", "sum"],
   });
@@ -54,7 +58,9 @@ test.each(LANGUAGES)("every column of every sheet keeps its head and unit throug
 
 test("with several files the answers are about the sheets of their own file", () => {
   const read = answersOfSheet(sheetOf(ANSWERS, "en", "[b.xlsx]"));
-  expect(read.units).toEqual([{ sheet: "[b.xlsx]Pond", column: "length", unit: "in" }]);
+  expect([...read.units!].reverse()).toEqual(
+    ANSWERS.units!.map((unit) => ({ ...unit, sheet: "[b.xlsx]Pond" })),
+  );
 });
 
 test("a sheet of somebody's own that is called Answers is read like any other", () => {
