@@ -1,3 +1,5 @@
+import { breathe } from "../workbook/breathe";
+
 /** How long a slice may hold the page, in milliseconds: less than one frame. */
 const SLICE = 12;
 
@@ -25,9 +27,4 @@ export async function inSlices<Yielded, Returned>(
       end = performance.now() + SLICE;
     }
   }
-}
-
-/** Lets the page draw and take input. */
-export function breathe(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
 }

@@ -1,7 +1,7 @@
 import { isReadSheet } from "../survey/reading/isReadSheet";
 import type { SheetArea } from "../survey/reading/sheetArea";
 import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
-import { breathe } from "./inSlices";
+import { breathe } from "../workbook/breathe";
 
 export interface ReadingOptions {
   readonly onProgress?: (sheet: string, done: number) => void;

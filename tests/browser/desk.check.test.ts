@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { strFromU8, strToU8, unzipSync, zipSync, type Unzipped } from "fflate";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
 import { largeSeason } from "./largeSeason";
@@ -140,6 +142,20 @@ describe("checking a season on the desk page", () => {
     expect(await page.page.locator("#workbook").inputValue()).toBe("clean");
   });
 
+  test("counts that are formulas without saved values are read when they are worked out", async () => {
+    const files = unzipSync(readFileSync("sample-workbooks/larkmoor-clean.xlsx"));
+    const cordons = "xl/worksheets/sheet3.xml";
+    const { I: heading } = firstRow(files, cordons);
+    expect(heading).toBe("Live spurs");
+    const counted = /(<c r="I\d+"[^>]*)><v>(\d+)<\/v>/g;
+    const [before, page] = [strFromU8(files[cordons]), await openDesk("clean")];
+    const formulas = before.replace(counted, "$1><f>$2+0</f>");
+    expect(formulas.match(/<f>/g)!.length).toBeGreaterThan(2000);
+    await page.openFile("sums.xlsx", zipSync({ ...files, [cordons]: strToU8(formulas) }));
+    await page.check();
+    expect(await page.findings()).toEqual([]);
+  });
+
   test("areas far beyond the cells of a sheet are taken as far as the grid goes", async () => {
     const page = await openDesk("clean");
     const filled = `<row r="1"><c r="A1"><f t="array" ref="A1:XFD1048576">2+3</f><v>5</v></c></row>`;
@@ -164,4 +180,11 @@ function manyCells(rows: number): Uint8Array {
   const row = (_: unknown, index: number) =>
     `<row r="${index + 1}">${[..."ABCDEFGHIJ"].map((column, at) => `<c r="${column}${index + 1}"><v>${(index * 7919 + at * 104_729) % 1_000_003}</v></c>`).join("")}</row>`;
   return buildWorkbook({ sheets: { Sheet1: Array.from({ length: rows }, row).join("") } });
+}
+
+/** What the first row of a sheet says, by the letters of its columns. */
+function firstRow(files: Unzipped, sheet: string): Readonly<Record<string, string>> {
+  const texts = [...strFromU8(files["xl/sharedStrings.xml"]).matchAll(/<si><t[^>]*>([^<]*)/g)];
+  const cells = strFromU8(files[sheet]).matchAll(/<c r="([A-Z]+)1"[^>]*><v>(\d+)/g);
+  return Object.fromEntries([...cells].map(([, letters, at]) => [letters, texts[Number(at)][1]]));
 }

@@ -11,6 +11,7 @@ import {
 import type { CellValue } from "../../survey/sheets/cell";
 import type { SheetArea } from "../../survey/reading/sheetArea";
 import { holdsCell, type CellArea } from "../address";
+import { breathe } from "../breathe";
 import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
 import { readReference } from "../reference";
 import {
@@ -78,6 +79,8 @@ export class DeskWorkbook implements SurveyWorkbook {
   private readonly commands: ICommandService;
   private readonly formulas: FormulaDataModel;
   private settling: Promise<void> | undefined;
+  /** The calculation of all formulas, with which a workbook opens. */
+  private opening: Promise<void> | undefined;
 
   constructor(
     private readonly engine: FUniver,
@@ -93,6 +96,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     this.growing = new GrowingTables(workbook, this.formulas, sheets, (sheet, cells) =>
       this.set(sheet, cells),
     );
+    this.opening = this.calculationEnd().finally(() => (this.opening = undefined));
     this.commands.onCommandExecuted((command, options) => {
       if (options?.applyFormulaCalculationResult) return;
       if (command.id === SetRangeValuesMutation.id) this.settle();
@@ -170,7 +174,7 @@ export class DeskWorkbook implements SurveyWorkbook {
     for (let row = from; row < end; row++) {
       if (row > 0 && row % ROWS_AT_ONCE === 0) {
         onProgress?.(row / rowCount);
-        await aBreath();
+        await breathe();
         signal?.throwIfAborted();
       }
       const stored = cells.getRow(row) ?? {};
@@ -190,6 +194,10 @@ export class DeskWorkbook implements SurveyWorkbook {
         bounds.lastColumn = Math.max(bounds.lastColumn, column);
       }
       rows.push(values);
+    }
+    if (formulas.size > 0 && this.opening) {
+      await this.opening;
+      return this.readSheet(name, options);
     }
     onProgress?.(1);
     const { firstRow, lastRow, firstColumn, lastColumn } = bounds;
@@ -390,11 +398,14 @@ export class DeskWorkbook implements SurveyWorkbook {
   }
 
   private settle(): void {
-    this.settling ??= this.engine
+    this.settling ??= this.calculationEnd().finally(() => (this.settling = undefined));
+  }
+
+  private calculationEnd(): Promise<void> {
+    return this.engine
       .getFormula()
       .onCalculationResultApplied(LONGEST_CALCULATION)
-      .catch(() => {})
-      .finally(() => (this.settling = undefined));
+      .catch(() => {});
   }
 
   private formulaOf(row: number, column: number, sheetId: string, unitId: string): string | null {
@@ -506,13 +517,10 @@ function isInSight(sheet: FWorksheet, row: number, column: number): boolean {
 
 /** A sheet that has just come to the front needs a few frames before it can be scrolled. */
 async function isDrawn(sheet: FWorksheet): Promise<void> {
-  for (let tries = 0; tries < 20 && partsInSight(sheet).length === 0; tries++) await aBreath(25);
+  for (let tries = 0; tries < 20 && partsInSight(sheet).length === 0; tries++)
+    await new Promise((resolve) => setTimeout(resolve, 25));
 }
 
 function lastKey(matrix: object): number {
   return Object.keys(matrix).reduce((last, key) => Math.max(last, Number(key)), -1);
-}
-
-function aBreath(milliseconds = 0): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, milliseconds));
 }

@@ -65,6 +65,8 @@ export class OpenDesk {
   private opened:
     { id: string; file: string; bytes: Uint8Array; csv?: CsvReading; workbook: DeskWorkbook } | undefined;
   private telling: number | undefined;
+  /** Asked for every cell that is drawn, and found once a language. */
+  private hasCommas = false;
 
   constructor(
     private readonly engine: FUniver,
@@ -104,18 +106,18 @@ export class OpenDesk {
     return desk;
   }
 
-  private readonly hasCommas = () => decimalSign(this.language, navigator.languages) === ",";
-
   /** Numbers with a format are shown in the way of the language, or in the English one where decimals are points. */
   private formatNumbers(): void {
-    this.engine.getActiveWorkbook()?.setNumfmtLocal(this.hasCommas() ? this.language : "en");
+    this.hasCommas = decimalSign(this.language, navigator.languages) === ",";
+    this.engine.getActiveWorkbook()?.setNumfmtLocal(this.hasCommas ? this.language : "en");
   }
 
   /** The engine's formula part is there only when a first workbook is open. */
   private begin(injector: Injector): void {
     registerFunctions(injector, this.functions, () => this.language, this.sentences.take);
-    readDecimalCommas(injector, this.hasCommas);
-    showDecimalCommas(injector, this.hasCommas);
+    const hasCommas = () => this.hasCommas;
+    readDecimalCommas(injector, hasCommas);
+    showDecimalCommas(injector, hasCommas);
     injector.get(ICommandService).onCommandExecuted(({ id }) => {
       if (MOVING.test(id)) this.refreshFormulaBar(injector);
       if (TELLING.has(id) || MOVING.test(id)) this.tellSoon();
@@ -222,7 +224,7 @@ export class OpenDesk {
   }
 
   private commaSentence(formula: string): string | undefined {
-    const written = this.hasCommas() ? doubtfulComma(formula) : undefined;
+    const written = this.hasCommas ? doubtfulComma(formula) : undefined;
     if (written === undefined) return undefined;
     return say(DESK_TEXTS.doubtfulComma, this.language, { written, point: written.replace(",", ".") });
   }
