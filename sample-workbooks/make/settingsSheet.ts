@@ -1,6 +1,12 @@
 import type { DataValidation, NamedRange, WriteSheet } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
-import { SETTINGS, settingNamed, type Setting } from "../../src/survey/settings/settings";
+import {
+  settingIn,
+  settingNamed,
+  SETTINGS,
+  settingUnit,
+  type Setting,
+} from "../../src/survey/settings/settings";
 import { unitFactor } from "../../src/survey/settings/readSettings";
 import { sourceName } from "../../src/survey/settings/settingsTable";
 import type { Language } from "../../src/texts/language";
@@ -8,18 +14,7 @@ import { SHEETS } from "../../src/survey/sheets/sheets";
 import type { FarmRow } from "./farm";
 import { surveySheet, type SurveySheetOptions } from "./surveySheet";
 
-const METRIC_UNIT: Readonly<Record<string, string>> = {
-  in: "cm",
-  ft: "m",
-  lb: "kg",
-  "nodes/ft": "nodes/m",
-  "shoots/ft": "shoots/m",
-};
-
-const unitIn = ({ unit }: Setting, units: UnitSystem) =>
-  units === "metric" ? (METRIC_UNIT[unit] ?? unit) : unit;
-
-/** A figure in the setting's own unit, as it stands beside the unit that is written. */
+/** A limit in the setting's own unit, as it stands beside the unit that is written. */
 function written(setting: Setting, value: number, unit: string): number {
   return Number((value / unitFactor(setting, unit)!).toPrecision(12));
 }
@@ -28,9 +23,8 @@ function written(setting: Setting, value: number, unit: string): number {
 export function settingRows(language: Language = "en", units: UnitSystem = "US"): FarmRow[] {
   return SETTINGS.map((setting) => ({
     setting: setting.name,
-    value:
-      setting.kind === "figure" ? written(setting, setting.value, unitIn(setting, units)) : setting.value,
-    unit: unitIn(setting, units),
+    value: settingIn(setting, setting.value, units),
+    unit: settingUnit(setting, units),
     source: sourceName(setting),
     meaning: setting.meaning[language],
   }));

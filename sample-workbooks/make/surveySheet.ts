@@ -1,6 +1,7 @@
 import type { Cell, CellStyle, DataValidation, WriteSheet } from "hucre";
 import type { UnitSystem } from "../../src/domain/units";
 import type { Language } from "../../src/texts/language";
+import { areaCropIn } from "../../src/survey/crop/cropWords";
 import { isCellError } from "../../src/survey/sheets/cell";
 import { columnLetters } from "../../src/survey/sheets/cellName";
 import type { Column, SheetShape } from "../../src/survey/sheets/column";
@@ -12,7 +13,6 @@ const HEADER_UNIT: Readonly<Record<UnitSystem, Partial<Record<Column["kind"], st
   US: { length: "ft", shortLength: "in", mass: "lb" },
   metric: { length: "m", shortLength: "mm", mass: "kg" },
 };
-const TARGET_CROP_UNIT: Readonly<Record<UnitSystem, string>> = { US: "tons/acre", metric: "t/ha" };
 
 const NUMBER_FORMAT: Partial<Record<Column["kind"], string>> = {
   count: "0",
@@ -58,7 +58,8 @@ export interface SurveySheetOptions {
 
 /** A header as it stands in the sheet: "Length (ft)". */
 export function headerWithUnit(column: Column, units: UnitSystem = "US", language: Language = "en"): string {
-  const unit = column.id === "targetCrop" ? TARGET_CROP_UNIT[units] : HEADER_UNIT[units][column.kind];
+  const unit =
+    column.id === "targetCrop" ? areaCropIn(0, units, language).unit : HEADER_UNIT[units][column.kind];
   return unit ? `${column.header[language]} (${unit})` : column.header[language];
 }
 

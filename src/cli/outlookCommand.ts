@@ -62,7 +62,9 @@ export const OUTLOOK_COMMAND: Command = {
           terminal.print(printable(`${block}: ${sentence}`));
         if (harvests)
           terminal.print(
-            printable(`${block}: ${ownHarvestsSentence(harvests, blockCrop(season.unitSystem), language)}`),
+            printable(
+              `${block}: ${ownHarvestsSentence(harvests, blockCrop(season.unitSystem, language), language)}`,
+            ),
           );
         for (const { code } of lacking)
           terminal.print(printable(`${block}: ${OUTLOOK_LACKS[code][language]}`));

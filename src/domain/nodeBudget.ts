@@ -4,12 +4,12 @@ import { KILOGRAMS_PER_POUND, type Kilograms } from "./units";
 
 /**
  * What to do with a vine whose prunings weigh less than a pound. No source seen says. "refuse": give no number.
- * "flat": the number of the first pound all the same (ours). "proRata": that number times the weight in pounds (ours).
+ * "flat": the number of the first pound all the same (ours). "pro rata": that number times the weight in pounds (ours).
  */
-export type BelowOnePound = "refuse" | "flat" | "proRata";
+export type BelowOnePound = "refuse" | "flat" | "pro rata";
 
 /** The named ways, in the order in which they are offered. */
-export const BELOW_ONE_POUND: readonly BelowOnePound[] = ["refuse", "flat", "proRata"];
+export const BELOW_ONE_POUND: readonly BelowOnePound[] = ["refuse", "flat", "pro rata"];
 
 /**
  * Nodes to leave on a vine by balanced pruning: the formula's first number for the first pound of one-year prunings,
@@ -30,7 +30,7 @@ export const BELOW_ONE_POUND: readonly BelowOnePound[] = ["refuse", "flat", "pro
  * nodeBudget(kilogramsFromPounds(2.55), balancedFormula("30+10")) // 45.5
  * nodeBudget(kilogramsFromPounds(0.5), balancedFormula("30+10")) // Refusal belowOnePound
  * nodeBudget(kilogramsFromPounds(0.5), balancedFormula("30+10"), "flat") // 30
- * nodeBudget(kilogramsFromPounds(0.5), balancedFormula("30+10"), "proRata") // 15
+ * nodeBudget(kilogramsFromPounds(0.5), balancedFormula("30+10"), "pro rata") // 15
  */
 export function nodeBudget(
   prunings: Kilograms,
@@ -41,6 +41,10 @@ export function nodeBudget(
   const pounds = prunings / KILOGRAMS_PER_POUND;
   if (pounds >= 1) return formula.first + formula.additional * (pounds - 1);
   if (belowOnePound === "flat") return formula.first;
-  if (belowOnePound === "proRata") return formula.first * pounds;
-  throw new Refusal("notAvailable", "belowOnePound", { argument: "prunings", value: pounds });
+  if (belowOnePound === "pro rata") return formula.first * pounds;
+  throw new Refusal("notAvailable", "belowOnePound", {
+    argument: "prunings",
+    value: pounds,
+    kilograms: prunings,
+  });
 }

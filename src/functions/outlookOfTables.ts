@@ -48,7 +48,11 @@ export function outlookOfTables(
     const { stages, asCounted, againstHarvests } = blockOutlook(inputs, season.settings, []);
     const against = (stage: CropOutlook) => {
       const how = againstHarvests.find((one) => one.stage === stage.stage)?.disagreement;
-      return how && harvests && disagreementSentence(how, stage.block, harvests, blockCrop(units), language);
+      return (
+        how &&
+        harvests &&
+        disagreementSentence(how, stage.block, harvests, blockCrop(units, language), language)
+      );
     };
     return [
       ...stages.flatMap((stage) => [
@@ -58,7 +62,7 @@ export function outlookOfTables(
           : []),
       ]),
       ...(harvests && stages.length > 0
-        ? [{ block, says: ownHarvestsSentence(harvests, blockCrop(units), language) }]
+        ? [{ block, says: ownHarvestsSentence(harvests, blockCrop(units, language), language) }]
         : []),
       ...lacking
         .filter(({ kind }) => kind === "assumed" || stages.length === 0)

@@ -142,7 +142,7 @@ function readChoice(parameter: Parameter, word: string): string {
   return found;
 }
 
-/** Upper and lower case, spaces and hyphens do not matter: "pro rata" is proRata. */
+/** Upper and lower case, spaces and hyphens do not matter: "Pro-Rata" is "pro rata". */
 const squeezed = (word: string) => word.toLowerCase().replace(/[\s-]+/g, "");
 
 /** #N/A in a cell stays "not available"; every other error makes the argument invalid. */

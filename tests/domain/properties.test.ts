@@ -58,7 +58,7 @@ describe("more of the one is never less of the other", () => {
         formula,
         between(0, 10),
         between(0, 10),
-        fc.constantFrom("flat", "proRata"),
+        fc.constantFrom("flat", "pro rata"),
         (f, w, v, way) => {
           const [light, heavy] = w < v ? [w, v] : [v, w];
           return (

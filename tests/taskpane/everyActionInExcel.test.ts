@@ -240,7 +240,7 @@ const ACTIONS: Readonly<Record<string, Action>> = {
   "change a setting": {
     does: "cells",
     first: async ({ pane }) => {
-      await pane.workbook.writeOwnSheet(freshSettings("en"));
+      await pane.workbook.writeOwnSheet(freshSettings("en", "US"));
       await readSettingsOf(pane, signal());
     },
     act: ({ pane }) => {

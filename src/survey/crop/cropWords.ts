@@ -7,8 +7,9 @@ import {
   type UnitSystem,
 } from "../../domain/units";
 import type { Language } from "../../texts/language";
+import { CROP_UNITS } from "../../texts/crops";
 
-/** A crop as a number and its unit. */
+/** A crop as a number and its unit, as the language writes it. */
 export interface ShownCrop {
   readonly value: number;
   readonly unit: string;
@@ -19,35 +20,38 @@ export interface ShownCrop {
  *
  * @param mass kilograms
  * @example
- * blockCropIn(907.18474, "US") // { value: 1, unit: "tons" }
+ * blockCropIn(907.18474, "US", "en") // { value: 1, unit: "tons" }
  */
-export function blockCropIn(mass: number, units: UnitSystem): ShownCrop {
+export function blockCropIn(mass: number, units: UnitSystem, language: Language): ShownCrop {
   return units === "US"
-    ? { value: poundsFromKilograms(kilograms(mass)) / POUNDS_PER_TON, unit: "tons" }
+    ? { value: poundsFromKilograms(kilograms(mass)) / POUNDS_PER_TON, unit: CROP_UNITS.tons[language] }
     : { value: mass / 1000, unit: "t" };
 }
 
 /**
- * The crop of a block in one unit system, for what shows several.
+ * The crop of a block in one unit system and language, for what shows several.
  *
  * @example
- * blockCrop("metric")(1500) // { value: 1.5, unit: "t" }
+ * blockCrop("metric", "en")(1500) // { value: 1.5, unit: "t" }
  */
 export const blockCrop =
-  (units: UnitSystem) =>
+  (units: UnitSystem, language: Language) =>
   (mass: number): ShownCrop =>
-    blockCropIn(mass, units);
+    blockCropIn(mass, units, language);
 
 /**
  * Crop of an area: tons an acre or tonnes a hectare.
  *
  * @param mass kilograms a hectare
  * @example
- * areaCropIn(10000, "metric") // { value: 10, unit: "t/ha" }
+ * areaCropIn(10000, "metric", "en") // { value: 10, unit: "t/ha" }
  */
-export function areaCropIn(mass: number, units: UnitSystem): ShownCrop {
+export function areaCropIn(mass: number, units: UnitSystem, language: Language): ShownCrop {
   return units === "US"
-    ? { value: tonsPerAcreFromKilogramsPerHectare(kilogramsPerHectare(mass)), unit: "tons/acre" }
+    ? {
+        value: tonsPerAcreFromKilogramsPerHectare(kilogramsPerHectare(mass)),
+        unit: CROP_UNITS.tonsAnAcre[language],
+      }
     : { value: mass / 1000, unit: "t/ha" };
 }
 

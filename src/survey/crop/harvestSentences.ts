@@ -11,7 +11,7 @@ export type ShowCrop = (mass: number) => ShownCrop;
  * The block's own harvests as a second figure, in one sentence.
  *
  * @example
- * ownHarvestsSentence({ years: [{ year: 2024, picked: 800 }, { year: 2025, picked: 1200 }], least: 800, mean: 1000, most: 1200 }, (mass) => blockCropIn(mass, "metric"), "en") // "Your own harvests, 2 from 2024 to 2025: 0.8 to 1.2 t, 1 on average."
+ * ownHarvestsSentence({ years: [{ year: 2024, picked: 800 }, { year: 2025, picked: 1200 }], least: 800, mean: 1000, most: 1200 }, (mass) => blockCropIn(mass, "metric", "en"), "en") // "Your own harvests, 2 from 2024 to 2025: 0.8 to 1.2 t, 1 on average."
  */
 export function ownHarvestsSentence(harvests: OwnHarvests, shown: ShowCrop, language: Language): string {
   return say(OWN_HARVESTS.figure, language, facts(harvests, shown, language));
@@ -21,7 +21,7 @@ export function ownHarvestsSentence(harvests: OwnHarvests, shown: ShowCrop, lang
  * What to say where a range and the harvests on record disagree; undefined where they do not.
  *
  * @example
- * disagreementSentence("none", { low: 1, likely: 2, high: 3 }, { years: [], least: 2, mean: 2, most: 2 }, (mass) => blockCropIn(mass, "metric"), "en") // undefined
+ * disagreementSentence("none", { low: 1, likely: 2, high: 3 }, { years: [], least: 2, mean: 2, most: 2 }, (mass) => blockCropIn(mass, "metric", "en"), "en") // undefined
  */
 export function disagreementSentence(
   how: Disagreement,

@@ -1,13 +1,15 @@
 import { OWN_FIGURE } from "../../texts/settings";
 import { isBlank, type CellValue } from "../sheets/cell";
-import { takeValue, unitFactor } from "./readSettings";
+import { takeValue, unitFactor, unitsOf } from "./readSettings";
 import { settingOf, type Setting, type SettingId } from "./settings";
 import { cellAt, sourceName, type SettingCell, type SettingEntry, type SettingsTable } from "./settingsTable";
 
-/** A figure to put in force, in the setting's own unit; without a value, the source's figure. */
+/** A figure to put in force; without a value, the source's figure. */
 export interface SettingChange {
   readonly id: SettingId;
   readonly value?: number | string;
+  /** Unit of the value; the setting's own where left out. */
+  readonly unit?: string;
 }
 
 /** Why a change was not taken; its sentence stands in src/texts/settings.ts by `reason`. */
@@ -45,7 +47,7 @@ export function changeSettings(
   for (const change of changes) {
     const setting = settingOf(change.id);
     const value = change.value ?? setting.value;
-    const taken = takeValue(setting, value, null);
+    const taken = takeValue(setting, value, change.unit ?? null);
     if ("reason" in taken) {
       problems.push({ id: setting.id, value, ...taken });
       continue;
@@ -53,7 +55,7 @@ export function changeSettings(
     const entry = entryInForce(table, setting);
     const factor = entry ? unitFactor(setting, entry.unit) : 1;
     if (factor === undefined) {
-      problems.push({ id: setting.id, reason: "wrongUnit", value, expected: setting.unit });
+      problems.push({ id: setting.id, reason: "wrongUnit", value, expected: unitsOf(setting) });
       continue;
     }
     const written = typeof taken.value === "number" ? round(taken.value / factor) : taken.value;

@@ -1,6 +1,13 @@
 import { isBlank, type CellValue } from "../sheets/cell";
 import { isSameFigure } from "./setting";
-import { settingNamed, settingValues, type Setting, type SettingId, type SettingValues } from "./settings";
+import {
+  settingNamed,
+  settingUnit,
+  settingValues,
+  type Setting,
+  type SettingId,
+  type SettingValues,
+} from "./settings";
 import { CELL, type SettingProblem, type SettingRow, type SurveyTable } from "../season/season";
 import { unitNamed } from "../sheets/unit";
 import { wordKey } from "../sheets/words";
@@ -59,7 +66,7 @@ export function readSettings(tables: readonly SurveyTable[]): {
 
 export function takeValue(setting: Setting, value: CellValue, unit: CellValue): Taken {
   if (setting.kind === "oneOf") {
-    const choice = setting.choices.find((word) => wordKey(word) === wordKey(String(value)));
+    const choice = setting.choices.find((word) => squeezed(word) === squeezed(String(value)));
     return choice === undefined
       ? { reason: "notAChoice", expected: setting.choices.join(", ") }
       : { value: choice };
@@ -70,14 +77,23 @@ export function takeValue(setting: Setting, value: CellValue, unit: CellValue): 
       ? { value: String(value).trim() }
       : { reason: "notAChoice", expected: setting.forms?.written.join(", ") ?? "" };
   if (typeof value !== "number" || !Number.isFinite(value))
-    return { reason: "notANumber", expected: setting.unit };
+    return { reason: "notANumber", expected: isBlank(unit) ? setting.unit : String(unit).trim() };
   const factor = unitFactor(setting, unit);
-  if (factor === undefined) return { reason: "wrongUnit", expected: setting.unit };
+  if (factor === undefined) return { reason: "wrongUnit", expected: unitsOf(setting) };
   const own = value * factor;
-  if (!(own >= setting.least && own <= setting.most))
-    return { reason: "outside", expected: `${setting.least} – ${setting.most}` };
+  if (!(own >= setting.least && own <= setting.most)) {
+    const limit = (own: number) => Number((own / factor).toPrecision(12));
+    return { reason: "outside", expected: `${limit(setting.least)} – ${limit(setting.most)}` };
+  }
   return { value: own };
 }
+
+/** The setting's unit, and what stands for it in a metric workbook. */
+export const unitsOf = (setting: Setting): string =>
+  [...new Set([setting.unit, settingUnit(setting, "metric")])].join(", ");
+
+/** Spaces and upper or lower case do not matter: "proRata" is "pro rata". */
+const squeezed = (word: string) => wordKey(word).replace(/ /g, "");
 
 /** 1 when the sheet's unit is the setting's or none that we know; undefined when it measures something else. */
 export function unitFactor(setting: Setting, written: CellValue): number | undefined {

@@ -14,7 +14,6 @@ export interface SettingSide {
 /** A setting whose figures in two workbooks are not the same; values in the setting's own unit. */
 export interface SettingDifference {
   readonly id: SettingId;
-  readonly unit: string;
   readonly here: SettingSide;
   readonly there: SettingSide;
 }
@@ -32,11 +31,10 @@ export function settingDifferences(
 ): readonly SettingDifference[] {
   const sideHere = sidesOf(here);
   const sideThere = sidesOf(there);
-  return SETTINGS.flatMap(({ id, value, unit }): SettingDifference[] => {
+  return SETTINGS.flatMap(({ id, value }): SettingDifference[] => {
     const byDefault: SettingSide = { value, from: "default", changedBy: "", changedOn: undefined };
     const difference = {
       id,
-      unit,
       here: sideHere.get(id) ?? byDefault,
       there: sideThere.get(id) ?? byDefault,
     };

@@ -1,3 +1,4 @@
+import type { UnitSystem } from "../../domain/units";
 import { unitNamed } from "../sheets/unit";
 import { wordKey } from "../sheets/words";
 import { BUDGET_SETTINGS } from "./budget";
@@ -93,6 +94,37 @@ export const defaultSettings = (): SettingValues => settingValues(new Map());
 export function shownValue(id: SettingId, settings: SettingValues): number | string {
   const value: number | string = settings[id];
   return typeof value === "number" ? Number((value / metricPerUnit(settingOf(id))).toPrecision(12)) : value;
+}
+
+/** Units of the settings, and what stands for them in a metric workbook. */
+const METRIC_UNIT: Readonly<Record<string, string>> = {
+  in: "cm",
+  ft: "m",
+  lb: "kg",
+  "nodes/ft": "nodes/m",
+  "shoots/ft": "shoots/m",
+};
+
+/**
+ * The unit in which a workbook of that system has a setting.
+ *
+ * @example
+ * settingUnit(settingOf("spurSpacing"), "metric") // "cm"
+ */
+export const settingUnit = ({ unit }: Setting, units: UnitSystem): string =>
+  units === "metric" ? (METRIC_UNIT[unit] ?? unit) : unit;
+
+/**
+ * A figure in the setting's own unit, in that of a workbook of that system; words stay.
+ *
+ * @example
+ * settingIn(settingOf("spurSpacing"), 4, "metric") // 10.16
+ */
+export function settingIn(setting: Setting, value: number | string, units: UnitSystem): number | string {
+  const unit = unitNamed(settingUnit(setting, units));
+  return typeof value === "number" && unit !== undefined
+    ? Number(((value * metricPerUnit(setting)) / unit.perUnit).toPrecision(12))
+    : value;
 }
 
 const metric = (setting: Setting, value: number | string) =>

@@ -118,7 +118,8 @@ function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: str
 
 function cropsView(pane: Pane, { unitSystem }: OutlookState, { crops = [] }: FigureToTake): TemplateResult {
   if (crops.length === 0) return html`<p>${pane.say(FARM_FIGURE_TEXTS.cropStays)}</p>`;
-  const words = (mass: number) => threeDigits(blockCropIn(mass, unitSystem).value, pane.state.language);
+  const { language } = pane.state;
+  const words = (mass: number) => threeDigits(blockCropIn(mass, unitSystem, language).value, language);
   const facts = (name: string, range: Range | undefined) =>
     range === undefined
       ? {}
@@ -134,7 +135,7 @@ function cropsView(pane: Pane, { unitSystem }: OutlookState, { crops = [] }: Fig
         ${pane.say(FARM_FIGURE_TEXTS[text], {
           block,
           stage: pane.say(STAGE_NAMES[stage]),
-          unit: blockCropIn(0, unitSystem).unit,
+          unit: blockCropIn(0, unitSystem, language).unit,
           ...facts("before", before),
           ...facts("after", after),
         })}

@@ -148,8 +148,8 @@ function cropWords(pane: Pane, { unitSystem }: OutlookState, outlook: CropOutloo
   const { perHectare } = outlook;
   return pane.say(OUTLOOK_TEXTS.crop, {
     ...(perHectare === undefined
-      ? rangeWords(pane, outlook.block, blockCrop(unitSystem))
-      : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem))),
+      ? rangeWords(pane, outlook.block, blockCrop(unitSystem, pane.state.language))
+      : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem, pane.state.language))),
     percent,
   });
 }
@@ -163,7 +163,8 @@ function stageBars(
   const { language } = pane.state;
   const byArea = stages.every(({ perHectare }) => perHectare !== undefined);
   const rangeOf = (stage: CropOutlook) => (byArea ? stage.perHectare! : stage.block);
-  const shown = (mass: number) => (byArea ? areaCropIn(mass, unitSystem) : blockCropIn(mass, unitSystem));
+  const shown = (mass: number) =>
+    byArea ? areaCropIn(mass, unitSystem, language) : blockCropIn(mass, unitSystem, language);
   const target = byArea ? inputs.targetCrop : undefined;
   const { harvests } = inputs;
   const ofBlock = (mass: number) =>
@@ -279,8 +280,8 @@ function stepsView(pane: Pane, { unitSystem }: OutlookState, { steps, leastStep 
   const words = steps.map(({ unit, more, minutes, block, perHectare, halfWidth }) => {
     const range =
       perHectare === undefined
-        ? rangeWords(pane, block, blockCrop(unitSystem))
-        : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem));
+        ? rangeWords(pane, block, blockCrop(unitSystem, pane.state.language))
+        : rangeWords(pane, perHectare, (mass) => areaCropIn(mass, unitSystem, pane.state.language));
     return pane.say(NEXT_STEPS[unit], {
       more,
       minutes: Math.round(minutes),

@@ -75,7 +75,7 @@ export async function takeFigure(pane: Pane, signal: AbortSignal): Promise<void>
     changePage(pane, "outlook", { take: { ...take, problem: plan } });
     return;
   }
-  if (plan.needsTable) await pane.workbook.writeOwnSheet(freshSettings(language));
+  if (plan.needsTable) await pane.workbook.writeOwnSheet(freshSettings(language, read.season.unitSystem));
   const { changed, left } = await changeAllOrNone(pane.workbook, plan.cells, plan.expected);
   const taken = { figure, where: plan.where, by, cells: changed };
   if (left.length > 0) {

@@ -1,5 +1,13 @@
+import type { UnitSystem } from "../../domain/units";
 import { changeSettings, type SettingChange } from "../../survey/settings/changeSettings";
-import { settingOf, SETTINGS, type Setting, type SettingId } from "../../survey/settings/settings";
+import {
+  settingIn,
+  settingOf,
+  SETTINGS,
+  settingUnit,
+  type Setting,
+  type SettingId,
+} from "../../survey/settings/settings";
 import {
   settingsTable,
   sourceName,
@@ -26,7 +34,7 @@ export interface PlannedChange {
  * Plans a change of one figure without writing anything. A workbook without a table of settings has one made for the
  * plan, with every figure as its source has it.
  *
- * @param typed as a person typed it
+ * @param typed as a person typed it, in the workbook's units
  * @returns the plan, or a sentence why the figure cannot be taken
  */
 export function planChange(
@@ -38,8 +46,10 @@ export function planChange(
   language: Language,
 ): PlannedChange | string {
   const setting = settingOf(id);
-  const table = read.table ?? settingsTable(freshArea(language))!;
-  const change: SettingChange = { id, value: typedValue(setting, typed) };
+  const units = read.season.unitSystem;
+  const table = read.table ?? settingsTable(freshArea(language, units))!;
+  const unit = settingUnit(setting, units);
+  const change: SettingChange = { id, value: typedValue(setting, typed), unit };
   const { cells, problems } = changeSettings(table, [change], by, on);
   const [problem] = problems;
   if (problem !== undefined)
@@ -59,8 +69,8 @@ function typedValue(setting: Setting, typed: string): number | string {
   return textNumber(typed) ?? typed.trim();
 }
 
-/** A sheet of settings with every figure as its source has it. */
-export function freshSettings(language: Language): OwnSheet {
+/** A sheet of settings with every figure as its source has it, in the units of the workbook. */
+export function freshSettings(language: Language, units: UnitSystem): OwnSheet {
   const { columns, name } = SHEETS.settings;
   return {
     sheet: name[language],
@@ -72,8 +82,8 @@ export function freshSettings(language: Language): OwnSheet {
     })),
     rows: SETTINGS.map((setting) => [
       setting.name,
-      setting.value,
-      setting.unit,
+      settingIn(setting, setting.value, units),
+      settingUnit(setting, units),
       sourceName(setting),
       setting.meaning[language],
       null,
@@ -83,7 +93,7 @@ export function freshSettings(language: Language): OwnSheet {
 }
 
 /** That sheet as it would stand, for plans in a workbook that has none. */
-export function freshArea(language: Language): SheetArea {
-  const { sheet, headers, rows } = freshSettings(language);
+export function freshArea(language: Language, units: UnitSystem): SheetArea {
+  const { sheet, headers, rows } = freshSettings(language, units);
   return { sheet, firstRow: 1, firstColumn: 1, values: [headers, ...rows], formulaAt: () => null };
 }

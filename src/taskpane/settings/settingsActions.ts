@@ -104,7 +104,8 @@ export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> 
     pane.tell("warning", SETTINGS_TEXTS.meanwhile, { setting: settingOf(edit.id).name });
     return;
   }
-  if (now.table === undefined) await pane.workbook.writeOwnSheet(freshSettings(pane.state.language));
+  if (now.table === undefined)
+    await pane.workbook.writeOwnSheet(freshSettings(pane.state.language, read.season.unitSystem));
   await pane.workbook.writeCells(
     plan.table.area.sheet,
     plan.cells.map(({ row, column, value }) => ({ row, column, value })),

@@ -1,6 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
+import type { UnitSystem } from "../../domain/units";
 import { repeat } from "lit/directives/repeat.js";
-import { SETTINGS_BY_AREA, shownValue, type Setting } from "../../survey/settings/settings";
+import { isSameFigure } from "../../survey/settings/setting";
+import {
+  SETTINGS_BY_AREA,
+  settingIn,
+  settingUnit,
+  shownValue,
+  type Setting,
+} from "../../survey/settings/settings";
 import { sourceName } from "../../survey/settings/settingsTable";
 import { SHEETS } from "../../survey/sheets/sheets";
 import { PANE_TEXTS, SETTING_GROUPS, SETTINGS_TEXTS } from "../../texts/pane";
@@ -115,7 +123,11 @@ function isAbout({ name, meaning }: Setting, search: string, pane: Pane): boolea
 }
 
 function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Setting): TemplateResult {
-  const value = shownValue(setting.id, read.season.settings);
+  const units = read.season.unitSystem;
+  const own = shownValue(setting.id, read.season.settings);
+  const value = settingIn(setting, own, units);
+  const unit = unitInWords(settingUnit(setting, units), pane.state.language);
+  const isOwn = !isSameFigure(own, setting.value);
   const entry = read.table?.entries.find((one) => one.setting === setting);
   const editing = page.edit?.id === setting.id ? page.edit : undefined;
   return html`<li class="finding">
@@ -133,15 +145,15 @@ function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Se
           : nothing
       }
     </div>
-    <p>${pane.say(SETTINGS_TEXTS.value, { value, unit: unitInWords(setting.unit, pane.state.language) })}</p>
+    <p>${pane.say(SETTINGS_TEXTS.value, { value, unit })}</p>
     <p class="small">${pane.say(setting.meaning)}</p>
     <p class="small quiet">${pane.say(SETTINGS_TEXTS.source, { source: sourceName(setting) })}</p>
     ${
-      value === setting.value
-        ? nothing
-        : html`<p class="small quiet">
-            ${pane.say(SETTINGS_TEXTS.ownFigure, { value: setting.value, unit: unitInWords(setting.unit, pane.state.language) })}
+      isOwn
+        ? html`<p class="small quiet">
+            ${pane.say(SETTINGS_TEXTS.ownFigure, { value: settingIn(setting, setting.value, units), unit })}
           </p>`
+        : nothing
     }
     ${
       entry === undefined || entry.changedBy === ""
@@ -153,7 +165,7 @@ function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Se
             })}
           </p>`
     }
-    ${editing === undefined ? nothing : editor(pane, page, setting, editing, value !== setting.value)}
+    ${editing === undefined ? nothing : editor(pane, page, setting, editing, { unit, units, canReset: isOwn })}
   </li>`;
 }
 
@@ -170,7 +182,7 @@ function editor(
   { by }: SettingsState,
   setting: Setting,
   edit: SettingEdit,
-  canReset: boolean,
+  { unit, units, canReset }: { unit: string; units: UnitSystem; canReset: boolean },
 ): TemplateResult {
   const type = (typed: string) => changePage(pane, "settings", { edit: { id: edit.id, typed } });
   const id = "setting-value";
@@ -182,7 +194,7 @@ function editor(
             label:
               setting.unit === ""
                 ? pane.say(SETTINGS_TEXTS.newWord)
-                : pane.say(SETTINGS_TEXTS.newValue, { unit: unitInWords(setting.unit, pane.state.language) }),
+                : pane.say(SETTINGS_TEXTS.newValue, { unit }),
             value: edit.typed,
             onInput: type,
           })
@@ -226,7 +238,10 @@ function editor(
               id="reset-setting"
               size="small"
               @click=${() => {
-                const sources = { id: edit.id, typed: written(pane, setting.value) };
+                const sources = {
+                  id: edit.id,
+                  typed: written(pane, settingIn(setting, setting.value, units)),
+                };
                 pane.start((signal) => showMoved(pane, sources, signal));
               }}
               >${pane.say(SETTINGS_TEXTS.reset)}</fluent-button

@@ -61,7 +61,8 @@ export async function copyTicked(pane: Pane, other: OtherWorkbook): Promise<void
     return;
   }
   remember("name", by.trim());
-  if (read.table === undefined) await pane.workbook.writeOwnSheet(freshSettings(pane.state.language));
+  if (read.table === undefined)
+    await pane.workbook.writeOwnSheet(freshSettings(pane.state.language, read.season.unitSystem));
   const table = tableOf(pane, read);
   const left = await write(pane, table, cellsToCopy(pane, table, other, by.trim()));
   changePage(pane, "settings", { other: undefined });
@@ -92,7 +93,7 @@ export async function undoTravel(pane: Pane): Promise<void> {
 }
 
 const tableOf = (pane: Pane, read: ReadSettings): SettingsTable =>
-  read.table ?? settingsTable(freshArea(pane.state.language))!;
+  read.table ?? settingsTable(freshArea(pane.state.language, read.season.unitSystem))!;
 
 function cellsToCopy(
   pane: Pane,

@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import type { SettingDifference } from "../../survey/settings/settingDifferences";
-import { settingOf } from "../../survey/settings/settings";
+import { settingIn, settingOf, settingUnit } from "../../survey/settings/settings";
+import { unitInWords } from "../../survey/checks/findingSentence";
 import { upgradeSettings } from "../../survey/settings/upgradeSettings";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import { SETTINGS_STEPS } from "../../texts/settings";
@@ -139,14 +140,17 @@ function differences(pane: Pane, { by }: SettingsState, other: OtherWorkbook): T
 function difference(
   pane: Pane,
   other: OtherWorkbook,
-  { id, unit, here, there }: SettingDifference,
+  { id, here, there }: SettingDifference,
   index: number,
 ): TemplateResult {
+  const setting = settingOf(id);
+  const units = pane.state.settings.read!.season.unitSystem;
+  const unit = settingUnit(setting, units);
   const facts = {
-    setting: settingOf(id).name,
-    unit: unit === "share" ? "" : unit,
-    here: here.value,
-    there: there.value,
+    setting: setting.name,
+    unit: unit === "share" ? "" : unitInWords(unit, pane.state.language),
+    here: settingIn(setting, here.value, units),
+    there: settingIn(setting, there.value, units),
   };
   return html`<li>
     ${tickField({

@@ -2,29 +2,32 @@
 export const en = {
   language: { name: "English" },
   lengths: { inches: "in" },
+  crops: { tons: "tons", tonsAnAcre: "tons/acre" },
   settings: {
     budget: {
       nodeRule:
         "Rule for blocks that name none: a formula like 30+10 (American; French hybrids 20+10, new hybrids 20+20 by the same source), by length, or a number of nodes.",
       belowOnePound:
-        "Vines with less than a pound of prunings: refuse (no number; no source seen covers them), flat (the first pound's nodes) or proRata (those times the weight).",
+        "Vines with less than a pound (0.45 kg) of prunings: refuse (no number; no source seen covers them), flat (the first pound's nodes) or pro rata (those times the weight).",
       leastNodesAVine: "A budget below this is raised to it; 0 raises none. No published limit was seen.",
       mostNodesAVine:
         "A budget above this is cut to it. Two high-wire cordons of 8 to 15 two-bud spurs hold 32 to 60; Concord carries 100 (Bates), which stands for that cultivar.",
-      nodesByLength: "Nodes on each foot of vine spacing for the rule by length; the source gives 4 to 6.",
+      nodesByLength:
+        "Nodes on each length of vine spacing for the rule by length; the source gives 4 to 6 on a foot (13 to 20 on a metre).",
       injuryRule:
         "Rule that corrects the budget for dead primary buds in blocks that name none. The rules disagree; none is averaged.",
       intervalForDeadBuds:
         "How the range around a share of dead buds is made: Wilson, or the wider Clopper-Pearson.",
       confidenceOfRanges: "How often a range shall hold the true figure: 0.9 is nine blocks in ten.",
-      spurSpacing: "Length of cordon for one spur; the source gives 3 to 5 in, NC State 3 to 8 in.",
+      spurSpacing:
+        "Length of cordon for one spur; the source gives 3 to 5 in (8 to 13 cm), NC State 3 to 8 in (8 to 20 cm).",
       nodesASpur: "Count nodes left on a spur; the source gives 2 to 3. The basal bud is not counted.",
     },
     checks: {
       unitSystem:
         "Unit of lengths and weights under headers that name none: US (ft, in, lb), metric (m, mm, kg), or that of the headers which do name one.",
       leastDistanceBetweenSpurs:
-        "Spur positions closer than this on average cannot be right; published spacings begin at 3 in (Minnesota 2022).",
+        "Spur positions closer than this on average cannot be right; published spacings begin at 3 in, 8 cm (Minnesota 2022).",
       unlikeItsBlockSpread:
         "A value this many times the block's usual spread away from its middle is asked about (median and median deviation; Iglewicz and Hoaglin 1993 begin at 3.5, from memory).",
       unlikeItsBlockLeastValues:
@@ -38,7 +41,7 @@ export const en = {
       cordonLengthLeastOfItsSpace:
         "A sound cordon of a bearing vine shorter than this many times its side's share is asked about.",
       cordonDiameterLeast:
-        "A thinner cordon is asked about; wood for spurs and canes is 5/16 to 1/2 in thick (Westover 2016).",
+        "A thinner cordon is asked about; wood for spurs and canes is 5/16 to 1/2 in thick, 8 to 13 mm (Westover 2016).",
       cordonDiameterMost: "A thicker cordon is asked about. No published limit was seen.",
       nodesASpurLeast: "Fewer nodes a spur than this are asked about.",
       nodesASpurMost:
@@ -76,11 +79,11 @@ export const en = {
       soundness: "How much the condition of the cordon itself counts.",
       diameter: "How much the thickness of the cordon counts.",
       spaceBetweenNeighbouringCordons:
-        "Wire left free between the ends of neighbouring cordons: one hand's width in the source; the inches for a hand are ours.",
+        "Wire left free between the ends of neighbouring cordons: one hand's width in the source; the figure for a hand is ours.",
       gapThatScoresNothing:
         "A stretch of so many positions without a spur earns nothing for the longest gap. One empty place by itself is a missing spur and no stretch.",
       weakCordonDiameter:
-        "Up to here a cordon earns nothing for its thickness: it is no thicker than a cane, of which the thick end is 1/2 in.",
+        "Up to here a cordon earns nothing for its thickness: it is no thicker than a cane, of which the thick end is 1/2 in (13 mm).",
       fullCordonDiameter: "From here on full marks: the thickness of a cordon that has stood for years.",
       twoCordonsOnTwoTrunks:
         "What two cordons from two trunks earn over two from one: the two permanent cordons should not hang on one trunk. The figure is ours.",
@@ -171,7 +174,8 @@ export const en = {
         "Share of the pruning time that the second pass takes; the first takes all of it.",
       pruningStarts: "First day of pruning, as a date.",
       secondPassStarts: "First day of the second pass of double pruning, as a date.",
-      shootThinningStarts: "First day on which shoots are thinned, at about 5 inches of growth, as a date.",
+      shootThinningStarts:
+        "First day on which shoots are thinned, at about 5 in (13 cm) of growth, as a date.",
       daysAWeek: "Days of the week on which the crew prunes, from Monday on.",
       daysOff: "Days on which nobody prunes, as 2026-02-16, commas between them.",
       ribbonStays: "Colour of the ribbon that the farm ties to a cordon that stays.",
@@ -197,7 +201,7 @@ export const en = {
     },
     work: {
       minutesAVinePruning:
-        "Minutes one person needs to prune a vine: 80 vines in about 4 hours by the source. One minute a vine is 13.45 hours an acre at 6 x 9 ft (Cornell labour); time your own crew.",
+        "Minutes one person needs to prune a vine: 80 vines in about 4 hours by the source. One minute a vine is 13.45 hours an acre at 6 x 9 ft (33 hours a hectare at 1.8 x 2.7 m; Cornell labour); time your own crew.",
       minutesAVineThinning: "Minutes one person needs to take clusters off a vine; time your own crew.",
       shootsByLength:
         "Shoots left on each foot of wire when shoots are thinned, at about 5 in of growth: 6 in the trial of the source; Michigan State says 15 a metre, 4.57 a foot.",
@@ -1409,7 +1413,7 @@ export const en = {
           below_one_pound: {
             label: "below one pound",
             description:
-              "For prunings below one pound, where no source says: refuse (no answer), flat (the formula's first number) or proRata (that number times the pounds). refuse if left out.",
+              "For prunings below one pound, where no source says: refuse (no answer), flat (the formula's first number) or pro rata (that number times the pounds). refuse if left out.",
           },
         },
         results: { nodes: "nodes" },
@@ -2138,9 +2142,9 @@ export const en = {
     outside: "{argument} must lie between {least} and {most} {unit}, but is {value}.",
     notWhole: "{argument} must be a whole number from {least} to {most}, but is {value}.",
     formulaNotBalanced:
-      'The formula must read like 30+10 (nodes for the first pound, then for each further pound), but is "{value}".',
+      'The formula must read like 30+10 (nodes for the first pound, 0.45 kg, then for each further pound), but is "{value}".',
     belowOnePound:
-      "The prunings weigh {value} lb: no source seen says how many nodes to leave below one pound; choose flat or pro rata to get our own figure.",
+      "The prunings weigh {value} lb ({kilograms} kg): no source seen says how many nodes to leave below one pound (0.45 kg); choose flat or pro rata to get our own figure.",
     leastAboveMost: "The least number of nodes ({least}) is above the most ({most}).",
     noPrunings:
       "The prunings weigh nothing, so no crop load can be given: weigh the prunings of the same vines.",
@@ -3154,9 +3158,9 @@ export const en = {
       short:
         "{short} {short:node is|nodes are} short even then: lay canes, keep more wood, or accept a smaller budget.",
       noSpurs: "No spur counts of cordons that stay.",
-      light: "Vines below one pound of prunings",
+      light: "Vines below one pound (0.45 kg) of prunings",
       lightWhy:
-        "No source seen says how many nodes a vine below one pound carries; it wants to be built up. Settings says what is done.",
+        "No source seen says how many nodes such a vine carries; it wants to be built up. Settings says what is done.",
       lightVine: "Row {row}, vine {vine}: {mass} {unit}",
       setting: "Settings: {name}",
       caution: "Figures advise; what your region's adviser and your own harvests say comes first.",
@@ -3510,7 +3514,8 @@ export const en = {
   usedRows: {
     usedRows: {
       all: "Worked out from all {rows} {rows:row|rows} of the Cordons sheets.",
-      some: "Worked out from {used} of {rows} {rows:row|rows} of the Cordons sheets. Left out: {leftOut}.",
+      some: "Worked out from {used} of {rows} {rows:row|rows} of the Cordons sheets.",
+      leftOut: "Left out: {leftOut}.",
       column: "{rows} where {column} {reason} (first in {sheet}, row {row})",
       sameVine: "{rows} beside those on the same vines",
       toCount: "{rows} still to be counted (first in {sheet}, row {row})",

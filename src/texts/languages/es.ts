@@ -4,32 +4,34 @@ import type { Texts } from "./en";
 export const es: Texts = {
   language: { name: "Español" },
   lengths: { inches: "pulg" },
+  crops: { tons: "t cortas", tonsAnAcre: "t cortas/acre" },
   settings: {
     budget: {
       nodeRule:
         "Regla para cuarteles sin regla: fórmula como 30+10 (americanas; híbridos franceses 20+10, híbridos nuevos 20+20 según la misma fuente), por longitud o un número de yemas.",
       belowOnePound:
-        "Plantas con menos de una libra de poda: refuse (sin cifra; ninguna fuente vista las cubre), flat (las yemas de la primera libra) o proRata (esas por el peso).",
+        "Plantas con menos de una libra (0,45 kg) de poda: refuse (sin cifra; ninguna fuente vista las cubre), flat (las yemas de la primera libra) o pro rata (esas por el peso).",
       leastNodesAVine:
         "Un presupuesto menor se sube a esta cifra; 0 no sube ninguno. No se vio límite publicado.",
       mostNodesAVine:
         "Un presupuesto mayor se recorta a esta cifra. Dos cordones altos de 8 a 15 pitones de dos yemas llevan 32 a 60; Concord lleva 100 (Bates), lo que vale para ese cultivar.",
       nodesByLength:
-        "Yemas por pie de separación entre plantas para la regla por longitud; la fuente da 4 a 6.",
+        "Yemas por largo de separación entre plantas para la regla por longitud; la fuente da 4 a 6 por pie (13 a 20 por metro).",
       injuryRule:
         "Regla que corrige por yemas primarias muertas donde el cuartel no nombra otra. Las reglas discrepan; no se promedian.",
       intervalForDeadBuds:
         "Cómo se hace el rango de la parte de yemas muertas: Wilson, o el más ancho Clopper-Pearson.",
       confidenceOfRanges:
         "Cuántas veces el rango debe contener la cifra real: 0.9 es nueve cuarteles de diez.",
-      spurSpacing: "Largo de cordón por pitón; la fuente da 3 a 5 in, NC State 3 a 8 in.",
+      spurSpacing:
+        "Largo de cordón por pitón; la fuente da 3 a 5 pulg (8 a 13 cm), NC State 3 a 8 pulg (8 a 20 cm).",
       nodesASpur: "Yemas contadas por pitón; la fuente da 2 a 3. La yema basal no se cuenta.",
     },
     checks: {
       unitSystem:
         "Unidad de largos y pesos bajo encabezados sin unidad: US (ft, in, lb), metric (m, mm, kg), o la de los encabezados que sí la nombran.",
       leastDistanceBetweenSpurs:
-        "Posiciones más juntas que esto en promedio no pueden ser; las distancias publicadas empiezan en 3 in (Minnesota 2022).",
+        "Posiciones más juntas que esto en promedio no pueden ser; las distancias publicadas empiezan en 3 pulg, 8 cm (Minnesota 2022).",
       unlikeItsBlockSpread:
         "Se pregunta por un valor tan lejos del centro de su cuartel, en veces la dispersión usual (mediana; Iglewicz y Hoaglin 1993 empiezan en 3,5, de memoria).",
       unlikeItsBlockLeastValues:
@@ -43,7 +45,7 @@ export const es: Texts = {
       cordonLengthLeastOfItsSpace:
         "Se pregunta por un cordón sano de una planta en producción más corto que tantas veces su parte.",
       cordonDiameterLeast:
-        "Se pregunta por un cordón más delgado; la madera para pitones y cargadores mide 5/16 a 1/2 in (Westover 2016).",
+        "Se pregunta por un cordón más delgado; la madera para pitones y cargadores mide 5/16 a 1/2 pulg, 8 a 13 mm (Westover 2016).",
       cordonDiameterMost: "Se pregunta por un cordón más grueso. No se vio límite publicado.",
       nodesASpurLeast: "Se pregunta si hay menos yemas por pitón que esto.",
       nodesASpurMost:
@@ -81,11 +83,11 @@ export const es: Texts = {
       soundness: "Cuánto cuenta el estado del propio cordón.",
       diameter: "Cuánto cuenta el grosor del cordón.",
       spaceBetweenNeighbouringCordons:
-        "Alambre libre entre las puntas de cordones vecinos: el ancho de una mano según la fuente; las pulgadas son nuestras.",
+        "Alambre libre entre las puntas de cordones vecinos: el ancho de una mano según la fuente; la cifra para una mano es nuestra.",
       gapThatScoresNothing:
         "Un tramo de tantas posiciones sin pitón no gana nada por el hueco más largo. Un lugar vacío suelto es un pitón que falta, no un tramo.",
       weakCordonDiameter:
-        "Hasta aquí el grosor no gana nada: no es más grueso que un sarmiento, cuyo extremo grueso es 1/2 pulgada.",
+        "Hasta aquí el grosor no gana nada: no es más grueso que un sarmiento, cuyo extremo grueso mide 1/2 pulg (13 mm).",
       fullCordonDiameter: "Desde aquí, todo: el grosor de un cordón que lleva años en su sitio.",
       twoCordonsOnTwoTrunks:
         "Lo que ganan dos cordones de dos troncos frente a dos de uno: los dos cordones permanentes no deben colgar de un solo tronco. La cifra es nuestra.",
@@ -175,7 +177,8 @@ export const es: Texts = {
         "Parte del tiempo de poda que toma la segunda pasada; la primera toma todo.",
       pruningStarts: "Primer día de poda, como fecha.",
       secondPassStarts: "Primer día de la segunda pasada de la doble poda, como fecha.",
-      shootThinningStarts: "Primer día del raleo de brotes, con unos 13 cm de crecimiento, como fecha.",
+      shootThinningStarts:
+        "Primer día del raleo de brotes, con unas 5 pulg (13 cm) de crecimiento, como fecha.",
       daysAWeek: "Días de la semana en que poda la cuadrilla, desde el lunes.",
       daysOff: "Días en que nadie poda, como 2026-02-16, separados por comas.",
       ribbonStays: "Color de la cinta que la finca ata al cordón que queda.",
@@ -202,7 +205,7 @@ export const es: Texts = {
     },
     work: {
       minutesAVinePruning:
-        "Minutos que una persona necesita por planta: 80 plantas en unas 4 horas según la fuente. Un minuto por planta son 13.45 horas por acre a 6 x 9 ft (Cornell labour); mida a su cuadrilla.",
+        "Minutos que una persona necesita por planta: 80 plantas en unas 4 horas según la fuente. Un minuto por planta son 13,45 horas por acre a 6 x 9 pies (33 horas por hectárea a 1,8 x 2,7 m; Cornell labour); mida a su cuadrilla.",
       minutesAVineThinning:
         "Minutos que una persona necesita para quitar racimos de una planta; mida a su cuadrilla.",
       shootsByLength:
@@ -1427,7 +1430,7 @@ export const es: Texts = {
           below_one_pound: {
             label: "menos de una libra",
             description:
-              "Para menos de una libra, donde ninguna fuente lo dice: refuse (sin respuesta), flat (el primer número de la fórmula) o proRata (ese número por las libras). refuse si se omite.",
+              "Para menos de una libra, donde ninguna fuente lo dice: refuse (sin respuesta), flat (el primer número de la fórmula) o pro rata (ese número por las libras). refuse si se omite.",
           },
         },
         results: { nodes: "yemas" },
@@ -2173,9 +2176,9 @@ export const es: Texts = {
     outside: "{argument} debe estar entre {least} y {most} {unit}, pero es {value}.",
     notWhole: "{argument} debe ser un número entero de {least} a {most}, pero es {value}.",
     formulaNotBalanced:
-      'La fórmula debe leerse como 30+10 (yemas por la primera libra y por cada libra más), pero es "{value}".',
+      'La fórmula debe leerse como 30+10 (yemas por la primera libra, 0,45 kg, y por cada libra más), pero es "{value}".',
     belowOnePound:
-      "La poda pesa {value} lb: ninguna fuente vista dice cuántas yemas dejar por debajo de una libra; elija fijo o proporcional para una cifra nuestra.",
+      "La poda pesa {value} lb ({kilograms} kg): ninguna fuente vista dice cuántas yemas dejar por debajo de una libra (0,45 kg); elija fijo o proporcional para una cifra nuestra.",
     leastAboveMost: "El mínimo de yemas ({least}) es mayor que el máximo ({most}).",
     noPrunings: "La poda pesa cero, así que no hay relación de carga: pese la poda de las mismas plantas.",
     noBudsCut: "No se cortó ninguna yema, así que no se puede decir nada del daño.",
@@ -3200,9 +3203,9 @@ export const es: Texts = {
       short:
         "Aun así {short:falta|faltan} {short} {short:yema|yemas}: tienda sarmientos, guarde más madera o acepte un número menor.",
       noSpurs: "Sin pitones contados en cordones que quedan.",
-      light: "Plantas con menos de una libra de poda",
+      light: "Plantas con menos de una libra (0,45 kg) de poda",
       lightWhy:
-        "Ninguna fuente vista dice cuántas yemas lleva una planta con menos de una libra (0,45 kg); hay que fortalecerla. Los ajustes dicen qué se hace.",
+        "Ninguna fuente vista dice cuántas yemas lleva una planta así; hay que fortalecerla. Los ajustes dicen qué se hace.",
       lightVine: "Hilera {row}, planta {vine}: {mass} {unit}",
       setting: "Ajustes: {name}",
       caution: "Las cifras aconsejan; antes está lo que digan el asesor de su región y sus propias cosechas.",
@@ -3562,7 +3565,8 @@ export const es: Texts = {
   usedRows: {
     usedRows: {
       all: "Calculado con las {rows} {rows:fila|filas} de las hojas Cordones.",
-      some: "Calculado con {used} de {rows} {rows:fila|filas} de las hojas Cordones. Quedan fuera: {leftOut}.",
+      some: "Calculado con {used} de {rows} {rows:fila|filas} de las hojas Cordones.",
+      leftOut: "Quedan fuera: {leftOut}.",
       column: "{rows} donde {column} {reason} (la primera en {sheet}, fila {row})",
       sameVine: "{rows} junto a ellas en las mismas plantas",
       toCount: "{rows} aún por contar (la primera en {sheet}, fila {row})",

@@ -4,32 +4,34 @@ import type { Texts } from "./en";
 export const fr: Texts = {
   language: { name: "Français" },
   lengths: { inches: "po" },
+  crops: { tons: "t courtes", tonsAnAcre: "t courtes/acre" },
   settings: {
     budget: {
       nodeRule:
         "Règle des parcelles sans règle : formule comme 30+10 (américains ; hybrides français 20+10, nouveaux hybrides 20+20 selon la même source), par longueur ou un nombre d'yeux.",
       belowOnePound:
-        "Ceps de moins d'une livre de bois : refuse (pas de chiffre ; aucune source vue ne les couvre), flat (les yeux de la première livre) ou proRata (ceux-ci fois le poids).",
+        "Ceps de moins d'une livre (0,45 kg) de bois : refuse (pas de chiffre ; aucune source vue ne les couvre), flat (les yeux de la première livre) ou pro rata (ceux-ci fois le poids).",
       leastNodesAVine:
         "Un budget plus bas est relevé à ce chiffre ; 0 n'en relève aucun. Aucune limite publiée n'a été vue.",
       mostNodesAVine:
         "Un budget plus haut est ramené à ce chiffre. Deux cordons hauts de 8 à 15 coursons à deux yeux en portent 32 à 60 ; Concord en porte 100 (Bates), ce qui vaut pour ce cépage.",
       nodesByLength:
-        "Yeux par pied d'écartement des ceps pour la règle par longueur ; la source donne 4 à 6.",
+        "Yeux par longueur d'écartement des ceps pour la règle par longueur ; la source donne 4 à 6 par pied (13 à 20 par mètre).",
       injuryRule:
         "Règle qui corrige pour les bourgeons primaires morts où la parcelle n'en nomme pas. Les règles divergent ; aucune moyenne.",
       intervalForDeadBuds:
         "Comment se fait la fourchette de la part de bourgeons morts : Wilson, ou Clopper-Pearson, plus large.",
       confidenceOfRanges:
         "Combien de fois la fourchette doit contenir le vrai chiffre : 0,9, c'est neuf parcelles sur dix.",
-      spurSpacing: "Longueur de cordon par courson ; la source donne 3 à 5 in, NC State 3 à 8 in.",
+      spurSpacing:
+        "Longueur de cordon par courson ; la source donne 3 à 5 po (8 à 13 cm), NC State 3 à 8 po (8 à 20 cm).",
       nodesASpur: "Yeux comptés par courson ; la source donne 2 à 3. Le bourgeon basal ne compte pas.",
     },
     checks: {
       unitSystem:
         "Unité des longueurs et poids sous les en-têtes sans unité : US (ft, in, lb), metric (m, mm, kg), ou celle des en-têtes qui en nomment une.",
       leastDistanceBetweenSpurs:
-        "Des emplacements plus serrés que cela en moyenne sont impossibles ; les distances publiées commencent à 3 in (Minnesota 2022).",
+        "Des emplacements plus serrés que cela en moyenne sont impossibles ; les distances publiées commencent à 3 po, 8 cm (Minnesota 2022).",
       unlikeItsBlockSpread:
         "On demande pour une valeur si loin du milieu de sa parcelle, en multiples de l'écart habituel (médiane ; Iglewicz et Hoaglin 1993 commencent à 3,5, de mémoire).",
       unlikeItsBlockLeastValues:
@@ -43,7 +45,7 @@ export const fr: Texts = {
       cordonLengthLeastOfItsSpace:
         "On demande pour un cordon sain d'un cep en production plus court que ce multiple de sa part.",
       cordonDiameterLeast:
-        "On demande pour un cordon plus mince ; le bois des coursons et des longs bois fait 5/16 à 1/2 in (Westover 2016).",
+        "On demande pour un cordon plus mince ; le bois des coursons et des longs bois fait 5/16 à 1/2 po, 8 à 13 mm (Westover 2016).",
       cordonDiameterMost: "On demande pour un cordon plus gros. Aucune limite publiée n'a été vue.",
       nodesASpurLeast: "On demande s'il y a moins d'yeux par courson que cela.",
       nodesASpurMost:
@@ -81,11 +83,11 @@ export const fr: Texts = {
       soundness: "Poids de l'état du cordon lui-même.",
       diameter: "Poids de la grosseur du cordon.",
       spaceBetweenNeighbouringCordons:
-        "Fil laissé libre entre les bouts de cordons voisins : une largeur de main selon la source ; les pouces sont de nous.",
+        "Fil laissé libre entre les bouts de cordons voisins : une largeur de main selon la source ; le chiffre pour une main est de nous.",
       gapThatScoresNothing:
         "Une suite d'autant d'emplacements sans courson ne rapporte rien pour le plus long vide. Une place vide isolée est un courson qui manque, pas une suite.",
       weakCordonDiameter:
-        "Jusque-là la grosseur ne rapporte rien : il n'est pas plus gros qu'un sarment, dont le bout épais fait 1/2 pouce.",
+        "Jusque-là la grosseur ne rapporte rien : il n'est pas plus gros qu'un sarment, dont le bout épais fait 1/2 po (13 mm).",
       fullCordonDiameter: "Le maximum dès là : la grosseur d'un cordon en place depuis des années.",
       twoCordonsOnTwoTrunks:
         "Ce que gagnent deux cordons de deux troncs sur deux d'un seul : les deux cordons permanents ne doivent pas tenir à un seul tronc. Le chiffre est de nous.",
@@ -179,7 +181,7 @@ export const fr: Texts = {
       pruningStarts: "Premier jour de taille, comme date.",
       secondPassStarts: "Premier jour du second passage de la double taille, comme date.",
       shootThinningStarts:
-        "Premier jour de l'éclaircissage des pousses, à environ 13 cm de longueur, comme date.",
+        "Premier jour de l'éclaircissage des pousses, à environ 5 po (13 cm) de longueur, comme date.",
       daysAWeek: "Jours de la semaine où l'équipe taille, à partir du lundi.",
       daysOff: "Jours où personne ne taille, comme 2026-02-16, séparés par des virgules.",
       ribbonStays: "Couleur du ruban que la ferme noue au cordon qui reste.",
@@ -205,7 +207,7 @@ export const fr: Texts = {
     },
     work: {
       minutesAVinePruning:
-        "Minutes qu'il faut à une personne par cep : 80 ceps en 4 heures environ selon la source. Une minute par cep fait 13,45 heures par acre à 6 x 9 ft (Cornell labour) ; chronométrez votre équipe.",
+        "Minutes qu'il faut à une personne par cep : 80 ceps en 4 heures environ selon la source. Une minute par cep fait 13,45 heures par acre à 6 x 9 pieds (33 heures par hectare à 1,8 x 2,7 m ; Cornell labour) ; chronométrez votre équipe.",
       minutesAVineThinning:
         "Minutes qu'il faut à une personne pour ôter des grappes d'un cep ; chronométrez votre équipe.",
       shootsByLength:
@@ -1450,7 +1452,7 @@ export const fr: Texts = {
           below_one_pound: {
             label: "moins d'une livre",
             description:
-              "Pour moins d'une livre, où aucune source ne tranche : refuse (pas de réponse), flat (le premier nombre de la formule) ou proRata (ce nombre fois les livres). refuse si omis.",
+              "Pour moins d'une livre, où aucune source ne tranche : refuse (pas de réponse), flat (le premier nombre de la formule) ou pro rata (ce nombre fois les livres). refuse si omis.",
           },
         },
         results: { nodes: "yeux" },
@@ -2195,9 +2197,9 @@ export const fr: Texts = {
     outside: "{argument} doit être compris entre {least} et {most} {unit}, mais vaut {value}.",
     notWhole: "{argument} doit être un nombre entier de {least} à {most}, mais vaut {value}.",
     formulaNotBalanced:
-      "La formule doit se lire comme 30+10 (yeux pour la première livre, puis par livre de plus), mais vaut « {value} ».",
+      "La formule doit se lire comme 30+10 (yeux pour la première livre, 0,45 kg, puis par livre de plus), mais vaut « {value} ».",
     belowOnePound:
-      "Le bois de taille pèse {value} lb : aucune source vue ne dit combien d'yeux laisser sous une livre ; choisissez fixe ou proportionnel pour un chiffre à nous.",
+      "Le bois de taille pèse {value} lb ({kilograms} kg) : aucune source vue ne dit combien d'yeux laisser sous une livre (0,45 kg) ; choisissez fixe ou proportionnel pour un chiffre à nous.",
     leastAboveMost: "Le minimum d'yeux ({least}) dépasse le maximum ({most}).",
     noPrunings: "Le bois de taille pèse zéro, donc pas de rapport de charge : pesez le bois des mêmes ceps.",
     noBudsCut: "Aucun bourgeon n'a été coupé, on ne peut donc rien dire des dégâts.",
@@ -3230,9 +3232,9 @@ export const fr: Texts = {
       short:
         "Il manque même alors {short} {short:œil|yeux} : couchez des sarments, gardez plus de bois ou acceptez un nombre plus petit.",
       noSpurs: "Aucun courson compté sur les cordons qui restent.",
-      light: "Ceps à moins d'une livre de bois de taille",
+      light: "Ceps à moins d'une livre (0,45 kg) de bois de taille",
       lightWhy:
-        "Aucune source vue ne dit combien d'yeux porte un cep de moins d'une livre (0,45 kg) ; il veut être fortifié. Les réglages disent ce qui est fait.",
+        "Aucune source vue ne dit combien d'yeux porte un tel cep ; il veut être fortifié. Les réglages disent ce qui est fait.",
       lightVine: "Rang {row}, cep {vine} : {mass} {unit}",
       setting: "Réglages : {name}",
       caution:
@@ -3599,7 +3601,8 @@ export const fr: Texts = {
   usedRows: {
     usedRows: {
       all: "Calculé avec {rows:la|les} {rows} {rows:ligne|lignes} des feuilles Cordons.",
-      some: "Calculé avec {used} {rows:de la|des} {rows} {rows:ligne|lignes} des feuilles Cordons. Laissées de côté : {leftOut}.",
+      some: "Calculé avec {used} {rows:de la|des} {rows} {rows:ligne|lignes} des feuilles Cordons.",
+      leftOut: "Laissées de côté : {leftOut}.",
       column: "{rows} où {column} {reason} (la première dans {sheet}, ligne {row})",
       sameVine: "{rows} à côté d'elles sur les mêmes ceps",
       toCount: "{rows} encore à compter (la première dans {sheet}, ligne {row})",

@@ -39,6 +39,7 @@ const PARTS: Readonly<Record<Exclude<TextPart, "pages">, Areas>> = {
   functions: {
     areas: [
       "choice",
+      "crops",
       "findings",
       "functions",
       "lengths",

@@ -21,8 +21,8 @@ export function outlookSheet(
   const text = (name: keyof typeof TEXTS, facts = {}) => say(TEXTS[name], language, facts);
   const unitOf = {
     vine: vineCropIn(0, units).unit,
-    area: areaCropIn(0, units).unit,
-    block: blockCropIn(0, units).unit,
+    area: areaCropIn(0, units, language).unit,
+    block: blockCropIn(0, units, language).unit,
   };
   const chart = {
     kind: "range",
@@ -82,7 +82,8 @@ export function outlookSheet(
         .map(({ stage, name, isPlanned }, line) => {
           const { harvests } = inputs;
           const against = isPlanned && againstHarvests.find((one) => one.stage === stage.stage);
-          const crop = (end: "low" | "likely" | "high") => blockCropIn(stage.block[end], units).value;
+          const crop = (end: "low" | "likely" | "high") =>
+            blockCropIn(stage.block[end], units, language).value;
           return [
             inputs.block,
             name,
@@ -90,20 +91,22 @@ export function outlookSheet(
             stage.clusters.likely,
             ...(["low", "likely", "high"] as const).map((end) => vineCropIn(stage.perVine[end], units).value),
             ...(["low", "likely", "high"] as const).map((end) =>
-              stage.perHectare === undefined ? null : areaCropIn(stage.perHectare[end], units).value,
+              stage.perHectare === undefined
+                ? null
+                : areaCropIn(stage.perHectare[end], units, language).value,
             ),
             ...(["low", "likely", "high"] as const).map(crop),
             stage.spread[0] !== undefined && stage.spread[0].share > 0
               ? SPREAD_SOURCES[stage.spread[0].source][language]
               : null,
-            harvests ? blockCropIn(harvests.mean, units).value : null,
+            harvests ? blockCropIn(harvests.mean, units, language).value : null,
             (against &&
               harvests &&
               disagreementSentence(
                 against.disagreement,
                 stage.block,
                 harvests,
-                blockCrop(units),
+                blockCrop(units, language),
                 language,
               )) ||
               null,

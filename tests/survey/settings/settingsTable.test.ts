@@ -135,7 +135,6 @@ describe("differences between two workbooks", () => {
     expect(differences).toEqual([
       {
         id: "spurSpacing",
-        unit: "in",
         here: { value: 4, from: "sheet", changedBy: "", changedOn: undefined },
         there: { value: 5, from: "sheet", changedBy: "JT", changedOn: 46010 },
       },

@@ -86,12 +86,39 @@ test("the workbook's own table is planned on, and only cells of the figure's row
 });
 
 describe.each(LANGUAGES)("a new sheet of settings in %s", (language) => {
-  test("is a table that every host takes and that reads back as every figure's own", () => {
-    const content = freshSettings(language);
-    const { values } = layOutOwnSheet(content);
-    const table = settingsTable(area(content.sheet, values));
-    expect(table?.entries.map(({ setting }) => setting?.id)).toEqual(SETTINGS.map(({ id }) => id));
-    for (const { taken, setting } of table!.entries)
-      expect(taken).toEqual(setting!.value === "" ? undefined : { value: setting!.value });
-  });
+  test.each(["US", "metric"] as const)(
+    "in %s units is a table that reads back as every figure's own",
+    (units) => {
+      const content = freshSettings(language, units);
+      const { values } = layOutOwnSheet(content);
+      const table = settingsTable(area(content.sheet, values));
+      expect(table?.entries.map(({ setting }) => setting?.id)).toEqual(SETTINGS.map(({ id }) => id));
+      for (const { taken, setting } of table!.entries) {
+        const { value } = setting!;
+        const expected = typeof value === "number" ? expect.closeTo(value, 9) : value;
+        expect(taken).toEqual(value === "" ? undefined : { value: expected });
+      }
+      const other = units === "US" ? ["cm", "m", "kg", "nodes/m"] : ["in", "ft", "lb", "nodes/ft"];
+      expect(table!.entries.filter(({ unit }) => other.includes(String(unit)))).toEqual([]);
+    },
+  );
+});
+
+// 5 in are 12.7 cm; the limits of 1 to 24 in are 2.54 to 60.96 cm
+test("a figure of a metric workbook is typed, refused and written in metric", () => {
+  const metric = area("Cordons", [
+    HEAD.map((head) => head.replace("(ft)", "(m)")),
+    ["North Bench", 1, 1, "left", "A", 1, 1.05, 7, 6, 1],
+  ]);
+  const table = area("Settings", [
+    ["Setting", "Value", "Unit", "Changed by", "Changed on"],
+    ["Spur spacing", 10, "cm", null, null],
+  ]);
+  const plan = planChange(read(metric, table), "spurSpacing", "12.7", "AB", 45350, "en");
+  if (typeof plan === "string") throw new Error(plan);
+  expect(plan.cells[0].value).toBe(12.7);
+  expect(readSeason(plan.areas).settings.spurSpacing).toBeCloseTo(0.127, 9);
+  expect(planChange(read(metric, table), "spurSpacing", "70", "AB", 45350, "en")).toBe(
+    "Spur spacing must lie within 2.54 – 60.96, but 70 was given.",
+  );
 });

@@ -81,7 +81,7 @@ test("the parts of the chart's bars add up to low, likely and high, and every ba
 
 test("the same crop in metric units", () => {
   expect(vineCropIn(1, "metric")).toEqual({ value: 1, unit: "kg" });
-  expect(blockCropIn(1500, "metric")).toEqual({ value: 1.5, unit: "t" });
-  expect(areaCropIn(8000, "metric")).toEqual({ value: 8, unit: "t/ha" });
+  expect(blockCropIn(1500, "metric", "en")).toEqual({ value: 1.5, unit: "t" });
+  expect(areaCropIn(8000, "metric", "en")).toEqual({ value: 8, unit: "t/ha" });
   expect(threeDigits(0.012345, "fr")).toBe("0,0123");
 });
