@@ -32,6 +32,79 @@ const SEASON: Sheets = {
   ],
 };
 
+/** A block of two vines of that weight each, with so many of a hundred buds dead and so many spurs on a vine. */
+const block = (name: string, rule: string, pounds: number, dead: number, spurs = 12) => ({
+  Blocks: [name, rule, 8],
+  Vines: [1, 2].map((vine) => [name, 1, vine, pounds]),
+  "Bud cuts":
+    dead === 0 ? [] : [Math.min(dead, 50), Math.max(dead - 50, 0)].map((gone) => [name, 50, 50 - gone]),
+  Cordons: [1, 2].flatMap((vine) => [
+    [name, 1, vine, "left", "A", 1, 3.5, 9, spurs / 2],
+    [name, 1, vine, "right", "B", 2, 3.5, 9, spurs / 2],
+  ]),
+});
+
+type Shown = string | RegExp | readonly RegExp[];
+
+/** Budgets of the formulas, and what is left of 40 nodes by every injury rule, as they are printed. */
+const PRINTED: readonly (ReturnType<typeof block> & Partial<Record<"rules" | "spurs" | "injury", Shown>>)[] =
+  [
+    { ...block("Catawba", "30+10", 2.55, 0), rules: /30\+10 \(in force\)\s+45\.5/ }, // Missouri State University 2009: "about 45"
+    { ...block("West Virginia", "30+10", 3, 0), rules: /30\+10 \(in force\)\s+50/ }, // Growing Grapes in WV, page 14
+    { ...block("Four pounds", "30+10", 4, 0), rules: /30\+10 \(in force\)\s+60/ },
+    { ...block("Finger Lakes", "20+20", 1.5, 0), rules: /20\+20 \(in force\)\s+30/ }, // Auburn Citizen, March 2021
+    // 40 buds for 2 lb want 20 two-bud spurs; 12 to 14 spurs hold 24 to 28 (a column of 2013)
+    {
+      ...block("Twelve spurs", "20+20", 2, 0),
+      rules: /20\+20 \(in force\)\s+40/,
+      spurs: "at 2 nodes each they hold 24,",
+    },
+    { ...block("Fourteen spurs", "20+20", 2, 0, 14), rules: /\s+40/, spurs: "at 2 nodes each they hold 28," },
+    // of 40 nodes: Cornell 2014 leaves the share that is dead more, and prints 35 % dead, 35 % more; Purdue 35 % or 50 %
+    // more, in two rows at 15 and 35 %; nodes / (1 - dead) is derived
+    {
+      ...block("Dead 15", "20+20", 2, 15),
+      injury: [
+        /Cornell 2014.*\s+40\s+34\n/,
+        /MSU 2002\s+40\s+34\n/,
+        /15 % of .* one giving 40 nodes and the other 54;/,
+        /compensation\s+47.1\s+40/,
+      ],
+    },
+    {
+      ...block("Dead 20", "20+20", 2, 20),
+      injury: [/Cornell 2014.*\s+48\s+38.4\n/, /Purdue\s+54\s/, /compensation\s+50\s+40/],
+    },
+    {
+      ...block("Dead 35", "20+20", 2, 35),
+      injury: [
+        /Cornell 2014.*\s+54\s+35.1\n/,
+        /35 % of .* one giving 54 nodes and the other 60;/,
+        /compensation\s+61.5\s+40/,
+      ],
+    },
+    {
+      ...block("Dead 50", "20+20", 2, 50),
+      injury: [
+        /Cornell 2014.*\s+60\s+30\n/,
+        /MSU 2002\s+80\s+40\n/,
+        /Purdue\s+60\s/,
+        /compensation\s+80\s+40/,
+      ],
+    },
+    {
+      ...block("Dead 80", "20+20", 2, 80),
+      injury: [/Cornell 2014.*\s+72\s+14.4\n/, /compensation\s+200\s+40/],
+    },
+  ];
+
+const PRINTED_SEASON: Sheets = {
+  Blocks: [["Block", "Node rule", "Vine spacing (ft)"], ...PRINTED.map(({ Blocks }) => Blocks)],
+  Vines: [["Block", "Row", "Vine", "Prunings (lb)"], ...PRINTED.flatMap(({ Vines }) => Vines)],
+  "Bud cuts": [["Block", "Nodes cut", "Primaries alive"], ...PRINTED.flatMap((one) => one["Bud cuts"])],
+  Cordons: [[...CORDON_HEADS], ...PRINTED.flatMap(({ Cordons }) => Cordons)],
+};
+
 describe("the page for node budgets", () => {
   let pane: PanePage;
 
@@ -78,6 +151,29 @@ describe("the page for node budgets", () => {
     await pane.button("Settings: Below one pound").click();
     await pane.page.locator("#page-settings").waitFor();
     await pane.page.locator('#tab-settings[aria-selected="true"]').waitFor();
+  });
+
+  test("says the numbers that are printed, rule by rule and share by share", async () => {
+    pane = await openPane(PRINTED_SEASON, { height: 1500 });
+    await show();
+    for (const { Blocks, ...printed } of PRINTED) {
+      await pane.choose("nodes-block", Blocks[0] as string);
+      await pane.page.locator("#nodes-block", { hasText: Blocks[0] as string }).waitFor();
+      for (const [what, place] of [
+        ["rules", "#node-rules"],
+        ["spurs", "#spurs-carry"],
+        ["injury", "#injury-rules"],
+      ] as const) {
+        const wanted = [printed[what] ?? []].flat();
+        if (wanted.length === 0) continue;
+        const shown = `${await pane.page.locator(place).innerText()}\n`;
+        for (const one of wanted)
+          expect({ block: Blocks[0], shown }).toEqual({
+            block: Blocks[0],
+            shown: typeof one === "string" ? expect.stringContaining(one) : expect.stringMatching(one),
+          });
+      }
+    }
   });
 
   test.each(["es", "fr"] as const)("speaks %s", async (language) => {

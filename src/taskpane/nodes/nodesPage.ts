@@ -140,6 +140,11 @@ function leave(pane: Pane, { settings }: NodesResult, block: BlockBudget): Templ
     }
     <p class="small" id="block-figures">
       ${blockFigureSentence(block.figures, NODE_FIGURES, pane.state.language)}
+      ${
+        settings.leastNodesAVine > 0
+          ? pane.say(NODES_TEXTS.least, { least: settings.leastNodesAVine })
+          : pane.say(NODES_TEXTS.noLeast)
+      }
     </p>
     <div class="buttons">
       ${settingButton(pane, "nodeRule")} ${corrected ? settingButton(pane, "injuryRule") : nothing}
@@ -278,9 +283,15 @@ function light(pane: Pane, { units }: NodesResult, block: BlockBudget): Template
   </section>`;
 }
 
+/** Why there is no number, in the sentences of the functions; they name no argument here, and no more digits than the page. */
+function reasonOf(pane: Pane, refusal: Refusal | undefined): string {
+  if (refusal === undefined) return "";
+  const facts = Object.entries(refusal.facts).map(([name, fact]) => [
+    name,
+    typeof fact === "number" ? threeDigits(fact, pane.state.language) : fact,
+  ]);
+  return pane.say(REFUSALS[refusal.code], Object.fromEntries(facts));
+}
+
 const numberOrReason = (pane: Pane, { nodes, refusal }: NodesOrRefusal) =>
   nodes === undefined ? reasonOf(pane, refusal) : threeDigits(nodes, pane.state.language);
-
-/** Why there is no number; the sentences of the functions, whose facts name no argument here. */
-const reasonOf = (pane: Pane, refusal: Refusal | undefined) =>
-  refusal === undefined ? "" : pane.say(REFUSALS[refusal.code], refusal.facts);

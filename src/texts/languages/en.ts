@@ -3137,6 +3137,8 @@ export const en = {
       noNumber: "No number for this block: {reason}",
       limitedLeast: "Raised to the least of Settings.",
       limitedMost: "Held at the most nodes a vine.",
+      least: "Never fewer than {least} {least:node|nodes} on a vine (Settings).",
+      noLeast: "Settings sets no least number of nodes.",
       straddle:
         "The range of dead buds reaches over {edges}, where {injuryRule} changes: {low} at its low end, {high} at its high end. More bud cuts would tell.",
       someNodes: "{nodes} {nodes:node|nodes}",

@@ -3182,6 +3182,8 @@ export const es: Texts = {
       noNumber: "Sin número para este cuartel: {reason}",
       limitedLeast: "Subido al mínimo de los ajustes.",
       limitedMost: "Limitado al máximo de yemas por planta.",
+      least: "Nunca menos de {least} {least:yema|yemas} por planta (Ajustes).",
+      noLeast: "Los ajustes no fijan un mínimo de yemas.",
       straddle:
         "El intervalo de yemas muertas pasa por {edges}, donde {injuryRule} cambia: {low} en su extremo bajo, {high} en el alto. Más cortes de yemas lo dirían.",
       someNodes: "{nodes} {nodes:yema|yemas}",
@@ -3198,7 +3200,7 @@ export const es: Texts = {
       injuryRules: "Lo mismo corregido por yemas muertas, regla por regla",
       spurs: "Pitones que las llevan",
       carried:
-        "Quedan {spurs} pitones por planta (media de {vines} {vines:planta|plantas}): con {usual} yemas cada uno llevan {held}, con {most} {heldMost}.",
+        "Quedan {spurs} pitones por planta (media de {vines} {vines:planta|plantas}): con {usual} yemas cada uno llevan {held}; con {most} cada uno, {heldMost}.",
       enough: "Eso lleva el número: {each} {each:yema|yemas} por pitón.",
       short:
         "Aun así {short:falta|faltan} {short} {short:yema|yemas}: tienda sarmientos, guarde más madera o acepte un número menor.",

@@ -3211,6 +3211,8 @@ export const fr: Texts = {
       noNumber: "Pas de nombre pour cette parcelle : {reason}",
       limitedLeast: "Relevé au minimum des réglages.",
       limitedMost: "Limité au maximum d'yeux par cep.",
+      least: "Jamais moins de {least} {least:œil|yeux} par cep (Réglages).",
+      noLeast: "Les réglages ne fixent pas de minimum d'yeux.",
       straddle:
         "L'intervalle des bourgeons morts franchit {edges}, où {injuryRule} change : {low} à sa borne basse, {high} à sa borne haute. D'autres coupes de bourgeons le diraient.",
       someNodes: "{nodes} {nodes:œil|yeux}",
@@ -3227,7 +3229,7 @@ export const fr: Texts = {
       injuryRules: "Le même corrigé des bourgeons morts, règle par règle",
       spurs: "Coursons qui les portent",
       carried:
-        "{spurs} coursons restent par cep (moyenne de {vines} {vines:cep|ceps}) : à {usual} yeux chacun ils portent {held}, à {most} chacun {heldMost}.",
+        "{spurs} coursons restent par cep (moyenne de {vines} {vines:cep|ceps}) : à {usual} yeux chacun ils portent {held} ; à {most} chacun, {heldMost}.",
       enough: "Cela porte le nombre : {each} {each:œil|yeux} par courson.",
       short:
         "Il manque même alors {short} {short:œil|yeux} : couchez des sarments, gardez plus de bois ou acceptez un nombre plus petit.",
