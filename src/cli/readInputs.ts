@@ -134,7 +134,7 @@ function farmOf(opened: readonly OpenedFile[]): Omit<Inputs, "words" | "stamps" 
         sheet: nameOf(sheet),
         isText: book.csv !== undefined,
         isHidden: book.outline?.sheets.some(({ name, hidden }) => name === sheet && hidden),
-        rows: (onMerged) => book.rows(sheet, onMerged),
+        rows: (onEnd) => book.rows(sheet, onEnd),
       });
     }
     setAside.set(file, asideOfFlags(flags));

@@ -1,11 +1,14 @@
 import type { Browser, Page } from "playwright-core";
+import type { SheetMarks } from "../../src/survey/reading/sheetArea";
 import { surveyWorkbookContract } from "../workbook/contract";
+import { MARKS, markedWorkbook } from "../workbook/file/markedWorkbook";
 import { startChromium } from "./chromium";
 import { scriptPage } from "./scriptFor";
 
 interface ContractPage {
   readonly ruleNames: string[];
   runRule(name: string): Promise<string | undefined>;
+  marksOf(bytes: number[]): Promise<SheetMarks | undefined>;
 }
 
 describe("the desk page's workbook keeps the contract of every host", () => {
@@ -24,5 +27,17 @@ describe("the desk page's workbook keeps the contract of every host", () => {
   test.each(names)("%s", async (name) => {
     const problem = await page.evaluate((rule) => (window as unknown as ContractPage).runRule(rule), name);
     expect(problem).toBeUndefined();
+  });
+
+  test("an opened file keeps what is struck out, said and hidden", async () => {
+    const marks = await page.evaluate(
+      (bytes) => (window as unknown as ContractPage).marksOf(bytes),
+      [...markedWorkbook()],
+    );
+    expect(marks!.marked).toHaveLength(MARKS.marked.length);
+    expect(marks!.marked).toEqual(
+      expect.arrayContaining(MARKS.marked.map((mark) => expect.objectContaining(mark))),
+    );
+    expect(marks).toMatchObject({ hiddenRows: MARKS.hiddenRows, hiddenColumns: MARKS.hiddenColumns });
   });
 });

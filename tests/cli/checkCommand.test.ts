@@ -8,6 +8,7 @@ import Papa from "papaparse";
 import { seasonWithMistakes } from "../../sample-workbooks/make/sampleWorkbooks";
 import { SHEETS } from "../../src/survey/sheets/sheets";
 import { buildWorkbook } from "../workbook/file/buildWorkbook";
+import { markedWorkbook } from "../workbook/file/markedWorkbook";
 import { run } from "./testTerminal";
 import { CORDON_HEADS } from "../survey/cordonHeads";
 
@@ -36,6 +37,22 @@ describe("check", () => {
     expect(out).toMatch(
       /^Nothing found in (\d+) rows of 5 tables\.\nRead: 1 file, 5 sheets, .*, \1 rows\.\n/,
     );
+  });
+
+  test("says what people struck out, commented and hid instead of changing a count", async () => {
+    const path = file("marked.xlsx", markedWorkbook());
+    const { exitCode, out, told } = await run(["check", path]);
+    expect(exitCode).toBe(1);
+    expect(out).toContain("Struck out in the sheet, and read as it stands.");
+    expect(out).toContain("Live spurs is 8, but the comment on it says “Cleo: really 9”.");
+    expect(told).toContain("1 hidden row was read like the others: Cordons!7:7.");
+    const data = JSON.parse((await run(["check", path, "--format", "json"])).out);
+    expect(data.findings.filter(({ severity }: { severity: string }) => severity === "note")).toHaveLength(4);
+    expect(data.groups.filter(({ severity }: { severity: string }) => severity === "note")).toHaveLength(2);
+    expect(data.reading.notes.map(({ code }: { code: string }) => code)).toEqual([
+      "hiddenRows",
+      "hiddenColumns",
+    ]);
   });
 
   test("is not clean over heads without rows", async () => {

@@ -1,5 +1,5 @@
 import type { CellValue } from "../../src/survey/sheets/cell";
-import type { SheetArea } from "../../src/survey/reading/sheetArea";
+import type { MarkedCell, SheetArea } from "../../src/survey/reading/sheetArea";
 
 /** A sheet's area from rows as a test writes them; `formulas` by "row:column" as the sheet counts them. */
 export function areaOf(
@@ -10,6 +10,7 @@ export function areaOf(
     firstColumn?: number;
     formulas?: Readonly<Record<string, string>>;
     isText?: boolean;
+    marked?: readonly MarkedCell[];
   } = {},
 ): SheetArea {
   const firstRow = options.firstRow ?? 1;
@@ -22,5 +23,6 @@ export function areaOf(
     values: rows.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? null)),
     formulaAt: (row, column) => options.formulas?.[`${row + firstRow}:${column + firstColumn}`] ?? null,
     isText: options.isText,
+    marks: options.marked && { marked: options.marked, hiddenRows: [], hiddenColumns: [] },
   };
 }

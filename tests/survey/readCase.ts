@@ -44,7 +44,7 @@ export function caseNames(): string[] {
 
 /**
  * Reads a case. In the csv files a cell that looks like a number is one; a leading apostrophe makes it text, as in a
- * spreadsheet; #N/A and the like are error cells; with `isText` they are read as csv files and not as sheets. `formulas` in findings.json gives formulas by sheet and "row:column".
+ * spreadsheet; #N/A and the like are error cells; with `isText` they are read as csv files and not as sheets. `formulas` in findings.json gives formulas by sheet and "row:column", `marked` cells that are struck out or commented.
  */
 export function readCase(name: string): SurveyCase {
   const folder = join(CASES, name);
@@ -57,7 +57,7 @@ export function readCase(name: string): SurveyCase {
       return areaOf(
         sheet,
         data.map((row) => row.map(cellOf)),
-        { formulas: expected.formulas?.[sheet], isText: expected.isText },
+        { formulas: expected.formulas?.[sheet], isText: expected.isText, marked: expected.marked?.[sheet] },
       );
     });
   if (areas.length === 0 || !existsSync(join(folder, "findings.json")))

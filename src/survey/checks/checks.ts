@@ -26,6 +26,7 @@ import { SETTING_VALUES } from "./settingValues";
 import { SIDE_WITHOUT_CORDON } from "./sideWithoutCordon";
 import { SPUR_COUNTS } from "./spurCounts";
 import { SPURS_TOO_CLOSE } from "./spursTooClose";
+import { STRUCK_AND_SAID } from "./struckAndSaid";
 import { TOTAL_OF_PARTS } from "./totalOfParts";
 import { TOTALS } from "./totals";
 import { TRADE_RANGES } from "./tradeRanges";
@@ -42,6 +43,7 @@ export const CHECKS: readonly Check[] = [
   MISSING_VALUE,
   CELL_KIND,
   LIMITS,
+  STRUCK_AND_SAID,
   SPUR_COUNTS,
   DIRECTIONS,
   SPURS_TOO_CLOSE,

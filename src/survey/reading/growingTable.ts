@@ -105,6 +105,7 @@ export class GrowingTable {
         numbers: growing.whole(),
       })),
       repeatedHeaders: first.repeatedHeaders,
+      marks: first.marks,
       formulaAt: (index, column) => formulas.get(index)?.get(column.column.id) ?? null,
     };
     return { ...rows, winter: winterOfTable(rows) };

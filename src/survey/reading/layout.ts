@@ -1250,6 +1250,7 @@ function virtualTable(
       values,
       formulaAt: (row, column) => (column < width ? area.formulaAt(at(row), column + segment.from) : null),
       isText: area.isText,
+      marks: area.marks,
     },
     place: {
       hasMoved: (row) => hasMovedCells(area.values[at(row)], heads),

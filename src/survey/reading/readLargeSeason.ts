@@ -14,7 +14,7 @@ import {
   type ReadingOptions,
   type TableRows,
 } from "./readSeason";
-import type { MergedArea, SheetArea } from "./sheetArea";
+import { NOTHING_BEHIND, type SheetArea, type SheetEnd } from "./sheetArea";
 import { unitsOfCounters } from "./unitsOfCounters";
 import { partByWinter } from "./winters";
 import { makeSeason } from "../season/makeSeason";
@@ -35,8 +35,8 @@ export interface StreamedSheet {
   readonly isText?: boolean;
   /** As in SheetArea. */
   readonly isHidden?: boolean;
-  /** @param onMerged told the merged areas behind the last row, counted as the sheet counts rows and columns, from 1 */
-  rows(onMerged?: (areas: readonly MergedArea[]) => void): AsyncIterable<readonly StreamedRow[]>;
+  /** @param onEnd told behind the last row */
+  rows(onEnd?: (end: SheetEnd) => void): AsyncIterable<readonly StreamedRow[]>;
 }
 
 export interface LargeReadingOptions extends ReadingOptions {
@@ -152,10 +152,10 @@ interface SheetStart {
   readonly rest: Rest | undefined;
 }
 
-/** The rows of a sheet, and whether cells of several rows are one, which is known when the last of them was read. */
+/** The rows of a sheet, and what is known when the last of them was read. */
 interface Rest {
   rows(): AsyncIterable<readonly StreamedRow[]>;
-  hasMergedRows(): boolean;
+  end(): SheetEnd;
 }
 
 async function startOf(
@@ -164,8 +164,8 @@ async function startOf(
   onRows: (rows: number) => void,
 ): Promise<SheetStart> {
   const most = options.wholeRows ?? WHOLE_ROWS;
-  let merged: readonly MergedArea[] = [];
-  const batches = sheet.rows((areas) => (merged = areas))[Symbol.asyncIterator]();
+  let end = NOTHING_BEHIND;
+  const batches = sheet.rows((known) => (end = known))[Symbol.asyncIterator]();
   const held: StreamedRow[] = [];
   const { sheet: name } = sheet;
   let isStreamed: boolean | undefined;
@@ -180,13 +180,13 @@ async function startOf(
           area: head,
           rest: {
             rows: () => continued(held, batches),
-            hasMergedRows: () => merged.some(({ rows }) => rows > 1),
+            end: () => end,
           },
         };
     }
   }
   onRows(held.length);
-  return { sheet: name, area: withMergedAreas(areaOf(sheet, held), merged), rest: undefined };
+  return { sheet: name, area: withEnd(areaOf(sheet, held), end), rest: undefined };
 }
 
 function headRows(rows: readonly StreamedRow[]): readonly StreamedRow[] {
@@ -211,11 +211,11 @@ async function* continued(
   for (let next = await batches.next(); !next.done; next = await batches.next()) yield next.value;
 }
 
-/** Merged areas, which count from A1, in the counting of the area. */
-function withMergedAreas(area: SheetArea, merged: readonly MergedArea[]): SheetArea {
-  if (merged.length === 0) return area;
+/** What is known behind the rows, merged areas in the counting of the area. */
+function withEnd(area: SheetArea, { merged, marks }: SheetEnd): SheetArea {
   return {
     ...area,
+    marks,
     merged: merged.map((one) => ({
       ...one,
       row: one.row - area.firstRow,
@@ -308,7 +308,7 @@ function pieceReader(
  * piece before, so that a remark or a total is told from counts at a seam as anywhere else.
  */
 async function wholeTable(
-  { rows: batches, hasMergedRows }: Rest,
+  { rows: batches, end }: Rest,
   table: SurveyTable,
   headers: readonly CellValue[],
   { read, odd, isOther, rows: pieceRows, onRows }: Pieces,
@@ -351,5 +351,6 @@ async function wholeTable(
     if (piece.rowCount > from) last = values[piece.sheetRow(piece.rowCount - 1)];
     onRows(rows.length);
   }
-  return hasMergedRows() ? undefined : growing.table();
+  const { merged, marks } = end();
+  return merged.some(({ rows }) => rows > 1) ? undefined : { ...growing.table(), marks };
 }

@@ -10,7 +10,13 @@ import { layOut, type LaidTable, type LayoutOptions } from "./layout";
 import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
 import { OddCells } from "./oddCells";
 import { readCells } from "./readCells";
-import { groupedNotes, groupedQuestions, type OpenAccount, type ReadingAnswers } from "./readingAccount";
+import {
+  groupedNotes,
+  groupedQuestions,
+  type OpenAccount,
+  type ReadingAnswers,
+  type ReadingNote,
+} from "./readingAccount";
 import { judgedTable } from "../season/judgedTable";
 import { makeSeason } from "../season/makeSeason";
 import { readSettings } from "../settings/readSettings";
@@ -130,7 +136,7 @@ function laidHidden(area: SheetArea, options: LayoutOptions, account: OpenAccoun
   return [];
 }
 
-/** Says which lines are no counts: those that add up others, heads that come again and remarks. */
+/** Says which lines are no counts: those that add up others, heads that come again and remarks; and what is hidden. */
 export function tellOtherLines(tables: readonly SurveyTable[], { notes }: OpenAccount): void {
   for (const [sheet, own] of grouped(tables, (table) => table.sheet))
     for (const [code, rows] of [
@@ -139,6 +145,35 @@ export function tellOtherLines(tables: readonly SurveyTable[], { notes }: OpenAc
       ["remarkLines", own.flatMap(({ remarks }) => remarks)],
     ] as const)
       if (rows.length > 0) notes.push({ code, sheet, facts: { lines: new Set(rows).size } });
+  for (const table of tables) notes.push(...hiddenNotes(table));
+}
+
+/** Rows and columns that nobody sees and that were read like the others. */
+function hiddenNotes({ sheet, shape, marks, columns, indexOfSheetRow }: SurveyTable): ReadingNote[] {
+  if (!marks || shape.id === "settings") return [];
+  const rows = marks.hiddenRows.filter((row) => indexOfSheetRow(row) !== undefined);
+  const hidden = columns.filter(({ sheetColumn }) => marks.hiddenColumns.includes(sheetColumn));
+  const notes: ReadingNote[] = [];
+  if (rows.length > 0)
+    notes.push({
+      code: "hiddenRows",
+      sheet,
+      facts: { lines: rows.length, sheets: [`${sheet}!${stretches(rows)}`] },
+    });
+  if (hidden.length > 0)
+    notes.push({ code: "hiddenColumns", sheet, facts: { columns: hidden.map(({ column }) => column.id) } });
+  return notes;
+}
+
+/** Row numbers as a spreadsheet writes whole rows: "4:6, 9:9". */
+function stretches(rows: readonly number[]): string {
+  const found: [first: number, last: number][] = [];
+  for (const row of rows) {
+    const open = found.at(-1);
+    if (open?.[1] === row - 1) open[1] = row;
+    else found.push([row, row]);
+  }
+  return found.map((stretch) => stretch.join(":")).join(", ");
 }
 
 /** The winter that most days under heads of dates tell, for heads that name years; undefined without such days. */
@@ -291,6 +326,7 @@ export function readRows(
         : [],
     ),
     repeatedHeaders: place.repeated.map(heading),
+    marks: area.marks,
     formulaAt: (index, column) => area.formulaAt(rows[index], positions.get(column.column.id) ?? -1),
   };
 }

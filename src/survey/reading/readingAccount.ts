@@ -28,6 +28,8 @@ export type NoteCode =
   | "totalLines"
   | "headsAgain"
   | "remarkLines"
+  | "hiddenRows"
+  | "hiddenColumns"
   | "oneWinter"
   | "plantingYear";
 

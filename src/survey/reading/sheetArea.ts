@@ -12,6 +12,8 @@ export interface SheetArea {
   formulaAt(rowIndex: number, columnIndex: number): string | null;
   /** Cells that are merged into one, which holds the value of all; none when left out. Indexes as in `values`. */
   readonly merged?: readonly MergedArea[];
+  /** What a person did to cells beside filling them; nothing when left out. */
+  readonly marks?: SheetMarks;
   /** The rows are records of a text file: a cell too many has moved those behind it under other heads. */
   readonly isText?: boolean;
   /** The sheet is hidden in its workbook. */
@@ -24,4 +26,36 @@ export interface MergedArea {
   readonly column: number;
   readonly rows: number;
   readonly columns: number;
+}
+
+/** A cell that is struck out or carries a note or comment; row and column as the sheet counts them, from 1. */
+export interface MarkedCell {
+  readonly row: number;
+  readonly column: number;
+  readonly struck?: boolean;
+  /** What was said on it, with who said it: "Ana: really 9". */
+  readonly note?: string;
+}
+
+/** What a person did to the cells of a sheet beside filling them; rows and columns as the sheet counts them. */
+export interface SheetMarks {
+  readonly marked: readonly MarkedCell[];
+  /** Rows that hold something and are hidden. */
+  readonly hiddenRows: readonly number[];
+  readonly hiddenColumns: readonly number[];
+}
+
+/** What is known of a sheet behind its last row. */
+export interface SheetEnd {
+  /** Counted from 1, as the sheet counts rows and columns. */
+  readonly merged: readonly MergedArea[];
+  /** Undefined where there are none. */
+  readonly marks: SheetMarks | undefined;
+}
+
+export const NOTHING_BEHIND: SheetEnd = { merged: [], marks: undefined };
+
+/** Marks, if there is any of them. */
+export function marksIfAny(marks: SheetMarks): SheetMarks | undefined {
+  return marks.marked.length + marks.hiddenRows.length + marks.hiddenColumns.length > 0 ? marks : undefined;
 }

@@ -1,4 +1,5 @@
 import type { CellValue } from "../sheets/cell";
+import type { SheetMarks } from "../reading/sheetArea";
 import type { Column, SheetShape } from "../sheets/column";
 import type { Unit } from "../sheets/unit";
 
@@ -86,6 +87,8 @@ export interface SurveyTable {
   readonly remarks: readonly number[];
   /** Headers found twice: the first is read, the others are not. */
   readonly repeatedHeaders: readonly { readonly header: string; readonly sheetColumn: number }[];
+  /** What a person did to the cells of the sheet beside filling them. */
+  readonly marks: SheetMarks | undefined;
   /** Formula of a row's cell, null where a value was typed. */
   formulaAt(index: number, column: SurveyColumn): string | null;
   /** Winter of the counts, named by the year in which it ends; undefined where neither dates nor the sheet's name tell. */

@@ -1127,6 +1127,18 @@ export const en = {
         why: "A comma or a quote too many moves every cell behind it to the next head.",
         remedy: "Open the file as text at this line and take out what is too much, or part the two lines.",
       },
+      struckOut: {
+        title: "Struck out",
+        sentence: "Struck out in the sheet, and read as it stands.",
+        why: "The sheet does not say whether the line takes the count away or only marks it as done.",
+        remedy: "Ask who counted: delete the row if it does not count, or take the line away.",
+      },
+      otherNumberInComment: {
+        title: "Another number in a comment",
+        sentence: "{column} is {value}, but the comment on it says “{said}”.",
+        why: "Only the cell is read; the comment may be the later count.",
+        remedy: "Ask who counted, keep the right number in the cell and take the comment away.",
+      },
       deadWithSpurs: {
         title: "Dead cordon with live spurs",
         sentence: "The cordon is called dead, but {spurs} live spurs are counted on it.",
@@ -3433,6 +3445,8 @@ export const en = {
         "{lines} {lines:line|lines} of heads that {lines:comes|come} again {lines:was|were} not read as counts: {sheets}.",
       remarkLines:
         "{lines} {lines:line|lines} with a remark in one cell {lines:was|were} not read as counts: {sheets}.",
+      hiddenRows: "{lines} hidden {lines:row was|rows were} read like the others: {sheets}.",
+      hiddenColumns: "Hidden columns were read like the others ({columns}): {sheets}.",
       oneWinter:
         "Counts a few weeks apart on different vines were taken as the one winter {winter}: {sheets}.",
       plantingYear:

@@ -1137,6 +1137,18 @@ export const es: Texts = {
         why: "Una coma o comilla de más corre todas las celdas siguientes al encabezado vecino.",
         remedy: "Abra el archivo como texto en esta línea y quite lo que sobra, o separe las dos líneas.",
       },
+      struckOut: {
+        title: "Tachado",
+        sentence: "Está tachado en la hoja, y se leyó tal cual.",
+        why: "La hoja no dice si la raya quita el conteo o solo lo marca como hecho.",
+        remedy: "Pregunte a quien contó: borre la fila si no vale, o quite la raya.",
+      },
+      otherNumberInComment: {
+        title: "Otro número en un comentario",
+        sentence: "{column} es {value}, pero el comentario de la celda dice “{said}”.",
+        why: "Solo se lee la celda; el comentario puede ser el conteo posterior.",
+        remedy: "Pregunte a quien contó, deje el número correcto en la celda y quite el comentario.",
+      },
       deadWithSpurs: {
         title: "Cordón muerto con pitones vivos",
         sentence: "El cordón figura como muerto, pero tiene {spurs} pitones vivos contados.",
@@ -3484,6 +3496,8 @@ export const es: Texts = {
         "{lines} {lines:línea|líneas} de encabezados repetidos no se {lines:leyó|leyeron} como conteos: {sheets}.",
       remarkLines:
         "{lines} {lines:línea|líneas} con una nota en una sola celda no se {lines:leyó|leyeron} como conteos: {sheets}.",
+      hiddenRows: "{lines} {lines:fila oculta se leyó|filas ocultas se leyeron} como las demás: {sheets}.",
+      hiddenColumns: "Las columnas ocultas se leyeron como las demás ({columns}): {sheets}.",
       oneWinter:
         "Los conteos separados por pocas semanas en plantas distintas se tomaron como un solo invierno, {winter}: {sheets}.",
       plantingYear:

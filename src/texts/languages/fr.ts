@@ -1157,6 +1157,18 @@ export const fr: Texts = {
         remedy:
           "Ouvrir le fichier comme texte à cette ligne et enlever ce qui est de trop, ou séparer les deux lignes.",
       },
+      struckOut: {
+        title: "Barré",
+        sentence: "C'est barré dans la feuille, et lu tel quel.",
+        why: "La feuille ne dit pas si le trait retire le comptage ou le marque seulement comme fait.",
+        remedy: "Demander à qui a compté : supprimer la ligne si elle ne compte pas, ou enlever le trait.",
+      },
+      otherNumberInComment: {
+        title: "Un autre nombre en commentaire",
+        sentence: "{column} vaut {value}, mais le commentaire de la cellule dit « {said} ».",
+        why: "Seule la cellule est lue ; le commentaire peut être le comptage d'après.",
+        remedy: "Demander à qui a compté, garder le bon nombre dans la cellule et enlever le commentaire.",
+      },
       deadWithSpurs: {
         title: "Cordon mort avec des coursons vivants",
         sentence: "Le cordon est dit mort, mais {spurs} coursons vivants y sont comptés.",
@@ -3519,6 +3531,9 @@ export const fr: Texts = {
         "{lines} {lines:ligne|lignes} d'en-têtes répétés n'{lines:a|ont} pas été {lines:lue|lues} comme comptages : {sheets}.",
       remarkLines:
         "{lines} {lines:ligne|lignes} avec une remarque dans une seule cellule n'{lines:a|ont} pas été {lines:lue|lues} comme comptages : {sheets}.",
+      hiddenRows:
+        "{lines} {lines:ligne masquée a été lue|lignes masquées ont été lues} comme les autres : {sheets}.",
+      hiddenColumns: "Les colonnes masquées ont été lues comme les autres ({columns}) : {sheets}.",
       oneWinter:
         "Des comptages à quelques semaines d'écart sur des ceps différents ont été pris comme un seul hiver, {winter} : {sheets}.",
       plantingYear:

@@ -9,6 +9,7 @@ import {
 import { BUILT_IN_FORMATS } from "../file/builtInFormats";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "../file/readLimits";
+import { isYes } from "../file/sheetRows";
 import type { WorkbookPackage } from "../file/workbookPackage";
 import { parseXml, type XmlListener } from "../file/xmlParser";
 import { flag } from "./sheetLook";
@@ -87,6 +88,7 @@ class StyleCollector implements XmlListener {
     const font = this.fonts[this.fonts.length - 1];
     if (name === "b") font.bl = flag(attributes.val !== "0");
     else if (name === "i") font.it = flag(attributes.val !== "0");
+    else if (name === "strike") font.st = { s: flag(attributes.val === undefined || isYes(attributes.val)) };
     else if (name === "sz") font.fs = Number(attributes.val);
     else if (name === "color") font.cl = colour(attributes);
   }

@@ -1,4 +1,10 @@
-import { ICommandService, type ICommandInfo, type IStyleData } from "@univerjs/core";
+import {
+  BooleanNumber,
+  ICommandService,
+  type ICellData,
+  type ICommandInfo,
+  type IStyleData,
+} from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import {
   FormulaDataModel,
@@ -9,7 +15,7 @@ import {
   SetRowDataCommand,
 } from "@univerjs/preset-sheets-core";
 import type { CellValue } from "../../survey/sheets/cell";
-import type { SheetArea } from "../../survey/reading/sheetArea";
+import { marksIfAny, type MarkedCell, type SheetArea } from "../../survey/reading/sheetArea";
 import { holdsCell, type CellArea } from "../address";
 import { breathe } from "../breathe";
 import { layOutOwnSheet, type OwnSheetLayout } from "../ownSheet";
@@ -42,6 +48,7 @@ import {
   OWN,
   ownSheetCells,
   rowHeights,
+  SAID,
   type Matrix,
 } from "./ownSheetData";
 
@@ -162,7 +169,12 @@ export class DeskWorkbook implements SurveyWorkbook {
     await this.settling;
     const sheet = this.sheet(name);
     const [unitId, sheetId] = [this.workbook.getId(), sheet.getSheetId()];
-    const cells = sheet.getSheet().getCellMatrix();
+    const grid = sheet.getSheet();
+    const cells = grid.getCellMatrix();
+    const marked: MarkedCell[] = [];
+    const hiddenRows: number[] = [];
+    const isStruck = (cell: ICellData) =>
+      this.workbook.getWorkbook().getStyles().getStyleByCell(cell)?.st?.s === BooleanNumber.TRUE;
     const spilled = this.formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
     const rows: CellValue[][] = [];
     const formulas = new Map<string, string>();
@@ -188,11 +200,15 @@ export class DeskWorkbook implements SurveyWorkbook {
         if (formula !== null) formulas.set(`${row} ${column}`, formula);
         if (value === null && formula === null) continue;
         values[column] = value;
+        const note = cell?.custom?.[SAID] as string | undefined;
+        const struck = cell?.s != null && isStruck(cell);
+        if (struck || note !== undefined) marked.push({ row: row + 1, column: column + 1, struck, note });
         bounds.firstRow = Math.min(bounds.firstRow, row);
         bounds.lastRow = row;
         bounds.firstColumn = Math.min(bounds.firstColumn, column);
         bounds.lastColumn = Math.max(bounds.lastColumn, column);
       }
+      if (values.length > 0 && !grid.getRowRawVisible(row)) hiddenRows.push(row + 1);
       rows.push(values);
     }
     if (formulas.size > 0 && this.opening) {
@@ -204,7 +220,10 @@ export class DeskWorkbook implements SurveyWorkbook {
     if (lastRow < 0)
       return { sheet: sheet.getSheetName(), firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
     const width = lastColumn - firstColumn + 1;
-    const merged = sheet.getSheet().getMergeData();
+    const merged = grid.getMergeData();
+    const columns = Array.from({ length: width }, (_, at) => firstColumn + at);
+    const hiddenColumns = columns.filter((at) => !grid.getColVisible(at)).map((at) => at + 1);
+    const marks = marksIfAny({ marked, hiddenRows, hiddenColumns });
     return {
       sheet: sheet.getSheetName(),
       firstRow: firstRow + 1,
@@ -214,6 +233,7 @@ export class DeskWorkbook implements SurveyWorkbook {
         .map((row) => Array.from({ length: width }, (_, column) => row[firstColumn + column] ?? null)),
       formulaAt: (r, c) => formulas.get(`${firstRow + r} ${firstColumn + c}`) ?? null,
       isText: this.isText,
+      ...(marks ? { marks } : {}),
       ...(sheet.isSheetHidden() ? { isHidden: true } : {}),
       ...(merged.length === 0
         ? {}

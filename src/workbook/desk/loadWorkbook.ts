@@ -6,6 +6,7 @@ import type { CsvReading } from "../file/csvReading";
 import { READ_LIMITS, type ReadLimits } from "../file/readLimits";
 import type { SheetRow } from "../file/sheetRows";
 import { sheetTables, type DefinedName, type OutlineTable } from "../file/workbookOutline";
+import type { SheetEnd, SheetMarks } from "../../survey/reading/sheetArea";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { cellStyles } from "./cellStyles";
 import { Pace } from "./pace";
@@ -19,6 +20,7 @@ export interface LoadedSheet {
   /** Undefined for a csv file. */
   readonly look: SheetLook | undefined;
   readonly tables: readonly OutlineTable[];
+  readonly marks?: SheetMarks;
 }
 
 /** A file, ready to be put into the grid. */
@@ -72,14 +74,17 @@ export async function loadWorkbook(
   const { outline } = open;
   if (!outline) return { file, sheets: [], names: [], styles: [], startsIn1904: false, flags: new Map() };
   const sheets: LoadedSheet[] = [];
-  for (const sheet of outline.sheets.filter(({ kind }) => kind === "worksheet"))
+  for (const sheet of outline.sheets.filter(({ kind }) => kind === "worksheet")) {
+    let marks: SheetMarks | undefined;
     sheets.push({
       name: sheet.name,
       hidden: sheet.hidden,
-      rows: await collected.rowsOf(open, sheet.name),
+      rows: await collected.rowsOf(open, sheet.name, (end) => (marks = end.marks)),
+      marks,
       look: await sheetLook(source, sheet.part, PAGE_LIMITS),
       tables: await sheetTables(source, sheet, PAGE_LIMITS),
     });
+  }
   const styles = outline.stylesPart ? await cellStyles(source, outline.stylesPart, PAGE_LIMITS) : [];
   const { names, startsIn1904 } = outline;
   return { file, sheets, names, startsIn1904, styles, flags: await open.readFlags() };
@@ -94,10 +99,10 @@ class AllRows {
     private readonly pace: Pace,
   ) {}
 
-  async rowsOf(open: OpenWorkbook, sheet: string): Promise<SheetRow[]> {
+  async rowsOf(open: OpenWorkbook, sheet: string, onEnd?: (end: SheetEnd) => void): Promise<SheetRow[]> {
     const rows: SheetRow[] = [];
     const most = PAGE_LIMITS.cells;
-    for await (const batch of open.rows(sheet)) {
+    for await (const batch of open.rows(sheet, onEnd)) {
       for (const row of batch) {
         this.mustFit(row, sheet);
         this.cells += row.values.length;

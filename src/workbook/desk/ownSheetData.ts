@@ -11,6 +11,9 @@ export type Matrix = IObjectMatrixPrimitiveType<ICellData>;
 /** Key under which a sheet of ours and the flags are kept in the engine's own free fields. */
 export const OWN = "cordonbook";
 
+/** Under what a cell keeps the note or comment on it, which goes along with the cell. */
+export const SAID = "said";
+
 /** Pixels of one character of a column's width. */
 export const PIXELS_A_CHARACTER = 7.5;
 

@@ -7,7 +7,7 @@ import { csvCell } from "../file/csvArea";
 import { decideCsv } from "../file/csvReading";
 import { csvRecords } from "../file/csvRecords";
 import { bytesSource } from "../file/csvSource";
-import { showsDay } from "../file/dateStyles";
+import { showsDay } from "../file/styleKinds";
 import type { ReadLimits } from "../file/readLimits";
 
 const BYTE_ORDER_MARK = "\ufeff";

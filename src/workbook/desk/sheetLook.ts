@@ -2,6 +2,7 @@ import { BooleanNumber, type IRange } from "@univerjs/core";
 import type { CellArea } from "../address";
 import type { ReadLimits } from "../file/readLimits";
 import { numberOf } from "../file/movableFormula";
+import { isYes } from "../file/sheetRows";
 import type { WorkbookPackage } from "../file/workbookPackage";
 import { parseXml, type XmlListener } from "../file/xmlParser";
 
@@ -116,10 +117,6 @@ export function areaOf(ref: string): Area {
 function cellOf(address: string): { row: number; column: number } {
   const digits = address.search(/\d/);
   return { row: Number(address.slice(digits)) - 1, column: numberOf(address.slice(0, digits)) - 1 };
-}
-
-function isYes(value: string | undefined): boolean {
-  return value === "1" || value === "true";
 }
 
 /** The engine's own true and false. */

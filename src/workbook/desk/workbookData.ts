@@ -2,17 +2,20 @@ import {
   LocaleType,
   WrapStrategy,
   type ICellData,
+  type IColumnData,
+  type IRowData,
   type IStyleData,
   type IWorkbookData,
   type IWorksheetData,
 } from "@univerjs/core";
+import type { SheetMarks } from "../../survey/reading/sheetArea";
 import type { SheetRow } from "../file/sheetRows";
 import type { DefinedName, OutlineTable } from "../file/workbookOutline";
 import { cellDataOf } from "./cellData";
 import { OWN_SHEET_NAME } from "../ownSheet";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { PAGE_LIMITS, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
-import { OWN, PIXELS_A_CHARACTER, type Matrix } from "./ownSheetData";
+import { OWN, SAID, PIXELS_A_CHARACTER, type Matrix } from "./ownSheetData";
 import { Pace } from "./pace";
 import { PLAIN_TABLE } from "./plainTable";
 import { wrappedHeight } from "./wrappedHeight";
@@ -75,8 +78,11 @@ async function worksheetData(
   styles: readonly IStyleData[],
   pace: Pace,
 ): Promise<Partial<IWorksheetData>> {
-  const { name, rows, look, hidden } = sheet;
+  const { name, rows, look, hidden, marks } = sheet;
   const cellData: Matrix = {};
+  const said = new Map(
+    marks?.marked.flatMap(({ row, column, note }) => (note ? [[`${row} ${column}`, note] as const] : [])),
+  );
   const wrapped = new Map<number, number>();
   let width = 0;
   for (const row of rows) {
@@ -87,7 +93,12 @@ async function worksheetData(
       const style = look?.styleAt(row.number - 1, column) ?? 0;
       const isStyled = style > 0 && style < styles.length;
       if (value === null && formula === undefined && !isStyled) return;
-      data[column] = { ...storedCell(value, formula), ...(isStyled ? { s: `style-${style}` } : {}) };
+      const note = said.get(`${row.number} ${column + 1}`);
+      data[column] = {
+        ...storedCell(value, formula),
+        ...(isStyled ? { s: `style-${style}` } : {}),
+        ...(note === undefined ? {} : { custom: { [SAID]: note } }),
+      };
     });
     const height = look && wrappedHeight(wrappingCells(row, look, styles));
     if (height !== undefined) wrapped.set(row.number - 1, height);
@@ -106,7 +117,7 @@ async function worksheetData(
     cellData,
     rowCount,
     columnCount,
-    ...(look ? { ...lookData(look, wrapped), mergeData: onGrid(look.merged) } : {}),
+    ...(look ? { ...lookData(look, wrapped, marks), mergeData: onGrid(look.merged) } : {}),
   };
 }
 
@@ -152,21 +163,29 @@ function wrappingCells({ number, values }: SheetRow, look: SheetLook, styles: re
   );
 }
 
-function lookData(look: SheetLook, wrapped: ReadonlyMap<number, number>): Partial<IWorksheetData> {
-  return {
-    columnData: Object.fromEntries(
-      [...look.widths].map(([column, width]) => [
-        column,
-        { w: Math.round(Math.min(width, WIDEST) * PIXELS_A_CHARACTER) + 5 },
-      ]),
-    ),
-    rowData: Object.fromEntries([
-      ...[...wrapped].map(([row, height]) => [row, { h: height }] as const),
-      ...[...look.heights].map(
-        ([row, height]) =>
-          [row, { h: Math.round(Math.min(height, HIGHEST) * PIXELS_A_POINT), ia: flag(false) }] as const,
-      ),
+function lookData(
+  look: SheetLook,
+  wrapped: ReadonlyMap<number, number>,
+  { hiddenRows = [], hiddenColumns = [] }: Partial<SheetMarks> = {},
+): Partial<IWorksheetData> {
+  const columnData: Record<number, Partial<IColumnData>> = Object.fromEntries(
+    [...look.widths].map(([column, width]) => [
+      column,
+      { w: Math.round(Math.min(width, WIDEST) * PIXELS_A_CHARACTER) + 5 },
     ]),
+  );
+  const rowData: Record<number, Partial<IRowData>> = Object.fromEntries([
+    ...[...wrapped].map(([row, height]) => [row, { h: height }] as const),
+    ...[...look.heights].map(
+      ([row, height]) =>
+        [row, { h: Math.round(Math.min(height, HIGHEST) * PIXELS_A_POINT), ia: flag(false) }] as const,
+    ),
+  ]);
+  for (const column of hiddenColumns) columnData[column - 1] = { ...columnData[column - 1], hd: flag(true) };
+  for (const row of hiddenRows) rowData[row - 1] = { ...rowData[row - 1], hd: flag(true) };
+  return {
+    columnData,
+    rowData,
     freeze: {
       xSplit: look.frozenColumns,
       ySplit: look.frozenRows,

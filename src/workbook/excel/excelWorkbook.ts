@@ -60,7 +60,7 @@ export class ExcelWorkbook implements SurveyWorkbook {
 
   async readSheet(sheet: string, options: ReadOptions = {}): Promise<SheetArea> {
     const { readExcelSheet } = await import(/* webpackChunkName: "reading" */ "./readExcelSheet");
-    return inExcel(this.run, sheet, (context) => readExcelSheet(context, sheet, options));
+    return inExcel(this.run, sheet, (context) => readExcelSheet(context, sheet, options, !this.hidesNotes));
   }
 
   async writeOwnSheet(content: OwnSheet): Promise<OwnSheetWritten> {

@@ -3,6 +3,7 @@ import type { MergedArea, SheetArea } from "../../survey/reading/sheetArea";
 import { areasOfAddress } from "../address";
 import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
 import { cellValueOf, formulaOf } from "./cellContent";
+import { excelMarks } from "./excelMarks";
 import { officeCode } from "./excelProblem";
 
 /** Cells in one message: values, formulas and types of this many stay well under the web's 5 MB. */
@@ -15,15 +16,17 @@ const READINGS = 3;
  * message (long texts) is halved and asked again. Rows that a colleague adds or takes away meanwhile make it start
  * again.
  *
+ * @param seesNotes whether this Excel shows notes to add-ins
  * @throws WorkbookProblem "noSheet", "sheetKeepsChanging"; AbortError when `options.signal` says so.
  */
 export async function readExcelSheet(
   context: Excel.RequestContext,
   sheet: string,
   options: ReadOptions,
+  seesNotes: boolean,
 ): Promise<SheetArea> {
   for (let reading = 1; reading <= READINGS; reading++) {
-    const area = await readOnce(context, sheet, options);
+    const area = await readOnce(context, sheet, options, seesNotes);
     if (area) return area;
   }
   throw new WorkbookProblem("sheetKeepsChanging", { sheet });
@@ -33,6 +36,7 @@ async function readOnce(
   context: Excel.RequestContext,
   name: string,
   { onProgress, signal, rows: wanted }: ReadOptions,
+  seesNotes: boolean,
 ): Promise<SheetArea | undefined> {
   signal?.throwIfAborted();
   const worksheet = context.workbook.worksheets.getItemOrNullObject(name);
@@ -90,14 +94,9 @@ async function readOnce(
     now.untrack();
     onProgress?.(values.length / (end - from));
   }
-  const merged = wanted
-    ? []
-    : await mergedAreas(context, worksheet, {
-        rowIndex,
-        columnIndex,
-        rowCount,
-        columnCount,
-      });
+  const area = { rowIndex, columnIndex, rowCount, columnCount };
+  const merged = wanted ? [] : await mergedAreas(context, worksheet, area);
+  const marks = wanted ? undefined : await excelMarks(context, worksheet, area, seesNotes);
   return {
     sheet,
     firstRow: from + 1,
@@ -106,6 +105,7 @@ async function readOnce(
     formulaAt: (r, c) => formulas.get(r * columnCount + c) ?? null,
     ...(worksheet.visibility === "Visible" ? {} : { isHidden: true }),
     ...(merged.length === 0 ? {} : { merged: merged.map((area) => ({ ...area, row: area.row - from })) }),
+    ...(marks ? { marks } : {}),
   };
 }
 

@@ -1,15 +1,12 @@
 import { cellName, areasOfAddress } from "../address";
 import { saidBy } from "../saidBy";
 import type { CellPlace } from "../surveyWorkbook";
-import {
-  addRelation,
-  relationsOf,
-  removePart,
-  removeRelations,
-  type WorkbookNamespaces,
-} from "./editWorkbook";
+import { addRelation, removePart, removeRelations, type WorkbookNamespaces } from "./editWorkbook";
 import type { PackageEditor } from "./packageEditor";
-import type { Relationship } from "./relationships";
+import type { ReadLimits } from "./readLimits";
+import { relationships, type Relationship } from "./relationships";
+import type { WorkbookPackage } from "./workbookPackage";
+import { parseXml } from "./xmlParser";
 import { plainText, spliced, withAttributes, xmlSpans, type Splice, type XmlSpan } from "./xmlSpans";
 
 /** Relation from a sheet to its threaded comments, which the standard does not know. */
@@ -23,35 +20,80 @@ export type PlaceOf = (row: number, column: number) => CellPlace | undefined;
  * Where a comment has answers, the note that older programs show in its place is left out.
  */
 export async function notesOf(
-  editor: PackageEditor,
+  source: WorkbookPackage,
   workbookPart: string,
   sheetPart: string,
+  limits: ReadLimits,
 ): Promise<ReadonlyMap<string, string>> {
-  const relations = await relationsOf(editor, sheetPart);
+  const parts = async (of: string, wanted: string) =>
+    [...(await relationships(source, of, limits)).values()].flatMap(({ kind, part }) =>
+      kind === wanted && source.parts.has(part) ? [part] : [],
+    );
   const notes = new Map<string, string>();
-  for (const { part } of relations.filter(({ kind }) => kind === "comments")) {
-    const xml = await editor.text(part);
-    const { spans } = xmlSpans(xml, ([first, second]) => first === "authors" || second === "comment");
-    const authors = spans.filter(({ name }) => name === "author").map((span) => textOf(xml, span));
-    for (const comment of spans.filter(({ name }) => name === "comment"))
-      notes.set(
-        placeOf(comment),
-        saidBy(writerOf(authors[Number(comment.attributes.authorId)]), lettersOf(xml, spans, comment)),
-      );
+  for (const part of await parts(sheetPart, "comments")) {
+    const authors: string[] = [];
+    await eachElement(source, part, limits, ({ name, attributes, text }) => {
+      if (name === "author") authors.push(text);
+      else if (name === "comment")
+        notes.set(placeOf(attributes), saidBy(writerOf(authors[Number(attributes.authorId)]), text));
+    });
   }
+  const people = new Map<string, string>();
   const threads = new Map<string, string[]>();
-  for (const { part } of relations.filter(({ kind }) => kind === "threadedComment")) {
-    const people = await namesOfPeople(editor, workbookPart);
-    const xml = await editor.text(part);
-    const { spans } = xmlSpans(xml, () => true);
-    for (const comment of spans.filter(({ name }) => name === "threadedComment")) {
-      const text = spans.find(({ name, start, end }) => name === "text" && isWithin(comment, start, end));
-      const words = saidBy(people.get(comment.attributes.personId), text ? textOf(xml, text) : "");
-      threads.set(placeOf(comment), [...(threads.get(placeOf(comment)) ?? []), words]);
-    }
+  for (const part of await parts(sheetPart, "threadedComment")) {
+    for (const list of people.size === 0 ? await parts(workbookPart, "person") : [])
+      await eachElement(source, list, limits, ({ name, attributes }) => {
+        if (name === "person") people.set(attributes.id, attributes.displayName);
+      });
+    await eachElement(source, part, limits, ({ name, attributes, text }) => {
+      if (name !== "threadedComment") return;
+      const place = placeOf(attributes);
+      threads.set(place, [...(threads.get(place) ?? []), saidBy(people.get(attributes.personId), text)]);
+    });
   }
   for (const [place, words] of threads) notes.set(place, words.join(" | "));
   return notes;
+}
+
+interface ReadElement {
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  text: string;
+}
+
+/** Elements whose text is said by the element around them, and those whose text nobody reads. */
+const LETTERS = new Set(["text", "t", "r"]);
+const GUIDES = new Set(["rPh", "rPr"]);
+
+/** Tells of every author, comment and person of a part with its letters, in the order in which they end. */
+async function eachElement(
+  source: WorkbookPackage,
+  part: string,
+  limits: ReadLimits,
+  onElement: (element: ReadElement) => void,
+): Promise<void> {
+  const open: ReadElement[] = [];
+  let guides = 0;
+  await parseXml(
+    source.file,
+    part,
+    source.chunks(part),
+    {
+      open: (name, attributes) => {
+        if (GUIDES.has(name)) guides++;
+        else if (!LETTERS.has(name)) open.push({ name, attributes, text: "" });
+      },
+      text: (text) => {
+        const inner = open[open.length - 1] as ReadElement | undefined;
+        if (inner && guides === 0 && inner.text.length < limits.cellCharacters) inner.text += text;
+      },
+      close: (name) => {
+        if (GUIDES.has(name)) guides--;
+        else if (!LETTERS.has(name)) onElement(open.pop()!);
+      },
+    },
+    limits,
+  );
 }
 
 /**
@@ -141,36 +183,13 @@ function placedFrames(xml: string, to: PlaceOf): Placed {
   return { xml: spliced(xml, splices), left };
 }
 
-async function namesOfPeople(
-  editor: PackageEditor,
-  workbookPart: string,
-): Promise<ReadonlyMap<string, string>> {
-  const people = new Map<string, string>();
-  for (const { kind, part } of await relationsOf(editor, workbookPart)) {
-    if (kind !== "person" || !editor.has(part)) continue;
-    const { spans } = xmlSpans(await editor.text(part), (path) => path[path.length - 1] === "person");
-    for (const { attributes } of spans) people.set(attributes.id, attributes.displayName);
-  }
-  return people;
-}
-
-/** The letters of a note, without those that only say how others are read. */
-function lettersOf(xml: string, spans: readonly XmlSpan[], comment: XmlSpan): string {
-  const readings = spans.filter(({ name }) => name === "rPh");
-  return spans
-    .filter(({ name, start, end }) => name === "t" && isWithin(comment, start, end))
-    .filter(({ start, end }) => !readings.some((reading) => isWithin(reading, start, end)))
-    .map((span) => textOf(xml, span))
-    .join("");
-}
-
 /** The writer of a note; none for one that stands in the place of a comment, in programs that know none. */
 function writerOf(author: string | undefined): string | undefined {
   return author?.startsWith("tc={") ? undefined : author;
 }
 
-function placeOf({ attributes }: XmlSpan): string {
-  return (attributes.ref ?? "").replace(/\$/g, "");
+function placeOf({ ref = "" }: Readonly<Record<string, string>>): string {
+  return ref.replace(/\$/g, "");
 }
 
 function textOf(xml: string, { openEnd, closeStart }: XmlSpan): string {

@@ -16,7 +16,7 @@ import { bytesPackage } from "./bytesPackage";
 import { cellStyleNumbers, styleLooks } from "./cellLooks";
 import { notesOf, putNotes } from "./cellNotes";
 import { withCells, type CellStorage, type FileCellWrite } from "./cellSplices";
-import { dateStyles, showsDay } from "./dateStyles";
+import { showsDay, styleKinds } from "./styleKinds";
 import { dynamicArrayMark } from "./dynamicArray";
 import {
   addContentType,
@@ -185,7 +185,7 @@ export class FileWorkbook implements SurveyWorkbook {
     const { stylesPart, workbookPart } = this.outline;
     return this.change(async (editor) => {
       const styles = stylesPart ? styleLooks(await editor.text(stylesPart)) : [];
-      const notes = await notesOf(editor, workbookPart, part);
+      const notes = await notesOf(editor.source, workbookPart, part, this.limits);
       const extras = new Map<string, CellExtras>();
       for (const [row, columns] of cellStyleNumbers(await editor.text(part)))
         for (const [column, style] of columns) {
@@ -245,7 +245,8 @@ export class FileWorkbook implements SurveyWorkbook {
     cells: readonly FileCellWrite[],
   ): Promise<string> {
     const { workbookPart, stylesPart, startsIn1904 } = this.outline;
-    const days = startsIn1904 && stylesPart ? await dateStyles(editor.source, stylesPart, this.limits) : [];
+    const days =
+      startsIn1904 && stylesPart ? (await styleKinds(editor.source, stylesPart, this.limits)).days : [];
     const isFormatted = new Map<number, boolean>();
     const storage = (styles: StyleEditor | undefined, dynamicArray: number | undefined): CellStorage => ({
       dynamicArray,

@@ -1,15 +1,23 @@
-import type { MergedArea, SheetArea } from "../../survey/reading/sheetArea";
+import {
+  marksIfAny,
+  NOTHING_BEHIND,
+  type MarkedCell,
+  type SheetArea,
+  type SheetEnd,
+} from "../../survey/reading/sheetArea";
+import { areasOfAddress } from "../address";
 import { WorkbookProblem, type ReadOptions } from "../surveyWorkbook";
 import { bytesPackage } from "./bytesPackage";
 import { csvArea, csvRows } from "./csvArea";
+import { notesOf } from "./cellNotes";
 import { decideCsv, type CsvReading } from "./csvReading";
 import { bytesSource, type CsvSource } from "./csvSource";
-import { dateStyles } from "./dateStyles";
 import { flagsOf, keptFlags } from "./keptFlags";
 import { READ_LIMITS, type ReadLimits } from "./readLimits";
 import { sharedStrings } from "./sharedStrings";
 import { sheetAreaOfRows } from "./sheetAreaOfRows";
 import { sheetRows, type CellContext, type SheetRow } from "./sheetRows";
+import { styleKinds } from "./styleKinds";
 import type { WorkbookPackage } from "./workbookPackage";
 import { workbookOutline, type OutlineSheet, type WorkbookOutline } from "./workbookOutline";
 
@@ -25,8 +33,8 @@ export interface OpenWorkbook {
   readonly outline: WorkbookOutline | undefined;
   /** The filled part of a sheet. Rejects with code "noSheet" when there is no sheet of that name. */
   readSheet(sheet: string, options?: ReadOptions): Promise<SheetArea>;
-  /** The rows of a sheet in batches, without holding the sheet. */
-  rows(sheet: string, onMerged?: (areas: readonly MergedArea[]) => void): AsyncIterable<SheetRow[]>;
+  /** The rows of a sheet in batches, without holding the sheet; `onEnd` is told behind the last of them. */
+  rows(sheet: string, onEnd?: (end: SheetEnd) => void): AsyncIterable<SheetRow[]>;
   /** The small facts that the file keeps for the add-in, by key; none in a csv file. */
   readFlags(): Promise<ReadonlyMap<string, string>>;
   close(): Promise<void>;
@@ -62,12 +70,15 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
     if (!found) throw new WorkbookProblem("noSheet", { sheet: name });
     return found;
   };
-  async function* rows(
-    name: string,
-    onMerged?: (areas: readonly MergedArea[]) => void,
-  ): AsyncGenerator<SheetRow[]> {
+  async function* rows(name: string, onEnd?: (end: SheetEnd) => void): AsyncGenerator<SheetRow[]> {
     const sheet = find(name);
-    yield* sheetRows(source, sheet.part, sheet.name, await cellContext(), limits, onMerged);
+    let end = NOTHING_BEHIND;
+    yield* sheetRows(source, sheet.part, sheet.name, await cellContext(), limits, (known) => (end = known));
+    if (!onEnd) return;
+    const notes = await notesOf(source, outline.workbookPart, sheet.part, limits).catch(noNotes);
+    const { marked = [], hiddenRows = [], hiddenColumns = [] } = end.marks ?? {};
+    const all = { marked: [...marked, ...[...notes].flatMap(noteAt)], hiddenRows, hiddenColumns };
+    onEnd({ ...end, marks: marksIfAny(all) });
   }
   return {
     file: source.file,
@@ -77,15 +88,15 @@ export async function openPackage(source: WorkbookPackage, limits: ReadLimits): 
     readSheet: async (name, options = {}) => {
       const sheet = find(name);
       const collected: SheetRow[] = [];
-      let merged: readonly MergedArea[] = [];
-      for await (const batch of rows(name, (areas) => (merged = areas))) {
+      let end = NOTHING_BEHIND;
+      for await (const batch of rows(name, (known) => (end = known))) {
         options.signal?.throwIfAborted();
         for (const row of batch) if (isWanted(row, options)) collected.push(row);
         const last = batch[batch.length - 1].number;
         if (options.rows && last >= options.rows.first + options.rows.count) break;
         options.onProgress?.(Math.min(0.99, last / (last + 1000)));
       }
-      const area = sheetAreaOfRows(source.file, sheet.name, collected, limits, merged);
+      const area = sheetAreaOfRows(source.file, sheet.name, collected, limits, end);
       options.onProgress?.(1);
       return sheet.hidden ? { ...area, isHidden: true } : area;
     },
@@ -99,6 +110,13 @@ function isWanted({ number }: SheetRow, { rows }: ReadOptions): boolean {
   return !rows || (number >= rows.first && number < rows.first + rows.count);
 }
 
+/** What is said on the cells of a sheet spoils no reading of the cells, however it is written. */
+const noNotes = (): ReadonlyMap<string, string> => new Map();
+
+function noteAt([place, note]: readonly [string, string]): MarkedCell[] {
+  return areasOfAddress(place).map(({ firstRow: row, firstColumn: column }) => ({ row, column, note }));
+}
+
 async function readContext(
   source: WorkbookPackage,
   outline: WorkbookOutline,
@@ -107,7 +125,7 @@ async function readContext(
   const { sharedStringsPart, stylesPart, startsIn1904 } = outline;
   return {
     sharedStrings: sharedStringsPart ? await sharedStrings(source, sharedStringsPart, limits) : [],
-    dateStyles: stylesPart && startsIn1904 ? await dateStyles(source, stylesPart, limits) : [],
+    styles: stylesPart ? await styleKinds(source, stylesPart, limits) : undefined,
     startsIn1904,
   };
 }

@@ -4,7 +4,7 @@ import type { XmlParser } from "./xmlParser";
 export interface RowListener {
   /** Whether the last that was told through XML is the end of a row. */
   readonly isBehindRow: boolean;
-  startRow(r: string): void;
+  startRow(r: string, isHidden: boolean): void;
   cell(r: string, style: string | undefined, type: string | undefined, value: string | undefined): void;
   endRow(): void;
 }
@@ -30,6 +30,7 @@ export class PlainRows {
   private held = "";
   /** Attributes of the last plain row; the next has mostly the same. */
   private attributes = "";
+  private isHidden = false;
 
   constructor(
     private readonly parser: XmlParser,
@@ -90,7 +91,7 @@ export class PlainRows {
       if (!text.startsWith(ROW_END, at)) return undefined;
       at += ROW_END.length;
     }
-    this.listener.startRow(row[1]);
+    this.listener.startRow(row[1], this.isHidden);
     for (const [, r, style, type, value] of cells) this.listener.cell(r, style, type, value);
     this.listener.endRow();
     this.parser.passOver();
@@ -102,6 +103,7 @@ export class PlainRows {
     const names = Array.from(attributes.matchAll(/ ([^=]+)=/g), ([, name]) => name);
     if (names.includes("r") || new Set(names).size < names.length) return false;
     this.attributes = attributes;
+    this.isHidden = / hidden="(?:1|true|on)"/.test(attributes);
     return true;
   }
 }

@@ -1,5 +1,5 @@
 import { isBlank, type CellValue } from "../../survey/sheets/cell";
-import type { MergedArea, SheetArea } from "../../survey/reading/sheetArea";
+import { NOTHING_BEHIND, type SheetArea, type SheetEnd } from "../../survey/reading/sheetArea";
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "./readLimits";
 import type { SheetRow } from "./sheetRows";
@@ -8,7 +8,7 @@ import type { SheetRow } from "./sheetRows";
  * The filled part of a sheet from its rows: rows of equal length from the first to the last row and column that hold
  * anything.
  *
- * @param merged merged areas, rows and columns counted from 1
+ * @param end what is known behind the rows
  * @throws WorkbookProblem "tooManyCells" where the area is larger than the limits allow to be held at once.
  */
 export function sheetAreaOfRows(
@@ -16,7 +16,7 @@ export function sheetAreaOfRows(
   sheet: string,
   rows: readonly SheetRow[],
   limits: ReadLimits,
-  merged: readonly MergedArea[] = [],
+  { merged, marks }: SheetEnd = NOTHING_BEHIND,
 ): SheetArea {
   const filled = rows.filter((row) => lastFilled(row) > 0);
   if (filled.length === 0) return { sheet, firstRow: 1, firstColumn: 1, values: [], formulaAt: () => null };
@@ -42,6 +42,7 @@ export function sheetAreaOfRows(
     firstColumn,
     values,
     formulaAt: (row, column) => formulas.get(row)?.get(column + firstColumn - 1) ?? null,
+    ...(marks ? { marks } : {}),
     ...(merged.length === 0
       ? {}
       : {

@@ -1,10 +1,11 @@
-import type { MergedArea } from "../../survey/reading/sheetArea";
+import { marksIfAny, type MarkedCell, type MergedArea, type SheetEnd } from "../../survey/reading/sheetArea";
 import type { CellValue } from "../../survey/sheets/cell";
 import { shownFormula } from "../storedFormula";
 import { WorkbookProblem } from "../surveyWorkbook";
 import { PlainRows, type RowListener } from "./plainRows";
 import type { ReadLimits } from "./readLimits";
 import { unescapeText } from "./sharedStrings";
+import type { StyleKinds } from "./styleKinds";
 import { movableFormula } from "./movableFormula";
 import type { WorkbookPackage } from "./workbookPackage";
 import { XmlParser, type XmlListener } from "./xmlParser";
@@ -21,8 +22,8 @@ export interface SheetRow {
 /** What the cells of a sheet refer to elsewhere in the workbook. */
 export interface CellContext {
   readonly sharedStrings: readonly string[];
-  /** For each style, whether it shows a day; only needed where days count from 1904. */
-  readonly dateStyles: readonly boolean[];
+  /** Undefined in a workbook without styles. */
+  readonly styles: StyleKinds | undefined;
   readonly startsIn1904: boolean;
 }
 
@@ -35,7 +36,7 @@ const EPOCH = Date.UTC(1899, 11, 30);
  * The rows of a sheet in batches, in the order of the sheet, as they come in: no more of the sheet is held than one
  * batch. Cells without any content are left out, whatever their format.
  *
- * @param onMerged told the sheet's merged areas behind its last row, rows and columns counted from 1
+ * @param onEnd told behind the last row, without what is said on cells, which stands in parts of its own
  */
 export async function* sheetRows(
   source: WorkbookPackage,
@@ -43,7 +44,7 @@ export async function* sheetRows(
   sheet: string,
   context: CellContext,
   limits: ReadLimits,
-  onMerged?: (areas: readonly MergedArea[]) => void,
+  onEnd?: (end: SheetEnd) => void,
 ): AsyncGenerator<SheetRow[]> {
   const collector = new RowCollector(source.file, sheet, context, limits);
   const parser = new XmlParser(source.file, part, collector, limits);
@@ -54,10 +55,15 @@ export async function* sheetRows(
   }
   rows.end();
   if (collector.rows.length > 0) yield collector.take();
-  if (collector.merged.length > 0) onMerged?.(collector.merged);
+  const { merged, marked, hiddenRows, hiddenColumns } = collector;
+  onEnd?.({ merged, marks: marksIfAny({ marked, hiddenRows, hiddenColumns }) });
 }
 
 const MOST_MERGED = 100_000;
+/** Struck cells and hidden rows that are held of a sheet. */
+const MOST_MARKED = 100_000;
+/** Columns that are looked at for hidden ones: "hidden to the last column of the sheet" is one entry in a file. */
+const COLUMNS_LOOKED_AT = 1000;
 
 function columnNumber(letters: string): number {
   return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
@@ -73,6 +79,9 @@ interface SharedFormula {
 class RowCollector implements XmlListener, RowListener {
   rows: SheetRow[] = [];
   readonly merged: MergedArea[] = [];
+  readonly marked: MarkedCell[] = [];
+  readonly hiddenRows: number[] = [];
+  readonly hiddenColumns: number[] = [];
   isBehindRow = false;
   private inData = false;
   private row = 0;
@@ -92,6 +101,8 @@ class RowCollector implements XmlListener, RowListener {
   /** How deep in an element that gives a cell no value: what stands within is none of the cell's either. */
   private strange = 0;
   private sharedCharacters = 0;
+  private isHiddenRow = false;
+  private readonly struck: ReadonlySet<string> | undefined;
   private readonly shared = new Map<string, SharedFormula>();
 
   constructor(
@@ -99,7 +110,10 @@ class RowCollector implements XmlListener, RowListener {
     private readonly sheet: string,
     private readonly context: CellContext,
     private readonly limits: ReadLimits,
-  ) {}
+  ) {
+    const struck = context.styles?.struck;
+    this.struck = struck && struck.size > 0 ? struck : undefined;
+  }
 
   take(): SheetRow[] {
     const rows = this.rows;
@@ -112,6 +126,7 @@ class RowCollector implements XmlListener, RowListener {
     if (!this.inData) {
       if (name === "sheetData") this.inData = true;
       else if (name === "mergeCell") this.merge(attributes.ref);
+      else if (name === "col" && isYes(attributes.hidden)) this.hideColumns(attributes);
       return;
     }
     if (this.strange > 0) {
@@ -120,7 +135,7 @@ class RowCollector implements XmlListener, RowListener {
     }
     switch (name) {
       case "row":
-        this.startRow(attributes.r);
+        this.startRow(attributes.r, isYes(attributes.hidden));
         break;
       case "c":
         this.startCell(attributes.r, attributes.s, attributes.t);
@@ -158,6 +173,11 @@ class RowCollector implements XmlListener, RowListener {
     const [top, bottom] = [Number(corners[2]), Number(corners[4])];
     if (last < first || bottom < top) return;
     this.merged.push({ row: top, column: first, rows: bottom - top + 1, columns: last - first + 1 });
+  }
+
+  private hideColumns({ min, max }: Readonly<Record<string, string>>): void {
+    const last = Math.min(Number(max), COLUMNS_LOOKED_AT);
+    for (let column = Number(min); column <= last; column++) this.hiddenColumns.push(column);
   }
 
   text(text: string): void {
@@ -211,13 +231,14 @@ class RowCollector implements XmlListener, RowListener {
     this.endCell();
   }
 
-  startRow(r: string | undefined): void {
+  startRow(r: string | undefined, isHidden: boolean): void {
     const number = r === undefined ? this.row + 1 : Number(r);
     if (!Number.isInteger(number) || number < 1 || number > this.limits.rows)
       this.refuse("rowPastLimit", { row: r ?? number, most: this.limits.rows });
     if (number <= this.row) this.refuse("rowTwice", { row: number });
     this.row = number;
     this.rowText = String(number);
+    this.isHiddenRow = isHidden;
     this.column = 0;
     this.values = [];
     this.formulas = undefined;
@@ -244,11 +265,14 @@ class RowCollector implements XmlListener, RowListener {
     while (this.values.length < index) this.values.push(null);
     this.values.push(value);
     if (formula !== undefined) (this.formulas ??= new Map()).set(index, formula);
+    if (this.struck?.has(this.style) && this.marked.length < MOST_MARKED)
+      this.marked.push({ row: this.row, column: this.column, struck: true });
   }
 
   endRow(): void {
-    if (this.values.length > 0)
-      this.rows.push({ number: this.row, values: this.values, formulas: this.formulas });
+    if (this.values.length === 0) return;
+    this.rows.push({ number: this.row, values: this.values, formulas: this.formulas });
+    if (this.isHiddenRow && this.hiddenRows.length < MOST_MARKED) this.hiddenRows.push(this.row);
   }
 
   /** The formula as a person sees it. A cell of a shared formula gets the first cell's, moved along. */
@@ -298,7 +322,7 @@ class RowCollector implements XmlListener, RowListener {
     const number = Number(written) + 0;
     if (!Number.isFinite(number) || isOfAnotherBase(written))
       this.refuse("badNumber", { value: written.slice(0, 40), row: this.row });
-    return this.context.startsIn1904 && number >= 1 && this.context.dateStyles[Number(this.style)]
+    return this.context.startsIn1904 && number >= 1 && this.context.styles?.days[Number(this.style)]
       ? number + DAYS_TO_1904
       : number;
   }
@@ -313,6 +337,11 @@ class RowCollector implements XmlListener, RowListener {
   private refuse(code: string, facts: Record<string, string | number>): never {
     throw new WorkbookProblem(code, { file: this.file, sheet: this.sheet, ...facts });
   }
+}
+
+/** True for the ways that a workbook writes true. */
+export function isYes(value: string | undefined): boolean {
+  return value === "1" || value === "true" || value === "on";
 }
 
 /** True for what JavaScript reads as a number and no workbook writes: 0x10, 0b1, 0o7. */

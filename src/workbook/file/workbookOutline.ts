@@ -1,5 +1,6 @@
 import { WorkbookProblem } from "../surveyWorkbook";
 import type { ReadLimits } from "./readLimits";
+import { isYes } from "./sheetRows";
 import { relatedPart, relationships, type Relationship } from "./relationships";
 import type { WorkbookPackage } from "./workbookPackage";
 import { attribute, parseXml } from "./xmlParser";
@@ -162,7 +163,7 @@ async function workbookXml(source: WorkbookPackage, part: string, limits: ReadLi
     {
       open: (name, attributes) => {
         if (depth++ === 0) isWorkbook = name === "workbook";
-        if (name === "workbookPr") startsIn1904 = isTrue(attributes.date1904);
+        if (name === "workbookPr") startsIn1904 = isYes(attributes.date1904);
         else if (name === "sheet")
           sheets.push({
             name: attributes.name ?? "",
@@ -177,7 +178,7 @@ async function workbookXml(source: WorkbookPackage, part: string, limits: ReadLi
             name: attributes.name ?? "",
             formula: "",
             sheetIndex: attributes.localSheetId === undefined ? undefined : Number(attributes.localSheetId),
-            hidden: isTrue(attributes.hidden),
+            hidden: isYes(attributes.hidden),
           });
         }
       },
@@ -196,9 +197,4 @@ async function workbookXml(source: WorkbookPackage, part: string, limits: ReadLi
     limits,
   );
   return { sheets, names, startsIn1904, isWorkbook };
-}
-
-/** True for the two ways that a workbook writes true. */
-function isTrue(value: string | undefined): boolean {
-  return value === "1" || value === "true" || value === "on";
 }

@@ -1,5 +1,6 @@
 import "@univerjs/preset-sheets-core/lib/index.css";
 import { DeskWorkbook } from "../../../src/workbook/desk/deskWorkbook";
+import { loadWorkbook } from "../../../src/workbook/desk/loadWorkbook";
 import { startEngine } from "../../../src/workbook/desk/startEngine";
 import { workbookData } from "../../../src/workbook/desk/workbookData";
 import words from "../../../src/desk/engine/words-en";
@@ -46,6 +47,13 @@ const cases = surveyWorkbookContract(async (sheets, merged = {}) => {
 
 /** For the test that drives this page: runs one rule and gives back what is wrong, if anything. */
 Object.assign(window, {
+  marksOf: async (bytes: number[]) => {
+    if (open) engine.disposeUnit(open.getId());
+    const loaded = await loadWorkbook("marked.xlsx", Uint8Array.from(bytes));
+    const workbook = engine.createWorkbook(await workbookData(loaded));
+    open = workbook;
+    return (await new DeskWorkbook(engine, workbook).readSheet("Cordons")).marks;
+  },
   ruleNames: cases.map(({ name }) => name),
   runRule: (name: string) =>
     cases

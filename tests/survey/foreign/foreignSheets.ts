@@ -27,7 +27,7 @@ export async function readForeign(file: string, answers: ReadingAnswers = {}): P
   const book = await openWorkbookBytes(file, readFileSync(join(FOREIGN, file)));
   const sheets = book.sheetNames.map((sheet) => ({
     sheet,
-    rows: (onMerged?: Parameters<typeof book.rows>[1]) => book.rows(sheet, onMerged),
+    rows: (onEnd?: Parameters<typeof book.rows>[1]) => book.rows(sheet, onEnd),
   }));
   return readLargeSeason(sheets, { answers });
 }

@@ -36,15 +36,16 @@ function streamed(area: SheetArea): StreamedSheet {
   return {
     sheet: area.sheet,
     isText: area.isText,
-    async *rows(onMerged) {
+    async *rows(onEnd) {
       for (let at = 0; at < rows.length; at += 3) yield rows.slice(at, at + 3);
-      onMerged?.(
-        (area.merged ?? []).map((one) => ({
+      onEnd?.({
+        marks: area.marks,
+        merged: (area.merged ?? []).map((one) => ({
           ...one,
           row: one.row + area.firstRow,
           column: one.column + area.firstColumn,
         })),
-      );
+      });
     },
   };
 }
@@ -211,7 +212,7 @@ describe("a survey read in pieces is the survey", () => {
     const area = areaOf("Counts", [HEAD, ...counts(1), [], ["snow in the afternoon"], HEAD, ...counts(2)]);
     let begun = 0;
     const sheet = streamed(area);
-    const watched: StreamedSheet = { ...sheet, rows: (onMerged) => (begun++, sheet.rows(onMerged)) };
+    const watched: StreamedSheet = { ...sheet, rows: (onEnd) => (begun++, sheet.rows(onEnd)) };
     const large = await readLargeSeason([watched], { wholeRows: 64, pieceRows: 16 });
     expect(everythingOf(large)).toEqual(everythingOf(readSeason([area])));
     expect(begun).toBe(1);

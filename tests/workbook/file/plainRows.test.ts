@@ -105,7 +105,7 @@ describe("rows in the spelling in which spreadsheets write plain values", () => 
   test("come in batches no larger than the chunks of the part", async () => {
     const rows = Array.from({ length: 50 }, (_, i) => row(i + 2));
     const batches: number[] = [];
-    const context = { sharedStrings: [], dateStyles: [], startsIn1904: false };
+    const context = { sharedStrings: [], styles: undefined, startsIn1904: false };
     const chunks = ["<worksheet><sheetData>", row(1), ...rows, "</sheetData></worksheet>"];
     for await (const batch of sheetRows(partOf(chunks), "sheet", "A", context, READ_LIMITS))
       batches.push(batch.length);

@@ -3,7 +3,7 @@ import { sheetRows, type CellContext, type SheetRow } from "../../../src/workboo
 import type { WorkbookPackage } from "../../../src/workbook/file/workbookPackage";
 import { WorkbookProblem } from "../../../src/workbook/surveyWorkbook";
 
-const CONTEXT: CellContext = { sharedStrings: ["Block", "Row"], dateStyles: [], startsIn1904: false };
+const CONTEXT: CellContext = { sharedStrings: ["Block", "Row"], styles: undefined, startsIn1904: false };
 
 /** A package whose every part has that text, a chunk each. */
 export function partOf(chunks: Iterable<string>): WorkbookPackage {

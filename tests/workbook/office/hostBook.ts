@@ -29,6 +29,7 @@ export interface HostFormat {
   size?: number;
   color?: string;
   italic?: boolean;
+  struck?: boolean;
   /** Sides with a line: "EdgeBottom". */
   lines?: readonly string[];
   wrap?: boolean;
@@ -156,6 +157,8 @@ export class HostSheet {
   merged: HostArea[] = [];
   /** What a filter on the sheet itself covers, with the rows that it hides. */
   filter: { area: HostArea; hiddenRows: ReadonlySet<number> } | undefined;
+  readonly hiddenRows = new Set<number>();
+  readonly hiddenColumns = new Set<number>();
   frozenRows = 0;
   gone = false;
   private known: Bounds | undefined;

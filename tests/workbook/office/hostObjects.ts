@@ -746,6 +746,23 @@ class RangeObject {
       return { format: Object.fromEntries(Object.entries(all).filter(([name]) => name in format)) };
     });
   }
+  /** https://learn.microsoft.com/javascript/api/excel/excel.range#excel-excel-range-rowhidden-member: null where rows differ. */
+  get RowHidden() {
+    return allOrNone(this.GetRowProperties().map(({ rowHidden }) => rowHidden));
+  }
+  get ColumnHidden() {
+    return allOrNone(this.GetColumnProperties().map(({ columnHidden }) => columnHidden));
+  }
+  GetRowProperties() {
+    const { row, rows } = this.area;
+    return Array.from({ length: rows }, (_, r) => ({ rowHidden: this.sheet.hiddenRows.has(row + r) }));
+  }
+  GetColumnProperties() {
+    const { column, columns } = this.area;
+    return Array.from({ length: columns }, (_, c) => ({
+      columnHidden: this.sheet.hiddenColumns.has(column + c),
+    }));
+  }
   _KeepReference() {}
   _ValidateArraySize(rows: number, columns: number) {
     if (rows !== this.area.rows || columns !== this.area.columns) invalid();
@@ -754,6 +771,10 @@ class RangeObject {
     const { row, column, rows, columns } = this.area;
     for (let r = 0; r < rows; r++) for (let c = 0; c < columns; c++) act(row + r, column + c);
   }
+}
+
+function allOrNone(each: readonly boolean[]): boolean | null {
+  return each.every((is) => is === each[0]) ? each[0] : null;
 }
 
 function within(inner: HostArea, outer: HostArea): boolean {
@@ -916,7 +937,7 @@ class RangeFormatObject {
       Color: shared(({ color = "#000000" }) => color),
       Italic: shared(({ italic = false }) => italic),
       Underline: "None",
-      Strikethrough: false,
+      Strikethrough: shared(({ struck = false }) => struck),
     };
   }
   get Fill() {
