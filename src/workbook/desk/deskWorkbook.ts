@@ -201,7 +201,7 @@ export class DeskWorkbook implements SurveyWorkbook {
         if (value === null && formula === null) continue;
         values[column] = value;
         const note = cell?.custom?.[SAID] as string | undefined;
-        const struck = cell?.s != null && isStruck(cell);
+        const struck = cell?.s ? isStruck(cell) : false;
         if (struck || note !== undefined) marked.push({ row: row + 1, column: column + 1, struck, note });
         bounds.firstRow = Math.min(bounds.firstRow, row);
         bounds.lastRow = row;

@@ -7,30 +7,21 @@ const ASKED_AT_ONCE = 20_000;
 /** About what Excel answers for a cell, a row or a column of which one property is asked. */
 const CHARACTERS_OF_AN_ANSWER = 60;
 
-/** Part of a sheet; rows and columns counted from 0. */
-interface UsedArea {
-  readonly rowIndex: number;
-  readonly columnIndex: number;
-  readonly rowCount: number;
-  readonly columnCount: number;
-}
-
 /**
- * What a person did to the cells of a sheet beside filling them: struck out, hid, commented. Of the whole area it is
- * asked first whether any of it is struck out or hidden, so that a plain sheet costs one round trip.
+ * What a person did to the cells of a sheet beside filling them: struck out, hid, commented. Only where the whole
+ * says that some of it is struck out or hidden is every cell, row or column asked for.
  *
+ * @param used what is filled, loaded with its place, `rowHidden`, `columnHidden` and its font's `strikethrough`
  * @param seesNotes whether this Excel shows notes to add-ins
  */
 export async function excelMarks(
   context: Excel.RequestContext,
   worksheet: Excel.Worksheet,
-  area: UsedArea,
+  used: Excel.Range,
   seesNotes: boolean,
 ): Promise<SheetMarks | undefined> {
-  const { rowIndex, columnIndex, rowCount, columnCount } = area;
-  const whole = worksheet.getRangeByIndexes(rowIndex, columnIndex, rowCount, columnCount);
-  whole.load("rowHidden,columnHidden");
-  whole.format.font.load("strikethrough");
+  const { rowIndex, columnIndex, columnCount, rowHidden: rows, columnHidden: columns } = used;
+  const { strikethrough: lines } = used.format.font;
   const remarks = await remarksOf(context, worksheet, seesNotes);
   const marked: MarkedCell[] = remarks.map((remark) => ({
     row: remark.row,
@@ -41,8 +32,8 @@ export async function excelMarks(
   const hiddenColumns: number[] = [];
   const [first, left] = [rowIndex + 1, columnIndex + 1];
   const questions: Question[] = [];
-  if (whole.format.font.strikethrough !== false)
-    for (const { from, range, count } of slices(worksheet, area, columnCount))
+  if (lines !== false)
+    for (const { from, range, count } of slices(worksheet, used, columnCount))
       questions.push({
         cells: count * columnCount,
         ask: () => {
@@ -56,8 +47,8 @@ export async function excelMarks(
             );
         },
       });
-  if (whole.rowHidden !== false)
-    for (const { from, range, count } of slices(worksheet, area, 1))
+  if (rows !== false)
+    for (const { from, range, count } of slices(worksheet, used, 1))
       questions.push({
         cells: count,
         ask: () => {
@@ -68,11 +59,11 @@ export async function excelMarks(
             });
         },
       });
-  if (whole.columnHidden !== false)
+  if (columns !== false)
     questions.push({
       cells: columnCount,
       ask: () => {
-        const answer = whole.getColumnProperties({ columnHidden: true });
+        const answer = used.getColumnProperties({ columnHidden: true });
         return () =>
           answer.value.forEach(({ columnHidden }, c) => {
             if (columnHidden === true) hiddenColumns.push(left + c);
@@ -98,7 +89,7 @@ interface Question {
 /** The area in slices of rows. */
 function slices(
   worksheet: Excel.Worksheet,
-  { rowIndex, columnIndex, rowCount, columnCount }: UsedArea,
+  { rowIndex, columnIndex, rowCount, columnCount }: Excel.Range,
   columns: number,
 ): { from: number; count: number; range: Excel.Range }[] {
   const most = Math.max(1, Math.floor(ASKED_AT_ONCE / columns));

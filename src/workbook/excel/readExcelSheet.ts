@@ -42,7 +42,8 @@ async function readOnce(
   const worksheet = context.workbook.worksheets.getItemOrNullObject(name);
   worksheet.load("id,name,visibility");
   const used = worksheet.getUsedRangeOrNullObject(true);
-  used.load("rowIndex,columnIndex,rowCount,columnCount");
+  used.load("rowIndex,columnIndex,rowCount,columnCount,rowHidden,columnHidden");
+  used.format.font.load("strikethrough");
   await context.sync();
   if (worksheet.isNullObject) throw new WorkbookProblem("noSheet", { sheet: name });
   const sheet = worksheet.name;
@@ -96,7 +97,7 @@ async function readOnce(
   }
   const area = { rowIndex, columnIndex, rowCount, columnCount };
   const merged = wanted ? [] : await mergedAreas(context, worksheet, area);
-  const marks = wanted ? undefined : await excelMarks(context, worksheet, area, seesNotes);
+  const marks = wanted ? undefined : await excelMarks(context, worksheet, used, seesNotes);
   return {
     sheet,
     firstRow: from + 1,
