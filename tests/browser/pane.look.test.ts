@@ -1,8 +1,10 @@
 import { PAGE_NAMES } from "../../src/texts/pane";
 import { HIDDEN, READ_LINE, UNREAD_PARTS, USED_LINE } from "../survey/season/unreadParts";
+import { foreignUnits, inMetric } from "../survey/unitWords";
 import { brokenRules } from "./brokenRules";
 import { misfits } from "./misfits";
 import { openPane } from "./pane/openPane";
+import type { PanePage } from "./pane/panePage";
 import { sampleSeason } from "./pane/sampleSeason";
 import { isResultPage, resultsOf } from "./resultsOf";
 
@@ -44,6 +46,8 @@ describe.each(["empty", "clean", "mistakes"] as const)("every page over %s sheet
         await pane.page.locator(`#page-${id}:not([hidden])`).waitFor();
         if (language === "en" && of !== "empty" && isResultPage(id)) await resultsOf(pane.page, id);
         await pane.page.locator("fluent-progress-bar").waitFor({ state: "detached" });
+        const text = await pane.page.locator(`#page-${id}`).innerText();
+        broken.push(...foreignUnits(text, "US").map((line) => `${id} ${language}: ${line}`));
         for (const width of [1280, 320]) {
           await pane.page.setViewportSize({ width, height: 640 });
           await pane.settled();
@@ -58,6 +62,39 @@ describe.each(["empty", "clean", "mistakes"] as const)("every page over %s sheet
     expect(broken).toEqual([]);
   });
 });
+
+test("a metric workbook reads no feet, pounds or acres on any page in any language", async () => {
+  const pane = await openPane(inMetric(await sampleSeason("larkmoor-mistakes")), {
+    page: "season",
+    today: AFTER_COUNTING,
+  });
+  await pane.page.locator("#season-picture").waitFor();
+  const found: string[] = [];
+  for (const language of LANGUAGES) {
+    await pane.page.evaluate((chosen) => window.harness.pane.setLanguage(chosen), language);
+    await pane.page.locator(`.pane[lang=${language}]`).waitFor();
+    for (const id of PAGES) {
+      await pane.goTo(id);
+      await pane.page.locator(`#page-${id}:not([hidden])`).waitFor();
+      if (language === "en" && isResultPage(id)) await resultsOf(pane.page, id);
+      // the folds of Functions hold examples as they are published
+      if (language === "en" && id !== "functions") await unfold(pane, id);
+      await pane.page.locator("fluent-progress-bar").waitFor({ state: "detached" });
+      const text = await pane.page.locator(`#page-${id}`).innerText();
+      found.push(...foreignUnits(text, "metric").map((line) => `${id} ${language}: ${line}`));
+    }
+  }
+  expect(found).toEqual([]);
+});
+
+/** Opens everything that a page has folded. */
+async function unfold(pane: PanePage, id: string): Promise<void> {
+  const folds = pane.page.locator(`#page-${id} fluent-accordion-item:not([expanded]) button#control:visible`);
+  for (let left = await folds.count(); left > 0; left--) await folds.nth(left - 1).click();
+  await pane.page.locator(`#page-${id}`).evaluate((page) => {
+    for (const fold of page.querySelectorAll("details")) fold.open = true;
+  });
+}
 
 describe("the pane", () => {
   test("shows a newcomer around, step by step, by keyboard", async () => {

@@ -19,6 +19,10 @@ import { READ_LIMITS } from "../../src/workbook/file/readLimits";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { MemoryWorkbook, type MemoryCell } from "../workbook/memory/memoryWorkbook";
 import { packageFaults } from "../samples/packageFaults";
+import { foreignUnits, inMetric } from "../survey/unitWords";
+import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";
+import { LANGUAGES } from "../../src/texts/language";
+import type { CellValue } from "../../src/survey/sheets/cell";
 import { shownFinding } from "./shownFinding";
 import { run } from "./testTerminal";
 
@@ -55,6 +59,54 @@ async function seasonOfPane(path: string): Promise<Season> {
   await book.close();
   return seasonOf(new MemoryWorkbook(sheets));
 }
+
+describe("a metric workbook", () => {
+  test.each(LANGUAGES)(
+    "reads no feet, pounds or acres in what commands print and cards say in %s",
+    async (language) => {
+      const book = await openWorkbookFile(MISTAKES);
+      const sheets: Record<string, CellValue[][]> = {};
+      for (const sheet of book.sheetNames)
+        sheets[sheet] = (await book.readSheet(sheet)).values.map((row) => [...row]);
+      await book.close();
+      const metric = Object.entries(inMetric(sheets));
+      const write = async (name: string, isKept: (sheet: string, row: readonly unknown[]) => boolean) => {
+        const rows = metric.map(([name, values]) => ({
+          name,
+          rows: values
+            .filter((row, at) => at === 0 || isKept(name, row))
+            .map((row) => row.map((cell) => (typeof cell === "object" ? null : cell))),
+        }));
+        writeFileSync(join(folder, name), await writeXlsx({ sheets: rows }));
+        return join(folder, name);
+      };
+      const whole = await write("whole.xlsx", () => true);
+      const twoRows = await write(
+        "two-rows.xlsx",
+        (sheet, [, row]) => !/Cordons|Vines/.test(sheet) || Number(row) <= 2,
+      );
+      const cards = join(folder, "cards.html");
+      const found: string[] = [];
+      for (const [name, path, ...options] of [
+        ["check", whole],
+        ["choose", twoRows],
+        ["gaps", twoRows],
+        ["crop", twoRows],
+        ["crop", twoRows, "--format", "csv"],
+        ["cards", twoRows],
+        ["cards", twoRows, "--html", cards],
+      ]) {
+        const { out, told } = await run([name, path, ...options, "--language", language]);
+        found.push(...foreignUnits(`${out}\n${told}`, "metric").map((line) => `${name}: ${line}`));
+      }
+      const printed = readFileSync(cards, "utf8")
+        .replace(/<style[^]*?<\/style>/g, "")
+        .replace(/<[^>]*>/g, "\n");
+      found.push(...foreignUnits(printed, "metric").map((line) => `printed cards: ${line}`));
+      expect(found).toEqual([]);
+    },
+  );
+});
 
 describe("results are the same to the bit as in the pane", () => {
   test("findings", async () => {

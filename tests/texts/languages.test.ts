@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
 import { SEVERITY_WIDTH } from "../../src/cli/checkCommand";
+import { foreignUnits } from "../survey/unitWords";
 import { LANGUAGES, type Language } from "../../src/texts/language";
 import { LANGUAGE_FILES } from "../../src/texts/languages/languages";
 
@@ -98,6 +99,25 @@ describe("one vocabulary", () => {
     const typed = /: highWire$|^\.excelReport\.rows\.watch\.expected: onChanged$/;
     expect(named.filter((one) => !typed.test(one))).toEqual([]);
   });
+
+  test.each(LANGUAGES)(
+    "what a figure of Settings means is said in both systems of units in %s, or in none",
+    (language) => {
+      const meanings = told(language).filter(
+        ([at]) => /^\.settings\.(?!settings)/.test(at) && !at.endsWith(".unitSystem"),
+      );
+      const inOne = (["US", "metric"] as const).flatMap((system) =>
+        meanings
+          .filter(([, text]) => foreignUnits(text, system).length > 0)
+          .map(([at, text]) => `${at}: ${text}`),
+      );
+      expect(inOne).toEqual([]);
+      expect(
+        foreignUnits("Raise it by 5 in.\n3 ft (0.9 m) stand apart.\nPruned 4 t cortas/acre", "metric"),
+      ).toHaveLength(2);
+      expect(foreignUnits("Up to 13 cm long\n5 rows in all", "US")).toEqual(["Up to 13 cm long"]);
+    },
+  );
 
   test.each(["es", "fr"] as const)("no English is left over in %s", (language) => {
     const english =

@@ -204,7 +204,7 @@ export const en = {
         "Minutes one person needs to prune a vine: 80 vines in about 4 hours by the source. One minute a vine is 13.45 hours an acre at 6 x 9 ft (33 hours a hectare at 1.8 x 2.7 m; Cornell labour); time your own crew.",
       minutesAVineThinning: "Minutes one person needs to take clusters off a vine; time your own crew.",
       shootsByLength:
-        "Shoots left on each foot of wire when shoots are thinned, at about 5 in of growth: 6 in the trial of the source; Michigan State says 15 a metre, 4.57 a foot.",
+        "Shoots left on a length of wire when shoots are thinned, at about 5 in (13 cm) of growth: 6 a foot (20 a metre) in the trial of the source; Michigan State says 15 a metre, 4.57 a foot.",
       minutesAVineShootThinning:
         "Minutes one person needs to rub surplus shoots off a vine; time your own crew.",
       crew: "People who prune at the same time.",

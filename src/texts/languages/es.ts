@@ -209,7 +209,7 @@ export const es: Texts = {
       minutesAVineThinning:
         "Minutos que una persona necesita para quitar racimos de una planta; mida a su cuadrilla.",
       shootsByLength:
-        "Brotes que quedan por pie de alambre al ralear, con unas 5 in de crecimiento: 6 en el ensayo de la fuente; Michigan State dice 15 por metro, 4.57 por pie.",
+        "Brotes que quedan por largo de alambre al ralear, con unas 5 pulg (13 cm) de crecimiento: 6 por pie (20 por metro) en el ensayo de la fuente; Michigan State dice 15 por metro, 4,57 por pie.",
       minutesAVineShootThinning:
         "Minutos que una persona necesita para quitar los brotes que sobran de una planta; mida a su cuadrilla.",
       crew: "Personas que podan a la vez.",

@@ -211,7 +211,7 @@ export const fr: Texts = {
       minutesAVineThinning:
         "Minutes qu'il faut à une personne pour ôter des grappes d'un cep ; chronométrez votre équipe.",
       shootsByLength:
-        "Pousses laissées par pied de fil à l'éclaircissage, vers 5 in de croissance : 6 dans l'essai de la source ; Michigan State dit 15 par mètre, 4,57 par pied.",
+        "Pousses laissées par longueur de fil à l'éclaircissage, vers 5 po (13 cm) de croissance : 6 par pied (20 par mètre) dans l'essai de la source ; Michigan State dit 15 par mètre, 4,57 par pied.",
       minutesAVineShootThinning:
         "Minutes qu'il faut à une personne pour ôter les pousses en trop d'un cep ; chronométrez votre équipe.",
       crew: "Personnes qui taillent en même temps.",
