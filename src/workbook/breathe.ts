@@ -1,5 +1,5 @@
 /** Milliseconds after which work that only yields lets every other work of the page go before it once. */
-const TURN = 100;
+const TURN = 500;
 let lastTurn = -Infinity;
 
 /**
