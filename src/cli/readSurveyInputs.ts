@@ -61,12 +61,14 @@ async function readWith<Read>(
   }
 }
 
+/** Reasons that a question or the account at the end tells. */
+const TOLD_ELSEWHERE: ReadonlySet<string> = new Set(["otherColumn", "otherHeads", "asked"]);
+
 /** Says what was done on the way, what has to be answered, and which sheets or columns stand in no result. */
 function tellReading({ account }: Season, { language, tell }: Terminal): void {
   for (const note of account.notes) tell(printable(noteSentence(note, language)));
   for (const part of account.leftOut)
-    if (part.reason !== "otherColumn" && part.reason !== "otherHeads")
-      tell(printable(leftOutSentence(part, language)));
+    if (!TOLD_ELSEWHERE.has(part.reason)) tell(printable(leftOutSentence(part, language)));
   for (const question of account.questions) {
     tell(printable(questionSentence(question, language)));
     const [answers] = question.proposals;

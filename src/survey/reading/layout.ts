@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import { placeName } from "../../texts/placeName";
 import { isBlank, type CellValue } from "../sheets/cell";
 import type { Column, SheetId, SheetShape } from "../sheets/column";
@@ -19,11 +20,17 @@ import { isReadable } from "./isReadable";
 import { fits, likelyColumns } from "./likelyColumns";
 import { blockRowAndVine, rowAndVine, type LabelParts } from "./placeLabel";
 import { hasMovedCells, lastFilled } from "./movedCells";
-import { isAsked, type OpenAccount, type ReadingAnswers, type ReadingQuestion } from "./readingAccount";
+import {
+  isAsked,
+  type LeftOutReason,
+  type OpenAccount,
+  type ReadingAnswers,
+  type ReadingQuestion,
+} from "./readingAccount";
 import type { MergedArea, SheetArea } from "./sheetArea";
 import { keysOfLine, keysOfSheetName, shortKeys, type FoundKeys } from "./sheetKeys";
 import { isTotalWord } from "./totalWords";
-import { wideGroups, type WideGroup } from "./wideGroups";
+import { unknownHeads, wideGroups, type WideGroup } from "./wideGroups";
 
 /** A table as the row reader takes it, with where its cells stand in the sheet. */
 export interface LaidTable {
@@ -359,15 +366,15 @@ function bestShape(
   for (const shape of shapes) {
     if (shape.id === "settings") continue;
     const own = ownHeads(shape, answered);
+    const groups = shape.id === "cordons" ? wideGroups(texts, from, to, options.winter, own) : [];
     const columns = new Map<Column, number>();
     for (let at = from; at < to; at++) {
       const text = texts[at];
-      if (text === undefined) continue;
+      if (text === undefined || groups.some(({ positions }) => positions.has(at))) continue;
       const column = own.get(plainWords(text)) ?? columnOf(shape, headWords(text), own);
       if (column && (!columns.has(column) || isPlainer(column, text, texts[columns.get(column)!]!)))
         columns.set(column, at);
     }
-    const groups = shape.id === "cordons" ? wideGroups(texts, from, to, options.winter) : [];
     const isWide = groups.length > 1 && !has(columns, "liveSpurs") && has(columns, "vine");
     const required = shape.columns.filter((column) => column.required);
     const present = required.filter(
@@ -534,10 +541,11 @@ interface Extra {
 function laidTables(
   area: SheetArea,
   section: Section,
-  segment: Segment,
+  found: Segment,
   options: LayoutOptions,
   account: OpenAccount,
 ): LaidTable[] {
+  const segment = withoutUnknown(area, section, found, options, account);
   const { shape } = segment;
   const { sheet } = area;
   const columns = new Map(segment.columns);
@@ -649,8 +657,8 @@ function laidTables(
   if (captions.size > 0) account.notes.push({ code: "captions", sheet, facts: { lines: captions.size } });
   const lines = dataLines(firstData, section.end, captions);
   const filled = isKeyless ? filledDown(area, lines, columns, segment.groups, account) : undefined;
-  leftColumns(area, section, segment, columns, extras, account);
   if (segment.groups.length === 0) askLikelyHeads(area, section, segment, columns, extras, heads, account);
+  leftColumns(area, section, segment, columns, extras, account);
   const base = { area, section, segment, lines, filled, units };
   if (segment.groups.length === 0) {
     const isPlain =
@@ -681,8 +689,6 @@ function laidTables(
       words.set(at, { ...rest, text: section.texts[at]!, unit: heads.get(at)?.unit ?? rest.unit });
     }
     const ownUnits = unitsOf(own, words, sheet, options, account);
-    for (const [at, column] of group.positions)
-      if (column.kind === "count" && words.get(at)!.unknown !== undefined) own.delete(column);
     const more: Extra[] = [...extras, ...liveOfDead(area, section, shape, own, group.dead, account)];
     if (group.side && !own.has(byId("side")))
       more.push({ column: byId("side"), header: group.name, sheetColumn: 0, valueOf: () => group.side! });
@@ -735,13 +741,65 @@ function nearestAbove(
   return found;
 }
 
-/** Asks whether a head means a column of ours. */
-function headQuestion(sheet: string, shape: SheetShape, head: string, column: Column): ReadingQuestion {
+/** Asks whether heads mean a column of ours: one, or those of several candidates with the same words. */
+function headQuestion(
+  sheet: string,
+  shape: SheetShape,
+  heads: readonly string[],
+  column: Column,
+): ReadingQuestion {
+  const columns = Object.fromEntries(heads.map((head) => [head, column.id]));
   return {
     code: "head",
     sheet,
-    facts: { head, column: column.id },
-    proposals: [{ heads: [{ sheet, shape: shape.id, columns: { [head]: column.id } }] }],
+    facts: { head: heads.join(", "), heads: heads.length, column: column.id },
+    proposals: [{ heads: [{ sheet, shape: shape.id, columns }] }],
+  };
+}
+
+/** Counts of candidates side by side under heads with a word that is none of ours are left unread, and asked once. */
+function withoutUnknown(
+  { sheet, values }: SheetArea,
+  { texts, index, lines }: Section,
+  segment: Segment,
+  { answers }: LayoutOptions,
+  account: OpenAccount,
+): Segment {
+  const { groups, shape, from, to } = segment;
+  if (groups.length === 0) return segment;
+  const own = ownHeads(shape, answers.heads?.filter((given) => given.sheet === sheet) ?? []);
+  const isUnknown = (at: number, { kind }: Column) =>
+    kind === "count" && headWords(texts[at]!).unknown !== undefined && !own.has(plainWords(texts[at]!));
+  const rows = values.slice(index + lines, index + lines + 200);
+  const inRange = texts.map((text, at) => (at >= from && at < to ? text : undefined));
+  const unknown = [
+    ...groups.flatMap(({ positions, rest }) =>
+      [...positions].flatMap(([at, column]) =>
+        isUnknown(at, column) ? { at, column, rest: rest.get(at)! } : [],
+      ),
+    ),
+    ...unknownHeads(inRange, groups).filter(({ at, column }) =>
+      fits(
+        column,
+        rows.map((cells) => cells[at] ?? null),
+      ),
+    ),
+  ];
+  for (const alike of grouped(unknown, ({ column, rest }) => `${column.id} ${plainWords(rest)}`).values())
+    account.questions.push(
+      headQuestion(
+        sheet,
+        shape,
+        alike.map(({ at }) => texts[at]!),
+        alike[0].column,
+      ),
+    );
+  return {
+    ...segment,
+    groups: groups.map((group) => ({
+      ...group,
+      positions: new Map([...group.positions].filter(([at, column]) => !isUnknown(at, column))),
+    })),
   };
 }
 
@@ -760,7 +818,7 @@ function askUnknownWords(
     const isCount = column.kind === "count" && !KEYS.some((id) => id === column.id);
     if (!isCount || head.unknown === undefined || own.has(plainWords(head.text))) continue;
     columns.delete(column);
-    account.questions.push(headQuestion(sheet, shape, head.text, column));
+    account.questions.push(headQuestion(sheet, shape, [head.text], column));
   }
 }
 
@@ -797,7 +855,7 @@ function askLikelyHeads(
           rows.map((cells) => cells[at] ?? null),
         ),
     );
-    if (likely) account.questions.push(headQuestion(sheet, shape, likely[1].text, column));
+    if (likely) account.questions.push(headQuestion(sheet, shape, [likely[1].text], column));
   }
 }
 
@@ -839,7 +897,7 @@ function yearsAndDead(
         sheet: area.sheet,
         facts: { head: heads.get(taken.at)!.text, year: taken.year },
       });
-    } else account.questions.push(headQuestion(area.sheet, shape, heads.get(newest.at)!.text, column));
+    } else account.questions.push(headQuestion(area.sheet, shape, [heads.get(newest.at)!.text], column));
   }
   extras.push(...liveOfDead(area, section, shape, columns, dead, account));
 }
@@ -1138,33 +1196,73 @@ function filledDown(
   return filled;
 }
 
-/** Names the columns that were not read because a word in their head makes them another. */
+/** Names the columns that were not read, with the reason. */
 function leftColumns(
-  area: SheetArea,
-  section: Section,
+  { sheet, values, firstColumn }: SheetArea,
+  { texts, index, lines, end }: Section,
   segment: Segment,
   columns: ReadonlyMap<Column, number>,
   extras: readonly Extra[],
-  account: OpenAccount,
+  { questions, leftOut }: OpenAccount,
 ): void {
   const read = new Set([
     ...columns.values(),
     ...segment.groups.flatMap(({ positions, dead }) => [...positions.keys(), ...dead]),
+    ...extras.flatMap(({ sheetColumn, second = 0 }) => [sheetColumn, second].map((one) => one - firstColumn)),
   ]);
+  const asked = new Set(
+    questions
+      .filter((question) => question.sheet === sheet)
+      .flatMap(({ code, facts, proposals: [first] }) =>
+        code === "head" ? Object.keys(first.heads![0].columns) : code === "unit" ? [String(facts.head)] : [],
+      ),
+  );
+  const headless: number[] = [];
   for (let at = segment.from; at < segment.to; at++) {
-    const text = section.texts[at];
-    if (
-      text === undefined ||
-      read.has(at) ||
-      extras.some((extra) => [extra.sheetColumn, extra.second].includes(area.firstColumn + at))
-    )
-      continue;
-    const head = headWords(text);
-    const named = columnNamed(segment.shape, head.words);
-    const isOther = head.qualifier ?? head.year ?? (named && isOfOtherUnit(named, head));
-    const reason = head.qualifier === "total" ? "total" : isOther ? "qualifier" : "otherColumn";
-    account.leftOut.push({ what: "column", reason, sheet: area.sheet, facts: { head: text } });
+    if (read.has(at)) continue;
+    const text = texts[at];
+    if (text === undefined) headless.push(at);
+    else
+      leftOut.push({
+        what: "column",
+        reason: asked.has(text) ? "asked" : reasonOf(segment.shape, headWords(text), columns),
+        sheet,
+        facts: { head: text },
+      });
   }
+  for (const at of filledOf(values.slice(index + lines, end), headless))
+    leftOut.push({
+      what: "column",
+      reason: "noHead",
+      sheet,
+      facts: { head: columnLetters(firstColumn + at) },
+    });
+}
+
+/** Those of some columns in which anything stands. */
+function filledOf(rows: readonly (readonly CellValue[])[], positions: readonly number[]): number[] {
+  const found = new Set<number>();
+  for (const cells of positions.length > 0 ? rows : [])
+    for (const at of positions) {
+      if (at >= cells.length) break;
+      if (!isBlank(cells[at])) found.add(at);
+    }
+  return positions.filter((at) => found.has(at));
+}
+
+/** Why a column is not read, as its head tells. */
+function reasonOf(shape: SheetShape, head: HeadWords, columns: ReadonlyMap<Column, number>): LeftOutReason {
+  if (head.qualifier === "total") return "total";
+  const named = columnNamed(shape, head.words);
+  if (head.qualifier !== undefined || head.year !== undefined || (named && isOfOtherUnit(named, head)))
+    return "qualifier";
+  return named && columns.has(named) ? "repeated" : "otherColumn";
+}
+
+/** A sheet's column as spreadsheets name it, 1 is A. */
+function columnLetters(column: number): string {
+  const rest = (column - 1) % 26;
+  return (column > 26 ? columnLetters((column - 1 - rest) / 26) : "") + String.fromCharCode(65 + rest);
 }
 
 function plainPlace(

@@ -69,8 +69,9 @@ export function withoutDenied(
   const denied = [...place.columns.keys()].filter((column) => isDenied(area, place, column, system, answers));
   if (denied.length === 0) return place;
   for (const column of denied) {
-    if (isAsked(account, "unit", area.sheet, column)) continue;
     const head = headOf(area, place, column);
+    account.leftOut.push({ what: "column", reason: "asked", sheet: area.sheet, facts: { head } });
+    if (isAsked(account, "unit", area.sheet, column)) continue;
     const unit = place.units?.get(column) ?? columnUnit(column.kind, head, system)!;
     const { units, middle } = likelyUnits(area, place, column, system)!;
     account.questions.push({

@@ -71,6 +71,9 @@ export type LeftOutReason =
   | "total"
   | "qualifier"
   | "otherColumn"
+  | "asked"
+  | "repeated"
+  | "noHead"
   | "hidden";
 
 /** A sheet, column or rows that were not read, with the reason. */

@@ -1,7 +1,7 @@
 import type { Column } from "../sheets/column";
 import { SHEETS } from "../sheets/sheets";
 import { choiceOf } from "./choiceWords";
-import { columnNamed, headWords, likeness, plainWords, single } from "./headWords";
+import { columnNamed, headWords, likeness, plainWords, sharesWord, single } from "./headWords";
 
 /** Columns of one candidate among several that stand side by side in a line. */
 export interface WideGroup {
@@ -45,12 +45,15 @@ const VALUES = new Set([
 /**
  * Candidates that stand side by side in a line of heads: "L1 spurs", "L1 gap", "R1 spurs"; none where there are no two. Of
  * heads with years those of this winter are taken, of none the newest.
+ *
+ * @param own columns that a person gave to heads, by their plain words
  */
 export function wideGroups(
   texts: readonly (string | undefined)[],
   from: number,
   to: number,
   winter: number | undefined,
+  own: ReadonlyMap<string, Column>,
 ): WideGroup[] {
   const found = new Map<
     string,
@@ -62,12 +65,14 @@ export function wideGroups(
       rest: Map<number, string>;
     }
   >();
-  const heads = texts.slice(from, to).map((text) => (text === undefined ? undefined : candidateHead(text)));
+  const heads = texts
+    .slice(from, to)
+    .map((text) => (text === undefined ? undefined : candidateHead(text, own)));
   const newest = heads.reduce((most, head) => Math.max(most, head?.year ?? 0), 0);
   for (let at = from; at < to; at++) {
     const parts = heads[at - from];
     if (!parts || (parts.year !== undefined && parts.year !== (winter ?? newest))) continue;
-    const key = single(plainWords(parts.name).replace(ARM, " "));
+    const key = keyOf(parts.name);
     const group = found.get(key) ?? {
       name: parts.name,
       side: parts.side,
@@ -94,6 +99,56 @@ export function wideGroups(
   return shared.length > 0 ? groups : [];
 }
 
+/** A candidate's name as it is compared: "L1" and "L1 arm" are one. */
+const keyOf = (name: string) => single(plainWords(name).replace(ARM, " "));
+
+/** A head of a candidate with words that name no column, and the column of his that they may mean. */
+export interface UnknownHead {
+  readonly at: number;
+  readonly column: Column;
+  /** What the head says beside the candidate's name. */
+  readonly rest: string;
+}
+
+/** Heads of candidates that share a word with a needed column which the candidate lacks. */
+export function unknownHeads(
+  texts: readonly (string | undefined)[],
+  groups: readonly WideGroup[],
+): UnknownHead[] {
+  return texts.flatMap((text, at) => {
+    if (text === undefined || groups.some(({ positions, dead }) => positions.has(at) || dead.includes(at)))
+      return [];
+    const { qualifier, year } = headWords(text);
+    if (qualifier !== undefined || year !== undefined) return [];
+    for (const [name, rest] of namesAndRests(text)) {
+      const group = groups.find((one) => keyOf(one.name) === keyOf(name));
+      if (!group) continue;
+      const has = new Set(group.positions.values());
+      const column = columns.find(
+        (own) => own.required && VALUES.has(own.id) && !has.has(own) && sharesWord(plainWords(rest), own),
+      );
+      if (column) return [{ at, column, rest }];
+    }
+    return [];
+  });
+}
+
+/** The ways to part a head into a candidate's name and the rest, the name before or behind it. */
+function namesAndRests(text: string): [name: string, rest: string][] {
+  const words = text
+    .normalize("NFKC")
+    .replace(/[\s_.:/-]+/g, " ")
+    .trim()
+    .split(" ");
+  const parts: [string, string][] = [];
+  for (let cut = 1; cut < Math.min(words.length, 4); cut++)
+    parts.push(
+      [words.slice(0, cut).join(" "), words.slice(cut).join(" ")],
+      [words.slice(-cut).join(" "), words.slice(0, -cut).join(" ")],
+    );
+  return parts;
+}
+
 interface CandidateHead {
   readonly name: string;
   readonly side: string | undefined;
@@ -104,29 +159,22 @@ interface CandidateHead {
 }
 
 /** A head's candidate and the column of ours that the rest names, or that its spurs are the dead or missing ones. */
-function candidateHead(text: string): CandidateHead | undefined {
+function candidateHead(text: string, own: ReadonlyMap<string, Column>): CandidateHead | undefined {
   const head = headWords(text);
+  const given = own.get(plainWords(text));
   const { qualifier, year } = head;
   const isDead = qualifier === "dead" || qualifier === "missing";
-  if ((qualifier !== undefined && !isDead) || columnNamed(SHEETS.cordons, head.words)) return undefined;
+  if (!given && ((qualifier !== undefined && !isDead) || columnNamed(SHEETS.cordons, head.words)))
+    return undefined;
   const arm = !isDead && head.unit?.dimension === "length" ? candidateNamed(head.words) : undefined;
   if (arm?.side)
     return { name: head.words, side: arm.side, column: LENGTH, rest: LENGTH.header.en, year, isDead };
-  const words = text
-    .normalize("NFKC")
-    .replace(/[\s_.:/-]+/g, " ")
-    .trim()
-    .split(" ");
-  for (let cut = 1; cut < Math.min(words.length, 4); cut++)
-    for (const [name, rest] of [
-      [words.slice(0, cut), words.slice(cut)],
-      [words.slice(-cut), words.slice(0, -cut)],
-    ]) {
-      const candidate = candidateNamed(name.join(" "));
-      const column = candidate && (isDead ? deadSpurs : valueColumn)(rest.join(" "));
-      if (column)
-        return { name: name.join(" "), side: candidate.side, column, rest: rest.join(" "), year, isDead };
-    }
+  for (const [name, rest] of namesAndRests(text)) {
+    const candidate = candidateNamed(name);
+    const column = candidate && (given ?? (isDead ? deadSpurs : valueColumn)(rest));
+    if (column)
+      return { name, side: candidate.side, column, rest: given ? "" : rest, year, isDead: isDead && !given };
+  }
   return undefined;
 }
 

@@ -2,10 +2,10 @@ import { say, type Language } from "../../texts/language";
 import { TEXTS } from "../../texts/texts";
 import { leftOutSentence, noteSentence, questionSentence } from "../reading/readingSentence";
 import type { Season } from "./season";
-import type { NotRead, SeasonAccount } from "./seasonAccount";
+import { COLUMN_REASONS, type NotRead, type SeasonAccount } from "./seasonAccount";
 import { usedSentence } from "./usedSentence";
 
-/** Names that the short sentence shows of a kind; of more their number. */
+/** Names that the short sentence shows of a kind, columns all; of more their number. */
 const NAMED = 3;
 
 /**
@@ -34,8 +34,9 @@ export function readSentence({ read, notRead, open }: SeasonAccount, language: L
 
 function partWords({ reason, names, rows }: NotRead, language: Language): string {
   const { account } = TEXTS.reading;
-  const shown = names.slice(0, NAMED).join(", ");
-  const more = names.length - NAMED;
+  const most = COLUMN_REASONS.has(reason) ? names.length : NAMED;
+  const shown = names.slice(0, most).join(", ");
+  const more = names.length - most;
   return say(account.parts[reason], language, {
     names: more > 0 ? say(account.more, language, { names: shown, more }) : shown,
     count: names.length,

@@ -43,7 +43,15 @@ export interface SeasonAccount {
   readonly used: RowsUsed;
 }
 
-const COLUMN_REASONS: ReadonlySet<string> = new Set(["total", "qualifier", "otherColumn"]);
+/** Reasons for which a column was not read. */
+export const COLUMN_REASONS: ReadonlySet<string> = new Set([
+  "total",
+  "qualifier",
+  "otherColumn",
+  "asked",
+  "repeated",
+  "noHead",
+]);
 
 /**
  * The account of a season: how many files, sheets, tables, columns and rows were read, and what was not, by reason.

@@ -3457,7 +3457,7 @@ export const en = {
         "{sheets}: {rows} {rows:row stands under heads that are not known and was|rows stand under heads that are not known and were} not read. Are {heads} the columns {columns}?",
       noHeads:
         "{sheet}: {rows} {rows:row looks like counts, but stands under no head that is known, and was|rows look like counts, but stand under no head that is known, and were} not read. Write heads such as Block, Row, Vine and Side above, or leave the sheet out.",
-      head: "{sheets}: is {head} the column {column} of this season?",
+      head: "{sheets}: {heads:is|are} {head} the column {column} of this season?",
       unit: "{sheets}: in which unit is {head} written? The column was not read.",
       counterUnit:
         "{sheets}: {counter} seems to have written {rows} {rows:value|values} under {head} in {likely} and not in {unit}; {rows:it was|they were} not read. In which unit {rows:is it|are they}?",
@@ -3484,7 +3484,10 @@ export const en = {
       total: "{sheet}: the column {head} holds totals and was not read.",
       qualifier:
         "{sheet}: the column {head} is of something else than this winter's counts and was not read.",
-      otherColumn: "{sheet}: the column {head} was not read.",
+      otherColumn: "{sheet}: the column {head} was not read: its head is none that is known.",
+      asked: "{sheet}: the column {head} was not read: a question about it is open.",
+      repeated: "{sheet}: the column {head} was not read: another column of that name was.",
+      noHead: "{sheet}: the column {head} was not read: no head stands above it.",
     },
     account: {
       read: "Read: {files} {files:file|files}, {sheets} {sheets:sheet|sheets}, {tables} {tables:table|tables}, {columns} {columns:column|columns}, {rows} {rows:row|rows}.",
@@ -3501,7 +3504,10 @@ export const en = {
         byAnswer: "{names} (left out as answered)",
         total: "the {count:column|columns} {names} (totals)",
         qualifier: "the {count:column|columns} {names} (not of this winter's counts)",
-        otherColumn: "{count} other {count:column|columns}",
+        otherColumn: "the {count:column|columns} {names} (no known head)",
+        asked: "the {count:column|columns} {names} (asked)",
+        repeated: "the {count:column|columns} {names} (named twice)",
+        noHead: "the {count:column|columns} {names} (without a head)",
         totalLines: "{lines} {lines:line|lines} of totals",
         headsAgain: "{lines} {lines:line|lines} of repeated heads",
         remarkLines: "{lines} {lines:line|lines} of remarks",

@@ -3508,7 +3508,7 @@ export const es: Texts = {
         "{sheets}: {rows} {rows:fila está bajo encabezados desconocidos y no se leyó|filas están bajo encabezados desconocidos y no se leyeron}. ¿Son {heads} las columnas {columns}?",
       noHeads:
         "{sheet}: {rows} {rows:fila parece conteos, pero no tiene encima ningún encabezado conocido y no se leyó|filas parecen conteos, pero no tienen encima ningún encabezado conocido y no se leyeron}. Escriba encima encabezados como Cuartel, Hilera, Planta y Lado, o deje la hoja fuera.",
-      head: "{sheets}: ¿es {head} la columna {column} de esta temporada?",
+      head: "{sheets}: ¿{heads:es|son} {head} la columna {column} de esta temporada?",
       unit: "{sheets}: ¿en qué unidad está escrita {head}? La columna no se leyó.",
       counterUnit:
         "{sheets}: parece que {counter} escribió {rows} {rows:valor|valores} de {head} en {likely} y no en {unit}; no se {rows:leyó|leyeron}. ¿En qué unidad {rows:está|están}?",
@@ -3535,7 +3535,10 @@ export const es: Texts = {
       byAnswer: "{sheet} se dejó fuera según su respuesta.",
       total: "{sheet}: la columna {head} contiene totales y no se leyó.",
       qualifier: "{sheet}: la columna {head} es de otra cosa que los conteos de este invierno y no se leyó.",
-      otherColumn: "{sheet}: la columna {head} no se leyó.",
+      otherColumn: "{sheet}: la columna {head} no se leyó: su encabezado no es ninguno conocido.",
+      asked: "{sheet}: la columna {head} no se leyó: hay una pregunta abierta sobre ella.",
+      repeated: "{sheet}: la columna {head} no se leyó: se leyó otra columna con ese nombre.",
+      noHead: "{sheet}: la columna {head} no se leyó: no tiene encabezado.",
     },
     account: {
       read: "Leído: {files} {files:archivo|archivos}, {sheets} {sheets:hoja|hojas}, {tables} {tables:tabla|tablas}, {columns} {columns:columna|columnas}, {rows} {rows:fila|filas}.",
@@ -3552,7 +3555,10 @@ export const es: Texts = {
         byAnswer: "{names} (fuera, como se respondió)",
         total: "{count:la columna|las columnas} {names} (totales)",
         qualifier: "{count:la columna|las columnas} {names} (no son conteos de este invierno)",
-        otherColumn: "{count} {count:columna ajena|columnas ajenas}",
+        otherColumn: "{count:la columna|las columnas} {names} (encabezado desconocido)",
+        asked: "{count:la columna|las columnas} {names} (por preguntar)",
+        repeated: "{count:la columna|las columnas} {names} (nombrada dos veces)",
+        noHead: "{count:la columna|las columnas} {names} (sin encabezado)",
         totalLines: "{lines} {lines:línea|líneas} de totales",
         headsAgain: "{lines} {lines:línea|líneas} de encabezados repetidos",
         remarkLines: "{lines} {lines:línea|líneas} de notas",

@@ -3544,7 +3544,7 @@ export const fr: Texts = {
         "{sheets} : {rows} {rows:ligne se trouve sous des en-têtes inconnus et n'a pas été lue|lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues}. {heads} sont-ils les colonnes {columns} ?",
       noHeads:
         "{sheet} : {rows} {rows:ligne ressemble à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elle n'a pas été lue|lignes ressemblent à des comptages, mais aucun en-tête connu ne se trouve au-dessus, et elles n'ont pas été lues}. Écrivez au-dessus des en-têtes comme Parcelle, Rang, Cep et Côté, ou laissez la feuille de côté.",
-      head: "{sheets} : {head} est-il la colonne {column} de cette saison ?",
+      head: "{sheets} : {head} {heads:est-il|sont-ils} la colonne {column} de cette saison ?",
       unit: "{sheets} : dans quelle unité {head} est-il écrit ? La colonne n'a pas été lue.",
       counterUnit:
         "{sheets} : {counter} semble avoir écrit {rows} {rows:valeur|valeurs} sous {head} en {likely} et non en {unit} ; {rows:elle n’a pas été lue|elles n’ont pas été lues}. Dans quelle unité {rows:est-elle|sont-elles}?",
@@ -3572,7 +3572,11 @@ export const fr: Texts = {
       total: "{sheet} : la colonne {head} contient des totaux et n'a pas été lue.",
       qualifier:
         "{sheet} : la colonne {head} porte sur autre chose que les comptages de cet hiver et n'a pas été lue.",
-      otherColumn: "{sheet} : la colonne {head} n'a pas été lue.",
+      otherColumn:
+        "{sheet} : la colonne {head} n'a pas été lue : son en-tête n'est aucun de ceux qui sont connus.",
+      asked: "{sheet} : la colonne {head} n'a pas été lue : une question à son sujet est ouverte.",
+      repeated: "{sheet} : la colonne {head} n'a pas été lue : une autre colonne du même nom l'a été.",
+      noHead: "{sheet} : la colonne {head} n'a pas été lue : aucun en-tête ne se trouve au-dessus.",
     },
     account: {
       read: "Lu : {files} {files:fichier|fichiers}, {sheets} {sheets:feuille|feuilles}, {tables} {tables:tableau|tableaux}, {columns} {columns:colonne|colonnes}, {rows} {rows:ligne|lignes}.",
@@ -3589,7 +3593,10 @@ export const fr: Texts = {
         byAnswer: "{names} (laissée de côté comme répondu)",
         total: "{count:la colonne|les colonnes} {names} (totaux)",
         qualifier: "{count:la colonne|les colonnes} {names} (pas des comptages de cet hiver)",
-        otherColumn: "{count} {count:autre colonne|autres colonnes}",
+        otherColumn: "{count:la colonne|les colonnes} {names} (en-tête inconnu)",
+        asked: "{count:la colonne|les colonnes} {names} (question ouverte)",
+        repeated: "{count:la colonne|les colonnes} {names} (nommée deux fois)",
+        noHead: "{count:la colonne|les colonnes} {names} (sans en-tête)",
         totalLines: "{lines} {lines:ligne|lignes} de totaux",
         headsAgain: "{lines} {lines:ligne|lignes} d'en-têtes répétés",
         remarkLines: "{lines} {lines:ligne|lignes} de remarques",
