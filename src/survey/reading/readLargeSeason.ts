@@ -1,5 +1,6 @@
 import type { CellValue } from "../sheets/cell";
 import { HEADER_SEARCH_ROWS, type FoundTable } from "./findTable";
+import { EncodedTwice } from "./encodedTwice";
 import { GrowingTable } from "./growingTable";
 import { isOtherLayout, layOut } from "./layout";
 import { allAnswers, isAnswersSheet } from "./keptAnswers";
@@ -58,10 +59,32 @@ export async function readLargeSeason(
   onRows: (rows: number) => void = () => undefined,
 ): Promise<Season> {
   const held = new Set<string>();
+  const twice = new EncodedTwice();
+  const meant = sheets.map((sheet) => sheetReadOnce(sheet, twice));
   for (;;) {
-    const season = await readHolding(held, sheets, options, onRows);
-    if (season) return season;
+    const season = await readHolding(held, meant, options, onRows);
+    if (!season) continue;
+    const notes = twice.notes();
+    if (notes.length === 0) return season;
+    return {
+      ...season,
+      account: { ...season.account, notes: groupedNotes([...notes, ...season.account.notes]) },
+    };
   }
+}
+
+function sheetReadOnce(sheet: StreamedSheet, twice: EncodedTwice): StreamedSheet {
+  return {
+    ...sheet,
+    async *rows(onEnd) {
+      twice.forget(sheet.sheet);
+      for await (const batch of sheet.rows(onEnd))
+        yield batch.map((row) => {
+          const values = twice.row(sheet.sheet, row.values);
+          return values === row.values ? row : { ...row, values };
+        });
+    },
+  };
 }
 
 /**

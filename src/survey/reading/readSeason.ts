@@ -4,6 +4,7 @@ import { isBlank, type CellValue } from "../sheets/cell";
 import { plainHeader, type Column, type SheetId } from "../sheets/column";
 import type { FoundTable } from "./findTable";
 import { allAnswers, holdsAnswers } from "./keptAnswers";
+import { EncodedTwice, readOnce } from "./encodedTwice";
 import { headWords } from "./headWords";
 import { withoutDenied } from "./likelyUnits";
 import { layOut, type LaidTable, type LayoutOptions } from "./layout";
@@ -54,8 +55,9 @@ export interface ReadingOptions {
 export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions = {}): Season {
   const words = new Words();
   const answers = allAnswers(sheets, options.answers);
-  const areas = sheets.filter((area) => !holdsAnswers(area));
-  const account: OpenAccount = { notes: [], questions: [], leftOut: [] };
+  const twice = new EncodedTwice();
+  const areas = sheets.filter((area) => !holdsAnswers(area)).map((area) => twice.area(area));
+  const account: OpenAccount = { notes: twice.notes(), questions: [], leftOut: [] };
   const odd = new OddCells(answers);
   const found: { area: SheetArea; place: FoundTable }[] = [];
   const otherSheets: string[] = [];
@@ -351,7 +353,10 @@ export function readRow(
   table: SurveyTable,
   row: { readonly row: number; readonly firstColumn: number; readonly values: readonly CellValue[] },
 ): SurveyTable | undefined {
-  const cellOf = (sheetColumn: number) => row.values[sheetColumn - row.firstColumn] ?? null;
+  const cellOf = (sheetColumn: number) => {
+    const cell = row.values[sheetColumn - row.firstColumn] ?? null;
+    return typeof cell === "string" ? readOnce(cell) : cell;
+  };
   const noNumbers = new Float64Array(1).fill(NaN);
   const odd = new OddCells({});
   const columns = table.columns.map((column): SurveyColumn => {

@@ -28,6 +28,7 @@ export type NoteCode =
   | "totalLines"
   | "headsAgain"
   | "remarkLines"
+  | "encodedTwice"
   | "hiddenRows"
   | "hiddenColumns"
   | "oneWinter"

@@ -3445,6 +3445,8 @@ export const en = {
         "{lines} {lines:line|lines} of heads that {lines:comes|come} again {lines:was|were} not read as counts: {sheets}.",
       remarkLines:
         "{lines} {lines:line|lines} with a remark in one cell {lines:was|were} not read as counts: {sheets}.",
+      encodedTwice:
+        "Text whose letters had been encoded twice was read as it was meant, in {cells} {cells:cell|cells}, such as “{from}” as “{to}”: {sheets}.",
       hiddenRows: "{lines} hidden {lines:row was|rows were} read like the others: {sheets}.",
       hiddenColumns: "Hidden columns were read like the others ({columns}): {sheets}.",
       oneWinter:

@@ -3496,6 +3496,8 @@ export const es: Texts = {
         "{lines} {lines:línea|líneas} de encabezados repetidos no se {lines:leyó|leyeron} como conteos: {sheets}.",
       remarkLines:
         "{lines} {lines:línea|líneas} con una nota en una sola celda no se {lines:leyó|leyeron} como conteos: {sheets}.",
+      encodedTwice:
+        "El texto cuyas letras se habían codificado dos veces se leyó como debía ser, en {cells} {cells:celda|celdas}, por ejemplo “{from}” como “{to}”: {sheets}.",
       hiddenRows: "{lines} {lines:fila oculta se leyó|filas ocultas se leyeron} como las demás: {sheets}.",
       hiddenColumns: "Las columnas ocultas se leyeron como las demás ({columns}): {sheets}.",
       oneWinter:

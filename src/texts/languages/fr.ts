@@ -3531,6 +3531,8 @@ export const fr: Texts = {
         "{lines} {lines:ligne|lignes} d'en-têtes répétés n'{lines:a|ont} pas été {lines:lue|lues} comme comptages : {sheets}.",
       remarkLines:
         "{lines} {lines:ligne|lignes} avec une remarque dans une seule cellule n'{lines:a|ont} pas été {lines:lue|lues} comme comptages : {sheets}.",
+      encodedTwice:
+        "Le texte dont les lettres avaient été codées deux fois a été lu comme il devait l'être, dans {cells} {cells:cellule|cellules}, par exemple « {from} » comme « {to} » : {sheets}.",
       hiddenRows:
         "{lines} {lines:ligne masquée a été lue|lignes masquées ont été lues} comme les autres : {sheets}.",
       hiddenColumns: "Les colonnes masquées ont été lues comme les autres ({columns}) : {sheets}.",

@@ -1,12 +1,9 @@
+import { DOS_LETTERS } from "../../survey/reading/encodedTwice";
 import { unitNamed } from "../../survey/sheets/unit";
 import type { CsvSource } from "./csvSource";
 
 /** Encodings of a byte a letter in which spreadsheets have written csv files: Windows, old Macs, DOS. */
 export type OneByteEncoding = "windows-1252" | "macintosh" | "cp850";
-
-/** The letters of DOS code page 850 from byte 128 on. */
-const DOS_LETTERS =
-  "ÇüéâäàåçêëèïîìÄÅÉæÆôöòûùÿÖÜø£Ø×ƒáíóúñÑªº¿®¬½¼¡«»░▒▓│┤ÁÂÀ©╣║╗╝¢¥┐└┴┬├─┼ãÃ╚╔╩╦╠═╬¤ðÐÊËÈıÍÎÏ┘┌█▄¦Ì▀ÓßÔÒõÕµþÞÚÛÙýÝ¯´\u00ad±‗¾¶§÷¸°¨·¹³²■\u00a0";
 
 /** What turns the bytes of a file into text, chunk by chunk. */
 export function oneByteDecoder(encoding: OneByteEncoding): (chunk?: Uint8Array) => string {
@@ -97,8 +94,12 @@ function mayBeOneWord(word: string): boolean {
   return /^\p{L}*(?:\u00a0\p{Ll}+)+$/u.test(word);
 }
 
+/** The first word that could go on with \u00e1 where a no-break space stands, also behind its last letter as in Panam\u00e1. */
 function couldBeOneWord(text: string): string | undefined {
-  return [...text.matchAll(WORDS)].find(([word]) => mayBeOneWord(word))?.[0];
+  return [...text.matchAll(WORDS)].find(
+    ({ 0: word, index }) =>
+      mayBeOneWord(word) || (/\p{L}\u00a0$/u.test(word) && !/\d/.test(text[index + word.length] ?? "")),
+  )?.[0];
 }
 
 /** True for a unit and for letters with a vowel that begin as words do. */
@@ -112,7 +113,10 @@ function letterFits(word: string, at: number, isUpper: boolean): number {
   const letter = word[at];
   const [before, after] = [word[at - 1] ?? "", word[at + 1] ?? ""];
   if (letter === "\u2019") return ELISION.test(word) ? 2 : -3;
-  if (!/\p{L}/u.test(letter)) return /[A-Za-z]/.test(before) && /[A-Za-z]/.test(after) ? -3 : 0;
+  if (!/\p{L}/u.test(letter))
+    return /[A-Za-z]/.test(after) && (/[A-Za-z\u00a0]/.test(before) || "\u00a4\u00a5".includes(letter))
+      ? -3
+      : 0;
   const lower = letter.toLowerCase();
   if (lower === letter ? isUpper : !isUpper && before !== "") return -1;
   if (lower === "\u0153") return /[ui]/i.test(after) ? 2 : -1;

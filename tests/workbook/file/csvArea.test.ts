@@ -129,6 +129,8 @@ test.each([
   ["cp850", "parcela más alta"],
   ["cp850", "cuadrángulo"],
   ["cp850", "árbol"],
+  ["cp850", "Ibáñez"],
+  ["cp850", "Ñora"],
 ] as const)("a name that %s wrote is read as %s", async (encoding, name) => {
   const { area, reading } = await read(inCodePage(`Block,Row\n${name},1\n`, CODE_PAGES[encoding]));
   expect(reading).toMatchObject({ encoding });
@@ -162,6 +164,8 @@ test.each([
 test.each([
   ["Ju\u00a0rez", "Juárez"],
   ["clos\u00a0neuf", "closáneuf"],
+  ["Panam\u00a0", "Panamá"],
+  ["Arganz\u00a0", "Arganzá"],
 ])("where nothing tells a no-break space from an á, %j is asked about", async (text, other) => {
   const { reading } = await read(inCodePage(`Block,Row\n${text},1\n`, {}));
   expect(reading).toMatchObject({ encoding: "windows-1252", doubt: { text, other } });

@@ -4,7 +4,11 @@ import { csvArea, csvCell, csvRows } from "../../../src/workbook/file/csvArea";
 import { decideCsv, likelyDelimiter } from "../../../src/workbook/file/csvReading";
 import { csvRecords } from "../../../src/workbook/file/csvRecords";
 import { bytesSource, type CsvSource } from "../../../src/workbook/file/csvSource";
-import { oneByteDecoder, oneByteEncoding } from "../../../src/workbook/file/oneByteEncoding";
+import {
+  oneByteDecoder,
+  oneByteEncoding,
+  type LikelyEncoding,
+} from "../../../src/workbook/file/oneByteEncoding";
 import { openCsv } from "../../../src/workbook/file/openWorkbook";
 import { READ_LIMITS } from "../../../src/workbook/file/readLimits";
 import type { SheetRow } from "../../../src/workbook/file/sheetRows";
@@ -116,13 +120,18 @@ async function readWhole(bytes: Uint8Array) {
       return false;
     }
   };
+  let doubt: LikelyEncoding["doubt"];
+  const ofOneByte = async () => {
+    const likely = await oneByteEncoding(bytesSource("counts.csv", bytes));
+    doubt = likely.doubt;
+    return likely.encoding;
+  };
   const encoding =
     bytes[0] === 0xff && bytes[1] === 0xfe
       ? "utf-16le"
       : bytes[0] === 0xfe && bytes[1] === 0xff
         ? "utf-16be"
-        : (wideByZeros(bytes) ??
-          (fits("utf-8") ? "utf-8" : (await oneByteEncoding(bytesSource("counts.csv", bytes))).encoding));
+        : (wideByZeros(bytes) ?? (fits("utf-8") ? "utf-8" : await ofOneByte()));
   const decoder = encoding === "cp850" ? undefined : new TextDecoder(encoding);
   const decoded = decoder
     ? decoder.decode(bytes, { stream: true }) + decoder.decode()
@@ -159,7 +168,7 @@ async function readWhole(bytes: Uint8Array) {
   const values = records.map((record) =>
     Array.from({ length: width }, (_, index) => csvCell(record[index] ?? "", decimal)),
   );
-  return { reading: { encoding, delimiter, decimal, hiddenLines: announced ? 1 : 0 }, values };
+  return { reading: { encoding, delimiter, decimal, hiddenLines: announced ? 1 : 0, doubt }, values };
 }
 
 test("any text in any encoding, cut anywhere, is decided on and read as in one piece", async () => {
