@@ -1,5 +1,3 @@
-import { breathe } from "../breathe";
-
 /** How far the opening of a file has come. */
 export interface Opened {
   /** The sheet that is read; undefined before the first. */
@@ -34,7 +32,7 @@ export class Pace {
     this.signal?.throwIfAborted();
     if (performance.now() < this.end) return;
     this.onProgress(this.opened);
-    await breathe();
+    await new Promise((resolve) => setTimeout(resolve));
     this.signal?.throwIfAborted();
     this.end = performance.now() + SLICE;
   }
