@@ -9,6 +9,7 @@ import type { Command } from "./command";
 import { mustHaveRows, readFarms } from "./readSurveyInputs";
 import { READING_OPTIONS } from "./sharedOptions";
 import { exitOf, tellAccount } from "./tellAccount";
+import { isLettered, placeName } from "../texts/placeName";
 
 const LINES_BETWEEN_WAITS = 1000;
 const CORDONS = SHEETS.cordons.columns;
@@ -80,6 +81,6 @@ export function rowValue(column: SurveyColumn, index: number, words: Words): str
   if (kind === "choice") return choices![column.codes[index]].id;
   const number = column.numbers[index];
   if (kind === "date") return isoDay(number);
-  const isLabel = (id === "row" || id === "vine") && typeof cell === "string" && /[a-z]\s*$/i.test(cell);
-  return isLabel ? String(cell).trim() : number;
+  const name = id === "row" || id === "vine" ? placeName(number) : number;
+  return typeof name === "number" || isLettered(number) ? name : String(cell).trim();
 }

@@ -32,7 +32,7 @@ export function countsByRow(findings: readonly Finding[]): RowCounts[] {
   return [...rows.values()].sort((a, b) => a.block.localeCompare(b.block) || placeIn(a.row) - placeIn(b.row));
 }
 
-const placeIn = (row: number | string) => (typeof row === "number" ? row : (placeOfLabel(row) ?? 0));
+const placeIn = (row: number | string) => (typeof row === "number" ? row : (placeOfLabel(row, "") ?? 0));
 
 /** Findings by whoever counted, most findings on a hundred rows first; people without a finding are there too. */
 export function countsByCounter(findings: readonly Finding[], season: Season): CounterCounts[] {

@@ -1,3 +1,4 @@
+import { isLettered } from "../../texts/placeName";
 import { COUNT_SHEETS, type Check, type CheckContext, type FindingKind } from "./check";
 import { nearestWord } from "./nearestWord";
 import { NO_PLACE } from "../season/vinePlaces";
@@ -46,7 +47,11 @@ export const REGISTER: Check = {
           });
           continue;
         }
-        if (rowColumn && Math.floor(rowColumn.numbers[i]) > (lastRow.get(block) ?? Infinity)) {
+        if (
+          rowColumn &&
+          !isLettered(rowColumn.numbers[i]) &&
+          Math.floor(rowColumn.numbers[i]) > (lastRow.get(block) ?? Infinity)
+        ) {
           if (!sameVineBefore(keys, i))
             report(unknownRow, i, rowColumn, { last: lastRow.get(block)!, rows: stretch(keys, i) });
           continue;

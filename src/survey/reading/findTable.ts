@@ -1,5 +1,6 @@
 import { isBlank } from "../sheets/cell";
 import { acceptedHeaders, plainHeader, type Column, type SheetId, type SheetShape } from "../sheets/column";
+import type { KeyLabels } from "./readCells";
 import type { SheetArea } from "./sheetArea";
 import { SHEETS } from "../sheets/sheets";
 import type { Unit } from "../sheets/unit";
@@ -15,8 +16,8 @@ export interface FoundTable {
   readonly repeated: readonly number[];
   /** Units that heads or answers name, where the layout was looked at. */
   readonly units?: ReadonlyMap<Column, Unit>;
-  /** Keys whose labels are letters, where the area is a part of a table that tells. */
-  readonly lettered?: ReadonlySet<string>;
+  /** How the keys are labelled, where the area is a part of a table that tells. */
+  readonly labels?: ReadonlyMap<string, KeyLabels>;
   /** Sheet row of a row of the area and sheet column of a position, where the area is not the sheet's own. */
   readonly sheetRowOf?: (index: number) => number;
   readonly sheetColumnOf?: (position: number) => number;

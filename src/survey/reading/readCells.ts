@@ -9,7 +9,7 @@ import { choiceOf } from "./choiceWords";
 import { countOfText, doubtOfNumber, shownCount } from "./countOfText";
 import { measureOfText } from "./lengthOfText";
 import type { OddCells } from "./oddCells";
-import { placeOfLabel } from "./placeLabel";
+import { namingLetters, placeOfLabel } from "./placeLabel";
 import { isPlausibleDay, textDate, type DayOrder } from "./serialDate";
 import { textNumber } from "./textNumber";
 
@@ -20,8 +20,15 @@ export interface CellPlace {
   readonly sheet: string;
   readonly unit: Unit | undefined;
   readonly odd: OddCells;
-  /** Keys whose labels are letters, where a part of their column tells too little; else the column itself tells. */
-  readonly lettered?: ReadonlySet<string>;
+  /** How the keys are labelled, where a part of their column tells too little; else the column itself tells. */
+  readonly labels?: ReadonlyMap<string, KeyLabels>;
+}
+
+/** How rows or vines are labelled. */
+export interface KeyLabels {
+  readonly areLetters: boolean;
+  /** Letters that say nothing before a number. */
+  readonly naming: string;
 }
 
 /** Names of blocks, cordons, canes and counters of the largest farms are far fewer; more are remarks under such a head. */
@@ -54,6 +61,7 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
   const isCount = column.kind === "count";
   const isKey = column.id === "row" || column.id === "vine";
   const asText: [index: number, value: number][] = [];
+  const naming = isKey ? (place.labels?.get(column.id)?.naming ?? namingLetters(raw)) : "";
   let usable = 0;
   for (let i = 0; i < raw.length; i++) {
     const value = raw[i];
@@ -72,7 +80,7 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
       if (typeof value === "boolean" && isCount && !isKey)
         readOddNumber(column, value, place, numbers, states, i);
       else if (typeof value === "string") {
-        const number = readText(column, value, place, numbers, states, i);
+        const number = readText(column, value, { ...place, naming }, numbers, states, i);
         if (number === undefined) continue;
         states[i] = CELL.numberAsText;
         if (!MAY_BE_THOUSANDS.test(value)) asText.push([i, number]);
@@ -93,7 +101,7 @@ function readNumbers(column: Column, raw: readonly CellValue[], place: CellPlace
 function readLetters(
   { id }: Column,
   raw: readonly CellValue[],
-  { lettered }: CellPlace,
+  { labels }: CellPlace,
   numbers: Numbers,
   states: Uint8Array,
 ): void {
@@ -105,7 +113,7 @@ function readLetters(
     const place = states[i] === CELL.unreadable && typeof cell === "string" ? placeOfLabel(cell) : undefined;
     if (place !== undefined) found.push([i, place]);
   }
-  if (!(lettered?.has(id) ?? found.length > filled / 2)) return;
+  if (!(labels?.get(id)?.areLetters ?? found.length > filled / 2)) return;
   for (const [i, place] of found) {
     numbers[i] = place;
     states[i] = CELL.usable;
@@ -145,7 +153,7 @@ function readOddNumber(
 function readText(
   column: Column,
   text: string,
-  { sheet, unit, odd }: CellPlace,
+  { sheet, unit, odd, naming }: CellPlace & Pick<KeyLabels, "naming">,
   numbers: Numbers,
   states: Uint8Array,
   i: number,
@@ -156,7 +164,7 @@ function readText(
   };
   const plain = textNumber(text.replace(/^=/, ""));
   if (column.id === "row" || column.id === "vine") {
-    const place = placeOfLabel(text);
+    const place = placeOfLabel(text, naming);
     if (plain !== undefined) return /^0/.test(text.trim()) ? void take(plain) : plain;
     if (place !== undefined && /\d/.test(text)) take(place);
     return undefined;

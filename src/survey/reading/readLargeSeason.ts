@@ -8,7 +8,7 @@ import { OddCells } from "./oddCells";
 import { groupedNotes, type OpenAccount, type ReadingAccount } from "./readingAccount";
 import {
   blocksNamed,
-  letteredKeys,
+  keyLabels,
   readRows,
   readSeason,
   tellOtherLines,
@@ -317,7 +317,7 @@ function pieceReader(
       table.columns.map(({ column, sheetColumn }) => [column, sheetColumn - head.firstColumn]),
     ),
     repeated: table.repeatedHeaders.map(({ sheetColumn }) => sheetColumn - head.firstColumn),
-    lettered: letteredKeys(table),
+    labels: keyLabels(table),
     units: new Map(table.columns.flatMap(({ column, unit }) => (unit ? [[column, unit] as const] : []))),
   };
   const area = { sheet: head.sheet, firstRow: 0, firstColumn: head.firstColumn, isText: head.isText };

@@ -10,7 +10,8 @@ import { withoutDenied } from "./likelyUnits";
 import { layOut, type LaidTable, type LayoutOptions } from "./layout";
 import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
 import { OddCells } from "./oddCells";
-import { readCells } from "./readCells";
+import { namingLetters } from "./placeLabel";
+import { readCells, type KeyLabels } from "./readCells";
 import {
   groupedNotes,
   groupedQuestions,
@@ -239,16 +240,18 @@ function systemOf(
 /** A table, or a piece of one, whose season is not told yet. */
 export type TableRows = Omit<SurveyTable, "winter">;
 
-/** Keys of a table whose labels are letters. */
-export function letteredKeys({ columns }: Pick<SurveyTable, "columns">): ReadonlySet<string> {
+/** How the rows and vines of a table are labelled. */
+export function keyLabels({ columns }: Pick<SurveyTable, "columns">): ReadonlyMap<string, KeyLabels> {
   const isLetter = (cell: CellValue | undefined) =>
     typeof cell === "string" && /^[a-z]{1,2}$/i.test(cell.trim());
-  return new Set(
+  return new Map(
     columns.flatMap(({ column: { id }, raw, states }) => {
       if (id !== "row" && id !== "vine") return [];
-      for (let i = 0; i < Math.min(raw.length, ROWS_TO_TELL); i++)
-        if (states[i] === CELL.usable && isLetter(raw.at(i))) return [id];
-      return [];
+      const cells = Array.from({ length: raw.length }, (_, i) => raw.at(i));
+      const areLetters = cells
+        .slice(0, ROWS_TO_TELL)
+        .some((cell, i) => states[i] === CELL.usable && isLetter(cell));
+      return [[id, { areLetters, naming: namingLetters(cells) }] as const];
     }),
   );
 }
@@ -299,8 +302,8 @@ export function readRows(
       perUnit: unit?.perUnit ?? 1,
       raw,
     };
-    const { lettered } = place;
-    const cells = readCells(column, raw, { sheet: area.sheet, unit, odd, lettered }, words, noNumbers);
+    const { labels } = place;
+    const cells = readCells(column, raw, { sheet: area.sheet, unit, odd, labels }, words, noNumbers);
     columns.push(withoutMoved({ ...base, ...cells, usable: cells.numbers }, moved));
   }
   columns.sort((a, b) => place.shape.columns.indexOf(a.column) - place.shape.columns.indexOf(b.column));
@@ -361,7 +364,7 @@ export function readRow(
   const odd = new OddCells({});
   const columns = table.columns.map((column): SurveyColumn => {
     const raw = [cellOf(column.sheetColumn)];
-    const place = { sheet: table.sheet, unit: column.unit, odd, lettered: letteredKeys(table) };
+    const place = { sheet: table.sheet, unit: column.unit, odd, labels: keyLabels(table) };
     const cells = readCells(column.column, raw, place, season.words, noNumbers);
     const counter = table.column("countedBy");
     const own = counter && column.ofCounters?.get(season.words.codeOf(cellOf(counter.sheetColumn)));

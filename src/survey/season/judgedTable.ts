@@ -1,5 +1,5 @@
 import type { Column, SheetId } from "../sheets/column";
-import { placeName } from "../../texts/placeName";
+import { isLettered, placeName } from "../../texts/placeName";
 import { CELL, type Numbers, type SurveyColumn, type SurveyTable } from "./surveyTable";
 
 /** Rounding of a limit that was given in another unit, so that the limit itself still passes. */
@@ -27,13 +27,10 @@ export function judgedTable<A extends Pick<SurveyTable, "shape" | "rowCount" | "
 const isWhole = ({ kind, id }: Column) => (kind === "count" && id !== "vine") || kind === "year";
 
 function limitState(value: number, column: Column): number {
-  const { least = -Infinity, most = Infinity } = column;
+  const { least = -Infinity, most = Infinity, id } = column;
+  if ((id === "row" || id === "vine") && typeof placeName(value) === "string") return CELL.usable;
   if (value < least - ROUNDING || value > most + ROUNDING) return CELL.outside;
-  const whole = isWhole(column);
-  const isLabel = column.id === "row" && typeof placeName(value) === "string";
-  return whole && Number.isFinite(value) && !Number.isInteger(value) && !isLabel
-    ? CELL.notWhole
-    : CELL.usable;
+  return isWhole(column) && Number.isFinite(value) && !Number.isInteger(value) ? CELL.notWhole : CELL.usable;
 }
 
 /** One column with the states and numbers of its judgement; copies are made at the first cell that fails. */
@@ -55,7 +52,9 @@ class JudgedColumn {
       const value = numbers[i];
       if (value < least || value > most || (whole && value - Math.trunc(value) !== 0 && value === value)) {
         const state = limitState(value, column);
-        if (state === CELL.usable) this.take(i, Math.min(most, Math.max(least, value)));
+        if (state === CELL.usable && (value < least || value > most) && !isLettered(value))
+          this.take(i, Math.min(most, Math.max(least, value)));
+        else if (state === CELL.usable) continue;
         else this.fail(i, state);
       }
     }

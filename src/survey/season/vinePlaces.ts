@@ -6,9 +6,9 @@ import { PARTS_OF_A_WAY } from "../../texts/placeName";
 /** A row that names no usable block, row and vine. */
 export const NO_PLACE = -1;
 
-const ROWS = 4096;
+const ROWS = 8192;
 const VINES = 8192;
-const LETTERS = 1024;
+const LETTERS = 512;
 const SIDES = 8;
 
 /** Parts by the tenths and quarters of a way, in their order. */

@@ -116,7 +116,7 @@ export function readWinterCells(cells: readonly (readonly CellValue[])[]): reado
   if (!places) return [];
   return cells.slice(headerRow + 1).flatMap((cell): WinterRow[] => {
     const row = Object.fromEntries(places.map(([column, at]) => [column, cell[at]]));
-    const label = typeof row["row"] === "string" ? placeOfLabel(row["row"]) : undefined;
+    const label = typeof row["row"] === "string" ? placeOfLabel(row["row"], "") : undefined;
     const complete = WINTER_COLUMNS.every((column) =>
       column === "block"
         ? String(row[column] ?? "").trim() !== ""

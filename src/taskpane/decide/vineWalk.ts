@@ -47,9 +47,10 @@ export function firstVine(
   return vine && vineKey(vine);
 }
 
-/** The place that a word of a search means: 12, 12a or C. */
-function placeSought(word: string): number | undefined {
-  return /^(\d+([.,]\d+)?[a-z]?|[a-z]{1,2})$/.test(word) ? placeOfLabel(word) : undefined;
+/** The places that a word of a search can mean: 12, 12a, C, A121; R7 is row 7, or the seventh of the rows with an R. */
+function placesSought(word: string): number[] {
+  if (!/^(\d+([.,]\d+)?[a-z]?|[a-z]{1,2}|[a-z]\d+)$/.test(word)) return [];
+  return [placeOfLabel(word), placeOfLabel(word, "")].filter((place) => place !== undefined);
 }
 
 /** Words around block, row and vine in a vine's name, in every language: they say nothing about which vine. */
@@ -72,15 +73,15 @@ export function vineFound(vines: readonly DecidedVine[], search: string): Decide
   if (words.length === 0) return undefined;
   for (const numbers of [2, 1, 0]) {
     const cut = words.length - numbers;
-    const places = cut < 0 ? [undefined] : words.slice(cut).map(placeSought);
-    if (places.includes(undefined)) continue;
+    const places = cut < 0 ? [[]] : words.slice(cut).map(placesSought);
+    if (places.some(({ length }) => length === 0)) continue;
     const [row, number] = places;
     const found = vines.find((vine) => {
       const name = wordsOf(vine.block.toLowerCase());
       return (
         words.slice(0, cut).every((word) => name.some((part) => part.startsWith(word))) &&
-        (row === undefined || vine.row === row) &&
-        (number === undefined || vine.vine === number)
+        (row === undefined || row.includes(vine.row)) &&
+        (number === undefined || number.includes(vine.vine))
       );
     });
     if (found) return found;

@@ -2,7 +2,8 @@ import { choiceOf } from "../../../src/survey/reading/choiceWords";
 import { countOfText, doubtOfNumber, shownCount } from "../../../src/survey/reading/countOfText";
 import { measureOfText } from "../../../src/survey/reading/lengthOfText";
 import { placeName } from "../../../src/texts/placeName";
-import { placeOfLabel, rowAndVine } from "../../../src/survey/reading/placeLabel";
+import { namingLetters, placeOfLabel, rowAndVine } from "../../../src/survey/reading/placeLabel";
+import { placeKey, placeOf } from "../../../src/survey/season/vinePlaces";
 import { serialOf, textDate } from "../../../src/survey/reading/serialDate";
 import { SHEETS } from "../../../src/survey/sheets/sheets";
 import { unitNamed } from "../../../src/survey/sheets/unit";
@@ -131,21 +132,60 @@ describe("labels of rows and vines", () => {
     ["AB", 28 + 63 / 64],
     ["12a", 12 + 1 / 64],
     ["12B", 12 + 3 / 64],
+    // A letter and a number stand at the third last part; each letter has room for 315 numbers.
+    ["A121", 121 + 61 / 64],
+    ["A 7", 7 + 61 / 64],
+    ["b07", 315 + 7 + 61 / 64],
+    ["Z315", 26 * 315 + 61 / 64],
+    ["N12", 12],
   ])("%j stands at %d", (label, place) => {
     expect(placeOfLabel(label)).toBe(place);
   });
 
-  test.each(["12", "12.5", "12.1", "12a", "7z", "A", "Z", "AA", "AZ", "ZZ"])(
-    "%s is named as it was written",
-    (label) => {
-      expect(String(placeName(placeOfLabel(label)!))).toBe(label);
-    },
-  );
+  test.each([
+    "12",
+    "12.5",
+    "12.1",
+    "12a",
+    "7z",
+    "A",
+    "Z",
+    "AA",
+    "AZ",
+    "ZZ",
+    "A1",
+    "A121",
+    "A315",
+    "B1",
+    "Z315",
+  ])("%s is named as it was written", (label) => {
+    expect(String(placeName(placeOfLabel(label)!))).toBe(label);
+  });
 
   test("letters stand between two numbers, in order", () => {
     const places = ["12", "12a", "12B", "12c", "13"].map((label) => placeOfLabel(label)!);
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(new Set(places).size).toBe(5);
+  });
+
+  test("rows with a letter and a number stand in order of the letter, then of the number", () => {
+    const labels = ["A1", "A2", "A10", "A121", "A315", "B1", "B2", "Z315"];
+    const places = labels.map((label) => placeOfLabel(label)!);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(new Set(places).size).toBe(labels.length);
+    for (const row of places)
+      expect(placeOf(placeKey(7, row, places[3]))).toEqual({ block: 7, row, vine: places[3] });
+  });
+
+  test("a letter before every number of a column says nothing; two of them part the rows", () => {
+    expect(namingLetters(["R1", "r02", "R 10", 4, null])).toBe("R");
+    expect(namingLetters(["R1", "P1"])).toBe("");
+    expect(namingLetters(["A1", "A2"])).toBe("");
+    expect(placeOfLabel("R1", "")).not.toBe(placeOfLabel("P1", ""));
+  });
+
+  test.each(["A0", "A316", "A12b", "A12.5", "12.99x"])("%j has no place", (label) => {
+    expect(placeOfLabel(label)).toBeUndefined();
   });
 
   test.each(["", "end", "between", "12-", "??"])("%j has no order", (label) => {
@@ -156,7 +196,8 @@ describe("labels of rows and vines", () => {
     ["1-12", 1, 12],
     ["R3-V07", 3, 7],
     ["2/30", 2, 30],
-  ])("%j is row %d, vine %d", (label, row, vine) => {
+    ["A121-7", "A121", 7],
+  ])("%j is row %s, vine %d", (label, row, vine) => {
     expect(rowAndVine(label)).toEqual({ row, vine });
   });
 });

@@ -36,6 +36,19 @@ const LETTERS: typeof WALK = [
   ["C", 1],
 ];
 
+/** R and P stand for no word here, since both are there. */
+const LETTERS_AND_NUMBERS: typeof WALK = [
+  ["A9", 1],
+  ["A10", "A1"],
+  ["A10", "A2"],
+  ["A10", "B1"],
+  ["A121", 1],
+  ["B1", 1],
+  ["B1", 2],
+  ["P1", 1],
+  ["R1", 1],
+];
+
 const seasonOf = (walk: typeof WALK) =>
   readSeason([
     areaOf("Vines", [
@@ -64,11 +77,12 @@ const seasonOf = (walk: typeof WALK) =>
 describe.each([
   ["between numbers", WALK],
   ["letters", LETTERS],
+  ["letters and numbers", LETTERS_AND_NUMBERS],
 ])("rows and vines with labels, %s", (_, walk) => {
   const season = seasonOf(walk);
   const decided = [...decideSeason(season)];
   const labels = walk.map(([row, vine]) => [
-    typeof row === "string" && row.length > 1 ? row.toLowerCase() : row,
+    typeof row === "string" && /^\d/.test(row) ? row.toLowerCase() : row,
     vine,
   ]);
   const rows = [...new Set(labels.map(([row]) => row))];

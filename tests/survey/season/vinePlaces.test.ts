@@ -22,6 +22,10 @@ const LABELS = [
   "12b",
   "A",
   "Z",
+  "A1",
+  "A121",
+  "B7",
+  "Z315",
 ];
 const places = LABELS.map((label) => placeOfLabel(label)!);
 

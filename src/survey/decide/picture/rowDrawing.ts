@@ -1,3 +1,4 @@
+import { isLettered } from "../../../texts/placeName";
 import type { DecidedVine } from "../decideSeason";
 import type { Season } from "../../season/season";
 import { NO_PLACE, placeOf } from "../../season/vinePlaces";
@@ -49,7 +50,7 @@ export function rowDrawing(
     numbers.add(place.vine);
     if (places.statusOf(key) === "missing") missing.add(place.vine);
   }
-  const last = Math.floor(Math.max(0, ...numbers));
+  const last = Math.floor(Math.max(0, ...[...numbers].filter((vine) => !isLettered(vine))));
   for (let vine = 1; vine <= last; vine++) numbers.add(vine);
   const inOrder = [...numbers].sort((one, other) => one - other);
   const given = places.blockNumber(words.codeOf(block), "vineSpacing");
