@@ -1,4 +1,5 @@
 import { countOfText, doubtOfNumber, type DoubtKind } from "../reading/countOfText";
+import { yearlessDate } from "../reading/serialDate";
 import type { Season } from "../season/season";
 import { wordKey } from "../sheets/words";
 import type { Finding, Severity } from "./finding";
@@ -134,10 +135,12 @@ function wordsOfColumns(findings: readonly Finding[]): Map<string, Set<string>> 
   return words;
 }
 
-function kindOf(cell: FindingCell): DoubtKind | "bothWays" | undefined {
+function kindOf(cell: FindingCell): DoubtKind | "bothWays" | "noYear" | undefined {
   if (isUnclearDate(cell)) return "bothWays";
-  if (cell.column.column.kind !== "count") return undefined;
   const { value } = cell;
+  if (cell.column.column.kind === "date")
+    return typeof value === "string" && yearlessDate(value).length > 0 ? "noYear" : undefined;
+  if (cell.column.column.kind !== "count") return undefined;
   if (typeof value === "number" || typeof value === "boolean")
     return doubtOfNumber(value, cell.column.column.most ?? Infinity)?.doubt;
   const found = typeof value === "string" ? countOfText(value) : undefined;

@@ -18,7 +18,11 @@ export function groupHeading({ code, cause, findings }: FindingGroup, language: 
 }
 
 function causeInWords({ by, value }: FindingCause, finding: Finding, language: Language): string {
-  const kinds: Readonly<Record<string, Text>> = { ...TEXTS.reading.kinds, bothWays: GROUP_TEXTS.bothWays };
+  const kinds: Readonly<Record<string, Text>> = {
+    ...TEXTS.reading.kinds,
+    bothWays: GROUP_TEXTS.bothWays,
+    noYear: GROUP_TEXTS.noYear,
+  };
   if (by === "kind") return say(kinds[value], language);
   if (finding.code === "missingColumn") return findingSentence(finding, language);
   return say(GROUP_TEXTS[by], language, { value: value.replace(/\s*\([^)]*\)/g, "") });

@@ -1,5 +1,12 @@
 import { countOfText, doubtOfNumber } from "../reading/countOfText";
-import { isoDay, isPlausibleDay, winterOf, yearsLater } from "../reading/serialDate";
+import {
+  dayInWinter,
+  isoDay,
+  isPlausibleDay,
+  winterOf,
+  yearlessDate,
+  yearsLater,
+} from "../reading/serialDate";
 import { textNumber } from "../reading/textNumber";
 import { CELL, type Season, type SurveyColumn } from "../season/season";
 import type { CellValue } from "../sheets/cell";
@@ -77,6 +84,11 @@ const MENDS: Readonly<Record<string, ((finding: Finding, cell: FindingCell) => M
           : undefined;
     const proposal = found && "doubt" in found ? found.proposal : undefined;
     return proposal === undefined ? undefined : { to: proposal, isCertain: false };
+  },
+  notADate: (_, { table, value }) => {
+    const days = typeof value === "string" && table.winter !== undefined ? yearlessDate(value) : [];
+    const [to, other] = days.flatMap((day) => dayInWinter(day, table.winter!) ?? []);
+    return to === undefined || other !== undefined ? undefined : { to: isoDay(to), isCertain: false };
   },
   unknownWord: nearest,
   unknownBlock: nearest,

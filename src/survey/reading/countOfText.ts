@@ -1,5 +1,5 @@
 import type { CellValue } from "../sheets/cell";
-import { isoDay, isPlausibleDay } from "./serialDate";
+import { isoDay, isPlausibleDay, textDate, yearlessDate } from "./serialDate";
 
 /** Why a cell in a column of counts is no plain number, for one question a kind. */
 export type DoubtKind =
@@ -55,6 +55,8 @@ export function countOfText(text: string): CountOfText {
     const found = pattern.exec(bare);
     if (found) return { doubt: kind, proposal: proposalOf(found) };
   }
+  const day = dayOf(bare);
+  if (day) return { doubt: "date", proposal: Math.min(...day) };
   const worded =
     /^(\d+) ?(spurs?|pitone?s?|pit[oó]n|pulgar(?:es)?|coursons?|pcs|live|vivos?|vivants?)\.?$/i.exec(bare);
   return worded ? { count: Number(worded[1]), how: "word" } : undefined;
@@ -77,12 +79,26 @@ const DOUBTS: readonly (readonly [DoubtKind, RegExp, (found: RegExpExecArray) =>
   ["part", /^(\d+) ?(?:\/|of|de|sur) ?(\d+)$/i, first],
   ["measure", /^\d+ ?'(?: ?\d+ ?")?$|^\d+ ?"$/, none],
   ["share", /^[\d.,]+ ?%$/, none],
-  ["time", /^\d{1,2}:\d{2}(:\d{2})?$/, none],
+  ["time", /^(\d{1,2}):(\d{2})(?::\d{2})?$/, (found) => (found[2] === "00" ? Number(found[1]) : undefined)],
+  ["yesNo", /^(true|false|verdadero|falso|vrai|faux)$/i, none],
   ["fraction", /^\d* ?\d+[⁄/]\d+$/, none],
   ["spaced", /^(\d) (\d)$/, (found) => Number(found[1] + found[2])],
   ["remark", /^(\d+) ?[([].*[)\]]$/, first],
   ["letter", /^(?=.*[a-z])[\dOolI]+$/i, (found) => digitsMeant(found[0])],
 ];
+
+/** Month and day of a text that shows a date, also one without its year whose month is a word. */
+function dayOf(text: string): readonly [number, number] | undefined {
+  const date = textDate(text);
+  if (date) {
+    const [, month, day] = isoDay("serial" in date ? date.serial : date.dayFirst)
+      .split("-")
+      .map(Number);
+    return [month, day];
+  }
+  const [yearless] = /\p{L}/u.test(text) ? yearlessDate(text) : [];
+  return yearless && [yearless.month, yearless.day];
+}
 
 /** Letters that look like digits as those digits. */
 function digitsMeant(text: string): number {

@@ -15,6 +15,7 @@ export function measureOfText(text: string, unit: Unit | undefined): number | un
   const bare = text
     .replace(/[’′`´]/g, "'")
     .replace(/[”″“]|''/g, '"')
+    .replace(/(?<=\d)\s*(?=[¼-¾⅐-⅞])/g, " ")
     .normalize("NFKC")
     .replace(/⁄/g, "/")
     .replace(/\s+/g, " ")

@@ -1,3 +1,4 @@
+import { grouped } from "../../domain/grouped";
 import type { DoubtKind } from "./countOfText";
 import type { OpenAccount, ReadingAnswers, ReadingNote } from "./readingAccount";
 import { isoDay, type DayOrder } from "./serialDate";
@@ -19,8 +20,13 @@ export class OddCells {
   private readonly read = new Map<"strokes" | "worded" | "ownUnits" | "textNumbers", Seen>();
   private unclear: { sheet: string; cells: number; likely: DayOrder }[] = [];
   private settled: ReadingNote[] = [];
+  private noYear: { sheet: string; cells: number; example: string; likely: number | undefined }[] = [];
 
-  constructor(readonly answers: ReadingAnswers) {}
+  /** @param winter that most dates of the workbook tell, for dates without a year where no other stands beside them */
+  constructor(
+    readonly answers: ReadingAnswers,
+    readonly winter?: number,
+  ) {}
 
   /** True where this kind of count is taken as proposed. */
   isTaken(kind: DoubtKind): boolean {
@@ -46,10 +52,15 @@ export class OddCells {
   forgetDates(sheet: string): void {
     this.unclear = this.unclear.filter((dates) => dates.sheet !== sheet);
     this.settled = this.settled.filter((dates) => dates.sheet !== sheet);
+    this.noYear = this.noYear.filter((dates) => dates.sheet !== sheet);
   }
 
   unclearDates(sheet: string, cells: number, likely: DayOrder): void {
     this.unclear.push({ sheet, cells, likely });
+  }
+
+  yearless(sheet: string, cells: number, example: string, likely: number | undefined): void {
+    this.noYear.push({ sheet, cells, example, likely });
   }
 
   settledDates(
@@ -77,6 +88,20 @@ export class OddCells {
           { recount: [kind] },
           ...(proposals > 0 && GUESSED.has(kind) ? [{ oddCounts: [kind] }] : []),
         ],
+      });
+    }
+    for (const [likely, own] of grouped(this.noYear, (dates) => dates.likely)) {
+      const sheets = [...new Set(own.map(({ sheet }) => sheet))];
+      account.questions.push({
+        code: "noYear",
+        sheet: sheets[0],
+        facts: {
+          cells: own.reduce((sum, { cells }) => sum + cells, 0),
+          examples: [...new Set(own.map(({ example }) => example))].slice(0, 3),
+          sheets,
+        },
+        proposals:
+          likely === undefined ? [] : [{ winters: sheets.map((sheet) => ({ sheet, winter: likely })) }],
       });
     }
     if (this.unclear.length === 0) return;

@@ -10,7 +10,7 @@ import { countOfText, doubtOfNumber, shownCount } from "./countOfText";
 import { measureOfText } from "./lengthOfText";
 import type { OddCells } from "./oddCells";
 import { namingLetters, placeOfLabel } from "./placeLabel";
-import { isPlausibleDay, textDate, type DayOrder } from "./serialDate";
+import { dayInWinter, isPlausibleDay, textDate, winterOf, yearlessDate, type DayOrder } from "./serialDate";
 import { textNumber } from "./textNumber";
 
 export type Cells = Pick<SurveyColumn, "numbers" | "states" | "codes">;
@@ -162,7 +162,8 @@ function readText(
     numbers[i] = value;
     states[i] = CELL.usable;
   };
-  const plain = textNumber(text.replace(/^=/, ""));
+  const isShareElsewhere = column.kind !== "share" && text.trimEnd().endsWith("%");
+  const plain = isShareElsewhere ? undefined : textNumber(text.replace(/^=/, ""));
   if (column.id === "row" || column.id === "vine") {
     const place = placeOfLabel(text, naming);
     if (plain !== undefined) return /^0/.test(text.trim()) ? void take(plain) : plain;
@@ -182,7 +183,13 @@ function readText(
     odd.wasRead(found.how === "strokes" ? "strokes" : "worded", sheet, column.id, text);
     return undefined;
   }
-  if (plain !== undefined) return plain * (unit?.perUnit ?? 1);
+  if (plain !== undefined) {
+    const value = plain * (unit?.perUnit ?? 1);
+    if (!WIDE_DIGITS.test(text)) return value;
+    take(value);
+    odd.wasRead("textNumbers", sheet, column.id, text);
+    return undefined;
+  }
   const isMeasure = column.kind === "length" || column.kind === "shortLength" || column.kind === "mass";
   const measure = isMeasure ? measureOfText(text, unit) : undefined;
   if (measure === undefined) return undefined;
@@ -190,6 +197,9 @@ function readText(
   odd.wasRead("ownUnits", sheet, column.id, text);
   return undefined;
 }
+
+/** Digits as keyboards of East Asia type them, which are certain. */
+const WIDE_DIGITS = /[０-９]/;
 
 const NO_CODES = new Int32Array(0);
 
@@ -280,17 +290,63 @@ export function readTextDates(
   place?: CellPlace,
 ): void {
   const unclear: UnclearDate[] = [];
+  const yearless: [index: number, text: string][] = [];
   const orders = new Set<DayOrder>();
   for (const [index, cell] of cells) {
-    const date = typeof cell === "string" && !isBlank(cell) ? textDate(cell) : undefined;
-    if (date === undefined) continue;
-    if ("unclear" in date) unclear.push({ index, text: (cell as string).trim(), ...date });
+    if (typeof cell !== "string" || isBlank(cell)) continue;
+    const date = textDate(cell);
+    if (date === undefined) {
+      if (yearlessDate(cell).length > 0) yearless.push([index, cell.trim()]);
+    } else if ("unclear" in date) unclear.push({ index, text: cell.trim(), ...date });
     else {
       numbers[index] = date.serial;
       states[index] = CELL.usable;
       if (date.order) orders.add(date.order);
     }
   }
+  settleUnclear(unclear, orders, numbers, states, place);
+  if (yearless.length > 0 && place) readYearless(yearless, orders, numbers, states, place);
+}
+
+/** Dates without a year: in the winter that was answered for their sheet, else asked with that of the other dates. */
+function readYearless(
+  dates: readonly (readonly [index: number, text: string])[],
+  orders: ReadonlySet<DayOrder>,
+  numbers: Numbers,
+  states: Uint8Array,
+  { sheet, odd }: CellPlace,
+): void {
+  const days = Float64Array.from(numbers).filter(isPlausibleDay).sort();
+  const middle = days.length === 0 ? undefined : days[days.length >> 1];
+  const answered = odd.answers.winters?.find((own) => own.sheet === sheet)?.winter;
+  const likely = middle === undefined ? odd.winter : winterOf(middle);
+  const [order = odd.answers.dateOrder] = orders.size === 1 ? orders : [];
+  let open = 0;
+  for (const [index, text] of dates) {
+    const found = yearlessDate(text)
+      .filter((day) => day.order === undefined || order === undefined || day.order === order)
+      .flatMap((day) => dayInWinter(day, answered ?? likely ?? 2000) ?? []);
+    const off = (day: number) => (middle === undefined ? 0 : Math.abs(day - middle));
+    const [near, far] = found.sort((one, other) => off(one) - off(other));
+    const isClear = far === undefined || (middle !== undefined && off(far) > off(near) + DAYS_OF_A_MONTH);
+    if (answered === undefined || near === undefined || !isClear) {
+      open++;
+      continue;
+    }
+    numbers[index] = near;
+    states[index] = CELL.usable;
+  }
+  if (open > 0 && answered === undefined) odd.yearless(sheet, open, dates[0][1], likely);
+}
+
+/** Dates of which day and month could change places, in the order that the others, a person or the walk tell. */
+function settleUnclear(
+  unclear: readonly UnclearDate[],
+  orders: ReadonlySet<DayOrder>,
+  numbers: Numbers,
+  states: Uint8Array,
+  place?: CellPlace,
+): void {
   if (unclear.length === 0) return;
   const [only] = orders;
   const walk = orderOfWalk(unclear, numbers);

@@ -12,6 +12,7 @@ import {
   readRows,
   readSeason,
   tellOtherLines,
+  winterOfHeads,
   type ReadingOptions,
   type TableRows,
 } from "./readSeason";
@@ -112,7 +113,7 @@ async function readHolding(
   const begun = new Set(starts.flatMap(({ sheet, rest }) => (rest ? [sheet] : [])));
   const known = readSeason(areas, { ...options, answers, begun });
   const blocks = blocksNamed(areas);
-  const odd = new OddCells(answers);
+  const odd = new OddCells(answers, winterOfHeads(areas));
   const large = new Map<string, SurveyTable>();
   for (const { sheet, area, rest } of starts) {
     const table = known.allTables.find((candidate) => candidate.sheet === sheet);

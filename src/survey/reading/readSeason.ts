@@ -59,10 +59,10 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   const twice = new EncodedTwice();
   const areas = sheets.filter((area) => !holdsAnswers(area)).map((area) => twice.area(area));
   const account: OpenAccount = { notes: twice.notes(), questions: [], leftOut: [] };
-  const odd = new OddCells(answers);
   const found: { area: SheetArea; place: FoundTable }[] = [];
   const otherSheets: string[] = [];
   const winter = winterOfHeads(areas);
+  const odd = new OddCells(answers, winter);
   const blocks = blocksNamed(areas);
   for (const area of areas) {
     const told = options.told?.get(area.sheet);
@@ -78,7 +78,7 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   const unitSystem = options.unitSystem ?? systemOf(found, settings.unitSystem);
   const rest = found.filter(({ place }) => place.shape.id !== "settings");
   const isBegun = (sheet: string) => options.begun?.has(sheet) === true;
-  const untold = new OddCells(answers);
+  const untold = new OddCells(answers, winter);
   const read = rest.map(({ area, place }) =>
     readTable(
       area,
@@ -180,7 +180,7 @@ function stretches(rows: readonly number[]): string {
 }
 
 /** The winter that most days under heads of dates tell, for heads that name years; undefined without such days. */
-function winterOfHeads(areas: readonly SheetArea[]): number | undefined {
+export function winterOfHeads(areas: readonly SheetArea[]): number | undefined {
   const winters = new Map<number, number>();
   for (const { values } of areas) {
     const top = values.slice(0, 30);

@@ -48,6 +48,7 @@ export type QuestionCode =
   | "unit"
   | "counterUnit"
   | "dateOrder"
+  | "noYear"
   | "winter"
   | "oddCounts"
   | "keys"

@@ -113,6 +113,47 @@ export function textDate(text: string): TextDate {
     : { serial: dayFirst, order: "dayFirst" };
 }
 
+/** Day and month that a text can show without a year, in the order that it would have. */
+export interface YearlessDate {
+  readonly month: number;
+  readonly day: number;
+  readonly order?: DayOrder;
+}
+
+/**
+ * A date without a year: one reading where the month is a word or only one of two numbers can be it, two where both can,
+ * none for anything else.
+ *
+ * @example
+ * yearlessDate("12 Feb") // [{ month: 2, day: 12 }]
+ * @example
+ * yearlessDate("2/12").length // 2
+ */
+export function yearlessDate(text: string): YearlessDate[] {
+  const bare = text.replace(/\s+/g, " ").trim();
+  const parts = /^(\d{1,2})([-/.])(\d{1,2})\2?$/.exec(bare);
+  const isDay = ({ month, day }: YearlessDate) => serialOf(LEAP_YEAR, month, day) !== undefined;
+  if (!parts) {
+    const date = /\d{3}|\d\D+\d/.test(bare) ? undefined : wordedDate(`${bare} ${LEAP_YEAR}`);
+    if (!date || !("serial" in date)) return [];
+    const [, month, day] = isoDay(date.serial).split("-").map(Number);
+    return [{ month, day }];
+  }
+  const [one, other] = [Number(parts[1]), Number(parts[3])];
+  const dayFirst: YearlessDate = { month: other, day: one, order: "dayFirst" };
+  const monthFirst: YearlessDate = { month: one, day: other, order: "monthFirst" };
+  if (parts[2] === ".") return [dayFirst].filter(isDay);
+  return (one === other ? [dayFirst] : [dayFirst, monthFirst]).filter(isDay);
+}
+
+/** A year with a 29 February. */
+const LEAP_YEAR = 2024;
+
+/** The serial number of a day without a year in a winter, named by the year in which it ends. */
+export function dayInWinter({ month, day }: YearlessDate, winter: number): number | undefined {
+  return serialOf(month >= FIRST_MONTH_OF_WINTER ? winter - 1 : winter, month, day);
+}
+
 /** First letters of the months' names in English, Spanish and French, without accents. */
 const MONTHS: readonly RegExp[] = [
   /^(jan|ene|janv)/,

@@ -1,6 +1,6 @@
 /**
  * The number that a text shows, for telling "a number typed as text" from words. Decimal point or comma, thousands
- * separators only where they cannot be decimals, a trailing per cent sign; anything else is undefined.
+ * separators only where they cannot be decimals, digits of any width, a trailing per cent sign; anything else is undefined.
  *
  * @example
  * textNumber("12,5") // 12.5
@@ -8,7 +8,9 @@
  * textNumber("1,234.5") // 1234.5
  */
 export function textNumber(text: string): number | undefined {
-  const bare = text.replace(/[\s\u00a0\u202f]|'(?=\d{3}(?!\d))/g, "");
+  const bare = text
+    .replace(/[\s\u00a0\u202f]|'(?=\d{3}(?!\d))/g, "")
+    .replace(/[０-９]/g, (digit) => digit.normalize("NFKC"));
   const percent = bare.endsWith("%");
   const digits = percent ? bare.slice(0, -1) : bare;
   const value = plain(digits);

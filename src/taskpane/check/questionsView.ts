@@ -1,6 +1,6 @@
 import { grouped } from "../../domain/grouped";
 import { html, nothing, type TemplateResult } from "lit";
-import type { ReadingAnswers, ReadingQuestion } from "../../survey/reading/readingAccount";
+import type { QuestionCode, ReadingAnswers, ReadingQuestion } from "../../survey/reading/readingAccount";
 import { questionSentence } from "../../survey/reading/readingSentence";
 import type { Text } from "../../texts/language";
 import { CARE_TEXTS, QUESTION_TEXTS } from "../../texts/pane";
@@ -62,7 +62,7 @@ function answerButtons(pane: Pane, question: ReadingQuestion): TemplateResult {
     >`;
   return html`${proposals
     .slice(0, OFFERED)
-    .map((answers) => button(answerWords(pane, answers), () => answer(pane, question, answers)))}
+    .map((answers) => button(answerWords(pane, answers, code), () => answer(pane, question, answers)))}
   ${
     code === "heads" || code === "noHeads" || code === "keys"
       ? button(pane.say(QUESTION_TEXTS.ownHeads), async () => {
@@ -85,11 +85,12 @@ function sheetsOf({ sheet, facts }: ReadingQuestion): readonly string[] {
 }
 
 /** An answer as its button says it. */
-function answerWords(pane: Pane, answers: ReadingAnswers): string {
+function answerWords(pane: Pane, answers: ReadingAnswers, code: QuestionCode): string {
   const { answers: words } = TEXTS.reading;
   const said = (text: Text) => pane.say(text);
   if (answers.units) return answers.units[0].unit;
   if (answers.dateOrder) return said(words[answers.dateOrder]);
+  if (answers.winters && code === "noYear") return String(answers.winters[0].winter);
   if (answers.constants) return constantsInWords(answers.constants);
   if (answers.oddCounts) return said(QUESTION_TEXTS.asProposed);
   if (answers.recount) return said(QUESTION_TEXTS.countAgain);
@@ -111,7 +112,7 @@ async function answer(pane: Pane, question: ReadingQuestion, answers: ReadingAns
   await pane.held.look();
   pane.tell("success", QUESTION_TEXTS.kept);
   tellLost(pane, lost);
-  await writeLog(pane, questionSentence(question, language), answerWords(pane, answers));
+  await writeLog(pane, questionSentence(question, language), answerWords(pane, answers, question.code));
 }
 
 async function takeBack(pane: Pane, before: ReadingAnswers): Promise<void> {

@@ -1372,6 +1372,7 @@ export const en = {
       column: "{value}",
       sheet: "sheet {value}",
       bothWays: "read two ways",
+      noYear: "without a year",
       heading: "{title}: {cause} ({findings})",
       cells: "Cells: {cells}",
       becomes: "{from} becomes {to}",
@@ -3465,6 +3466,8 @@ export const en = {
         "{sheets}: {counter} seems to have written {rows} {rows:value|values} under {head} in {likely} and not in {unit}; {rows:it was|they were} not read. In which unit {rows:is it|are they}?",
       dateOrder:
         "{sheet}: {cells} {cells:date|dates} can be read with the day or the month first and {cells:was|were} not read. Which comes first?",
+      noYear:
+        "{sheets}: {cells} {cells:date|dates} such as {examples} {cells:names|name} no year and {cells:was|were} not read. Of which winter {cells:is it|are they}?",
       winter:
         "{sheets}: {rows} {rows:row is dated in the winter|rows are dated in the winter} {winter} and {rows:stands|stand} in no result. {rows:Does it|Do they} belong to {likely}?",
       oddCounts:

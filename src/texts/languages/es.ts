@@ -1386,6 +1386,7 @@ export const es: Texts = {
       column: "{value}",
       sheet: "hoja {value}",
       bothWays: "se lee de dos maneras",
+      noYear: "sin año",
       heading: "{title}: {cause} ({findings})",
       cells: "Celdas: {cells}",
       becomes: "{from} pasa a {to}",
@@ -3516,6 +3517,8 @@ export const es: Texts = {
         "{sheets}: parece que {counter} escribió {rows} {rows:valor|valores} de {head} en {likely} y no en {unit}; no se {rows:leyó|leyeron}. ¿En qué unidad {rows:está|están}?",
       dateOrder:
         "{sheet}: {cells} {cells:fecha se puede|fechas se pueden} leer con el día o el mes primero y no se {cells:leyó|leyeron}. ¿Cuál va primero?",
+      noYear:
+        "{sheets}: {cells} {cells:fecha|fechas} como {examples} no {cells:lleva|llevan} año y no se {cells:leyó|leyeron}. ¿De qué invierno {cells:es|son}?",
       winter:
         "{sheets}: {rows} {rows:fila tiene fecha del invierno|filas tienen fecha del invierno} {winter} y no {rows:está|están} en ningún resultado. {rows:¿Pertenece|¿Pertenecen} a {likely}?",
       oddCounts:

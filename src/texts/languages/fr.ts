@@ -1408,6 +1408,7 @@ export const fr: Texts = {
       column: "{value}",
       sheet: "feuille {value}",
       bothWays: "se lit de deux façons",
+      noYear: "sans année",
       heading: "{title} : {cause} ({findings})",
       cells: "Cellules : {cells}",
       becomes: "{from} devient {to}",
@@ -3552,6 +3553,8 @@ export const fr: Texts = {
         "{sheets} : {counter} semble avoir écrit {rows} {rows:valeur|valeurs} sous {head} en {likely} et non en {unit} ; {rows:elle n’a pas été lue|elles n’ont pas été lues}. Dans quelle unité {rows:est-elle|sont-elles}?",
       dateOrder:
         "{sheet} : {cells} {cells:date peut|dates peuvent} se lire avec le jour ou le mois d'abord et {cells:n'a pas été lue|n'ont pas été lues}. Lequel vient d'abord ?",
+      noYear:
+        "{sheets} : {cells} {cells:date|dates} comme {examples} {cells:ne porte|ne portent} pas d'année et {cells:n'a pas été lue|n'ont pas été lues}. De quel hiver {cells:est-elle|sont-elles} ?",
       winter:
         "{sheets} : {rows} {rows:ligne est datée de l'hiver|lignes sont datées de l'hiver} {winter} et {rows:n'est|ne sont} dans aucun résultat. {rows:Appartient-elle|Appartiennent-elles} à {likely} ?",
       oddCounts:
