@@ -39,7 +39,10 @@ describe("the page that sends the crew out", () => {
 
   test("makes a card a row, prints the chosen ones and writes the sheet", async () => {
     await open();
-    expect(await pane.page.locator("#cards-result").innerText()).toContain("21 cards for 600 vines");
+    const missing = inventedSeason().vines.filter(({ status }) => status === "missing").length;
+    const said = await pane.page.locator("#cards-result").innerText();
+    expect(said).toContain(`21 cards for ${600 - missing} vines`);
+    expect(said).toContain(`${missing} more vines of the register are named on them`);
     await pane.picture("crew-cards");
     await pane.choose("cards-block", "Creek Side");
     await pane.choose("cards-row", "3");

@@ -61,13 +61,14 @@ export function crewPage(pane: Pane): TemplateResult {
 }
 
 function result(pane: Pane, page: CrewState, found: CrewResult): TemplateResult {
-  const vines = found.cards.reduce((sum, card) => sum + card.vines.length, 0);
-  if (vines === 0)
+  const named = found.cards.reduce((sum, card) => sum + card.vines.length, 0);
+  if (named === 0)
     return html`<fluent-message-bar intent="info" layout="multiline"
       >${pane.say(CREW_TEXTS.none)}</fluent-message-bar
     >`;
   const blocks = found.blocks.filter(({ block }) => page.block === "" || block === page.block);
   const open = openOnCards(blocks);
+  const vines = found.blocks.reduce((sum, block) => sum + block.vines, 0);
   const isOpen = Object.values(open).some((count) => count > 0);
   return html`<fluent-message-bar id="cards-open" intent=${isOpen ? "warning" : "success"} layout="multiline"
       >${openSentence(open, pane.state.language, page.block)}</fluent-message-bar
@@ -77,7 +78,8 @@ function result(pane: Pane, page: CrewState, found: CrewResult): TemplateResult 
         cards: found.cards.length,
         vines,
         done: percent(pane, found.work.doneShare),
-      })}</fluent-message-bar
+      })}
+      ${named === vines ? nothing : pane.say(CREW_TEXTS.others, { others: named - vines })}</fluent-message-bar
     >
     ${usedRowsLine(pane, found.season.used.account())} ${cardChoice(pane, page, found)}
     <p class="small">${pane.say(DECIDE_TEXTS.caution)}</p>

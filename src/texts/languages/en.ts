@@ -613,6 +613,8 @@ export const en = {
     make: "Make the cards",
     progress: "Progress of the cards",
     sum: "{cards} {cards:card|cards} for {vines} {vines:vine|vines}; {done} of the pruning is done.",
+    others:
+      "{others} more {others:vine|vines} of the register {others:is|are} named on them: young, replanted or missing.",
     none: "No vine was found. Next step: fill in the Cordons or Vines sheet.",
     row: "Row",
     which: "What to print",

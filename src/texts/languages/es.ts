@@ -613,6 +613,8 @@ export const es: Texts = {
     make: "Hacer las tarjetas",
     progress: "Avance de las tarjetas",
     sum: "{cards} {cards:tarjeta|tarjetas} para {vines} {vines:planta|plantas}; hecho el {done} de la poda.",
+    others:
+      "Nombran además {others} {others:planta|plantas} del registro: {others:joven, replantada o faltante|jóvenes, replantadas o faltantes}.",
     none: "No se encontró ninguna planta. Siguiente paso: llene la hoja Cordones o Plantas.",
     row: "Hilera",
     which: "Qué imprimir",
@@ -2955,7 +2957,7 @@ export const es: Texts = {
       progress: "Avance de la revisión",
       nothingCounted: "Aún no hay conteos escritos, así que no hay nada que juzgar.",
       clean: "Nada que objetar en {rows} {rows:fila|filas}.",
-      result: "{wrong} erróneos, {ask} por preguntar, {note} {note:nota|notas} en {rows} {rows:fila|filas}.",
+      result: "{wrong} mal, {ask} por preguntar, {note} {note:nota|notas} en {rows} {rows:fila|filas}.",
       since: "Desde la revisión anterior: {gone} resueltos, {come} nuevos, {stayed} iguales.",
       asideCount: "{aside} están apartados.",
       gone: "Resueltos desde la anterior",

@@ -615,6 +615,8 @@ export const fr: Texts = {
     make: "Faire les fiches",
     progress: "Avancement des fiches",
     sum: "{cards} {cards:fiche|fiches} pour {vines} {vines:cep|ceps} ; {done} de la taille est faite.",
+    others:
+      "{others} {others:autre cep|autres ceps} du registre y {others:est nommé|sont nommés} : {others:jeune, replanté ou manquant|jeunes, replantés ou manquants}.",
     none: "Aucun cep n'a été trouvé. Prochaine étape : remplissez la feuille Cordons ou Ceps.",
     row: "Rang",
     which: "Quoi imprimer",
