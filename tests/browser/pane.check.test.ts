@@ -308,6 +308,29 @@ describe("the page that checks the counts", () => {
     expect(prunings.slice(1)).toEqual([1.25, "900", 1100, 1400]);
   });
 
+  test("where checking takes long, findings from before a mend say that they are older and offer the button", async () => {
+    const sums = Array.from({ length: 10 }, (_, i) => [
+      ...["North Bench", 1, i + 1, "left", "A", 1, 3.5, 7],
+      i < 8 ? "5 + 1" : 6,
+      "AB",
+    ]);
+    pane = await openPane({ Cordons: [HEAD, ...sums] }, { height: 900 });
+    await check();
+    await pane.page.evaluate(() => window.harness.slow());
+    await open("Not a number: sums (8)");
+    await pane.page.locator(".mend-all").click();
+    await pane.page.getByText("Cells changed: 8.").waitFor();
+    await pane.page.locator("#older").waitFor();
+    await pane.page.locator("#work-anew").click();
+    await pane.page.locator("#older").waitFor({ state: "detached" });
+    await pane.page
+      .locator("#check-result", { hasText: "0 wrong" })
+      .or(pane.page.getByText("Nothing to object to"))
+      .first()
+      .waitFor();
+    expect(await pane.page.getByText("Not a number: sums").count()).toBe(0);
+  });
+
   test("an unknown layout is opened, one answer given, and the cards are right", async () => {
     pane = await openPane(
       {
