@@ -164,7 +164,16 @@ describe("starting the desk page", () => {
   });
 
   test("stacks grid and pane on a narrow screen", async () => {
-    const page = await openDesk("clean", { width: 480, height: 900 });
+    const page = await openDesk("clean", { width: 320, height: 900 });
+    const [cells, workbooks] = await Promise.all(
+      ["#grid canvas[id^=univer-sheet-main]", "#workbook"].map((part) =>
+        page.page.locator(part).boundingBox(),
+      ),
+    );
+    expect(cells!.width).toBeGreaterThan(300);
+    expect(cells!.height).toBeGreaterThan(150);
+    expect(workbooks!.x + workbooks!.width).toBeLessThanOrEqual(320);
+    expect(await page.page.locator("#grid").innerText()).not.toContain("sheets-formula.");
     const [grid, pane] = await Promise.all([
       page.page.locator("#grid").boundingBox(),
       page.pane.boundingBox(),
