@@ -77,16 +77,29 @@ export function gapsOfSeason(season: Season, counts: Stays = () => true): Season
   };
 }
 
-/** The vines across a map of these rows: every number up to the last, and those that stand between others. */
-export function vinesAcross(rows: readonly Pick<SurveyRowGaps, "byVine">[]): number[] {
-  const across = new Set<number>();
+/** More numbers in a row that no vine has are left out of a map: the number beyond them is a slip or another count. */
+const EMPTY_ACROSS = 20;
+
+/**
+ * The vines across a map of these rows: every number up to the last, and those that stand between others.
+ *
+ * @example
+ * vinesAcross([{ byVine: [{ vine: 1 }, { vine: 3 }, { vine: 3.5 }, { vine: 203 }] }]) // [1, 2, 3, 3.5, 203]
+ */
+export function vinesAcross(
+  rows: readonly { readonly byVine: readonly { readonly vine: number }[] }[],
+): number[] {
+  const standing = new Set(rows.flatMap(({ byVine }) => byVine.map(({ vine }) => vine)));
+  const across: number[] = [];
   let last = 0;
-  for (const { byVine } of rows)
-    for (const { vine } of byVine)
-      if (Number.isInteger(vine)) last = Math.max(last, vine);
-      else across.add(vine);
-  for (let vine = 1; vine <= last; vine++) across.add(vine);
-  return [...across].sort((one, other) => one - other);
+  for (const vine of [...standing].sort((one, other) => one - other)) {
+    const between = Math.ceil(vine) - Math.floor(last) - 1;
+    if (between <= EMPTY_ACROSS)
+      across.push(...Array.from({ length: between }, (_, at) => Math.floor(last) + 1 + at));
+    across.push(vine);
+    last = vine;
+  }
+  return across;
 }
 
 /** Counts of one cordon. */

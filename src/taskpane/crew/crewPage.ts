@@ -262,7 +262,12 @@ function renewal(pane: Pane, page: CrewState, { season, renewal: found }: CrewRe
       ${
         found.vines.length === 0
           ? pane.say(CREW_TEXTS.renewalNone)
-          : pane.say(CREW_TEXTS.renewalSum, { vines: found.vines.length, notCounted: found.notCounted })
+          : pane.say(CREW_TEXTS.renewalSum, { vines: found.vines.length })
+      }
+      ${
+        found.vines.length === 0 || found.notCounted === 0
+          ? nothing
+          : pane.say(CREW_TEXTS.trunksNotCounted, { vines: found.notCounted })
       }
     </p>
     <ol id="renewal-list">

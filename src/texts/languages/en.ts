@@ -650,8 +650,8 @@ export const en = {
     renewalNone: "No vine needs a new trunk.",
     trunksDue:
       "Trunks due by their age: {now} this winter, {nextWinter} next winter; live trunks without a year: {withoutYear}.",
-    renewalSum:
-      "{vines} {vines:vine needs|vines need} a new trunk, most urgent first. Live trunks not counted on {notCounted}.",
+    renewalSum: "{vines} {vines:vine needs|vines need} a new trunk, most urgent first.",
+    trunksNotCounted: "Live trunks were not counted on {vines} {vines:vine|vines}.",
     forecast: "Five winters ahead",
     forecastNote:
       "At {loss} of the trunks lost a year and one trunk more on {up} of the short vines, both from Settings. Trunks of one vine often die together, so this is the bright side.",

@@ -652,7 +652,8 @@ export const es: Texts = {
     trunksDue:
       "Troncos que toca renovar por su edad: {now} este invierno, {nextWinter} el próximo; troncos vivos sin año: {withoutYear}.",
     renewalSum:
-      "{vines} {vines:planta necesita|plantas necesitan} un tronco nuevo, las más urgentes primero. Sin troncos contados en {notCounted}.",
+      "{vines} {vines:planta necesita|plantas necesitan} un tronco nuevo, las más urgentes primero.",
+    trunksNotCounted: "No se contaron los troncos vivos de {vines} {vines:planta|plantas}.",
     forecast: "Cinco inviernos adelante",
     forecastNote:
       "Con {loss} de troncos perdidos al año y un tronco más en {up} de las plantas cortas, según Ajustes. Los troncos de una planta suelen morir juntos: es el lado optimista.",

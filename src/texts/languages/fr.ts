@@ -653,8 +653,8 @@ export const fr: Texts = {
     renewalNone: "Aucun cep n'a besoin d'un nouveau tronc.",
     trunksDue:
       "Troncs à renouveler selon leur âge : {now} cet hiver, {nextWinter} l'hiver prochain ; troncs vivants sans année : {withoutYear}.",
-    renewalSum:
-      "{vines} {vines:cep a|ceps ont} besoin d'un nouveau tronc, les plus urgents d'abord. Troncs non comptés sur {notCounted}.",
+    renewalSum: "{vines} {vines:cep a|ceps ont} besoin d'un nouveau tronc, les plus urgents d'abord.",
+    trunksNotCounted: "Troncs vivants non comptés sur {vines} {vines:cep|ceps}.",
     forecast: "Cinq hivers à venir",
     forecastNote:
       "Avec {loss} des troncs perdus par an et un tronc de plus sur {up} des ceps en manque, selon Réglages. Les troncs d'un cep meurent souvent ensemble : c'est le côté optimiste.",
