@@ -1,4 +1,5 @@
 import { DATA_SHEETS, HEADER, type Check, type FindingKind } from "./check";
+import { isYieldList } from "../season/yieldList";
 import { CELL, type SurveyTable } from "../season/season";
 import { uncountedRows } from "../season/uncountedRows";
 
@@ -33,7 +34,8 @@ export const MISSING_VALUE: Check = {
     const required = table.columns.filter((column) => column.column.required);
     const uncounted = uncountedRows(table, places);
     const absent = table.shape.columns.filter(
-      ({ id, required }) => required && !table.column(id) && !asked.includes(id),
+      ({ id, required }) =>
+        required && !table.column(id) && !asked.includes(id) && !(id === "status" && isYieldList(table)),
     );
     return (from, to, report) => {
       if (from === 0) {

@@ -1,4 +1,5 @@
 import type { Check, CheckContext, FindingKind } from "./check";
+import { isYieldList } from "../season/yieldList";
 import type { SheetId } from "../sheets/column";
 import type { SurveyColumn, SurveyTable } from "../season/season";
 import { NO_PLACE } from "../season/vinePlaces";
@@ -32,7 +33,8 @@ const RULES: Partial<Record<SheetId, Rule>> = {
     at: "vine",
     keyOf: (table, context) => {
       const keys = context.places.keysOf(table);
-      return (i) => (keys[i] === NO_PLACE ? undefined : keys[i]);
+      const isList = isYieldList(table);
+      return (i) => (keys[i] === NO_PLACE || isList ? undefined : keys[i]);
     },
   },
   blocks: {

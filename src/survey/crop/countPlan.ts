@@ -91,11 +91,15 @@ function bearingVines(
     if (!blocks || !rowNumbers || !vineNumbers) continue;
     const status = table.column("status");
     const values = table.column(counted)?.usable;
+    const keys = season.places.keysOf(table);
+    const isBefore = season.places.listedBefore(table);
     for (let index = 0; index < table.rowCount; index++) {
       if (blocks[index] < 0 || wordKey(season.words.wordOf(blocks[index])) !== wordKey(block)) continue;
-      listed++;
-      if (status && choiceId(status, index) === "missing") missing++;
-      if (status && choiceId(status, index) !== "bearing") continue;
+      const isNew = !isBefore(index);
+      const is = isNew ? status && choiceId(status, index) : season.places.statusOf(keys[index]);
+      if (isNew) listed++;
+      if (isNew && is === "missing") missing++;
+      if ((status || !isNew) && (is ?? (isNew ? "" : "bearing")) !== "bearing") continue;
       if (!(rowNumbers[index] >= 1 && vineNumbers[index] >= 1)) continue;
       const vines = rows.get(rowNumbers[index]) ?? new Set<number>();
       rows.set(rowNumbers[index], vines.add(vineNumbers[index]));

@@ -156,20 +156,23 @@ function tallyVines(season: Season): Map<number, VineTally> {
     const clusters = table.column("clusters")?.usable;
     const prunings = table.column("prunings")?.usable;
     const keys = season.places.keysOf(table);
+    const isBefore = season.places.listedBefore(table);
     let tally: VineTally | undefined;
     for (let index = 0; index < blocks.length; index++) {
       const block = blocks[index];
       if (block < 0) continue;
       if (!tally || block !== blocks[index - 1]) tally = tallyOf(tallies, block);
-      tally.listed++;
+      const isNew = !isBefore(index);
+      if (isNew) tally.listed++;
       if (status && status.codes[index] !== bearingCode) continue;
+      if (!isNew && (season.places.statusOf(keys[index]) ?? "bearing") !== "bearing") continue;
       if (isTooYoung(keys[index])) {
-        tally.tooYoung++;
+        if (isNew) tally.tooYoung++;
         continue;
       }
-      tally.bearing++;
       const row = rows && rowOf(tally, rows[index]);
-      if (row) row.bearing++;
+      if (isNew) tally.bearing++;
+      if (isNew && row) row.bearing++;
       if (shoots && shoots[index] >= 0) {
         tally.shoots.push(shoots[index]);
         row?.shoots.push(shoots[index]);

@@ -1,10 +1,16 @@
 import { isBlank } from "../sheets/cell";
-import { acceptedHeaders, plainHeader, type Column, type SheetId, type SheetShape } from "../sheets/column";
+import {
+  acceptedHeaders,
+  isNamedAs,
+  plainHeader,
+  type Column,
+  type SheetId,
+  type SheetShape,
+} from "../sheets/column";
 import type { KeyLabels } from "./readCells";
 import type { SheetArea } from "./sheetArea";
 import { SHEETS } from "../sheets/sheets";
 import type { Unit } from "../sheets/unit";
-import { LANGUAGES } from "../../texts/language";
 
 /** Where a table starts and which of our columns stands in which of its columns. */
 export interface FoundTable {
@@ -89,6 +95,5 @@ function scoreOf(found: FoundTable, sheet: string, isTold: boolean): number {
   const enough = found.shape.id === "settings" ? 2 : 3;
   if (!isTold && (found.columns.size < enough || present < 0.5)) return 0;
   if (found.columns.size === 0) return 0;
-  const named = LANGUAGES.some((language) => plainHeader(found.shape.name[language]) === plainHeader(sheet));
-  return found.columns.size + 2 * present + (named ? 1 : 0);
+  return found.columns.size + 2 * present + (isNamedAs(found.shape, sheet) ? 1 : 0);
 }

@@ -29,6 +29,7 @@ import { textNumber } from "./textNumber";
 import { isTotalWord, meansAll, startsAsTotal } from "./totalWords";
 import { columnUnit, holdsUnit } from "../sheets/unit";
 import { unitsOfCounters } from "./unitsOfCounters";
+import { isReplantList } from "./isReplantList";
 import { partByWinter } from "./winters";
 import { wordKey, Words } from "../sheets/words";
 import { LANGUAGES } from "../../texts/language";
@@ -67,7 +68,11 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   for (const area of areas) {
     const told = options.told?.get(area.sheet);
     const knowsBlock = (name: string) => blocks.has(wordKey(name));
-    const laid = (area.isHidden ? laidHidden : layOut)(area, { told, answers, winter, knowsBlock }, account);
+    const all = (area.isHidden ? laidHidden : layOut)(area, { told, answers, winter, knowsBlock }, account);
+    const isMapped = told !== undefined || answers.heads?.some(({ sheet }) => sheet === area.sheet) === true;
+    const isOther = !isMapped && all.length > 0 && all.every(isReplantList);
+    const laid = isOther ? [] : all;
+    if (isOther) leaveOut(area.sheet, account);
     if (laid.length === 0) otherSheets.push(area.sheet);
     found.push(...laid);
   }
@@ -113,6 +118,19 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
     },
     parted.past,
   );
+}
+
+/** Says of a sheet that it holds no counts, and nothing else of what was found in it. */
+function leaveOut(sheet: string, account: OpenAccount): void {
+  const isOther = (part: { readonly sheet: string }) => part.sheet !== sheet;
+  account.notes.splice(0, Infinity, ...account.notes.filter(isOther));
+  account.questions.splice(0, Infinity, ...account.questions.filter(isOther));
+  account.leftOut.splice(0, Infinity, ...account.leftOut.filter(isOther), {
+    what: "sheet",
+    reason: "notCounts",
+    sheet,
+    facts: {},
+  });
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { SheetId } from "../sheets/column";
 import type { Codes, SurveyTable } from "./surveyTable";
+import { isYieldList } from "./yieldList";
 import { NO_WORD } from "../sheets/words";
 import { PARTS_OF_A_WAY } from "../../texts/placeName";
 
@@ -127,11 +128,12 @@ export class VinePlaces {
     return keys;
   }
 
-  /** The register: the first row of the Vines sheets for each vine. */
+  /** The register: the first row of the Vines sheets for each vine, of those with statuses before lists without. */
   register(): ReadonlyMap<number, RegisterEntry> {
     if (this.registerRows) return this.registerRows;
     const register = new Map<number, RegisterEntry>();
-    for (const table of this.tables("vines")) {
+    const hasStatus = (table: SurveyTable) => Number(table.column("status") !== undefined);
+    for (const table of [...this.tables("vines")].sort((a, b) => hasStatus(b) - hasStatus(a))) {
       const keys = this.keysOf(table);
       for (let index = 0; index < keys.length; index++)
         if (keys[index] !== NO_PLACE && !register.has(keys[index]))
@@ -143,15 +145,29 @@ export class VinePlaces {
 
   /**
    * True when the Vines sheets list vines of that block, so that a vine missing there is unknown. A list without statuses
-   * is of the few vines that were weighed or whose clusters were counted.
+   * is of the few vines that were weighed or whose clusters were counted, one of missing vines alone of those to replant.
    */
   hasRegisterOf(block: number): boolean {
     this.registered ??= new Set(
       [...this.register()].flatMap(([key, { table }]) =>
-        table.column("status") ? [placeOf(key).block] : [],
+        table.column("status") && this.statusOf(key) !== "missing" ? [placeOf(key).block] : [],
       ),
     );
     return this.registered.has(block);
+  }
+
+  /**
+   * For a list of what was measured on some vines, which rows are of vines that stand in the register or another list
+   * before it, so that nobody counts them twice.
+   */
+  listedBefore(table: SurveyTable): (index: number) => boolean {
+    if (!isYieldList(table)) return () => false;
+    const keys = this.keysOf(table);
+    const register = this.register();
+    return (index) => {
+      const entry = register.get(keys[index]);
+      return entry !== undefined && entry.table !== table;
+    };
   }
 
   /** Row of the Blocks sheet by number of the block's name. */

@@ -1,4 +1,4 @@
-import type { Text, Language } from "../../texts/language";
+import { LANGUAGES, type Text, type Language } from "../../texts/language";
 import type { TextForms } from "./nodeRules";
 
 /** What a column holds, and with that how a cell of it is read. */
@@ -85,4 +85,9 @@ export function plainHeader(header: string): string {
     .toLowerCase()
     .replace(/[_\s]+/g, " ")
     .trim();
+}
+
+/** True for a sheet that carries the name of one of ours, in any language. */
+export function isNamedAs({ name }: SheetShape, sheet: string): boolean {
+  return LANGUAGES.some((language) => plainHeader(name[language]) === plainHeader(sheet));
 }
