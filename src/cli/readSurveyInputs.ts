@@ -10,7 +10,7 @@ import { say } from "../texts/language";
 import { answersOfOptions } from "./answersOfOptions";
 import { CommandProblem, type OptionValues } from "./command";
 import { openInputs, type Inputs } from "./readInputs";
-import { limitsOf, unitsOf } from "./sharedOptions";
+import { limitsOf, todayOf, unitsOf } from "./sharedOptions";
 import { printable, type Terminal } from "./terminal";
 
 /** How fast the progress of reading nears its half, since nobody knows how many rows will come. */
@@ -26,7 +26,7 @@ export async function readSeasonInputs(
   terminal: Terminal,
 ): Promise<{ inputs: Inputs; season: Season }> {
   const inputs = await openInputs(paths, terminal, limitsOf(options));
-  const season = await readWith(options, inputs, (reading) =>
+  const season = await readWith(options, inputs, terminal, (reading) =>
     readLargeSeason(asked(inputs.sheets, options), reading, (rows) =>
       terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
     ),
@@ -51,11 +51,12 @@ function asked(sheets: Inputs["sheets"], { sheet }: OptionValues): Inputs["sheet
 async function readWith<Read>(
   options: OptionValues,
   inputs: Inputs,
+  terminal: Terminal,
   read: (reading: ReadingOptions) => Promise<Read>,
 ): Promise<Read> {
   try {
     const answers = await answersOfOptions(options, inputs);
-    return await read({ unitSystem: unitsOf(options), answers });
+    return await read({ unitSystem: unitsOf(options), answers, today: todayOf(options, terminal.today) });
   } finally {
     await inputs.close();
   }
@@ -95,7 +96,7 @@ export async function readFarms(
     files.set(file, [...(files.get(file) ?? []), sheet]);
   }
   const farms: Season[] = [];
-  await readWith(options, inputs, async (reading) => {
+  await readWith(options, inputs, terminal, async (reading) => {
     for (const sheets of files.values()) {
       const season = await readLargeSeason(asked(sheets, options), reading);
       tellReading(season, terminal);

@@ -25,7 +25,11 @@ export class HeldSeason {
 
   private found: { readonly version: number; readonly findings: readonly Finding[] } | undefined;
 
-  constructor(private readonly sheets: HeldSheets) {}
+  /** @param today the day as the pane knows it, as a spreadsheet serial */
+  constructor(
+    private readonly sheets: HeldSheets,
+    private readonly today?: number,
+  ) {}
 
   /** Raised by every change of what the sheets hold. */
   get version(): number {
@@ -36,7 +40,7 @@ export class HeldSeason {
   async read(options?: ReadingOptions): Promise<SeasonReading> {
     const [values, { readSeason }] = await Promise.all([this.sheets.read(options), seasonWork()]);
     if (this.reading?.version !== values.version) {
-      const season = this.timed("season", () => readSeason(values.areas));
+      const season = this.timed("season", () => readSeason(values.areas, { today: this.today }));
       this.reading = { ...values, season };
     }
     return this.reading;

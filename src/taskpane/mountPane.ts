@@ -91,12 +91,14 @@ export function mountPane(
   const watches = new Map<string, () => Promise<void>>();
   let drawing: Promise<void> | undefined;
 
+  const today = options.today ?? spreadsheetDate(new Date());
   const held = new HeldSeason(
     new HeldSheets(
       workbook,
       () => pane.change((now) => ({ ...now, version: held.version })),
       (changes) => tellOfColleagues(pane, changes),
     ),
+    today,
   );
   const pane: Pane = {
     workbook,
@@ -105,7 +107,7 @@ export function mountPane(
     ways: options.ways,
     enterSheet: options.enterSheet,
     root,
-    today: options.today ?? spreadsheetDate(new Date()),
+    today,
     get state() {
       return state;
     },

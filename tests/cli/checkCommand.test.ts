@@ -35,7 +35,7 @@ describe("check", () => {
       told: "",
     });
     expect(out).toMatch(
-      /^Nothing found in (\d+) rows of 5 tables\.\nRead: 1 file, 5 sheets, .*, \1 rows\.\n/,
+      /^Nothing found in (\d+) rows of 5 tables\.\nRead: 1 file, 5 sheets, .*, \1 rows\. Taken as counts of the winter 2026\.\n/,
     );
   });
 

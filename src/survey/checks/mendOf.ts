@@ -134,12 +134,13 @@ function nearest({ facts }: Finding): Mended {
 }
 
 /** The same day in the winter that the rest of the table was counted in: the January slip. */
-function inWinterOfTable(_: Finding, { table, column, index, value }: FindingCell): Mended {
+function inWinterOfTable({ facts }: Finding, { table, column, index, value }: FindingCell): Mended {
   const serial = column.numbers[index];
   if (table.winter === undefined || !isPlausibleDay(serial)) return undefined;
   const slip = table.winter - winterOf(serial);
   if (Math.abs(slip) !== 1) return undefined;
   const to = yearsLater(serial, slip);
-  if (to === undefined) return undefined;
+  if (to === undefined || (typeof facts["today"] === "string" && isoDay(to) > facts["today"]))
+    return undefined;
   return { to: typeof value === "string" ? isoDay(to) : to, isCertain: false };
 }

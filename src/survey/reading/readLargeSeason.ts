@@ -147,6 +147,7 @@ async function readHolding(
     ),
     answers,
     account,
+    { today: options.today },
   );
   const notes = groupedNotes(account.notes);
   return makeSeason({ ...known, allTables: [...settings, ...tables], account: { ...account, notes } }, past);
@@ -162,7 +163,7 @@ function withoutWinters({ notes, questions, leftOut }: ReadingAccount): OpenAcco
   };
 }
 
-const OF_WINTERS = new Set(["oneWinter", "plantingYear", "winter"]);
+const OF_WINTERS = new Set(["oneWinter", "plantingYear", "winter", "otherWinter"]);
 
 const HEAD_ROWS = HEADER_SEARCH_ROWS + 30;
 

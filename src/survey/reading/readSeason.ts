@@ -30,7 +30,7 @@ import { isTotalWord, meansAll, startsAsTotal } from "./totalWords";
 import { columnUnit, holdsUnit } from "../sheets/unit";
 import { unitsOfCounters } from "./unitsOfCounters";
 import { isReplantList } from "./isReplantList";
-import { partByWinter } from "./winters";
+import { partByWinter, yearOfName } from "./winters";
 import { wordKey, Words } from "../sheets/words";
 import { LANGUAGES } from "../../texts/language";
 
@@ -41,6 +41,8 @@ export interface ReadingOptions {
   readonly told?: ReadonlyMap<string, SheetId>;
   /** What people answered to questions about the sheets. */
   readonly answers?: ReadingAnswers;
+  /** The day on which it is read, as a spreadsheet serial, by which counts dated after it are asked; left out: they are not. */
+  readonly today?: number;
   /** Sheets of which only the first rows are given: what stands in their cells is told when all of them are read. */
   readonly begun?: ReadonlySet<string>;
 }
@@ -101,7 +103,7 @@ export function readSeason(sheets: readonly SheetArea[], options: ReadingOptions
   const measured = read.some(({ sheet }) => isBegun(sheet))
     ? read
     : unitsOfCounters(read, words, answers, account);
-  const parted = partByWinter(measured, answers, account, isBegun);
+  const parted = partByWinter(measured, answers, account, { isBegun, today: options.today });
   return makeSeason(
     {
       allTables: [...settingTables, ...parted.tables],
@@ -431,9 +433,7 @@ export function winterOfTable({ shape, sheet, column }: TableRows): number | und
   let count = 0;
   for (let i = 0; i < written.length; i++) if (isPlausibleDay(written[i])) dates[count++] = written[i];
   if (count > 0) return winterOf(dates.subarray(0, count).sort()[count >> 1]);
-  const years = [...sheet.matchAll(/(?<!\d)(?:(20\d\d)(?:\s*[-–/]\s*(\d\d(?:\d\d)?))?)(?!\d)/g)].at(-1);
-  if (!years) return undefined;
-  return years[2] === undefined ? Number(years[1]) : 2000 + (Number(years[2]) % 100);
+  return yearOfName(sheet);
 }
 
 function indexIn(sorted: Int32Array, wanted: number): number | undefined {

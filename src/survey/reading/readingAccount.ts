@@ -50,6 +50,7 @@ export type QuestionCode =
   | "dateOrder"
   | "noYear"
   | "winter"
+  | "otherWinter"
   | "oddCounts"
   | "keys"
   | "hidden";

@@ -26,6 +26,8 @@ function written(facts: ReadingFacts, language: Language): ReadingFacts {
     inWords.columns = (facts.columns as readonly string[]).map((id) => columnWord(id, language));
   if (facts.order === "dayFirst" || facts.order === "monthFirst")
     inWords.order = TEXTS.reading.answers[facts.order][language];
+  if (facts.by === "name" || facts.by === "sheets" || facts.by === "today")
+    inWords.by = TEXTS.reading.evidence[facts.by][language];
   const kinds: Readonly<Record<string, (typeof TEXTS.reading.kinds)["sum"]>> = TEXTS.reading.kinds;
   if (typeof facts.kind === "string") inWords.kind = kinds[facts.kind][language];
   return inWords;

@@ -1,5 +1,6 @@
 import { CELL, type SurveyColumn, type SurveyTable } from "../season/season";
 import { BEFORE_COUNTING } from "../season/uncountedRows";
+import { grouped } from "../../domain/grouped";
 import type { OpenAccount, ReadingAnswers } from "./readingAccount";
 import { isPlausibleDay, yearsLater, winterOf } from "./serialDate";
 
@@ -13,13 +14,14 @@ const MOST_SAMPLED = 5000;
  * Parts tables of this winter from those of earlier ones. A table belongs to an earlier winter only where the same vines
  * stand in a later one; another date without that is asked, and a year in a sheet's name is then the year of planting.
  *
- * @param isBegun true for a sheet of which only the first rows are given, which can be blank where the others are not
+ * @param told.isBegun true for a sheet of which only the first rows are given, which can be blank where the others are not
+ * @param told.today the day on which it is read, where the host says
  */
 export function partByWinter(
   tables: readonly SurveyTable[],
   answers: ReadingAnswers = {},
   account: OpenAccount = { notes: [], questions: [], leftOut: [] },
-  isBegun: (sheet: string) => boolean = () => false,
+  { isBegun = () => false, today }: { isBegun?: (sheet: string) => boolean; today?: number } = {},
 ): { past: readonly SurveyTable[]; tables: readonly SurveyTable[] } {
   const settled = withoutBlank(
     tables.map((table) => answered(table, answers)),
@@ -34,6 +36,12 @@ export function partByWinter(
     own.forEach((table, index) => (settled[settled.indexOf(table)] = parted.tables[index]));
     past.push(...parted.past);
   }
+  askOtherWinter(
+    settled.filter((table) => !past.includes(table)),
+    answers,
+    account,
+    today,
+  );
   return { past: past.sort((a, b) => (b.winter ?? 0) - (a.winter ?? 0)), tables: settled };
 }
 
@@ -64,6 +72,54 @@ function withoutBlank(
   for (const { sheet, rowCount } of forms)
     account.leftOut.push({ what: "rows", reason: "toCount", sheet, facts: { rows: rowCount } });
   return tables.filter((table) => !forms.includes(table));
+}
+
+/**
+ * Asks about counts that are all dated in one winter where the name of their sheet, counts of vines or buds beside them or
+ * the day on which they are read say the one beside it: a year that was typed wrong all the way down. They are read as
+ * dated till then.
+ */
+function askOtherWinter(
+  tables: readonly SurveyTable[],
+  { winters = [] }: ReadingAnswers,
+  account: OpenAccount,
+  today: number | undefined,
+): void {
+  const dated = tables.filter((table) => middleDay(table) !== undefined);
+  const counts = dated.filter(
+    ({ shape, sheet }) => shape.id === "cordons" && !winters.some((own) => own.sheet === sheet),
+  );
+  const beside = new Set(dated.flatMap(({ shape, winter }) => (shape.id === "cordons" ? [] : [winter!])));
+  const evidence = (table: SurveyTable): { by: "name" | "sheets" | "today"; likely: number } | undefined => {
+    const { winter, sheet } = table;
+    const later = winter! + 1;
+    if (today !== undefined && middleDay(table)! > today && winterOf(today) === winter! - 1)
+      return { by: "today", likely: winter! - 1 };
+    if (yearOfName(sheet) === later) return { by: "name", likely: later };
+    return beside.size === 1 && beside.has(later) ? { by: "sheets", likely: later } : undefined;
+  };
+  const told = counts.flatMap((table) => {
+    const found = evidence(table);
+    return found ? [{ table, ...found }] : [];
+  });
+  for (const own of grouped(told, ({ by, likely }) => `${by} ${likely}`).values()) {
+    const [{ by, likely, table }] = own;
+    const sheets = [...new Set(own.map((one) => one.table.sheet))];
+    account.questions.push({
+      code: "otherWinter",
+      sheet: sheets[0],
+      facts: {
+        sheets,
+        rows: own.reduce((sum, one) => sum + one.table.rowCount, 0),
+        winter: table.winter!,
+        likely,
+        by,
+      },
+      proposals: [likely, table.winter!].map((winter) => ({
+        winters: sheets.map((sheet) => ({ sheet, winter })),
+      })),
+    });
+  }
 }
 
 function partOne(
@@ -165,6 +221,13 @@ export function middleDay(table: SurveyTable): number | undefined {
   const middle = days.length === 0 ? undefined : days[days.length >> 1];
   middleDays.set(table, middle);
   return middle;
+}
+
+/** The last year that the name of a sheet tells, of two such as 2025/26 the second; undefined without one. */
+export function yearOfName(sheet: string): number | undefined {
+  const years = [...sheet.matchAll(/(?<!\d)(?:(20\d\d)(?:\s*[-–/]\s*(\d\d(?:\d\d)?))?)(?!\d)/g)].at(-1);
+  if (!years) return undefined;
+  return years[2] === undefined ? Number(years[1]) : 2000 + (Number(years[2]) % 100);
 }
 
 /** The table in the winter that a person gave its sheet, its days moved by whole years. */

@@ -24,9 +24,13 @@ export function accountLines(account: SeasonAccount, language: Language): string
  */
 export function readSentence({ read, notRead, open }: SeasonAccount, language: Language): string {
   const { account } = TEXTS.reading;
+  const { winters = [] } = read;
   const parts = notRead.map((part) => partWords(part, language)).join("; ");
   return [
-    say(account.read, language, { ...read }),
+    say(account.read, language, { ...read, winters: [] }),
+    ...(winters.length === 0
+      ? []
+      : [say(account.winters, language, { winters: winters.map(String), count: winters.length })]),
     ...(parts === "" ? [] : [say(account.notRead, language, { parts })]),
     ...(open === 0 ? [] : [say(account.open, language, { questions: open })]),
   ].join(" ");

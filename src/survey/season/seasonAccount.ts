@@ -1,6 +1,7 @@
 import { grouped } from "../../domain/grouped";
 import type { LeftOut, LeftOutReason } from "../reading/readingAccount";
 import type { Season } from "./season";
+import { winterOfSeason } from "./winterOfSeason";
 import type { RowsUsed } from "./usedRows";
 
 /** How much was read, without Settings and earlier winters. */
@@ -10,6 +11,8 @@ export interface SeasonRead {
   readonly tables: number;
   readonly columns: number;
   readonly rows: number;
+  /** Winters that the counts were taken as, named by the year in which each ends; none where nothing tells. */
+  readonly winters?: readonly number[];
 }
 
 /** Parts of one kind that were not read. */
@@ -87,6 +90,7 @@ export function seasonAccount(
       tables: tables.length,
       columns: tables.reduce((sum, { columns }) => sum + columns.length, 0),
       rows: tables.reduce((sum, { rowCount }) => sum + rowCount, 0),
+      winters: [...new Set(farms.map(winterOfSeason))].filter((winter) => winter > 0).sort(),
     },
     notRead: [...grouped(parts, ({ reason }) => reason)].map(([reason, alike]) => ({
       reason,

@@ -72,7 +72,7 @@ function answerButtons(pane: Pane, question: ReadingQuestion): TemplateResult {
       : nothing
   }
   ${
-    code === "heads" || code === "noHeads" || code === "winter" || code === "hidden"
+    code === "heads" || code === "noHeads" || code === "winter" || code === "otherWinter" || code === "hidden"
       ? button(pane.say(QUESTION_TEXTS.leaveOut), () =>
           answer(pane, question, { leaveOut: sheetsOf(question) }),
         )
@@ -90,7 +90,7 @@ function answerWords(pane: Pane, answers: ReadingAnswers, code: QuestionCode): s
   const said = (text: Text) => pane.say(text);
   if (answers.units) return answers.units[0].unit;
   if (answers.dateOrder) return said(words[answers.dateOrder]);
-  if (answers.winters && code === "noYear") return String(answers.winters[0].winter);
+  if (answers.winters && code !== "winter") return String(answers.winters[0].winter);
   if (answers.constants) return constantsInWords(answers.constants);
   if (answers.oddCounts) return said(QUESTION_TEXTS.asProposed);
   if (answers.recount) return said(QUESTION_TEXTS.countAgain);

@@ -3457,6 +3457,11 @@ export const en = {
       plantingYear:
         "The year in the name of a sheet was not taken as a past winter, since no other sheet holds its vines: {sheets}.",
     },
+    evidence: {
+      name: "the name of the sheet says",
+      sheets: "counts of vines or buds say",
+      today: "by the day of today it can only be",
+    },
     questions: {
       heads:
         "{sheets}: {rows} {rows:row stands under heads that are not known and was|rows stand under heads that are not known and were} not read. Are {heads} the columns {columns}?",
@@ -3472,6 +3477,8 @@ export const en = {
         "{sheets}: {cells} {cells:date|dates} such as {examples} {cells:names|name} no year and {cells:was|were} not read. Of which winter {cells:is it|are they}?",
       winter:
         "{sheets}: {rows} {rows:row is dated in the winter|rows are dated in the winter} {winter} and {rows:stands|stand} in no result. {rows:Does it|Do they} belong to {likely}?",
+      otherWinter:
+        "{sheets}: {rows} {rows:row is|rows are} dated in the winter {winter}, but {by} the winter {likely}. Which is it?",
       oddCounts:
         "{sheet}: {cells} {cells:cell|cells} of {columns} {cells:holds|hold} {kind}, such as {examples}, and {cells:was|were} not read. What was counted?",
       keys: "{sheets}: no column, caption or name tells {columns}. Which is it?",
@@ -3498,6 +3505,7 @@ export const en = {
     },
     account: {
       read: "Read: {files} {files:file|files}, {sheets} {sheets:sheet|sheets}, {tables} {tables:table|tables}, {columns} {columns:column|columns}, {rows} {rows:row|rows}.",
+      winters: "Taken as counts of the {count:winter|winters} {winters}.",
       notRead: "Not read: {parts}.",
       open: "{questions} {questions:question is|questions are} open.",
       more: "{names} and {more} more",

@@ -3509,6 +3509,11 @@ export const es: Texts = {
       plantingYear:
         "El año en el nombre de una hoja no se tomó como un invierno pasado, pues ninguna otra hoja contiene sus plantas: {sheets}.",
     },
+    evidence: {
+      name: "el nombre de la hoja dice",
+      sheets: "los conteos de plantas o yemas dicen",
+      today: "por la fecha de hoy solo puede ser",
+    },
     questions: {
       heads:
         "{sheets}: {rows} {rows:fila está bajo encabezados desconocidos y no se leyó|filas están bajo encabezados desconocidos y no se leyeron}. ¿Son {heads} las columnas {columns}?",
@@ -3524,6 +3529,8 @@ export const es: Texts = {
         "{sheets}: {cells} {cells:fecha|fechas} como {examples} no {cells:lleva|llevan} año y no se {cells:leyó|leyeron}. ¿De qué invierno {cells:es|son}?",
       winter:
         "{sheets}: {rows} {rows:fila tiene fecha del invierno|filas tienen fecha del invierno} {winter} y no {rows:está|están} en ningún resultado. {rows:¿Pertenece|¿Pertenecen} a {likely}?",
+      otherWinter:
+        "{sheets}: {rows} {rows:fila lleva|filas llevan} fecha del invierno {winter}, pero {by} el invierno {likely}. ¿Cuál es?",
       oddCounts:
         "{sheet}: {cells} {cells:celda|celdas} de {columns} {cells:contiene|contienen} {kind}, como {examples}, y no se {cells:leyó|leyeron}. ¿Qué se contó?",
       keys: "{sheets}: ninguna columna, título o nombre indica {columns}. ¿Cuál es?",
@@ -3550,6 +3557,7 @@ export const es: Texts = {
     },
     account: {
       read: "Leído: {files} {files:archivo|archivos}, {sheets} {sheets:hoja|hojas}, {tables} {tables:tabla|tablas}, {columns} {columns:columna|columnas}, {rows} {rows:fila|filas}.",
+      winters: "Tomado como conteos {count:del invierno|de los inviernos} {winters}.",
       notRead: "No leído: {parts}.",
       open: "{questions} {questions:pregunta queda|preguntas quedan} por responder.",
       more: "{names} y {more} más",

@@ -3544,6 +3544,11 @@ export const fr: Texts = {
       plantingYear:
         "L'année dans le nom d'une feuille n'a pas été prise pour un hiver passé, car aucune autre feuille ne contient ses ceps : {sheets}.",
     },
+    evidence: {
+      name: "le nom de la feuille dit",
+      sheets: "les comptages de ceps ou de bourgeons disent",
+      today: "à la date d'aujourd'hui ce ne peut être que",
+    },
     questions: {
       heads:
         "{sheets} : {rows} {rows:ligne se trouve sous des en-têtes inconnus et n'a pas été lue|lignes se trouvent sous des en-têtes inconnus et n'ont pas été lues}. {heads} sont-ils les colonnes {columns} ?",
@@ -3559,6 +3564,8 @@ export const fr: Texts = {
         "{sheets} : {cells} {cells:date|dates} comme {examples} {cells:ne porte|ne portent} pas d'année et {cells:n'a pas été lue|n'ont pas été lues}. De quel hiver {cells:est-elle|sont-elles} ?",
       winter:
         "{sheets} : {rows} {rows:ligne est datée de l'hiver|lignes sont datées de l'hiver} {winter} et {rows:n'est|ne sont} dans aucun résultat. {rows:Appartient-elle|Appartiennent-elles} à {likely} ?",
+      otherWinter:
+        "{sheets} : {rows} {rows:ligne est datée|lignes sont datées} de l'hiver {winter}, mais {by} l'hiver {likely}. Lequel est-ce ?",
       oddCounts:
         "{sheet} : {cells} {cells:cellule|cellules} de {columns} {cells:contient|contiennent} {kind}, comme {examples}, et {cells:n'a pas été lue|n'ont pas été lues}. Qu'a-t-on compté ?",
       keys: "{sheets} : aucune colonne, aucun titre ni nom n'indique {columns}. Laquelle est-ce ?",
@@ -3587,6 +3594,7 @@ export const fr: Texts = {
     },
     account: {
       read: "Lu : {files} {files:fichier|fichiers}, {sheets} {sheets:feuille|feuilles}, {tables} {tables:tableau|tableaux}, {columns} {columns:colonne|colonnes}, {rows} {rows:ligne|lignes}.",
+      winters: "Pris comme comptages {count:de l'hiver|des hivers} {winters}.",
       notRead: "Non lu : {parts}.",
       open: "{questions} {questions:question reste ouverte|questions restent ouvertes}.",
       more: "{names} et {more} de plus",
