@@ -19,6 +19,9 @@ export const THINNING_GROUPS: readonly Text[] = TEXTS.outlook.thinningGroups;
 /** Where crop load lies against its range: {load} {low} {high} {range}. */
 export const CROP_LOAD_VERDICTS = TEXTS.outlook.cropLoadVerdicts;
 
+/** The ranges of crop load, by the word that Settings has for them. */
+export const CROP_LOAD_RANGE_NAMES: Readonly<Record<string, Text>> = TEXTS.outlook.cropLoadRanges;
+
 /** Which crop is divided by which prunings: {year}. */
 export const CROP_LOAD_PAIRS = TEXTS.outlook.cropLoadPairs;
 

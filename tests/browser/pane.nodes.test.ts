@@ -179,6 +179,9 @@ describe("the page for node budgets", () => {
   test.each(["es", "fr"] as const)("speaks %s", async (language) => {
     pane = await openPane(SEASON, { language, height: 1500 });
     await show();
+    const rules = await pane.page.locator("#node-rules").innerText();
+    expect(rules).toContain({ es: "por longitud", fr: "par longueur" }[language]);
+    expect(rules).not.toContain("by length");
     expect(await pane.brokenRules()).toEqual([]);
     await pane.picture(`nodes-${language}`);
   });

@@ -1,6 +1,7 @@
 import { say, type Language } from "../../texts/language";
 import {
   CROP_LOAD_PAIRS,
+  CROP_LOAD_RANGE_NAMES,
   CROP_LOAD_UNSURE,
   CROP_LOAD_VERDICTS,
   FROST_COUNTED,
@@ -75,7 +76,7 @@ export function cropLoadSentence(pair: CropLoadOfPair, language: Language): stri
     load: one(pair.load.likely),
     low: one(pair.limits.low),
     high: one(pair.limits.high),
-    range: pair.range,
+    range: CROP_LOAD_RANGE_NAMES[pair.range]?.[language] ?? pair.range,
   };
   return [
     say(CROP_LOAD_PAIRS[pair.pair], language, { year: String(pair.year) }),

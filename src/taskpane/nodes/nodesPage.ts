@@ -5,6 +5,7 @@ import { threeDigits, vineCropIn } from "../../survey/crop/cropWords";
 import type { BlockBudget, RuleBudget } from "../../survey/decide/plan/blockBudgets";
 import type { Injury, NodesOrRefusal } from "../../survey/decide/plan/injuryOfBlocks";
 import { overHalfSentence, straddleSentence } from "../../survey/decide/plan/injurySentences";
+import { nodeRule } from "../../survey/sheets/nodeRules";
 import { NODES_TEXTS, GAP_SHEET_TEXTS } from "../../texts/pane";
 import { REFUSALS } from "../../texts/refusals";
 import { changePage } from "../changePage";
@@ -119,7 +120,11 @@ const NODE_FIGURES = ["nodeRule", "mostNodes", "nodesASpur"] as const;
 
 function leave(pane: Pane, { settings }: NodesResult, block: BlockBudget): TemplateResult {
   const { nodes, limited, refusal } = block.leave;
-  const facts = { nodes: Math.round(nodes ?? 0), rule: block.rules[0].rule, injuryRule: block.injuryRule };
+  const facts = {
+    nodes: Math.round(nodes ?? 0),
+    rule: ruleWords(pane, block.rules[0].rule),
+    injuryRule: block.injuryRule,
+  };
   const corrected = block.injury !== undefined;
   return html`<section class="stack">
     <h2>${pane.say(NODES_TEXTS.leave)}</h2>
@@ -187,8 +192,9 @@ function ruleTable(pane: Pane, { units }: NodesResult, block: BlockBudget): Temp
 }
 
 function ruleLine(pane: Pane, { rule, inForce, ...answer }: RuleBudget): TemplateResult {
+  const shown = ruleWords(pane, rule);
   return html`<tr>
-    <th scope="row">${inForce ? pane.say(NODES_TEXTS.inForce, { rule }) : rule}</th>
+    <th scope="row">${inForce ? pane.say(NODES_TEXTS.inForce, { rule: shown }) : shown}</th>
     <td class="number">${numberOrReason(pane, answer)}</td>
   </tr>`;
 }
@@ -292,6 +298,10 @@ function reasonOf(pane: Pane, refusal: Refusal | undefined): string {
   ]);
   return pane.say(REFUSALS[refusal.code], Object.fromEntries(facts));
 }
+
+/** A rule as the reader's language writes it; formulas and numbers are written alike in each. */
+const ruleWords = (pane: Pane, rule: string) =>
+  nodeRule(rule).isOneRule ? pane.say(NODES_TEXTS.byLength) : rule;
 
 const numberOrReason = (pane: Pane, { nodes, refusal }: NodesOrRefusal) =>
   nodes === undefined ? reasonOf(pane, refusal) : threeDigits(nodes, pane.state.language);

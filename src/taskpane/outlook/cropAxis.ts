@@ -52,10 +52,9 @@ export function cropAxis(axis: CropAxis): TemplateResult {
         <text x=${at(step)} y=${bottom + 12} text-anchor="middle">${axis.digits(step)}</text>`,
     )}
     <text x=${width - EDGE} y=${bottom + 26} text-anchor="end">${axis.unit}</text>
-    ${rows.map(({ name, range, plan }, index) => {
+    ${rows.map(({ range, plan }, index) => {
       const y = TOP + index * LINE + LABEL + 3;
       return svg`<g class=${plan ? "stage" : "counted"}>
-        <text x=${EDGE} y=${y - 4}>${name}</text>
         <rect class="band" x=${at(range.low)} y=${y} width=${Math.max(2, at(range.high) - at(range.low))} height=${BAND} />
         <line class="likely" x1=${at(range.likely)} x2=${at(range.likely)} y1=${y - 2} y2=${y + BAND + 2} />
       </g>`;
@@ -67,15 +66,16 @@ export function cropAxis(axis: CropAxis): TemplateResult {
         : svg`<line class="target" x1=${at(target.crop)} x2=${at(target.crop)} y1=${TOP - 2} y2=${bottom} />
             <text class="target-name" x=${at(target.crop)} y=${TOP - 5} text-anchor=${at(target.crop) > width / 2 ? "end" : "start"}>${target.name}</text>`
     }
+    ${rows.map(({ name }, index) => svg`<text x=${EDGE} y=${TOP + index * LINE + LABEL - 1}>${name}</text>`)}
+    ${harvests.years.length > 0 ? svg`<text x=${EDGE} y=${TOP + rows.length * LINE + LABEL - 1}>${harvests.name}</text>` : nothing}
   </svg>`;
 }
 
 /** A dot a year. */
 function harvestRow({ harvests }: CropAxis, at: (value: number) => number, top: number) {
   const y = top + LABEL + 9;
-  return svg`<text x=${EDGE} y=${top + LABEL - 1}>${harvests.name}</text>
-    ${harvests.years.map(
-      ({ year, crop }) =>
-        svg`<circle class="picked" cx=${at(crop)} cy=${y} r="4"><title>${year}</title></circle>`,
-    )}`;
+  return harvests.years.map(
+    ({ year, crop }) =>
+      svg`<circle class="picked" cx=${at(crop)} cy=${y} r="4"><title>${year}</title></circle>`,
+  );
 }

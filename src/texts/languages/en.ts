@@ -2071,6 +2071,12 @@ export const en = {
     otherSecondaries:
       "Read the other way, the secondaries would give {other} clusters a vine, not {clusters}.",
     thinningGroups: ["light vines", "middle vines", "heavy vines"],
+    cropLoadRanges: {
+      "single canopy": "single canopy",
+      "divided canopy": "divided canopy",
+      hybrids: "hybrids",
+      Concord: "Concord",
+    },
     cropLoadVerdicts: {
       below: "Crop load {load} lies below {low} to {high} ({range}): the vines could carry more.",
       within: "Crop load {load} lies within {low} to {high} ({range}).",
@@ -3153,6 +3159,7 @@ export const en = {
       limitedLeast: "Raised to the least of Settings.",
       limitedMost: "Held at the most nodes a vine.",
       least: "Never fewer than {least} {least:node|nodes} on a vine (Settings).",
+      byLength: "by length",
       noLeast: "Settings sets no least number of nodes.",
       straddle:
         "The range of dead buds reaches over {edges}, where {injuryRule} changes: {low} at its low end, {high} at its high end. More bud cuts would tell.",

@@ -2103,6 +2103,12 @@ export const es: Texts = {
     otherSecondaries:
       "Leídas de la otra manera, las secundarias darían {other} racimos por cepa, no {clusters}.",
     thinningGroups: ["plantas ligeras", "plantas medias", "plantas cargadas"],
+    cropLoadRanges: {
+      "single canopy": "follaje simple",
+      "divided canopy": "follaje dividido",
+      hybrids: "híbridos",
+      Concord: "Concord",
+    },
     cropLoadVerdicts: {
       below:
         "La relación de carga {load} está por debajo de {low} a {high} ({range}): las plantas podrían llevar más.",
@@ -3199,6 +3205,7 @@ export const es: Texts = {
       limitedLeast: "Subido al mínimo de los ajustes.",
       limitedMost: "Limitado al máximo de yemas por planta.",
       least: "Nunca menos de {least} {least:yema|yemas} por planta (Ajustes).",
+      byLength: "por longitud",
       noLeast: "Los ajustes no fijan un mínimo de yemas.",
       straddle:
         "El intervalo de yemas muertas pasa por {edges}, donde {injuryRule} cambia: {low} en su extremo bajo, {high} en el alto. Más cortes de yemas lo dirían.",

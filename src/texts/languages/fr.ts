@@ -2121,6 +2121,12 @@ export const fr: Texts = {
     otherSecondaries:
       "Lus de l'autre façon, les secondaires donneraient {other} grappes par cep, pas {clusters}.",
     thinningGroups: ["ceps légers", "ceps moyens", "ceps chargés"],
+    cropLoadRanges: {
+      "single canopy": "feuillage simple",
+      "divided canopy": "feuillage divisé",
+      hybrids: "hybrides",
+      Concord: "Concord",
+    },
     cropLoadVerdicts: {
       below:
         "Le rapport de charge {load} est sous {low} à {high} ({range}) : les ceps pourraient porter plus.",
@@ -3227,6 +3233,7 @@ export const fr: Texts = {
       limitedLeast: "Relevé au minimum des réglages.",
       limitedMost: "Limité au maximum d'yeux par cep.",
       least: "Jamais moins de {least} {least:œil|yeux} par cep (Réglages).",
+      byLength: "par longueur",
       noLeast: "Les réglages ne fixent pas de minimum d'yeux.",
       straddle:
         "L'intervalle des bourgeons morts franchit {edges}, où {injuryRule} change : {low} à sa borne basse, {high} à sa borne haute. D'autres coupes de bourgeons le diraient.",

@@ -648,6 +648,7 @@ describe("buds", () => {
     expect(cropLoadSentence(following, "en")).toBe(
       "Crop of 2025 over the prunings of the winter after it, the pair that published ranges are of. Crop load 5 lies within 4 to 10 (single canopy).",
     );
+    expect(cropLoadSentence(following, "es")).toContain("4 a 10 (follaje simple)");
     expect(cropLoadSentence(before, "en")).toMatch(
       /^Likely crop of 2026 over the prunings of the winter before it, which is not the pair/,
     );
