@@ -3,7 +3,9 @@ import { readLargeSeason } from "../survey/reading/readLargeSeason";
 import { leftOutSentence, noteSentence, questionSentence } from "../survey/reading/readingSentence";
 import type { Season, SurveyTable } from "../survey/season/season";
 import { NO_PLACE, type VinePlaces } from "../survey/season/vinePlaces";
+import type { ReadingAnswers } from "../survey/reading/readingAccount";
 import type { SheetId } from "../survey/sheets/column";
+import { SHEETS } from "../survey/sheets/sheets";
 import { isCellError, type CellValue } from "../survey/sheets/cell";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { say } from "../texts/language";
@@ -31,15 +33,45 @@ export async function readSeasonInputs(
       terminal.progress(0.5 * (rows / (rows + ROWS_OF_A_SMALL_FARM))),
     ),
   );
-  tellReading(season, terminal);
-  if (season.allTables.length === 0)
-    throw new CommandProblem("noTables", {
-      files: inputs.files,
-      sheets: season.otherSheets,
-      first: inputs.origin.get(season.otherSheets[0])?.sheet ?? "Sheet1",
-    });
+  tellReading(season, inputs, terminal);
+  if (season.allTables.length === 0) throw unrecognised(season, inputs);
   if (!options["same-rows"]) mustNotHaveCopies(season, inputs);
   return { inputs, season };
+}
+
+/** Columns of the Cordons sheet in their order. */
+const ORDER = SHEETS.cordons.columns.slice(0, 9).map(({ id }) => id);
+
+/** Says that nothing was recognised, and how to tell it: in the words of the first sheet with a line of heads. */
+function unrecognised({ account, otherSheets }: Season, { files, origin }: Inputs): CommandProblem {
+  const of = [...account.questions, ...account.leftOut].find(({ facts }) => Array.isArray(facts.heads));
+  const facts = { files, sheets: otherSheets };
+  if (!of) return new CommandProblem("noHeadsAtAll", facts);
+  const [proposed] = account.questions.flatMap(({ code, proposals }) => (code === "heads" ? proposals : []));
+  const heads = (of.facts.heads as readonly string[]).slice(0, ORDER.length);
+  const columns = Object.fromEntries(heads.map((head, at) => [head, ORDER[at]]));
+  const answers = inOwnNames(proposed, origin) ?? {
+    heads: [{ sheet: origin.get(of.sheet)?.sheet ?? of.sheet, shape: "cordons", columns }],
+  };
+  return new CommandProblem("noTables", { ...facts, answers: JSON.stringify(answers), columns: ORDER });
+}
+
+/** Answers with the names that sheets have in their own files, as options take them. */
+function inOwnNames(
+  answers: ReadingAnswers | undefined,
+  origin: Inputs["origin"],
+): ReadingAnswers | undefined {
+  const named = <Answer extends { readonly sheet: string }>(list: readonly Answer[] | undefined) =>
+    list?.map((answer) => ({ ...answer, sheet: origin.get(answer.sheet)?.sheet ?? answer.sheet }));
+  return (
+    answers && {
+      ...answers,
+      ...(answers.heads && { heads: named(answers.heads) }),
+      ...(answers.constants && { constants: named(answers.constants) }),
+      ...(answers.units && { units: named(answers.units) }),
+      ...(answers.winters && { winters: named(answers.winters) }),
+    }
+  );
 }
 
 /** Sheets that a person named are read, hidden or not. */
@@ -66,13 +98,13 @@ async function readWith<Read>(
 const TOLD_ELSEWHERE: ReadonlySet<string> = new Set(["otherColumn", "otherHeads", "asked"]);
 
 /** Says what was done on the way, what has to be answered, and which sheets or columns stand in no result. */
-function tellReading({ account }: Season, { language, tell }: Terminal): void {
+function tellReading({ account }: Season, { origin }: Inputs, { language, tell }: Terminal): void {
   for (const note of account.notes) tell(printable(noteSentence(note, language)));
   for (const part of account.leftOut)
     if (!TOLD_ELSEWHERE.has(part.reason)) tell(printable(leftOutSentence(part, language)));
   for (const question of account.questions) {
     tell(printable(questionSentence(question, language)));
-    const [answers] = question.proposals;
+    const answers = inOwnNames(question.proposals[0], origin);
     if (answers)
       tell(printable(`  ${say(COMMAND_LINE.tellHeads, language, { answers: JSON.stringify(answers) })}`));
     else if (question.facts.column === "block") tell(`  ${say(COMMAND_LINE.tellBlock, language)}`);
@@ -99,7 +131,7 @@ export async function readFarms(
   await readWith(options, inputs, terminal, async (reading) => {
     for (const sheets of files.values()) {
       const season = await readLargeSeason(asked(sheets, options), reading);
-      tellReading(season, terminal);
+      tellReading(season, inputs, terminal);
       if (season.allTables.length > 0) farms.push(season);
       terminal.progress((0.5 * farms.length) / files.size);
     }

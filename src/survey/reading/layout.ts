@@ -25,6 +25,7 @@ import {
   type LeftOutReason,
   type OpenAccount,
   type ReadingAnswers,
+  type ReadingFacts,
   type ReadingQuestion,
 } from "./readingAccount";
 import type { MergedArea, SheetArea } from "./sheetArea";
@@ -1367,7 +1368,11 @@ function virtualTable(
 /** A sheet in which no head is ours: what its columns could be is asked, and its rows are named. */
 function unknownTable(area: SheetArea, account: OpenAccount): LaidTable[] {
   const { sheet } = area;
-  const rows = area.values.filter((cells) => cells.filter((cell) => !isBlank(cell)).length > 2).length - 1;
+  const lines = area.values.filter((cells) => cells.filter((cell) => !isBlank(cell)).length > 2);
+  const hasHeads = lines.length > 0 && holdsWordsOnly(lines[0]);
+  const rows = lines.length - (hasHeads ? 1 : 0);
+  const heads = hasHeads ? lines[0].filter((cell) => typeof cell === "string" && !isBlank(cell)) : [];
+  const facts: ReadingFacts = heads.length > 0 ? { rows, heads: heads.map(String) } : { rows };
   const likely = likelyColumns(area);
   if (likely) {
     account.questions.push({
@@ -1382,10 +1387,9 @@ function unknownTable(area: SheetArea, account: OpenAccount): LaidTable[] {
     });
     account.leftOut.push({ what: "sheet", reason: "otherHeads", sheet, facts: { rows: likely.rows } });
   } else if (holdsSides(area)) {
-    account.questions.push({ code: "noHeads", sheet, facts: { rows: rows + 1 }, proposals: [] });
-    account.leftOut.push({ what: "sheet", reason: "otherHeads", sheet, facts: { rows: rows + 1 } });
-  } else
-    account.leftOut.push({ what: "sheet", reason: "notCounts", sheet, facts: { rows: Math.max(0, rows) } });
+    account.questions.push({ code: "noHeads", sheet, facts, proposals: [] });
+    account.leftOut.push({ what: "sheet", reason: "otherHeads", sheet, facts: { rows } });
+  } else account.leftOut.push({ what: "sheet", reason: "notCounts", sheet, facts });
   return [];
 }
 

@@ -66,11 +66,74 @@ function likelyAt(
     columns[head] = column.id;
     taken.add(column);
   }
+  const found = isEnough(columns) ? columns : byContent(heads, rows);
+  return found && isEnough(found) ? { rows: rows.length, columns: found } : undefined;
+}
+
+/** True where the columns are those of counts on cordons. */
+function isEnough(columns: Readonly<Record<string, string>>): boolean {
   const ids = new Set(Object.values(columns));
   const counts = ["liveSpurs", "positions", "length"].filter((id) => ids.has(id)).length;
-  return ids.has("vine") && counts > 0 && ids.size >= 5 && (ids.has("side") || ids.has("cordon"))
-    ? { rows: rows.length, columns }
-    : undefined;
+  return ids.has("vine") && counts > 0 && ids.size >= 5 && (ids.has("side") || ids.has("cordon"));
+}
+
+/** Most trunks of a vine that tell a column of them from counts. */
+const FEW_TRUNKS = 4;
+
+/**
+ * What columns under heads that say nothing hold, from their cells alone: words of sides and letters of cordons, keys
+ * before them, of which the row changes less often than the vine, and of two counts the one that never exceeds the other
+ * as live spurs. Undefined where the cells leave anything open.
+ */
+function byContent(
+  heads: readonly (string | undefined)[],
+  rows: readonly (readonly CellValue[])[],
+): Record<string, string> | undefined {
+  const columns = new Map(SHEETS.cordons.columns.map((column) => [column.id, column]));
+  const cells = heads.map((_, at) => rows.map((row) => row[at] ?? null));
+  const named = heads.flatMap((head, at) => (head === undefined ? [] : [at]));
+  if (new Set(named.map((at) => heads[at])).size < named.length) return undefined;
+  const holds = (id: string, at: number) => fits(columns.get(id)!, cells[at]);
+  const areTexts = (at: number) => cells[at].every((cell) => typeof cell === "string" && !isBlank(cell));
+  const areWhole = (at: number) => cells[at].every((cell) => Number.isInteger(cell) && Number(cell) >= 0);
+  const kinds = (at: number) => new Set(cells[at]).size;
+  const sides = named.filter((at) => areTexts(at) && holds("side", at) && kinds(at) > 1);
+  if (sides.length !== 1) return undefined;
+  const [side] = sides;
+  const words = named.filter((at) => at !== side && areTexts(at));
+  const cordons = words.filter((at) => at > side && holds("cordon", at));
+  const blocks = words.filter((at) => at < side);
+  const keys = named.filter((at) => at < side && areWhole(at));
+  const counts = named.filter((at) => at > side && areWhole(at));
+  const trunks = counts.filter((at) =>
+    cells[at].every((cell) => Number(cell) >= 1 && Number(cell) <= FEW_TRUNKS),
+  );
+  const [one, other, ...more] = counts.filter((at) => !trunks.includes(at));
+  if (cordons.length > 1 || blocks.length > 1 || trunks.length > 1 || more.length > 0) return undefined;
+  if (keys.length < 1 || keys.length > 2 || other === undefined) return undefined;
+  const never = (over: number, under: number) =>
+    cells[over].every((cell, i) => Number(cell) <= Number(cells[under][i]));
+  if (never(one, other) === never(other, one)) return undefined;
+  const changes = (at: number) => cells[at].filter((cell, i) => i > 0 && cell !== cells[at][i - 1]).length;
+  if (keys.length === 2 && changes(keys[0]) === changes(keys[1])) return undefined;
+  const slowFirst = [...keys].sort((a, b) => changes(a) - changes(b));
+  const lengths = named.filter(
+    (at) => at > side && !areWhole(at) && cells[at].every((cell) => typeof cell === "number" && cell > 0),
+  );
+  const found: Record<string, number | undefined> = {
+    block: blocks[0],
+    row: keys.length === 2 ? slowFirst[0] : undefined,
+    vine: slowFirst.at(-1),
+    side,
+    cordon: cordons[0],
+    trunk: trunks[0],
+    length: lengths.length === 1 ? lengths[0] : undefined,
+    positions: never(one, other) ? other : one,
+    liveSpurs: never(one, other) ? one : other,
+  };
+  return Object.fromEntries(
+    Object.entries(found).flatMap(([id, at]) => (at === undefined ? [] : [[heads[at]!, id]])),
+  );
 }
 
 /** True where a column of ours could hold most of these cells. */

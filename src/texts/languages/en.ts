@@ -2755,7 +2755,9 @@ export const en = {
       tellHeads: "To tell it: --heads FILE.json with {answers}",
       tellBlock: "To tell it: --block NAME",
       noTables:
-        'No count sheet was recognised in {files} (looked at: {sheets}). A table needs heads such as Block, Row, Vine, Side, Cordon; what your own heads mean can be told with --heads FILE.json, such as {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
+        "No count sheet was recognised in {files} (looked at: {sheets}). A table needs heads such as Block, Row, Vine, Side, Cordon; what your own heads mean can be told with --heads FILE.json, a file that holds {answers} with each of your heads before the column that it means: {columns}.",
+      noHeadsAtAll:
+        "No count sheet was recognised in {files} (looked at: {sheets}). Write a line of heads above the counts: Block, Row, Vine, Side, Cordon, Trunk, Length (ft), Positions, Live spurs.",
       repairOne: "--repair takes one workbook (.xlsx or .xlsm) and writes a copy of it.",
       repairOut: "--repair writes a copy: name it with --out FILE.xlsx, or give --save.",
       repaired: "Changed in the copy: {cells} {cells:cell|cells}",

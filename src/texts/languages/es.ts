@@ -2799,7 +2799,9 @@ export const es: Texts = {
       tellHeads: "Para decirlo: --heads ARCHIVO.json con {answers}",
       tellBlock: "Para decirlo: --block NOMBRE",
       noTables:
-        'No se reconoció ninguna hoja de conteo en {files} (se miró: {sheets}). Una tabla necesita encabezados como Cuartel, Hilera, Planta, Lado, Cordón; lo que significan los suyos se dice con --heads ARCHIVO.json, como {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
+        "No se reconoció ninguna hoja de conteo en {files} (se miró: {sheets}). Una tabla necesita encabezados como Cuartel, Hilera, Planta, Lado, Cordón; lo que significan los suyos se dice con --heads ARCHIVO.json, un archivo que contenga {answers} con cada encabezado suyo delante de la columna que significa: {columns}.",
+      noHeadsAtAll:
+        "No se reconoció ninguna hoja de conteo en {files} (se miró: {sheets}). Escriba una línea de encabezados sobre los conteos: Cuartel, Hilera, Planta, Lado, Cordón, Tronco, Largo (m), Posiciones, Pitones vivos.",
       repairOne: "--repair toma un solo libro (.xlsx o .xlsm) y escribe una copia.",
       repairOut: "--repair escribe una copia: nómbrela con --out ARCHIVO.xlsx, o ponga --save.",
       repaired: "{cells} {cells:celda cambiada|celdas cambiadas} en la copia",

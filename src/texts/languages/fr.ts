@@ -2825,7 +2825,9 @@ export const fr: Texts = {
       tellHeads: "Pour le dire : --heads FICHIER.json avec {answers}",
       tellBlock: "Pour le dire : --block NOM",
       noTables:
-        'Aucune feuille de comptage n’a été reconnue dans {files} (regardé : {sheets}). Un tableau a besoin d’en-têtes comme Parcelle, Rang, Cep, Côté, Cordon ; ce que signifient les vôtres se dit avec --heads FICHIER.json, comme {"heads": [{"sheet": "{first}", "shape": "cordons", "columns": {"Vn": "vine", "Sd": "side"}}]}.',
+        "Aucune feuille de comptage n’a été reconnue dans {files} (regardé : {sheets}). Un tableau a besoin d’en-têtes comme Parcelle, Rang, Cep, Côté, Cordon ; ce que signifient les vôtres se dit avec --heads FICHIER.json, un fichier qui contient {answers} avec chacun de vos en-têtes devant la colonne qu’il désigne : {columns}.",
+      noHeadsAtAll:
+        "Aucune feuille de comptage n’a été reconnue dans {files} (regardé : {sheets}). Écrire une ligne d’en-têtes au-dessus des comptages : Parcelle, Rang, Cep, Côté, Cordon, Tronc, Longueur (m), Emplacements, Coursons vivants.",
       repairOne: "--repair prend un seul classeur (.xlsx ou .xlsm) et en écrit une copie.",
       repairOut: "--repair écrit une copie : nommez-la avec --out FICHIER.xlsx, ou donnez --save.",
       repaired: "{cells} {cells:cellule modifiée|cellules modifiées} dans la copie",

@@ -535,7 +535,7 @@ test("counts under no known head, or under none, are asked and not called other 
     const season = readSeason([areaOf("Cordons", [HEADS, ...ROWS]), areaOf("More", rows)]);
     expect(counts(season)).toEqual(PLAIN);
     expect(season.account.questions.map((question) => questionSentence(question, "en"))).toEqual([
-      `More: ${rows.length} rows look like counts, but stand under no head that is known, and were not read. Write heads such as Block, Row, Vine and Side above, or leave the sheet out.`,
+      `More: ${ROWS.length} rows look like counts, but stand under no head that is known, and were not read. Write heads such as Block, Row, Vine and Side above, or leave the sheet out.`,
     ]);
     const left = readSeason([areaOf("Cordons", [HEADS, ...ROWS]), areaOf("More", rows)], {
       answers: { leaveOut: ["More"] },
