@@ -1,9 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
-import type { Range } from "../../domain/outlook/productRange";
 import type { FarmFigure } from "../../survey/crop/farmFigures";
-import { blockCropIn, threeDigits } from "../../survey/crop/cropWords";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
-import { FARM_FIGURE_WEIGHT, FARM_FIGURES, STAGE_NAMES } from "../../texts/outlook";
+import { FARM_FIGURE_WEIGHT, FARM_FIGURES } from "../../texts/outlook";
 import { OUTLOOK_TEXTS, PANE_TEXTS, SETTINGS_TEXTS } from "../../texts/pane";
 import { textField } from "../fields";
 import { remembered } from "../ownView";
@@ -61,7 +59,7 @@ function figureView(pane: Pane, page: OutlookState, figure: FarmFigure): Templat
     </p>
     ${
       page.take?.key === key
-        ? takeView(pane, page, page.take, value)
+        ? takeView(pane, page.take, value)
         : digits(now) === value
           ? nothing
           : html`<div class="buttons">
@@ -80,7 +78,7 @@ function figureView(pane: Pane, page: OutlookState, figure: FarmFigure): Templat
   </li>`;
 }
 
-function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: string): TemplateResult {
+function takeView(pane: Pane, take: FigureToTake, value: string): TemplateResult {
   const plan = planFigure(take.read, take.figure, "", pane.today, pane.state.language);
   const leave = html`<fluent-button
     id="leave-figure"
@@ -95,7 +93,7 @@ function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: str
     </div>`;
   return html`<div class="stack editor" id="figure-moves">
     <p><strong>${pane.say(FARM_FIGURE_TEXTS.wouldWrite, { value, where: plan.where })}</strong></p>
-    ${cropsView(pane, page, take)} ${take.moved === undefined ? nothing : movedSummary(pane, take.moved)}
+    ${take.moved === undefined ? nothing : movedSummary(pane, take.moved)}
     ${textField({
       id: "figure-by",
       label: pane.say(SETTINGS_TEXTS.by),
@@ -114,32 +112,4 @@ function takeView(pane: Pane, page: OutlookState, take: FigureToTake, value: str
       ${leave}
     </div>
   </div>`;
-}
-
-function cropsView(pane: Pane, { unitSystem }: OutlookState, { crops = [] }: FigureToTake): TemplateResult {
-  if (crops.length === 0) return html`<p>${pane.say(FARM_FIGURE_TEXTS.cropStays)}</p>`;
-  const { language } = pane.state;
-  const words = (mass: number) => threeDigits(blockCropIn(mass, unitSystem, language).value, language);
-  const facts = (name: string, range: Range | undefined) =>
-    range === undefined
-      ? {}
-      : {
-          [name]: words(range.likely),
-          [`${name}Low`]: words(range.low),
-          [`${name}High`]: words(range.high),
-        };
-  return html`<ul class="plain" id="crops-move">
-    ${crops.map(({ block, stage, before, after }) => {
-      const text = before === undefined ? "cropComes" : after === undefined ? "cropGoes" : "cropMoves";
-      return html`<li>
-        ${pane.say(FARM_FIGURE_TEXTS[text], {
-          block,
-          stage: pane.say(STAGE_NAMES[stage]),
-          unit: blockCropIn(0, unitSystem, language).unit,
-          ...facts("before", before),
-          ...facts("after", after),
-        })}
-      </li>`;
-    })}
-  </ul>`;
 }

@@ -1,5 +1,3 @@
-import type { Stage } from "../../domain/outlook/cropOutlook";
-import type { Range } from "../../domain/outlook/productRange";
 import type { UnitSystem } from "../../domain/units";
 import type { BlockOutlook } from "../../survey/crop/blockOutlook";
 import type { FarmFigure } from "../../survey/crop/farmFigures";
@@ -21,15 +19,6 @@ export interface FigureToTake {
   /** Why it cannot be taken, as a sentence. */
   readonly problem?: string;
   readonly moved?: MovedResults;
-  readonly crops?: readonly MovedCrop[];
-}
-
-/** A block's crop at a stage that would move, in kilograms; undefined where there is none before, or none afterwards. */
-export interface MovedCrop {
-  readonly block: string;
-  readonly stage: Stage;
-  readonly before: Range | undefined;
-  readonly after: Range | undefined;
 }
 
 /** The figure that was taken last, for its undo. */

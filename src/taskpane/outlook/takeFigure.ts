@@ -1,11 +1,6 @@
-import { blockOutlook, type BlockOutlook } from "../../survey/crop/blockOutlook";
-import { decideSeason, type DecidedVine } from "../../survey/decide/decideSeason";
 import { farmFigures, type FarmFigure } from "../../survey/crop/farmFigures";
-import { outlookInputs } from "../../survey/crop/outlookInputs";
 import { readSeason } from "../../survey/reading/readSeason";
-import type { Season } from "../../survey/season/season";
 import { FARM_FIGURE_TEXTS } from "../../texts/farmFigures";
-import { THINNING_GROUPS } from "../../texts/outlook";
 import { SETTINGS_TEXTS } from "../../texts/pane";
 import { changeAllOrNone, undoChange } from "../../workbook/actions/changeCells";
 import { inSlices } from "../inSlices";
@@ -18,7 +13,7 @@ import { readSettingsOf } from "../settings/settingsActions";
 import { writeLog } from "../writeLog";
 import { isoDay } from "../../survey/reading/serialDate";
 import { figureDigits, figureWords } from "./figureWords";
-import type { MovedCrop, TakenFigure } from "./outlookState";
+import type { TakenFigure } from "./outlookState";
 import { planFigure } from "./planFigure";
 import { workOutlook } from "./workOutlook";
 
@@ -50,9 +45,7 @@ export async function showFigureMoves(pane: Pane, key: string, signal: AbortSign
     const after = readSeason(plan.areas);
     const comparing = (done: number) => show(pane.say(SETTINGS_TEXTS.comparing), done);
     const moved = await inSlices(movedResults(read.season, after, pane.today), comparing, signal);
-    const before = await outlooksOf(pane, read.season, signal);
-    const then = await outlooksOf(pane, after, signal);
-    changePage(pane, "outlook", { take: { key, figure, read, moved, crops: movedCrops(before, then) } });
+    changePage(pane, "outlook", { take: { key, figure, read, moved } });
   } finally {
     changePage(pane, "outlook", { progress: undefined });
   }
@@ -112,31 +105,4 @@ async function workAgain(pane: Pane, signal: AbortSignal): Promise<void> {
   changePage(pane, "settings", { read: undefined, edit: undefined });
   await workOutlook(pane, signal);
   changePage(pane, "outlook", { block });
-}
-
-async function outlooksOf(pane: Pane, season: Season, signal: AbortSignal): Promise<BlockOutlook[]> {
-  const vines: DecidedVine[] = [];
-  await inSlices(decideSeason(season), (vine) => vines.push(vine), signal);
-  const groups = THINNING_GROUPS.map((name) => pane.say(name));
-  return outlookInputs(season, { decided: vines }).map((block) =>
-    blockOutlook(block, season.settings, groups),
-  );
-}
-
-/** The crop of every block and stage that is another afterwards, that comes, or that goes. */
-function movedCrops(before: readonly BlockOutlook[], after: readonly BlockOutlook[]): MovedCrop[] {
-  const crops = (outlooks: readonly BlockOutlook[]) =>
-    new Map(
-      outlooks.flatMap(({ inputs: { block }, stages }) =>
-        stages.map(
-          (crop) => [`${crop.stage} ${block}`, { block, stage: crop.stage, range: crop.block }] as const,
-        ),
-      ),
-    );
-  const [then, now] = [crops(after), crops(before)];
-  return [...new Map([...now, ...then])].flatMap(([key, { block, stage }]) => {
-    const [was, is] = [now.get(key)?.range, then.get(key)?.range];
-    const same = (["low", "likely", "high"] as const).every((end) => was?.[end] === is?.[end]);
-    return same ? [] : [{ block, stage, before: was, after: is }];
-  });
 }

@@ -3225,6 +3225,8 @@ export const en = {
       keep: "Keep",
       reset: "Back to the source's value",
       nothingMoves: "No decision and no finding of this workbook would move.",
+      budgetMoves: "{block}: {before} to leave on a vine → {after}",
+      budgetsStay: "No block's node budget would move.",
       vinesMove: "{moved} of {vines} {vines:vine|vines} would be decided otherwise.",
       findingsMove: "{gone} {gone:finding|findings} would go and {come} would come.",
       vineHead: "Vine",

@@ -3271,6 +3271,8 @@ export const es: Texts = {
       keep: "Guardar",
       reset: "Volver al valor de la fuente",
       nothingMoves: "No se movería ninguna decisión ni ningún hallazgo de este libro.",
+      budgetMoves: "{block}: {before} por planta → {after}",
+      budgetsStay: "Ningún cuartel cambiaría su número de yemas.",
       vinesMove: "{moved} de {vines} {vines:planta|plantas} {moved:se decidiría|se decidirían} de otro modo.",
       findingsMove:
         "{gone:Desaparecería|Desaparecerían} {gone} {gone:hallazgo|hallazgos} y {come:aparecería|aparecerían} {come}.",

@@ -3301,6 +3301,8 @@ export const fr: Texts = {
       keep: "Garder",
       reset: "Revenir à la valeur de la source",
       nothingMoves: "Aucun choix et aucun constat de ce classeur ne bougerait.",
+      budgetMoves: "{block} : {before} par cep → {after}",
+      budgetsStay: "Aucune parcelle ne changerait de nombre d'yeux.",
       vinesMove: "{moved} sur {vines} {vines:cep|ceps} {moved:serait décidé|seraient décidés} autrement.",
       findingsMove:
         "{gone} {gone:constat disparaîtrait|constats disparaîtraient} et {come} {come:apparaîtrait|apparaîtraient}.",

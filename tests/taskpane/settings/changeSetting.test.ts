@@ -59,6 +59,37 @@ test("a figure that decides a vine shows the vine with both answers", () => {
   for (const { before, after } of moves) expect(before).not.toBe(after);
 });
 
+// 2.5 lb: 30 + 1.5 x 10 = 45 and 20 + 1.5 x 10 = 35 (Smith, Ohio State University 2023); a basal shoot a spur bears more
+test("a figure that decides no vine shows the node budgets and crops that it moves", () => {
+  const blocks = area("Blocks", [
+    ["Block", "Vines", "Vine spacing (ft)", "Cluster weight (lb)", "Clusters a shoot", "Budbreak"],
+    ["North Bench", 10, 8, 0.25, 2, 0.9],
+  ]);
+  const vines = area("Vines", [
+    ["Block", "Row", "Vine", "Status", "Prunings (lb)"],
+    ["North Bench", 1, 1, "bearing", 2.5],
+  ]);
+  const clear = area("Cordons", [
+    HEAD,
+    ...[1, 2, 3].flatMap((vine) => [
+      ["North Bench", 1, vine, "left", "A", 1, 3.5, 7, 7, 0],
+      ["North Bench", 1, vine, "right", "C", 2, 3.5, 7, 7, 0],
+    ]),
+  ]);
+  const survey = read(clear, blocks, vines);
+  const rule = outcome(survey, "nodeRule", "20+10");
+  const [{ block, before, after }] = rule.budgets;
+  expect([rule.budgets.length, block, rule.moved]).toEqual([1, "North Bench", []]);
+  expect(before).toBeCloseTo(45, 9);
+  expect(after).toBeCloseTo(35, 9);
+  const bearing = outcome(survey, "basalShootsASpur", "1");
+  expect([bearing.budgets, bearing.moved, nothingMoves(bearing)]).toEqual([[], [], true]);
+  expect(bearing.crops.map(({ block: name, stage }) => [name, stage])).toEqual([["North Bench", "winter"]]);
+  const [crop] = bearing.crops;
+  for (const end of ["low", "likely", "high"] as const)
+    expect(crop.after![end]).toBeGreaterThan(crop.before![end]);
+});
+
 test.each([
   { why: "outside its limits", typed: String(number.most + 1) },
   { why: "words where a number must stand", typed: "plenty" },
