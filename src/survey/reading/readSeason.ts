@@ -497,7 +497,8 @@ function dataRows(
       headsAgain.push(sheetRowOf(index));
       continue;
     }
-    if (blankBefore && filled === 1 && !placed && isRemark(cells, positions, rows.length)) {
+    const isApart = blankBefore && filled === 1 && isRemark(cells, positions, rows.length);
+    if (!placed && (isApart || isFoot(area, index, place, positions, rows))) {
       remarks.push(sheetRowOf(index));
       continue;
     }
@@ -582,6 +583,33 @@ function isHeaderAgain(cells: readonly CellValue[], heads: readonly CellValue[],
   }
   return same >= 3;
 }
+
+/**
+ * True for the line before a blank one, heads that come again or the end that holds words alone, none of a vine and the
+ * first of them nowhere above: what a printed page says at its foot, and no row that somebody began.
+ */
+function isFoot(
+  { values }: SheetArea,
+  index: number,
+  place: FoundTable,
+  positions: readonly number[],
+  rows: readonly number[],
+): boolean {
+  const next = values.at(index + 1);
+  if (rows.length === 0) return false;
+  if (next && filledCells(next, positions) > 0 && !isHeaderAgain(next, values[place.headerIndex], place))
+    return false;
+  const [first] = positions.filter((position) => !isBlank(values[index][position])).sort((a, b) => a - b);
+  if (rows.some((row) => values[row][first] === values[index][first])) return false;
+  return [...place.columns].every(([{ id }, position]) => {
+    const cell = values[index][position];
+    if (isBlank(cell)) return true;
+    return typeof cell === "string" && textNumber(cell) === undefined && !OF_A_VINE.has(id);
+  });
+}
+
+/** Columns that a row of a vine fills first. */
+const OF_A_VINE = new Set(["vine", "side", "cordon"]);
 
 function isRemark(cells: readonly CellValue[], positions: readonly number[], rowsBefore: number): boolean {
   const only = positions.map((position) => cells[position]).find((value) => !isBlank(value));

@@ -89,15 +89,20 @@ export async function csvArea(
 const WITH_POINT = /^-?(?:0|[1-9]\d*)(?:\.\d+)?$/;
 const WITH_COMMA = /^-?(?:0|[1-9]\d*)(?:,\d+)?$/;
 const MOST_DIGITS = 15;
-const [MINUS, ZERO, NINE] = ["-", "0", "9"].map((sign) => sign.charCodeAt(0));
+const [EQUALS, MINUS, ZERO, NINE] = ["=", "-", "0", "9"].map((sign) => sign.charCodeAt(0));
 
-/** A cell of a csv file: a number where it is written as one, else the text as it stands. */
+/**
+ * A cell of a csv file: a number where it is written as one, else the text as it stands. ="7" is how exports keep a
+ * spreadsheet from changing what stands in the quotes.
+ */
 export function csvCell(text: string, decimal: DecimalSign): CellValue {
   const whole = plainWhole(text);
   if (whole >= 0) return whole;
   const trimmed = text.trim();
   if (trimmed === "") return null;
   const first = trimmed.charCodeAt(0);
+  const forced = first === EQUALS ? /^="([^"=]*)"$/.exec(trimmed)?.[1] : undefined;
+  if (forced !== undefined) return csvCell(forced, decimal);
   if ((first < ZERO || first > NINE) && first !== MINUS) return text;
   if (text.includes("\r")) return text;
   if (!(decimal === "," ? WITH_COMMA : WITH_POINT).test(trimmed)) return text;
