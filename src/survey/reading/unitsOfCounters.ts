@@ -20,7 +20,7 @@ const TIMES_OFF_ELSEWHERE = 6;
 const NEAR = 1.35;
 const SHARE_NEARER = 0.9;
 /** Values that are looked at of one kind, evenly over all its tables. */
-const MOST_SAMPLED = 5000;
+const MOST_SAMPLED = 2000;
 
 /** A counter who wrote a column of some sheets in another unit than its head's. */
 interface Habit {
@@ -152,12 +152,16 @@ function habitsOf(tables: readonly SurveyTable[], shape: string, id: string): Ha
       counted.filter((table) => isStep(table) === byStep),
       id,
     );
-    const counters = grouped(samples, ({ counter }) => counter);
-    if (counters.size < 2) continue;
+    const counters = [...grouped(samples, ({ counter }) => counter).values()];
+    const middles = counters.flatMap((all) => [
+      middleValue(all),
+      ...[...grouped(all, ({ sheet }) => sheet).values()]
+        .filter(({ length }) => length >= LEAST_VALUES)
+        .map(middleValue),
+    ]);
+    if (counters.length < 2 || Math.max(...middles) < Math.min(...middles) * TIMES_OFF) continue;
     const range = byStep ? STEPS : MIDDLES.get(`${shape} ${id}`)!;
-    const usual = [...counters.values()].filter((all) =>
-      lies(middleOf(all.map(({ value }) => value)), range),
-    );
+    const usual = counters.filter((all) => lies(middleValue(all), range));
     const compared = usual.length > 0 ? usual.flat() : samples;
     const open = samples.filter(({ isAnswered }) => !isAnswered);
     for (const all of grouped(open, ({ counter, unit }) => `${counter} ${unit.id}`).values())
@@ -172,6 +176,8 @@ function habitsOf(tables: readonly SurveyTable[], shape: string, id: string): Ha
   }
   return [...habits.values()];
 }
+
+const middleValue = (samples: readonly Sample[]) => middleOf(samples.map(({ value }) => value));
 
 function sampled(tables: readonly SurveyTable[], id: string): Sample[] {
   const rows = tables.reduce((sum, { rowCount }) => sum + rowCount, 0);
@@ -209,9 +215,9 @@ function likelyOf(own: readonly Sample[], all: readonly Sample[]): Unit | undefi
   const isNear = near.length >= LEAST_VALUES;
   const compared = isNear ? near : others;
   if (compared.length < LEAST_VALUES) return undefined;
-  const usual = middleOf(compared.map(({ value }) => value));
+  const usual = middleValue(compared);
   const off = (value: number, times = 1) => Math.abs(Math.log((value * times) / usual));
-  const middle = middleOf(own.map(({ value }) => value));
+  const middle = middleValue(own);
   if (off(middle) < Math.log(isNear ? TIMES_OFF : TIMES_OFF_ELSEWHERE)) return undefined;
   const [likely] = WRITTEN.map((id) => unitNamed(id)!)
     .filter(({ dimension }) => dimension === unit.dimension)
