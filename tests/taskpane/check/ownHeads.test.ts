@@ -73,7 +73,8 @@ describe("the unit of a measured column whose head names none", () => {
   test("is by the wire the one that cordons can have", () => {
     expect(unitsOf(90, 6)).toEqual([
       ["length", "cm ft", 90],
-      ["diameter", "in ft", undefined],
+      // 14 in are 356 mm, which no cordon is; 14 mm are one.
+      ["diameter", "mm in", 14],
     ]);
   });
 
@@ -89,7 +90,7 @@ describe("the unit of a measured column whose head names none", () => {
     expect(unitsOf(3.5, 7)[0]).toEqual(["length", "ft in", 3.5]);
     expect(unitsOf(1.2, 8, { system: "metric" })).toEqual([
       ["length", "m ft", 1.2],
-      ["diameter", "mm ft", undefined],
+      ["diameter", "mm ft", 14],
     ]);
   });
 
