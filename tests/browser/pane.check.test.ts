@@ -377,6 +377,24 @@ describe("the page that checks the counts", () => {
     expect(await printedCard()).toBe(card);
   }, 60_000);
 
+  test("asks for the unit of one counter by name, and is answered for him alone", async () => {
+    const rows = Array.from({ length: 40 }, (_, i) => {
+      const [counter, unit] = i % 2 === 0 ? ["JM", 12] : ["RP", 1];
+      return ["Pond Field", 1, 1 + i, "left", "A", 1, (3 + (i % 5) / 10) * Number(unit), 8, 6, counter];
+    });
+    pane = await openPane({ Cordons: [[...CORDON_HEADS, "Counted by"], ...rows] }, { height: 900 });
+    await pane.button("Check counts").click();
+    await pane.page.locator("#questions").getByText("JM seems to have written 20 values").waitFor();
+    expect(await pane.page.locator(".answer").allInnerTexts()).toEqual(["in", "ft", "m", "cm", "mm"]);
+    await pane.page.locator(".answer").first().click();
+    await pane.page.getByText("Your answer is kept on the sheet Answers").waitFor();
+    await pane.page.locator("#questions").waitFor({ state: "detached" });
+    const kept = await pane.page.evaluate(
+      async () => (await window.harness.workbook.readSheet("Answers")).values,
+    );
+    expect(kept.at(-1)).toEqual(["Cordons", "unit of one counter", "Length: JM", "in"]);
+  }, 60_000);
+
   test("judges rows while they are typed, once it is switched on, and tells a colleague's from one's own", async () => {
     pane = await openPane(COUNTS);
     await pane.page.locator("#typing").click();
