@@ -202,7 +202,7 @@ class BlockFigures {
   }
 
   setting(id: SettingId): Argument {
-    const { name } = settingOf(id);
+    const name = settingOf(id).name.en;
     const row = this.farm.settings.find((candidate) => candidate.setting === name);
     if (!row) throw new Error(`There is no setting ${name}.`);
     return { text: settingName(name), value: row.value };

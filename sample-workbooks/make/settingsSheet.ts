@@ -22,7 +22,7 @@ function written(setting: Setting, value: number, unit: string): number {
 /** The rows of the Settings sheet: every figure that changes a result, with its unit, source and meaning beside it. */
 export function settingRows(language: Language = "en", units: UnitSystem = "US"): FarmRow[] {
   return SETTINGS.map((setting) => ({
-    setting: setting.name,
+    setting: setting.name[language],
     value: settingIn(setting, setting.value, units),
     unit: settingUnit(setting, units),
     source: sourceName(setting),
@@ -40,7 +40,7 @@ export function settingsSheet(rows: readonly FarmRow[], options: SurveySheetOpti
   };
 }
 
-/** The name of the cell that holds a setting's value: "Spur spacing" is Setting_Spur_spacing. */
+/** The name of the cell that holds a setting's value, in every language: "Spur spacing" is Setting_Spur_spacing. */
 export function settingName(name: string): string {
   return `Setting_${name.replace(/[^A-Za-z0-9]+/g, "_").replace(/^_|_$/g, "")}`;
 }
@@ -48,8 +48,8 @@ export function settingName(name: string): string {
 /** One name per setting, pointing at its value in the first row that gives one. */
 export function settingNames(rows: readonly FarmRow[], language: Language = "en"): NamedRange[] {
   return SETTINGS.map((setting) => ({
-    name: settingName(setting.name),
-    range: `${inReference(SHEETS.settings.name[language])}!$B$${rows.findIndex((row) => row.setting === setting.name) + 2}`,
+    name: settingName(setting.name.en),
+    range: `${inReference(SHEETS.settings.name[language])}!$B$${rows.findIndex((row) => row.setting === setting.name[language]) + 2}`,
   }));
 }
 

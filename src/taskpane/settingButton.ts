@@ -5,7 +5,7 @@ import type { Pane } from "./pane";
 
 /** The button that opens the page of settings at one figure. */
 export function settingButton(pane: Pane, id: SettingId): TemplateResult {
-  const { name } = settingOf(id);
+  const name = settingOf(id).name[pane.state.language];
   const [area] = Object.entries(SETTINGS_BY_AREA).find(([, settings]) =>
     settings.some((setting) => setting.id === id),
   )!;

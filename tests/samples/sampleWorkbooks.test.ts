@@ -18,6 +18,7 @@ import type { Finding } from "../../src/survey/checks/finding";
 import { readSeason } from "../../src/survey/reading/readSeason";
 import { isSameFigure } from "../../src/survey/settings/setting";
 import {
+  SETTINGS,
   settingOf,
   shownValue,
   type SettingId,
@@ -25,6 +26,7 @@ import {
 } from "../../src/survey/settings/settings";
 import { settingsTable } from "../../src/survey/settings/settingsTable";
 import { SHEETS } from "../../src/survey/sheets/sheets";
+import type { Language } from "../../src/texts/language";
 import { openWorkbookFile } from "../../src/workbook/file/openWorkbookFile";
 import { writeXlsx } from "../../sample-workbooks/make/writeXlsx";
 import { hasValidator, openXmlFaults } from "./openXmlFaults";
@@ -55,12 +57,16 @@ test.each(WORKBOOKS.filter(({ name }) => name.includes("metric")))(
     expect(settingProblems).toEqual([]);
     expect(Object.keys(settings).filter((id) => !isSame(settings, id as SettingId))).toEqual([]);
     const table = areas.map(settingsTable).find((found) => found !== undefined)!;
-    const unitOf = (setting: string) => table.entries.find((entry) => entry.name === setting)!;
+    const unitOf = (id: SettingId) => table.entries.find(({ setting }) => setting?.id === id)!;
     // 4 in x 2.54 cm; 0.25 lb x 0.45359237 kg; 5 nodes a foot / 0.3048 m
-    expect(unitOf("Spur spacing")).toMatchObject({ value: 10.16, unit: "cm" });
-    expect(unitOf("Usual cluster weight")).toMatchObject({ value: 0.1133980925, unit: "kg" });
-    expect(unitOf("Nodes by length").value).toBeCloseTo(16.40419948, 8);
-    expect(unitOf("Nodes by length").unit).toBe("nodes/m");
+    expect(unitOf("spurSpacing")).toMatchObject({ value: 10.16, unit: "cm" });
+    expect(unitOf("usualClusterWeight")).toMatchObject({ value: 0.1133980925, unit: "kg" });
+    expect(unitOf("nodesByLength").value).toBeCloseTo(16.40419948, 8);
+    expect(unitOf("nodesByLength").unit).toBe("nodes/m");
+    const language = /-(es|fr)-/.exec(name)?.[1] ?? "en";
+    expect(table.entries.map((entry) => entry.name)).toEqual(
+      SETTINGS.map((setting) => setting.name[language as Language]),
+    );
     expect(table.entries.map(({ unit }) => unit)).not.toEqual(
       expect.arrayContaining([expect.stringMatching(/^(in|ft|lb|nodes\/ft)$/)]),
     );

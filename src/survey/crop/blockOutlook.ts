@@ -5,7 +5,11 @@ import {
   type Stage,
   type StageFigures,
 } from "../../domain/outlook/cropOutlook";
-import { cropLoadAgainst, type CropLoadVerdict } from "../../domain/outlook/cropLoadRanges";
+import {
+  cropLoadAgainst,
+  type CropLoadRangeName,
+  type CropLoadVerdict,
+} from "../../domain/outlook/cropLoadRanges";
 import { disagreement, type Disagreement } from "../../domain/outlook/ownHarvests";
 import { nextSteps, sampledUnits, type NextStep } from "../../domain/outlook/nextSteps";
 import { thinning, thinningGroups, type Thinning } from "../../domain/outlook/thinning";
@@ -33,7 +37,7 @@ export interface CropLoadOfPair extends CropLoadVerdict {
   readonly pair: "following" | "before";
   /** Of the crop. */
   readonly year: number;
-  readonly range: string;
+  readonly range: CropLoadRangeName;
   readonly limits: { readonly low: number; readonly high: number };
 }
 

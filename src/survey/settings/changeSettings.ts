@@ -77,7 +77,11 @@ function entryInForce(table: SettingsTable, setting: Setting): SettingEntry | un
 }
 
 function newRowContents(setting: Setting, table: SettingsTable): Record<string, string | number> {
-  return { setting: setting.name, unit: setting.unit, meaning: setting.meaning[table.language] };
+  return {
+    setting: setting.name[table.language],
+    unit: setting.unit,
+    meaning: setting.meaning[table.language],
+  };
 }
 
 function changed(setting: Setting, value: number | string, table: SettingsTable): { source: string } {

@@ -2,19 +2,20 @@ import type { SettingRow } from "./setting";
 import { figure, oneOf, share } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
+const NAMES = TEXTS.settingNames;
 const MEANINGS = TEXTS.settings.checks;
 
 /** Settings for thresholds of the checks. */
 export const CHECK_SETTINGS = {
   unitSystem: oneOf(
-    "Unit system",
+    NAMES.unitSystem,
     "from headers",
     ["from headers", "US", "metric"],
     "ours",
     MEANINGS.unitSystem,
   ),
   leastDistanceBetweenSpurs: figure(
-    "Least distance between spurs",
+    NAMES.leastDistanceBetweenSpurs,
     2,
     "in",
     "ours",
@@ -22,7 +23,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.leastDistanceBetweenSpurs,
   ),
   unlikeItsBlockSpread: figure(
-    "Unlike its block: spread",
+    NAMES.unlikeItsBlockSpread,
     4,
     "times",
     "ours",
@@ -30,7 +31,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.unlikeItsBlockSpread,
   ),
   unlikeItsBlockLeastValues: figure(
-    "Unlike its block: least values",
+    NAMES.unlikeItsBlockLeastValues,
     12,
     "values",
     "ours",
@@ -38,7 +39,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.unlikeItsBlockLeastValues,
   ),
   unlikeItsBlockFewValuesTimes: figure(
-    "Unlike its block: times the middle of few values",
+    NAMES.unlikeItsBlockFewValuesTimes,
     8,
     "times",
     "ours",
@@ -46,7 +47,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.unlikeItsBlockFewValuesTimes,
   ),
   walkOrderMostVinesOutOfOrder: figure(
-    "Walk order: most vines out of order",
+    NAMES.walkOrderMostVinesOutOfOrder,
     0.2,
     "share",
     "ours",
@@ -54,7 +55,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.walkOrderMostVinesOutOfOrder,
   ),
   cordonLengthMostOfItsSpace: figure(
-    "Cordon length: most of its space",
+    NAMES.cordonLengthMostOfItsSpace,
     1.35,
     "times",
     "ours",
@@ -62,7 +63,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.cordonLengthMostOfItsSpace,
   ),
   cordonLengthLeastOfItsSpace: figure(
-    "Cordon length: least of its space",
+    NAMES.cordonLengthLeastOfItsSpace,
     0.4,
     "times",
     "ours",
@@ -70,26 +71,33 @@ export const CHECK_SETTINGS = {
     MEANINGS.cordonLengthLeastOfItsSpace,
   ),
   cordonDiameterLeast: figure(
-    "Cordon diameter, least",
+    NAMES.cordonDiameterLeast,
     0.25,
     "in",
     "ours",
     [0, 6],
     MEANINGS.cordonDiameterLeast,
   ),
-  cordonDiameterMost: figure("Cordon diameter, most", 3, "in", "ours", [0.5, 6], MEANINGS.cordonDiameterMost),
+  cordonDiameterMost: figure(
+    NAMES.cordonDiameterMost,
+    3,
+    "in",
+    "ours",
+    [0.5, 6],
+    MEANINGS.cordonDiameterMost,
+  ),
   nodesASpurLeast: figure(
-    "Nodes a spur, least",
+    NAMES.nodesASpurLeast,
     1,
     "nodes",
     "common practice",
     [0, 15],
     MEANINGS.nodesASpurLeast,
   ),
-  nodesASpurMost: figure("Nodes a spur, most", 4, "nodes", "ours", [1, 15], MEANINGS.nodesASpurMost),
-  trunksAVineMost: figure("Trunks a vine, most", 4, "trunks", "msu2002", [1, 12], MEANINGS.trunksAVineMost),
+  nodesASpurMost: figure(NAMES.nodesASpurMost, 4, "nodes", "ours", [1, 15], MEANINGS.nodesASpurMost),
+  trunksAVineMost: figure(NAMES.trunksAVineMost, 4, "trunks", "msu2002", [1, 12], MEANINGS.trunksAVineMost),
   cordonsAVineMost: figure(
-    "Cordons a vine, most",
+    NAMES.cordonsAVineMost,
     24,
     "cordons",
     "ours",
@@ -97,7 +105,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.cordonsAVineMost,
   ),
   seasonOfCountsFirstMonth: figure(
-    "Season of counts: first month",
+    NAMES.seasonOfCountsFirstMonth,
     11,
     "month",
     "common practice",
@@ -105,7 +113,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.seasonOfCountsFirstMonth,
   ),
   seasonOfCountsLastMonth: figure(
-    "Season of counts: last month",
+    NAMES.seasonOfCountsLastMonth,
     5,
     "month",
     "common practice",
@@ -113,13 +121,13 @@ export const CHECK_SETTINGS = {
     MEANINGS.seasonOfCountsLastMonth,
   ),
   countedRowLeastShareOfItsVines: share(
-    "Counted row: least share of its vines",
+    NAMES.countedRowLeastShareOfItsVines,
     0.5,
     "ours",
     MEANINGS.countedRowLeastShareOfItsVines,
   ),
   copiedDownUnlikelihood: figure(
-    "Copied down: unlikelihood",
+    NAMES.copiedDownUnlikelihood,
     6,
     "powers of ten",
     "ours",
@@ -127,7 +135,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.copiedDownUnlikelihood,
   ),
   swappedColumnsLeastRows: figure(
-    "Swapped columns: least rows",
+    NAMES.swappedColumnsLeastRows,
     3,
     "rows",
     "ours",
@@ -135,7 +143,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.swappedColumnsLeastRows,
   ),
   digitPreferenceLeastValues: figure(
-    "Digit preference: least values",
+    NAMES.digitPreferenceLeastValues,
     40,
     "values",
     "ours",
@@ -143,7 +151,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.digitPreferenceLeastValues,
   ),
   digitPreferenceShareMoreThanOthers: figure(
-    "Digit preference: share more than others",
+    NAMES.digitPreferenceShareMoreThanOthers,
     0.25,
     "share",
     "ours",
@@ -151,7 +159,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.digitPreferenceShareMoreThanOthers,
   ),
   digitPreferenceStandardErrors: figure(
-    "Digit preference: standard errors",
+    NAMES.digitPreferenceStandardErrors,
     5,
     "times",
     "ours",
@@ -159,7 +167,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.digitPreferenceStandardErrors,
   ),
   counterUnlikeOthersStandardErrors: figure(
-    "Counter unlike others: standard errors",
+    NAMES.counterUnlikeOthersStandardErrors,
     5,
     "times",
     "ours",
@@ -167,7 +175,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.counterUnlikeOthersStandardErrors,
   ),
   counterUnlikeOthersLeastDifference: figure(
-    "Counter unlike others: least difference",
+    NAMES.counterUnlikeOthersLeastDifference,
     0.15,
     "share",
     "ours",
@@ -175,7 +183,7 @@ export const CHECK_SETTINGS = {
     MEANINGS.counterUnlikeOthersLeastDifference,
   ),
   lastYearMostPositionsMore: figure(
-    "Last year: most positions more",
+    NAMES.lastYearMostPositionsMore,
     2,
     "positions",
     "ours",

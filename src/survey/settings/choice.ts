@@ -10,9 +10,10 @@ import type { Figure, SettingRow } from "./setting";
 import { figure, oneOf, share } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
+const NAMES = TEXTS.settingNames;
 const MEANINGS = TEXTS.settings.choice;
 
-const weight = (of: string, value: number, meaning: Text) => share(`Weight of ${of}`, value, "ours", meaning);
+const weight = (name: Text, value: number, meaning: Text) => share(name, value, "ours", meaning);
 
 const DIRECTION_WORDS: Readonly<Record<Direction, Text>> = {
   down: MEANINGS.directions[0],
@@ -42,7 +43,7 @@ const SPUR_WORTHS = Object.fromEntries(
       return [
         worthOfASpur(way, training),
         share(
-          `Worth of a spur ${direction.en}, ${system.en}`,
+          withTexts(NAMES.worthOfASpur, { direction, system }),
           TRAINING_SYSTEMS[training].spurWorth[way],
           "common practice",
           withTexts(MEANINGS.worthMeaning, { direction, system }),
@@ -54,13 +55,13 @@ const SPUR_WORTHS = Object.fromEntries(
 
 /** Settings for the cordon score, the choice and renewal. */
 export const CHOICE_SETTINGS = {
-  weightOfLiveSpurs: weight("live spurs", 0.2, MEANINGS.liveSpurs),
-  weightOfLongestGap: weight("longest gap", 0.3, MEANINGS.longestGap),
-  weightOfSpurPlacing: weight("spur placing", 0.15, MEANINGS.spurPlacing),
-  weightOfSoundness: weight("soundness", 0.2, MEANINGS.soundness),
-  weightOfDiameter: weight("diameter", 0.15, MEANINGS.diameter),
+  weightOfLiveSpurs: weight(NAMES.weightOfLiveSpurs, 0.2, MEANINGS.liveSpurs),
+  weightOfLongestGap: weight(NAMES.weightOfLongestGap, 0.3, MEANINGS.longestGap),
+  weightOfSpurPlacing: weight(NAMES.weightOfSpurPlacing, 0.15, MEANINGS.spurPlacing),
+  weightOfSoundness: weight(NAMES.weightOfSoundness, 0.2, MEANINGS.soundness),
+  weightOfDiameter: weight(NAMES.weightOfDiameter, 0.15, MEANINGS.diameter),
   spaceBetweenNeighbouringCordons: figure(
-    "Space between neighbouring cordons",
+    NAMES.spaceBetweenNeighbouringCordons,
     4,
     "in",
     "westover2016",
@@ -68,7 +69,7 @@ export const CHOICE_SETTINGS = {
     MEANINGS.spaceBetweenNeighbouringCordons,
   ),
   gapThatScoresNothing: figure(
-    "Gap that scores nothing",
+    NAMES.gapThatScoresNothing,
     5,
     "positions",
     "ours",
@@ -77,40 +78,40 @@ export const CHOICE_SETTINGS = {
   ),
   ...SPUR_WORTHS,
   soundnessOfAnInjuredCordon: share(
-    "Soundness of an injured cordon",
+    NAMES.soundnessOfAnInjuredCordon,
     0.5,
     "ours",
     MEANINGS.soundnessOfAHurtCordon,
   ),
   soundnessOfADiseasedCordon: share(
-    "Soundness of a diseased cordon",
+    NAMES.soundnessOfADiseasedCordon,
     0.2,
     "ours",
     MEANINGS.soundnessOfAHurtCordon,
   ),
   weakCordonDiameter: figure(
-    "Weak cordon diameter",
+    NAMES.weakCordonDiameter,
     0.5,
     "in",
     "westover2016",
     [0, 4],
     MEANINGS.weakCordonDiameter,
   ),
-  fullCordonDiameter: figure("Full cordon diameter", 1, "in", "ours", [0, 4], MEANINGS.fullCordonDiameter),
+  fullCordonDiameter: figure(NAMES.fullCordonDiameter, 1, "in", "ours", [0, 4], MEANINGS.fullCordonDiameter),
   twoCordonsOnTwoTrunks: share(
-    "Two cordons on two trunks",
+    NAMES.twoCordonsOnTwoTrunks,
     0.15,
     "common practice",
     MEANINGS.twoCordonsOnTwoTrunks,
   ),
-  costOfAnInjuredTrunk: share("Cost of an injured trunk", 0.1, "ours", MEANINGS.costOfAnInjuredTrunk),
-  costOfADiseasedTrunk: share("Cost of a diseased trunk", 0.2, "ours", MEANINGS.costOfADiseasedTrunk),
-  worthOfANewCane: share("Worth of a new cane", 0.5, "ours", MEANINGS.worthOfANewCane),
-  shortestCordon: figure("Shortest cordon", 12, "in", "ours", [0, 120], MEANINGS.shortestCordon),
-  closeCall: share("Close call", 0.02, "ours", MEANINGS.closeCall),
-  cordonsOnAVine: figure("Cordons on a vine", 2, "", "common practice", [1, 2], MEANINGS.cordonsOnAVine),
+  costOfAnInjuredTrunk: share(NAMES.costOfAnInjuredTrunk, 0.1, "ours", MEANINGS.costOfAnInjuredTrunk),
+  costOfADiseasedTrunk: share(NAMES.costOfADiseasedTrunk, 0.2, "ours", MEANINGS.costOfADiseasedTrunk),
+  worthOfANewCane: share(NAMES.worthOfANewCane, 0.5, "ours", MEANINGS.worthOfANewCane),
+  shortestCordon: figure(NAMES.shortestCordon, 12, "in", "ours", [0, 120], MEANINGS.shortestCordon),
+  closeCall: share(NAMES.closeCall, 0.02, "ours", MEANINGS.closeCall),
+  cordonsOnAVine: figure(NAMES.cordonsOnAVine, 2, "", "common practice", [1, 2], MEANINGS.cordonsOnAVine),
   blankCondition: oneOf(
-    "Blank condition",
+    NAMES.blankCondition,
     "not recorded",
     ["not recorded", "sound"],
     "ours",

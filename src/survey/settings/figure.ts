@@ -4,7 +4,7 @@ import type { Figure, OneOf, SettingSource, Words } from "./setting";
 
 /** A setting that is a number between two limits. */
 export function figure<const Unit extends string>(
-  name: string,
+  name: Text,
   value: number,
   unit: Unit,
   source: SettingSource,
@@ -15,13 +15,13 @@ export function figure<const Unit extends string>(
 }
 
 /** A setting that is a share of something, from 0 to 1. */
-export function share(name: string, value: number, source: SettingSource, meaning: Text): Figure<"share"> {
+export function share(name: Text, value: number, source: SettingSource, meaning: Text): Figure<"share"> {
   return figure(name, value, "share", source, [0, 1], meaning);
 }
 
 /** A setting that is one of the words given. */
 export function oneOf<const Word extends string>(
-  name: string,
+  name: Text,
   value: NoInfer<Word>,
   choices: readonly Word[],
   source: SettingSource,
@@ -32,7 +32,7 @@ export function oneOf<const Word extends string>(
 
 /** A setting that is words: names, days, colours; where forms are given, it must read like one of them. */
 export function words(
-  name: string,
+  name: Text,
   value: string,
   source: SettingSource,
   meaning: Text,

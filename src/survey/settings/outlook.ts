@@ -4,11 +4,12 @@ import type { Figure, SettingRow } from "./setting";
 import { figure, oneOf, share } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
+const NAMES = TEXTS.settingNames;
 const MEANINGS = TEXTS.settings.outlook;
 
 const MEMORY = "from memory, unverified";
 
-const minutes = (name: string, value: number, meaning: Text) =>
+const minutes = (name: Text, value: number, meaning: Text) =>
   figure(name, value, "min", MEMORY, [0.1, 240], meaning);
 
 const RANGE_WORDS: Readonly<Record<CropLoadRangeName, Text>> = MEANINGS.rangeWords;
@@ -27,20 +28,28 @@ export const cropLoadLimit = (end: "least" | "most", range: CropLoadRangeName): 
 const cropLoadLimits = Object.fromEntries(
   CROP_LOAD_RANGES.flatMap(({ name, low, high, source }) => {
     const vines = RANGE_WORDS[name];
-    const limit = (word: string, value: number, meaning: Text) =>
-      figure(`${word} crop load, ${name}`, value, "", source, [0, 100], meaning);
+    const range = TEXTS.outlook.cropLoadRanges[name];
+    const limit = (end: "leastCropLoad" | "mostCropLoad", value: number) =>
+      figure(
+        withTexts(NAMES[end], { range }),
+        value,
+        "",
+        source,
+        [0, 100],
+        withTexts(MEANINGS[end], { vines }),
+      );
     return [
-      [cropLoadLimit("least", name), limit("Least", low, withTexts(MEANINGS.leastCropLoad, { vines }))],
-      [cropLoadLimit("most", name), limit("Most", high, withTexts(MEANINGS.mostCropLoad, { vines }))],
+      [cropLoadLimit("least", name), limit("leastCropLoad", low)],
+      [cropLoadLimit("most", name), limit("mostCropLoad", high)],
     ];
   }),
 ) as Readonly<Record<CropLoadLimitId, Figure<"">>>;
 
 /** Settings for crop outlook, sampling and crop load. */
 export const OUTLOOK_SETTINGS = {
-  usualBudbreak: share("Usual budbreak", 0.85, MEMORY, MEANINGS.usualBudbreak),
+  usualBudbreak: share(NAMES.usualBudbreak, 0.85, MEMORY, MEANINGS.usualBudbreak),
   budbreakYearToYear: figure(
-    "Budbreak, year to year",
+    NAMES.budbreakYearToYear,
     0.06,
     "share",
     MEMORY,
@@ -48,7 +57,7 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.budbreakYearToYear,
   ),
   usualClustersAShoot: figure(
-    "Usual clusters a shoot",
+    NAMES.usualClustersAShoot,
     2,
     "",
     "common practice",
@@ -56,7 +65,7 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.usualClustersAShoot,
   ),
   usualClusterWeight: figure(
-    "Usual cluster weight",
+    NAMES.usualClusterWeight,
     0.25,
     "lb",
     "ours",
@@ -64,54 +73,61 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.usualClusterWeight,
   ),
   clusterWeightBetweenCultivars: share(
-    "Cluster weight, between cultivars",
+    NAMES.clusterWeightBetweenCultivars,
     0.4,
     "ours",
     MEANINGS.clusterWeightBetweenCultivars,
   ),
   clustersAShootYearToYear: share(
-    "Clusters a shoot, year to year",
+    NAMES.clustersAShootYearToYear,
     0.25,
     "cornell2012",
     MEANINGS.clustersAShootYearToYear,
   ),
   clusterWeightYearToYear: share(
-    "Cluster weight, year to year",
+    NAMES.clusterWeightYearToYear,
     0.2,
     "awri2022",
     MEANINGS.clusterWeightYearToYear,
   ),
   clusterWeightBetweenClusters: share(
-    "Cluster weight, between clusters",
+    NAMES.clusterWeightBetweenClusters,
     0.4,
     MEMORY,
     MEANINGS.clusterWeightBetweenClusters,
   ),
   worthOfASecondaryShoot: share(
-    "Worth of a secondary shoot",
+    NAMES.worthOfASecondaryShoot,
     0.38,
     "winesVines2015",
     MEANINGS.worthOfASecondaryShoot,
   ),
   secondariesAreWritten: oneOf(
-    "Secondaries are written",
+    NAMES.secondariesAreWritten,
     "as the counts tell",
     ["as the counts tell", "of all nodes", "under dead primaries"],
     "ours",
     MEANINGS.secondariesAreWritten,
   ),
-  basalShootsASpur: figure("Basal shoots a spur", 0, "", "ours", [0, 5], MEANINGS.basalShootsASpur),
-  worthOfABasalShoot: share("Worth of a basal shoot", 0.5, MEMORY, MEANINGS.worthOfABasalShoot),
-  frostedNodesAsOne: figure("Frosted nodes as one", 1.7, "", "ours", [1, 10], MEANINGS.frostedNodesAsOne),
-  lagPhaseMultiplier: figure("Lag phase multiplier", 2, "", "iowa2013", [1, 5], MEANINGS.lagPhaseMultiplier),
+  basalShootsASpur: figure(NAMES.basalShootsASpur, 0, "", "ours", [0, 5], MEANINGS.basalShootsASpur),
+  worthOfABasalShoot: share(NAMES.worthOfABasalShoot, 0.5, MEMORY, MEANINGS.worthOfABasalShoot),
+  frostedNodesAsOne: figure(NAMES.frostedNodesAsOne, 1.7, "", "ours", [1, 10], MEANINGS.frostedNodesAsOne),
+  lagPhaseMultiplier: figure(
+    NAMES.lagPhaseMultiplier,
+    2,
+    "",
+    "iowa2013",
+    [1, 5],
+    MEANINGS.lagPhaseMultiplier,
+  ),
   lagPhaseMultiplierYearToYear: share(
-    "Lag phase multiplier, year to year",
+    NAMES.lagPhaseMultiplierYearToYear,
     0.15,
     "delaFuente2015",
     MEANINGS.lagPhaseMultiplierYearToYear,
   ),
   clustersWeighed: figure(
-    "Clusters weighed",
+    NAMES.clustersWeighed,
     100,
     "clusters",
     "iowa2013",
@@ -119,23 +135,23 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.clustersWeighed,
   ),
   vinesWereDrawn: oneOf(
-    "Vines were drawn",
+    NAMES.vinesWereDrawn,
     "at random",
     ["at random", "by row"],
     "ours",
     MEANINGS.vinesWereDrawn,
   ),
   spreadBetweenVines: figure(
-    "Spread between vines",
+    NAMES.spreadBetweenVines,
     0.43,
     "share",
     "strickland1932",
     [0.01, 3],
     MEANINGS.spreadBetweenVines,
   ),
-  marginOfACount: figure("Margin of a count", 0.1, "share", "bcwgc", [0.001, 1], MEANINGS.marginOfACount),
+  marginOfACount: figure(NAMES.marginOfACount, 0.1, "share", "bcwgc", [0.001, 1], MEANINGS.marginOfACount),
   spreadBetweenFarms: figure(
-    "Spread between farms",
+    NAMES.spreadBetweenFarms,
     0.25,
     "share",
     "ours",
@@ -143,7 +159,7 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.spreadBetweenFarms,
   ),
   budbreakBetweenFarms: figure(
-    "Budbreak, between farms",
+    NAMES.budbreakBetweenFarms,
     0.06,
     "share",
     "ours",
@@ -151,7 +167,7 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.budbreakBetweenFarms,
   ),
   lagPhaseMultiplierBetweenFarms: figure(
-    "Lag phase multiplier, between farms",
+    NAMES.lagPhaseMultiplierBetweenFarms,
     0.1,
     "share",
     "ours",
@@ -159,7 +175,7 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.lagPhaseMultiplierBetweenFarms,
   ),
   cropLoadRange: oneOf(
-    "Crop load range",
+    NAMES.cropLoadRange,
     "single canopy",
     CROP_LOAD_RANGES.map(({ name }) => name),
     "kliewer2005",
@@ -167,7 +183,7 @@ export const OUTLOOK_SETTINGS = {
   ),
   ...cropLoadLimits,
   clustersAVineInYear2: figure(
-    "Clusters a vine in year 2",
+    NAMES.clustersAVineInYear2,
     0,
     "clusters",
     MEMORY,
@@ -175,24 +191,24 @@ export const OUTLOOK_SETTINGS = {
     MEANINGS.clustersAVineInYear2,
   ),
   clustersAVineInYear3: figure(
-    "Clusters a vine in year 3",
+    NAMES.clustersAVineInYear3,
     10,
     "clusters",
     "winegrowersUk",
     [0, 500],
     MEANINGS.clustersAVineInYear3,
   ),
-  floorOfLiveSpurs: share("Floor of live spurs", 0.7, "ours", MEANINGS.floorOfLiveSpurs),
-  minutesToCountAVine: minutes("Minutes to count a vine", 3, MEANINGS.minutesToCountAVine),
-  minutesToCutACane: minutes("Minutes to cut a cane", 4, MEANINGS.minutesToCutACane),
-  minutesToWeighACluster: minutes("Minutes to weigh a cluster", 0.5, MEANINGS.minutesToWeighACluster),
+  floorOfLiveSpurs: share(NAMES.floorOfLiveSpurs, 0.7, "ours", MEANINGS.floorOfLiveSpurs),
+  minutesToCountAVine: minutes(NAMES.minutesToCountAVine, 3, MEANINGS.minutesToCountAVine),
+  minutesToCutACane: minutes(NAMES.minutesToCutACane, 4, MEANINGS.minutesToCutACane),
+  minutesToWeighACluster: minutes(NAMES.minutesToWeighACluster, 0.5, MEANINGS.minutesToWeighACluster),
   minutesForANextStep: figure(
-    "Minutes for a next step",
+    NAMES.minutesForANextStep,
     120,
     "min",
     "ours",
     [1, 10000],
     MEANINGS.minutesForANextStep,
   ),
-  leastGainOfANextStep: share("Least gain of a next step", 0.05, "ours", MEANINGS.leastGainOfANextStep),
+  leastGainOfANextStep: share(NAMES.leastGainOfANextStep, 0.05, "ours", MEANINGS.leastGainOfANextStep),
 } satisfies Readonly<Record<string, SettingRow>>;

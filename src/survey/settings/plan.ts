@@ -2,12 +2,13 @@ import type { SettingRow } from "./setting";
 import { figure, share, words } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
+const NAMES = TEXTS.settingNames;
 const MEANINGS = TEXTS.settings.plan;
 
 /** Settings for the node plan, the order of work and the crew cards. */
 export const PLAN_SETTINGS = {
   planLeastNodesASpur: figure(
-    "Plan: least nodes a spur",
+    NAMES.planLeastNodesASpur,
     1,
     "nodes",
     "common practice",
@@ -15,18 +16,18 @@ export const PLAN_SETTINGS = {
     MEANINGS.planLeastNodesASpur,
   ),
   planMostNodesASpur: figure(
-    "Plan: most nodes a spur",
+    NAMES.planMostNodesASpur,
     3,
     "nodes",
     "klodd2022",
     [1, 15],
     MEANINGS.planMostNodesASpur,
   ),
-  tenderCultivars: words("Tender cultivars", "", "ours", MEANINGS.tenderCultivars),
-  fruitfulSecondaries: words("Fruitful secondaries", "", "ours", MEANINGS.fruitfulSecondaries),
-  doublePruning: words("Double pruning", "", "ours", MEANINGS.doublePruning),
+  tenderCultivars: words(NAMES.tenderCultivars, "", "ours", MEANINGS.tenderCultivars),
+  fruitfulSecondaries: words(NAMES.fruitfulSecondaries, "", "ours", MEANINGS.fruitfulSecondaries),
+  doublePruning: words(NAMES.doublePruning, "", "ours", MEANINGS.doublePruning),
   doublePruningNodesOfTheFirstPass: figure(
-    "Double pruning: nodes of the first pass",
+    NAMES.doublePruningNodesOfTheFirstPass,
     2.5,
     "times",
     "purdueDoublePruning",
@@ -34,14 +35,14 @@ export const PLAN_SETTINGS = {
     MEANINGS.doublePruningNodesOfTheFirstPass,
   ),
   doublePruningTimeOfTheSecondPass: share(
-    "Double pruning: time of the second pass",
+    NAMES.doublePruningTimeOfTheSecondPass,
     0.4,
     "ours",
     MEANINGS.doublePruningTimeOfTheSecondPass,
   ),
-  pruningStarts: figure("Pruning starts", 46054, "date", "ours", [0, 2958465], MEANINGS.pruningStarts),
+  pruningStarts: figure(NAMES.pruningStarts, 46054, "date", "ours", [0, 2958465], MEANINGS.pruningStarts),
   secondPassStarts: figure(
-    "Second pass starts",
+    NAMES.secondPassStarts,
     46127,
     "date",
     "ours",
@@ -49,16 +50,16 @@ export const PLAN_SETTINGS = {
     MEANINGS.secondPassStarts,
   ),
   shootThinningStarts: figure(
-    "Shoot thinning starts",
+    NAMES.shootThinningStarts,
     46162,
     "date",
     "ours",
     [0, 2958465],
     MEANINGS.shootThinningStarts,
   ),
-  daysAWeek: figure("Days a week", 5, "days", "ours", [1, 7], MEANINGS.daysAWeek),
-  daysOff: words("Days off", "", "ours", MEANINGS.daysOff),
-  ribbonStays: words("Ribbon, stays", "orange", "ours", MEANINGS.ribbonStays),
-  ribbonAsk: words("Ribbon, ask", "blue", "ours", MEANINGS.ribbonAsk),
-  vinesACardPage: figure("Vines a card page", 25, "vines", "ours", [5, 40], MEANINGS.vinesACardPage),
+  daysAWeek: figure(NAMES.daysAWeek, 5, "days", "ours", [1, 7], MEANINGS.daysAWeek),
+  daysOff: words(NAMES.daysOff, "", "ours", MEANINGS.daysOff),
+  ribbonStays: words(NAMES.ribbonStays, "orange", "ours", MEANINGS.ribbonStays),
+  ribbonAsk: words(NAMES.ribbonAsk, "blue", "ours", MEANINGS.ribbonAsk),
+  vinesACardPage: figure(NAMES.vinesACardPage, 25, "vines", "ours", [5, 40], MEANINGS.vinesACardPage),
 } satisfies Readonly<Record<string, SettingRow>>;

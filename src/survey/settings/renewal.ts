@@ -2,12 +2,13 @@ import type { SettingRow } from "./setting";
 import { figure, share } from "./figure";
 import { TEXTS } from "../../texts/texts";
 
+const NAMES = TEXTS.settingNames;
 const MEANINGS = TEXTS.settings.renewal;
 
 /** Settings for the renewal of trunks and cordons. */
 export const RENEWAL_SETTINGS = {
   trunksWantedOnAVine: figure(
-    "Trunks wanted on a vine",
+    NAMES.trunksWantedOnAVine,
     2,
     "trunks",
     "msu2002",
@@ -15,7 +16,7 @@ export const RENEWAL_SETTINGS = {
     MEANINGS.trunksWantedOnAVine,
   ),
   trunkAgeThatRenews: figure(
-    "Trunk age that renews",
+    NAMES.trunkAgeThatRenews,
     10,
     "years",
     "msu2002",
@@ -23,29 +24,29 @@ export const RENEWAL_SETTINGS = {
     MEANINGS.trunkAgeThatRenews,
   ),
   emptyShareThatRenewsACordon: share(
-    "Empty share that renews a cordon",
+    NAMES.emptyShareThatRenewsACordon,
     0.33,
     "ours",
     MEANINGS.emptyShareThatRenewsACordon,
   ),
   badlyPlacedShareThatRenewsACordon: share(
-    "Badly placed share that renews a cordon",
+    NAMES.badlyPlacedShareThatRenewsACordon,
     0.5,
     "ours",
     MEANINGS.badlyPlacedShareThatRenewsACordon,
   ),
   spurHeightThatLowers: figure(
-    "Spur height that lowers",
+    NAMES.spurHeightThatLowers,
     4,
     "in",
     "ours",
     [1, 40],
     MEANINGS.spurHeightThatLowers,
   ),
-  thickShareOfANewCane: share("Thick share of a new cane", 0.5, "klodd2020", MEANINGS.thickShareOfANewCane),
-  trunksLostAYear: share("Trunks lost a year", 0.05, "ours", MEANINGS.trunksLostAYear),
+  thickShareOfANewCane: share(NAMES.thickShareOfANewCane, 0.5, "klodd2020", MEANINGS.thickShareOfANewCane),
+  trunksLostAYear: share(NAMES.trunksLostAYear, 0.05, "ours", MEANINGS.trunksLostAYear),
   missingTrunksBroughtUpAYear: share(
-    "Missing trunks brought up a year",
+    NAMES.missingTrunksBroughtUpAYear,
     0.5,
     "ours",
     MEANINGS.missingTrunksBroughtUpAYear,

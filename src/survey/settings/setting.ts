@@ -7,8 +7,8 @@ import type { TextForms } from "../sheets/nodeRules";
 export type SettingSource = SourceId | "ours" | "common practice" | "from memory, unverified";
 
 interface Row {
-  /** Name in the first column of the Settings sheet, in words, English in every language so that files travel. */
-  readonly name: string;
+  /** Name in the first column of the Settings sheet, in words, in the sheet's language; read in every one. */
+  readonly name: Text;
   readonly source: SettingSource;
   readonly meaning: Text;
 }

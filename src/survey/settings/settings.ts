@@ -1,4 +1,5 @@
 import type { UnitSystem } from "../../domain/units";
+import { LANGUAGES } from "../../texts/language";
 import { unitNamed } from "../sheets/unit";
 import { wordKey } from "../sheets/words";
 import { BUDGET_SETTINGS } from "./budget";
@@ -55,7 +56,7 @@ export const SETTINGS_BY_AREA = {
  * The row of a setting.
  *
  * @example
- * settingOf("spurSpacing").name // "Spur spacing"
+ * settingOf("spurSpacing").name.en // "Spur spacing"
  */
 export const settingOf = (id: SettingId): Setting => BY_ID.get(id)!;
 
@@ -64,10 +65,10 @@ export const FORMER_NAMES: Readonly<Record<string, SettingId>> = {};
 
 const BY_NAME = new Map([
   ...Object.entries(FORMER_NAMES).map(([name, id]) => [wordKey(name), settingOf(id)] as const),
-  ...SETTINGS.map((setting) => [wordKey(setting.name), setting] as const),
+  ...SETTINGS.flatMap((setting) => LANGUAGES.map((of) => [wordKey(setting.name[of]), setting] as const)),
 ]);
 
-/** The setting of that name on a sheet, upper or lower case, also a name of an earlier version. */
+/** The setting of that name on a sheet, in any language, upper or lower case, also a name of an earlier version. */
 export const settingNamed = (name: string): Setting | undefined => BY_NAME.get(wordKey(name));
 
 /** The values in force for those written in the sheet's own units, the sources' for all others. */

@@ -62,7 +62,9 @@ const STEPS: Readonly<Record<SettingsStep, StepTaker>> = {
 
 function renameSettings(table: SettingsTable, formerNames: FormerNames): Omit<TakenStep, "step"> {
   const present = new Map(
-    Object.entries(formerNames).map(([old, id]) => [wordKey(old), settingOf(id).name] as const),
+    Object.entries(formerNames).map(
+      ([old, id]) => [wordKey(old), settingOf(id).name[table.language]] as const,
+    ),
   );
   const has = new Set(table.entries.map(({ name }) => wordKey(name)));
   const column = table.columns.get("setting")!;
@@ -100,14 +102,14 @@ function addRows(table: SettingsTable): Omit<TakenStep, "step"> {
       return value === "" ? [] : [{ row: first + index, column, before: null, value }];
     }),
   );
-  return { names: missing.map(({ name }) => name), cells };
+  return { names: missing.map(({ name }) => name[table.language]), cells };
 }
 
 /** What a column says of a setting before anybody changes it; "" where it says nothing. */
 function aboutSetting(setting: Setting, columnId: string, { language }: SettingsTable): string | number {
   switch (columnId) {
     case "setting":
-      return setting.name;
+      return setting.name[language];
     case "value":
       return setting.value;
     case "unit":

@@ -54,7 +54,7 @@ export function planChange(
   const [problem] = problems;
   if (problem !== undefined)
     return say(SETTING_CHANGE_PROBLEMS[problem.reason], language, {
-      setting: setting.name,
+      setting: setting.name[language],
       value: problem.value,
       expected: problem.expected,
     });
@@ -81,7 +81,7 @@ export function freshSettings(language: Language, units: UnitSystem): OwnSheet {
       ...(kind === "date" ? { format: "yyyy-mm-dd" } : {}),
     })),
     rows: SETTINGS.map((setting) => [
-      setting.name,
+      setting.name[language],
       settingIn(setting, setting.value, units),
       settingUnit(setting, units),
       sourceName(setting),

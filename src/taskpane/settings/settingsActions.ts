@@ -101,7 +101,7 @@ export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> 
   if (valueIn(now, edit.id) !== valueIn(read, edit.id)) {
     changePage(pane, "settings", { edit: undefined });
     await readSettingsOf(pane, new AbortController().signal);
-    pane.tell("warning", SETTINGS_TEXTS.meanwhile, { setting: settingOf(edit.id).name });
+    pane.tell("warning", SETTINGS_TEXTS.meanwhile, { setting: pane.say(settingOf(edit.id).name) });
     return;
   }
   if (now.table === undefined)
@@ -112,7 +112,10 @@ export async function keepSetting(pane: Pane, edit: SettingEdit): Promise<void> 
   );
   changePage(pane, "settings", { edit: undefined });
   await readSettingsOf(pane, new AbortController().signal);
-  pane.tell("success", SETTINGS_TEXTS.kept, { setting: settingOf(edit.id).name, value: edit.typed });
+  pane.tell("success", SETTINGS_TEXTS.kept, {
+    setting: pane.say(settingOf(edit.id).name),
+    value: edit.typed,
+  });
 }
 
 /** The page's reading with the Settings table as it stands at this moment. */

@@ -115,7 +115,7 @@ function figures(pane: Pane, page: SettingsState, read: ReadSettings): TemplateR
 }
 
 function isAbout({ name, meaning }: Setting, search: string, pane: Pane): boolean {
-  const text = `${name} ${pane.say(meaning)}`.toLowerCase();
+  const text = `${Object.values(name).join(" ")} ${pane.say(meaning)}`.toLowerCase();
   return search
     .toLowerCase()
     .split(/\s+/)
@@ -132,13 +132,13 @@ function figure(pane: Pane, page: SettingsState, read: ReadSettings, setting: Se
   const editing = page.edit?.id === setting.id ? page.edit : undefined;
   return html`<li class="finding">
     <div class="beside">
-      <h3 class="wide">${setting.name}</h3>
+      <h3 class="wide">${pane.say(setting.name)}</h3>
       ${
         editing === undefined
           ? html`<fluent-button
               class="change"
               size="small"
-              aria-label=${`${pane.say(SETTINGS_TEXTS.change)}: ${setting.name}`}
+              aria-label=${`${pane.say(SETTINGS_TEXTS.change)}: ${pane.say(setting.name)}`}
               @click=${() => changePage(pane, "settings", { edit: { id: setting.id, typed: written(pane, value) } })}
               >${pane.say(SETTINGS_TEXTS.change)}</fluent-button
             >`

@@ -147,7 +147,7 @@ function difference(
   const units = pane.state.settings.read!.season.unitSystem;
   const unit = settingUnit(setting, units);
   const facts = {
-    setting: setting.name,
+    setting: pane.say(setting.name),
     unit: unit === "share" ? "" : unitInWords(unit, pane.state.language),
     here: settingIn(setting, here.value, units),
     there: settingIn(setting, there.value, units),

@@ -20,6 +20,8 @@ const PARTS: Readonly<Record<Exclude<TextPart, "pages">, Areas>> = {
       "heads",
       "sheets",
       "settings.choice.directions",
+      "outlook.cropLoadRanges",
+      "settingNames",
       "gapPivot.countsSheet",
       "gapPivot.pivotSheet",
       "reading.answers",

@@ -1,5 +1,6 @@
 import { SOURCES } from "../../../src/domain/sources";
-import { SETTINGS } from "../../../src/survey/settings/settings";
+import { settingNamed, SETTINGS } from "../../../src/survey/settings/settings";
+import { LANGUAGES } from "../../../src/texts/language";
 
 const HONEST = ["ours", "common practice", "from memory, unverified"];
 
@@ -13,8 +14,9 @@ describe("every figure that changes a result says where it comes from", () => {
     if (setting.kind === "oneOf") expect(setting.choices).toContain(setting.value);
   });
 
-  test("no name stands twice", () => {
-    const names = SETTINGS.map(({ name }) => name.toLowerCase());
+  test.each(LANGUAGES)("no name stands twice in %s, and each is known again", (language) => {
+    const names = SETTINGS.map(({ name }) => name[language].toLowerCase());
     expect(new Set(names).size).toBe(names.length);
+    for (const setting of SETTINGS) expect(settingNamed(setting.name[language].toUpperCase())).toBe(setting);
   });
 });

@@ -27,7 +27,7 @@ const areaOf = (values: CellValue[][], sheet = "Settings"): SheetArea => ({
 const present = (): CellValue[][] => [
   ["Setting", "Value", "Unit", "Source", "Meaning", "Changed by", "Changed on"],
   ...SETTINGS.map((setting): CellValue[] => [
-    setting.name,
+    setting.name.en,
     setting.value,
     setting.unit,
     sourceName(setting),
@@ -213,7 +213,7 @@ describe("changing figures", () => {
     expect(cells).toEqual([]);
     expect(problems).toMatchObject([{ reason, value }]);
     for (const language of LANGUAGES) {
-      const facts = { setting: settingOf(id).name, value, expected: problems[0].expected };
+      const facts = { setting: settingOf(id).name[language], value, expected: problems[0].expected };
       expect(say(SETTING_CHANGE_PROBLEMS[reason], language, facts)).toMatch(/^[^{}]*\.$/);
     }
   });

@@ -95,7 +95,7 @@ test.each([
   { why: "words where a number must stand", typed: "plenty" },
 ])("a figure $why is refused in one sentence that names it", ({ typed }) => {
   const plan = planChange(read(CORDONS), number.id, typed, "AB", 45350, "en");
-  expect(plan).toEqual(expect.stringContaining(number.name));
+  expect(plan).toEqual(expect.stringContaining(number.name.en));
 });
 
 test("a decimal comma is a decimal comma", () => {
@@ -106,7 +106,7 @@ test("a decimal comma is a decimal comma", () => {
 test("the workbook's own table is planned on, and only cells of the figure's row", () => {
   const table = area("Settings", [
     ["Setting", "Value", "Unit", "Source", "Changed by", "Changed on"],
-    [share.name, 0.3, "share", "ours", null, null],
+    [share.name.en, 0.3, "share", "ours", null, null],
     ["My own figure", 7, null, null, null, null],
   ]);
   const plan = planChange(read(CORDONS, table), share.id, "0.5", "AB", 45350, "en");
