@@ -90,7 +90,7 @@ describe("winter against winter", () => {
   test("keeps each winter, then says the loss a year by the reference and which blocks lie below the floor", async () => {
     pane = await openPane(winter(BEFORE, FIRST_WINTER, 2), { height: 1900 });
     await work();
-    await pane.page.getByText("rows with counts of two winters are too few").waitFor();
+    await pane.page.getByText("rows have counts of two winters, too few").waitFor();
     await pane.button("Keep winter 2023 on the Winters sheet").click();
     await pane.page.getByText("Winter 2023 stands on the sheet").waitFor();
     const first = await kept();

@@ -2245,7 +2245,7 @@ export const en = {
       "{value} weighed clusters are too few to say how sure their mean weight is; at least {needed} are needed.",
     unknownCropLoadRange: '"{value}" is not a named range of crop load; known are: {known}.',
     tooFewRows:
-      "{value} {value:row with counts of two winters is|rows with counts of two winters are} too few to say how fast spurs are lost; at least {needed} are needed.",
+      "{value} {value:row has|rows have} counts of two winters, too few to say how fast spurs are lost; at least {needed} are needed.",
     rowSpursAbovePositions: "Row {row}, {year}: {value} live spurs on {most} positions cannot be.",
   },
   overrule: {

@@ -2279,7 +2279,7 @@ export const es: Texts = {
       "{value} racimos pesados son muy pocos para decir cuán segura es la media; se necesitan al menos {needed}.",
     unknownCropLoadRange: '"{value}" no es un rango conocido de relación de carga; se conocen: {known}.',
     tooFewRows:
-      "{value} {value:hilera con conteos de dos inviernos es muy poca|hileras con conteos de dos inviernos son muy pocas} para decir cuán rápido se pierden pitones; se necesitan al menos {needed}.",
+      "{value} {value:hilera tiene|hileras tienen} conteos de dos inviernos: no bastan para decir cuán rápido se pierden pitones; se necesitan al menos {needed}.",
     rowSpursAbovePositions: "Hilera {row}, {year}: {value} pitones vivos en {most} posiciones no puede ser.",
   },
   overrule: {

@@ -2298,7 +2298,7 @@ export const fr: Texts = {
     unknownCropLoadRange:
       "« {value} » n'est pas une fourchette connue de rapport de charge ; sont connues : {known}.",
     tooFewRows:
-      "{value} {value:rang compté deux hivers est|rangs comptés deux hivers sont} trop peu pour dire à quelle vitesse se perdent les coursons ; il en faut au moins {needed}.",
+      "{value} {value:rang a été compté|rangs ont été comptés} deux hivers : trop peu pour dire à quelle vitesse se perdent les coursons ; il en faut au moins {needed}.",
     rowSpursAbovePositions:
       "Rang {row}, {year} : {value} coursons vivants sur {most} {most:emplacement|emplacements}, c'est impossible.",
   },
