@@ -8,7 +8,7 @@ import { scriptPage } from "./scriptFor";
 interface ContractPage {
   readonly ruleNames: string[];
   runRule(name: string): Promise<string | undefined>;
-  marksOf(bytes: number[]): Promise<SheetMarks | undefined>;
+  marksOf(bytes: number[]): Promise<{ marks?: SheetMarks; isHidden?: boolean; hidden: string[] }>;
 }
 
 describe("the desk page's workbook keeps the contract of every host", () => {
@@ -30,7 +30,7 @@ describe("the desk page's workbook keeps the contract of every host", () => {
   });
 
   test("an opened file keeps what is struck out, said and hidden", async () => {
-    const marks = await page.evaluate(
+    const { marks, ...spare } = await page.evaluate(
       (bytes) => (window as unknown as ContractPage).marksOf(bytes),
       [...markedWorkbook()],
     );
@@ -38,6 +38,7 @@ describe("the desk page's workbook keeps the contract of every host", () => {
     expect(marks!.marked).toEqual(
       expect.arrayContaining(MARKS.marked.map((mark) => expect.objectContaining(mark))),
     );
+    expect(spare).toEqual({ isHidden: true, hidden: ["Spare"] });
     expect(marks).toMatchObject({ hiddenRows: MARKS.hiddenRows, hiddenColumns: MARKS.hiddenColumns });
   });
 });

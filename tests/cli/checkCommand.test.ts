@@ -46,6 +46,8 @@ describe("check", () => {
     expect(out).toContain("Struck out in the sheet, and read as it stands.");
     expect(out).toContain("Live spurs is 8, but the comment on it says “Cleo: really 9”.");
     expect(told).toContain("1 hidden row was read like the others: Cordons!7:7.");
+    expect(told).toContain("Spare was not read: it is hidden.");
+    expect(out).toContain("Not read: Spare (hidden)");
     const data = JSON.parse((await run(["check", path, "--format", "json"])).out);
     expect(data.findings.filter(({ severity }: { severity: string }) => severity === "note")).toHaveLength(4);
     expect(data.groups.filter(({ severity }: { severity: string }) => severity === "note")).toHaveLength(2);

@@ -52,7 +52,10 @@ Object.assign(window, {
     const loaded = await loadWorkbook("marked.xlsx", Uint8Array.from(bytes));
     const workbook = engine.createWorkbook(await workbookData(loaded));
     open = workbook;
-    return (await new DeskWorkbook(engine, workbook).readSheet("Cordons")).marks;
+    const desk = new DeskWorkbook(engine, workbook);
+    const { marks } = await desk.readSheet("Cordons");
+    const { isHidden } = await desk.readSheet("Spare");
+    return { marks, isHidden, hidden: await desk.hiddenSheets() };
   },
   ruleNames: cases.map(({ name }) => name),
   runRule: (name: string) =>

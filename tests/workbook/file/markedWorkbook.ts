@@ -21,7 +21,8 @@ const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relatio
 
 /**
  * Counts on which people left marks: row 3 is struck out, of row 5 one cell, row 4 carries a line that is switched off;
- * a note on I2, a comment with an answer on I6; row 7 and column H are hidden.
+ * a note on I2, a comment with an answer on I6; row 7 and column H are hidden, and so is the sheet
+ * Spare, which holds the same counts.
  */
 export function markedWorkbook(): Uint8Array {
   const cell = (row: number, column: number, value: string | number): string => {
@@ -38,7 +39,7 @@ export function markedWorkbook(): Uint8Array {
     ROWS.map(([vine, side, positions, spurs], at) =>
       line(at + 2, ["North Bench", 1, vine, side, "A", 1, 40, positions, spurs]),
     ).join("");
-  const parts = workbookParts({ sheets: { Cordons: data }, styles: STYLES });
+  const parts = workbookParts({ sheets: { Cordons: data, Spare: data }, styles: STYLES });
   const relation = (id: string, type: string, target: string) =>
     `<Relationship Id="${id}" Type="${type}" Target="${target}"/>`;
   const rels = (inner: string) =>
@@ -48,6 +49,10 @@ export function markedWorkbook(): Uint8Array {
     "xl/worksheets/sheet1.xml": String(parts["xl/worksheets/sheet1.xml"]).replace(
       "<sheetData>",
       '<cols><col min="8" max="8" width="9" hidden="1"/></cols><sheetData>',
+    ),
+    "xl/workbook.xml": String(parts["xl/workbook.xml"]).replace(
+      'name="Spare"',
+      'name="Spare" state="hidden"',
     ),
     "xl/worksheets/_rels/sheet1.xml.rels": rels(
       relation("rId1", `${RELATIONS}/comments`, "../comments1.xml") +
