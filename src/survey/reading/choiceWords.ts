@@ -28,7 +28,7 @@ function choiceKey(word: string): string {
 }
 
 /** Words beside a side that say nothing: "left arm", "brazo izquierdo". */
-const BESIDE_SIDE = /-?\b(arm|side|hand|cordon|brazo|lado|mano|bras|cote)\b/g;
+const BESIDE_SIDE = /-?\b(arms?|sides?|hands?|cordons?|brazos?|lados?|manos?|bras|cotes?)\b/g;
 
 /** Index of the choice that a word means; undefined for a word that is none of them. */
 export function choiceOf(column: Column, word: string): number | undefined {

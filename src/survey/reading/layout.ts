@@ -655,6 +655,13 @@ function laidTables(
     account.notes.push({ code: "sidesOfNames", sheet, facts: { examples: sided.examples } });
     extras.push({ column: side, header: "", sheetColumn: 0, valueOf: (i) => sided.sides.get(i) ?? null });
   }
+  const hasSide = columns.has(side) || sided !== undefined || segment.groups.length > 0;
+  const named = shape.id === "cordons" && !hasSide ? choiceOf(side, sheet) : undefined;
+  if (named !== undefined) {
+    const { id } = side.choices![named];
+    account.notes.push({ code: "keysOfName", sheet, facts: { column: "side", value: id } });
+    extras.push({ column: side, header: "", sheetColumn: 0, valueOf: () => id });
+  }
   if (captions.size > 0) account.notes.push({ code: "captions", sheet, facts: { lines: captions.size } });
   const lines = dataLines(firstData, section.end, captions);
   const filled = isKeyless ? filledDown(area, lines, columns, segment.groups, account) : undefined;
@@ -838,7 +845,7 @@ function askLikelyHeads(
 ): void {
   const { sheet } = area;
   if (shape.id !== "cordons") return;
-  const read = new Set(columns.values());
+  const asked = new Set(columns.values());
   const rows = area.values.slice(section.index + section.lines, section.end).slice(0, 200);
   for (const column of shape.columns) {
     if (!column.required || columns.has(column)) continue;
@@ -846,7 +853,7 @@ function askLikelyHeads(
     if (extras.some((extra) => extra.column === column)) continue;
     const likely = [...heads].find(
       ([at, { words, qualifier, year, unit }]) =>
-        !read.has(at) &&
+        !asked.has(at) &&
         STILL_COUNTS.has(qualifier) &&
         year === undefined &&
         (!unit || holdsUnit(column.kind, unit)) &&
@@ -856,7 +863,9 @@ function askLikelyHeads(
           rows.map((cells) => cells[at] ?? null),
         ),
     );
-    if (likely) account.questions.push(headQuestion(sheet, shape, [likely[1].text], column));
+    if (!likely) continue;
+    asked.add(likely[0]);
+    account.questions.push(headQuestion(sheet, shape, [likely[1].text], column));
   }
 }
 

@@ -3553,7 +3553,7 @@ export const en = {
       mergedFilled: "Merged cells count for all rows that they stand over ({areas} in {sheets}).",
       filledDown: "Keys written once a group count down to the next: {columns} in {sheets}.",
       keysAbove: "Block or row were taken from the lines above the heads in {sheets}.",
-      keysOfName: "Block or row were taken from the name of the sheet: {sheets}.",
+      keysOfName: "Block, row or side were taken from the name of the sheet: {sheets}.",
       captions: "Lines between the rows in {sheets} were read as captions of block and row.",
       labels: "{columns} were read from the labels under {head}, such as {examples}: {sheets}.",
       sidesOfNames:

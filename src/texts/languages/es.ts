@@ -3603,7 +3603,7 @@ export const es: Texts = {
       mergedFilled: "Las celdas combinadas valen para todas las filas que abarcan ({areas} en {sheets}).",
       filledDown: "Las claves escritas una vez por grupo valen hasta la siguiente: {columns} en {sheets}.",
       keysAbove: "El cuartel o la hilera se tomaron de las líneas sobre los encabezados en {sheets}.",
-      keysOfName: "El cuartel o la hilera se tomaron del nombre de la hoja: {sheets}.",
+      keysOfName: "El cuartel, la hilera o el lado se tomaron del nombre de la hoja: {sheets}.",
       captions: "Las líneas entre las filas de {sheets} se leyeron como títulos de cuartel e hilera.",
       labels: "{columns} se leyeron de las etiquetas bajo {head}, como {examples}: {sheets}.",
       sidesOfNames:

@@ -3636,7 +3636,7 @@ export const fr: Texts = {
       filledDown:
         "Les clés écrites une fois par groupe valent jusqu'à la suivante : {columns} dans {sheets}.",
       keysAbove: "La parcelle ou le rang ont été pris dans les lignes au-dessus des en-têtes de {sheets}.",
-      keysOfName: "La parcelle ou le rang ont été pris dans le nom de la feuille : {sheets}.",
+      keysOfName: "La parcelle, le rang ou le côté ont été pris dans le nom de la feuille : {sheets}.",
       captions: "Les lignes entre les rangées de {sheets} ont été lues comme titres de parcelle et de rang.",
       labels: "{columns} ont été lus dans les étiquettes sous {head}, comme {examples} : {sheets}.",
       sidesOfNames:

@@ -174,3 +174,54 @@ test("a column whose unit is asked is named as not read till it is answered", ()
     "Read: 1 file, 1 sheet, 1 table, 7 columns, 80 rows. Not read: the column Length (ft) (asked). 1 question is open.",
   );
 });
+
+describe("a sheet for the left arms and one for the right", () => {
+  const heads = [...KEYS, "Cordon", "Length (ft)", "Positions", "Live spurs"];
+  const sheets = (names: readonly [string, string]) =>
+    names.map((name, i) =>
+      areaOf(name, [
+        heads,
+        ...PAIRS.map((pair): Cells => [
+          ...keys(pair),
+          ["A", "B"][i],
+          Number(pair[i].length) / 0.3048,
+          pair[i].positions as number,
+          pair[i].live_spurs as number,
+        ]),
+      ]),
+    );
+  test.each([
+    ["Left arms", "Right arms"],
+    ["Left", "Right"],
+    ["Lado izquierdo", "Lado derecho"],
+    ["bras gauche", "bras droit"],
+  ])("%s and %s tell the sides, as is said", (left, right) => {
+    const season = readSeason(sheets([left, right]));
+    expect(season.account.questions).toEqual([]);
+    expect(season.account.notes.map(({ code, facts }) => [code, facts.sheets])).toEqual([
+      ["keysOfName", [left, right]],
+    ]);
+    expect(againstTruth(rowsRead(season), truth, 1e-9)).toEqual({ wrong: [], missing: [] });
+    expect(season.used.account()).toMatchObject({ rows: 80, used: 80 });
+  });
+});
+
+test("a head with the words of two columns is asked about once", () => {
+  const season = readSeason([
+    areaOf("Counts", [
+      [...KEYS, "Side", "Cordon", "Length (ft)", "Live/positions"],
+      ...PAIRS.flatMap((pair) =>
+        pair.map((row, i): Cells => [
+          ...keys(pair),
+          row.side as string,
+          ["A", "B"][i],
+          Number(row.length) / 0.3048,
+          `${row.live_spurs}/${row.positions}`,
+        ]),
+      ),
+    ]),
+  ]);
+  expect(season.account.questions.map(({ code, facts }) => [code, facts.head])).toEqual([
+    ["head", "Live/positions"],
+  ]);
+});
