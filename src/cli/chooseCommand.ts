@@ -14,6 +14,7 @@ import { workSentences } from "../survey/decide/plan/workSentences";
 import { shootThinning } from "../survey/crop/vinesOfBlocks";
 import { isoDay } from "../survey/reading/serialDate";
 import type { Season } from "../survey/season/season";
+import { namedPlace } from "../survey/season/vinePlaces";
 import { COMMAND_LINE, OPTION_TEXTS } from "../texts/commandLine";
 import { say, type Language } from "../texts/language";
 import { saveNew } from "../workbook/file/saveFile";
@@ -135,10 +136,12 @@ export const CARDS_COMMAND: Command = {
     });
     if (isSaved(options)) await saveResult(inputs, season, { sheets: [sheet] }, "cards", options, terminal);
     const format = formatOf(options);
-    const isOn = new Set(crew.flatMap((card) => card.vines.map(({ vine }) => placeKey(card, vine))));
+    const isOn = new Set(
+      crew.flatMap((card) => card.vines.map(({ vine }) => namedPlace(card.block, card.row, vine))),
+    );
     const cards = [
       ...vines
-        .filter((vine) => isOn.has(placeKey(vine, vine.vine)))
+        .filter((vine) => isOn.has(namedPlace(vine.block, vine.row, vine.vine)))
         .map((vine) => ({
           ...vineCard(vine, language, season.unitSystem),
           plan: planOn(crew, vine),
@@ -172,15 +175,12 @@ export const CARDS_COMMAND: Command = {
   },
 };
 
-const placeKey = ({ block, row }: { readonly block: string; readonly row: number }, vine: number) =>
-  `${row} ${vine} ${block}`;
-
 /** Young vines on which no cordon was counted, so that nothing was to be decided. */
 function youngCards(crew: readonly CrewCard[], vines: readonly DecidedVine[], language: Language) {
-  const decided = new Set(vines.map((vine) => placeKey(vine, vine.vine)));
+  const decided = new Set(vines.map((vine) => namedPlace(vine.block, vine.row, vine.vine)));
   return crew.flatMap(({ block, row, vines: lines }) =>
     lines.flatMap(({ vine, young, keeps, canes, cuts }) =>
-      !young || decided.has(placeKey({ block, row }, vine))
+      !young || decided.has(namedPlace(block, row, vine))
         ? []
         : [
             {

@@ -54,6 +54,14 @@ export function placeOf(key: number): { block: number; row: number; vine: number
   return { block: (rest - row) / ROWS, row: fromParts(row), vine: fromParts(vine) };
 }
 
+/**
+ * One text for a vine by the name of its block, for what holds vines beside a Season.
+ *
+ * @example
+ * namedPlace("North Bench", 3, 12.5) // "3 12.5 North Bench"
+ */
+export const namedPlace = (block: string, row: number, vine: number) => `${row} ${vine} ${block}`;
+
 /** One number for block and row of a place. */
 export function rowKey(key: number): number {
   return Math.floor(key / VINES);

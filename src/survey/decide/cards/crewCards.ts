@@ -8,7 +8,7 @@ import type { DecidedVine } from "../decideSeason";
 import { renewalRules } from "../renewal/renewalRules";
 import { trunksToRenew, type TrunksToRenew } from "../renewal/trunksToRenew";
 import type { Season } from "../../season/season";
-import { NO_PLACE, placeOf } from "../../season/vinePlaces";
+import { namedPlace, NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { plannedNodes } from "../plan/plannedNodes";
 
 /** One line of a card: a vine in walk order. */
@@ -59,7 +59,7 @@ export function crewCards(
   const vines = [...decided];
   const renewals = new Map(
     (trunks ?? trunksToRenew(season, vines)).vines.map(({ block, row, vine, renewal }) => [
-      `${row} ${vine} ${block}`,
+      namedPlace(block, row, vine),
       { trunksToBringUp: renewal.bringUp, deadTrunks: renewal.takeOut },
     ]),
   );
@@ -81,7 +81,7 @@ export function crewCards(
       prunedOn: table.column("prunedOn")?.usable[index] ?? NaN,
       note: typeof note === "string" ? note.trim() : "",
     };
-    register.set(`${row} ${vine} ${name}`, entry);
+    register.set(namedPlace(name, row, vine), entry);
     rowOf(name, row).vines.set(vine, {
       ...EMPTY,
       vine,
@@ -91,13 +91,13 @@ export function crewCards(
       ...(year
         ? { young: youngVine(year, sideOfVine(places, block, season.settings).training, youngClusters) }
         : {}),
-      ...renewals.get(`${row} ${vine} ${name}`),
+      ...renewals.get(namedPlace(name, row, vine)),
     });
   }
 
   for (const vine of vines) {
     const { block, row, vine: number, decision, plan } = vine;
-    const known = register.get(`${row} ${number} ${block}`);
+    const known = register.get(namedPlace(block, row, number));
     const nodes = nodesOf(vine);
     const line: CardVine = {
       ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),

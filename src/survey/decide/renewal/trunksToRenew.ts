@@ -10,7 +10,7 @@ import {
 } from "../../../domain/renewal/trunkRenewal";
 import type { Season } from "../../season/season";
 import { youngVines } from "../../season/youngVines";
-import { NO_PLACE, placeOf } from "../../season/vinePlaces";
+import { namedPlace, NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { vinesToDecide, type SurveyVine } from "../vinesToDecide";
 
 /** A vine with what is to be done about its trunks. */
@@ -57,7 +57,7 @@ export function trunksToRenew(
   const places = season.places;
   const yearOf = youngVines(season);
   const known = new Map(
-    counted.map(({ block, row, vine, toDecide }) => [placeName(block, row, vine), toDecide]),
+    counted.map(({ block, row, vine, toDecide }) => [namedPlace(block, row, vine), toDecide]),
   );
   const vines: VineToRenew[] = [];
   const byLiveTrunks: number[] = [];
@@ -74,7 +74,7 @@ export function trunksToRenew(
     const { block, row, vine } = placeOf(key);
     const name = season.words.wordOf(block);
     const onVine = trunksOn(
-      { candidates: [], ...known.get(placeName(name, row, vine)), liveTrunks },
+      { candidates: [], ...known.get(namedPlace(name, row, vine)), liveTrunks },
       triggers,
     );
     const status = places.statusOf(key) as VineToDecide["status"];
@@ -138,8 +138,4 @@ function trunksOn(
     ),
     due: dueTrunks(vine, trunkAge, trunksWanted).due,
   };
-}
-
-function placeName(block: string, row: number, vine: number): string {
-  return `${row} ${vine} ${block}`;
 }
