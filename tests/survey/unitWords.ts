@@ -8,8 +8,8 @@ const WORDS: Readonly<Record<UnitSystem, RegExp>> = {
     /(?<![\p{L}\d])(kg|cm|mm|t\/ha|kilos?|kilogram\w*|met(re|er)s?|metros?|mètres?|hectares?|hectáreas?|(tonnes?|toneladas?)(?! (cortas|courtes)))(?!\p{L})|\d[\s\u00a0](m|g|t)(?= |[,.;:)]|$)(?! (cortas|courtes))/iu,
 };
 
-/** The name of a figure of Settings, which is written so on the sheet. */
-const NAMES = /Below one pound/g;
+/** The name of a figure of Settings, which stands for itself. */
+const NAMES = /Below one pound|Menos de una libra(?! \()|Moins d'une livre(?! \()/g;
 
 /**
  * Lines that name a unit of the other system and none of the workbook's own; a line with both says both on purpose.
