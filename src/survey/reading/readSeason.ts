@@ -498,7 +498,7 @@ function dataRows(
       continue;
     }
     const isApart = blankBefore && filled === 1 && isRemark(cells, positions, rows.length);
-    if (!placed && (isApart || isFoot(area, index, place, positions, rows))) {
+    if (!placed && (isApart || (keys.length > 0 && isFoot(area, index, place, positions, rows)))) {
       remarks.push(sheetRowOf(index));
       continue;
     }
@@ -585,7 +585,7 @@ function isHeaderAgain(cells: readonly CellValue[], heads: readonly CellValue[],
 }
 
 /**
- * True for the line before a blank one, heads that come again or the end that holds words alone, none of a vine and the
+ * True in a table of vines for the line before a blank one, heads that come again or the end that holds words alone, none of a vine and the
  * first of them nowhere above: what a printed page says at its foot, and no row that somebody began.
  */
 function isFoot(
