@@ -20,6 +20,8 @@ export interface FoundTable {
   /** Index in the rows of area.values, by column. */
   readonly columns: ReadonlyMap<Column, number>;
   readonly repeated: readonly number[];
+  /** The winter that a column of years names for all rows. */
+  readonly winter?: number;
   /** Units that heads or answers name, where the layout was looked at. */
   readonly units?: ReadonlyMap<Column, Unit>;
   /** How the keys are labelled, where the area is a part of a table that tells. */

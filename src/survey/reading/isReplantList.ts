@@ -1,7 +1,7 @@
 import { choiceOf } from "./choiceWords";
 import { isNamedAs } from "../sheets/column";
 import { MEASURED } from "../season/yieldList";
-import type { LaidTable } from "./layout";
+import type { LaidTable } from "./rowsByWinter";
 
 /** What names of sheets and heads say where vines are to be put in, in three languages. */
 const REPLANTING =

@@ -29,16 +29,12 @@ import {
   type ReadingQuestion,
 } from "./readingAccount";
 import type { MergedArea, SheetArea } from "./sheetArea";
+import { rowsByWinter, type LaidTable } from "./rowsByWinter";
 import { keysOfLine, keysOfSheetName, shortKeys, type FoundKeys } from "./sheetKeys";
 import { isTotalWord } from "./totalWords";
 import { unknownHeads, wideGroups, type WideGroup } from "./wideGroups";
 
 /** A table as the row reader takes it, with where its cells stand in the sheet. */
-export interface LaidTable {
-  readonly area: SheetArea;
-  readonly place: FoundTable;
-}
-
 export interface LayoutOptions {
   /** Which sheet of ours it is, where a formula tells that of its range. */
   readonly told?: SheetId;
@@ -79,7 +75,9 @@ export function layOut(area: SheetArea, options: LayoutOptions, account: OpenAcc
         sheet: area.sheet,
         facts: { row: area.firstRow + section.index },
       });
-    return section.segments.flatMap((segment) => laidTables(filled, section, segment, options, account));
+    return section.segments.flatMap((segment) =>
+      laidTables(filled, section, segment, options, account).flatMap((laid) => rowsByWinter(laid, account)),
+    );
   });
 }
 

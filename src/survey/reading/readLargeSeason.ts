@@ -16,6 +16,7 @@ import {
   type ReadingOptions,
   type TableRows,
 } from "./readSeason";
+import { yearColumn } from "./rowsByWinter";
 import { NOTHING_BEHIND, type SheetArea, type SheetEnd } from "./sheetArea";
 import { unitsOfCounters } from "./unitsOfCounters";
 import { partByWinter } from "./winters";
@@ -225,7 +226,14 @@ function isPlain(head: SheetArea, { answers = {} }: ReadingOptions): boolean {
     { answers, winter: undefined, knowsBlock: () => false },
     { notes: [], questions: [], leftOut: [] },
   );
-  return laid.length === 1 && laid[0].place.sheetRowOf === undefined && laid[0].place.shape.id !== "settings";
+  const [table, ...others] = laid;
+  return (
+    table !== undefined &&
+    others.length === 0 &&
+    table.place.sheetRowOf === undefined &&
+    table.place.shape.id !== "settings" &&
+    yearColumn(table) === undefined
+  );
 }
 
 async function* continued(

@@ -7,7 +7,8 @@ import { allAnswers, holdsAnswers } from "./keptAnswers";
 import { EncodedTwice, readOnce } from "./encodedTwice";
 import { headWords } from "./headWords";
 import { withoutDenied } from "./likelyUnits";
-import { layOut, type LaidTable, type LayoutOptions } from "./layout";
+import { layOut, type LayoutOptions } from "./layout";
+import type { LaidTable } from "./rowsByWinter";
 import { hasMovedCells, lastFilled, withoutMoved } from "./movedCells";
 import { OddCells } from "./oddCells";
 import { namingLetters } from "./placeLabel";
@@ -288,7 +289,10 @@ function readTable(
   odd: OddCells,
 ): SurveyTable {
   const rows = readRows(area, place, system, words, odd);
-  return { ...rows, winter: winterOfTable(rows) };
+  const { winter } = place;
+  return winter === undefined
+    ? { ...rows, winter: winterOfTable(rows) }
+    : { ...rows, winter, isWinterTold: true };
 }
 
 /** The rows of the table that was found in a sheet. */

@@ -139,7 +139,7 @@ function partOne(
     for (const vine of own) if (others.some((other) => vinesOf(other).has(vine))) shared++;
     return shared >= own.size * SAME_VINES;
   };
-  const isDated = (table: SurveyTable) => middleDay(table) !== undefined;
+  const isDated = (table: SurveyTable) => table.isWinterTold === true || middleDay(table) !== undefined;
   const known = tables.map((table) => {
     if (table.winter === undefined || isDated(table)) return table;
     const others = tables.filter((other) => other !== table && other.winter !== table.winter);

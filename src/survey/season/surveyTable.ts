@@ -93,6 +93,8 @@ export interface SurveyTable {
   formulaAt(index: number, column: SurveyColumn): string | null;
   /** Winter of the counts, named by the year in which it ends; undefined where neither dates nor the sheet's name tell. */
   readonly winter: number | undefined;
+  /** True where a column of years tells the winter. */
+  readonly isWinterTold?: boolean;
 }
 
 /** A row that adds up the rows above it. */

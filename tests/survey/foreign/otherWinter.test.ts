@@ -6,6 +6,7 @@ import { serialOf } from "../../../src/survey/reading/serialDate";
 import { readSentence } from "../../../src/survey/season/accountSentences";
 import { seasonAccount } from "../../../src/survey/season/seasonAccount";
 import { LANGUAGES } from "../../../src/texts/language";
+import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
 import { againstTruth, firstAnswers, rowsRead, TRUTH, type CountedRow } from "./foreignSheets";
 
@@ -155,6 +156,98 @@ describe("blocks that were counted in September and October, on both sides of th
     );
     expect(found.map(({ code, row, facts }) => [code, row, facts.value, facts.rows])).toEqual([
       ["dateOutOfSeason", 2, "2025-09-22 … 2025-10-06", 451],
+    ]);
+  });
+});
+
+describe("counts of two winters in one table, with a column of years", () => {
+  const COUNTED = HEADS.slice(0, -1);
+  const line = (row: CountedRow) => COUNTED.map((head) => cell(row, head));
+  /** What last winter's rows say: a spur less than was counted this winter, so that a mixed reading shows. */
+  const before = TRUTH.map((row): CountedRow => ({
+    ...row,
+    live_spurs: Math.max(0, Number(row["live_spurs"]) - 1),
+  }));
+  const both = (head: string, last: CellValue, now: CellValue, rows: readonly CountedRow[] = before) =>
+    areaOf("All counts", [
+      [head, ...COUNTED],
+      ...rows.map((row) => [last, ...line(row)]),
+      ...TRUTH.map((row) => [now, ...line(row)]),
+    ]);
+
+  test.each<[string, CellValue, CellValue]>([
+    ["Year", 2025, 2026],
+    ["Season:", "2024/25", "2025/26"],
+    ["Campaña", "2025", "2026"],
+    ["Hiver", 2025, 2026],
+  ])("are read of the last winter alone, and the others named: %s", (head, last, now) => {
+    const season = readSeason([both(head, last, now)]);
+    expect(againstTruth(rowsRead(season), truth)).toEqual({ wrong: [], missing: [] });
+    expect(season.account.leftOut).toEqual([
+      {
+        what: "rows",
+        reason: "pastWinter",
+        sheet: "All counts",
+        facts: { rows: TRUTH.length, winter: 2025 },
+      },
+    ]);
+    expect(season.account.questions).toEqual([]);
+    expect(allFindings(season).filter(({ code }) => code === "sameCordonTwice")).toEqual([]);
+  });
+
+  test("lines between one another, as vines were walked, and cells keep their places", () => {
+    const mixed = areaOf("All counts", [
+      [...COUNTED, "Winter"],
+      ...TRUTH.flatMap((row, at) => [
+        [...line(before[at]), 2025],
+        [...line(row), 2026],
+      ]),
+    ]);
+    const season = readSeason([mixed]);
+    expect(againstTruth(rowsRead(season), truth)).toEqual({ wrong: [], missing: [] });
+    const [table] = season.tables("cordons");
+    expect([table.sheetRow(0), table.sheetRow(1)]).toEqual([3, 5]);
+  });
+
+  test("years of planting, which differ by block and in which no vine stands twice, part nothing", () => {
+    const planted = areaOf("Cordons", [
+      ["Year", ...COUNTED],
+      ...TRUTH.map((row) => [row["block"] === TRUTH[0]["block"] ? 2009 : 2016, ...line(row)]),
+    ]);
+    const register = areaOf("Vines", [
+      ["Block", "Row", "Vine", "Status", "Year"],
+      ["East Slope", 1, 1, "bearing", 2009],
+      ["East Slope", 1, 2, "replanted", 2021],
+    ]);
+    const season = readSeason([planted, register]);
+    expect(againstTruth(rowsRead(season), truth)).toEqual({ wrong: [], missing: [] });
+    expect(season.tables("vines").map(({ rowCount }) => rowCount)).toEqual([2]);
+    expect(season.account.leftOut.map(({ what, facts }) => [what, facts["head"]])).toEqual([
+      ["column", "Year"],
+      ["column", "Year"],
+    ]);
+  });
+
+  test("dates tell them apart where the same cordons stand in the table again", () => {
+    const dated = (rows: readonly CountedRow[], years: number) =>
+      rows.map((row) => HEADS.map((head) => (head === "Date" ? dayOf(row, years) : cell(row, head))));
+    const season = readSeason([areaOf("All counts", [HEADS, ...dated(before, -1), ...dated(TRUTH, 0)])]);
+    expect(againstTruth(rowsRead(season), truth)).toEqual({ wrong: [], missing: [] });
+    expect(season.account.leftOut.map(({ reason, facts }) => [reason, facts["winter"]])).toEqual([
+      ["pastWinter", 2025],
+    ]);
+    // A January that was typed a year early is no count of its own: its cordons stand once.
+    const slipped = readSeason([
+      areaOf("All counts", [HEADS, ...dated(TRUTH.slice(0, 9), -1), ...dated(TRUTH.slice(9), 0)]),
+    ]);
+    expect(rowsRead(slipped)).toHaveLength(TRUTH.length);
+  });
+
+  test("a column of one year changes nothing", () => {
+    const season = readSeason([both("Year", 2026, 2026, [])]);
+    expect(againstTruth(rowsRead(season), truth)).toEqual({ wrong: [], missing: [] });
+    expect(season.account.leftOut.map(({ what, facts }) => [what, facts["head"]])).toEqual([
+      ["column", "Year"],
     ]);
   });
 });
