@@ -46,12 +46,13 @@ export function rowsByWinter(laid: LaidTable, { leftOut }: Pick<OpenAccount, "le
   if (told === undefined) return [laid];
   const winterOfCell = at === undefined ? winterOfDate() : yearOf;
   const first = place.headerIndex + 1;
+  if (!tellsSeveral(area, first, (cells) => winterOfCell(cells[told]))) return [laid];
   const rows = area.values
     .slice(first)
     .map((cells, index): Row => ({ index: first + index, cells, winter: winterOfCell(cells[told]) }));
   const newest = rows.reduce((most, { winter = -Infinity }) => Math.max(most, winter), -Infinity);
   const winters = grouped(rows, ({ winter }) => winter ?? newest);
-  if (winters.size < 2 || !standAgain(place, winters, newest)) return [laid];
+  if (!standAgain(place, winters, newest)) return [laid];
   const named = at === undefined ? undefined : plainHeader(String(area.values[place.headerIndex][at]));
   const unread = leftOut.findIndex(
     ({ what, sheet, facts }) =>
@@ -79,6 +80,22 @@ export function rowsByWinter(laid: LaidTable, { leftOut }: Pick<OpenAccount, "le
       },
     };
   });
+}
+
+/** True where two rows tell different winters; most tables are of one. */
+function tellsSeveral(
+  { values }: SheetArea,
+  first: number,
+  winterOfRow: (cells: readonly CellValue[]) => number | undefined,
+): boolean {
+  let known: number | undefined;
+  for (let index = first; index < values.length; index++) {
+    const winter = winterOfRow(values[index]);
+    if (winter === undefined) continue;
+    if (known !== undefined && winter !== known) return true;
+    known = winter;
+  }
+  return false;
 }
 
 interface Row {
