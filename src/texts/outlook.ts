@@ -20,7 +20,7 @@ export const THINNING_GROUPS: readonly Text[] = TEXTS.outlook.thinningGroups;
 export const CROP_LOAD_VERDICTS = TEXTS.outlook.cropLoadVerdicts;
 
 /** The ranges of crop load, by the word that Settings has for them. */
-export const CROP_LOAD_RANGE_NAMES: Readonly<Record<string, Text>> = TEXTS.outlook.cropLoadRanges;
+export const CROP_LOAD_RANGE_NAMES = TEXTS.outlook.cropLoadRanges;
 
 /** Which crop is divided by which prunings: {year}. */
 export const CROP_LOAD_PAIRS = TEXTS.outlook.cropLoadPairs;

@@ -76,7 +76,7 @@ export function cropLoadSentence(pair: CropLoadOfPair, language: Language): stri
     load: one(pair.load.likely),
     low: one(pair.limits.low),
     high: one(pair.limits.high),
-    range: CROP_LOAD_RANGE_NAMES[pair.range]?.[language] ?? pair.range,
+    range: say(CROP_LOAD_RANGE_NAMES[pair.range], language),
   };
   return [
     say(CROP_LOAD_PAIRS[pair.pair], language, { year: String(pair.year) }),

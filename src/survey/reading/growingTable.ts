@@ -12,6 +12,7 @@ import {
   type SurveyTable,
   type TotalRow,
 } from "../season/season";
+import { columnsById } from "../season/surveyTable";
 
 /**
  * A table that is read in pieces and held in typed arrays no wider than its numbers need, so that a million rows take
@@ -87,15 +88,13 @@ export class GrowingTable {
     this.odd.forgetDates(first.sheet);
     const place = { sheet: first.sheet, unit: undefined, odd: this.odd };
     const columns = this.columns.map((column) => column.whole(count, noNumbers, allUsable, place));
-    const byId = new Map(columns.map((column) => [column.column.id, column]));
     const rows: TableRows = {
       shape: first.shape,
       sheet: first.sheet,
       headerRow: first.headerRow,
       rowCount: count,
       ...rowNumbers(this.sheetRows.whole()),
-      columns,
-      column: (id) => byId.get(id),
+      ...columnsById(columns),
       totals: this.totals,
       headsAgain: this.headsAgain,
       remarks: this.remarks,

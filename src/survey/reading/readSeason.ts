@@ -26,6 +26,7 @@ import { readSettings } from "../settings/readSettings";
 import { isPlausibleDay, textDate, winterOf } from "./serialDate";
 import type { SheetArea } from "./sheetArea";
 import { CELL, type Season, type SurveyColumn, type SurveyTable, type TotalRow } from "../season/season";
+import { columnsById } from "../season/surveyTable";
 import { textNumber } from "./textNumber";
 import { isTotalWord, meansAll, startsAsTotal } from "./totalWords";
 import { columnUnit, holdsUnit } from "../sheets/unit";
@@ -332,7 +333,6 @@ export function readRows(
   }
   columns.sort((a, b) => place.shape.columns.indexOf(a.column) - place.shape.columns.indexOf(b.column));
   const known = new Set([...place.columns.values(), ...place.repeated]);
-  const byId = new Map(columns.map((column) => [column.column.id, column]));
   const heading = (position: number) => ({
     header: String(headers[position]).trim(),
     sheetColumn: sheetColumnOf(position),
@@ -344,8 +344,7 @@ export function readRows(
     rowCount: rows.length,
     sheetRow: (index) => sheetRows[index],
     indexOfSheetRow: (sheetRow) => indexIn(sheetRows, sheetRow),
-    columns,
-    column: (id) => byId.get(id),
+    ...columnsById(columns),
     totals,
     headsAgain,
     remarks,
@@ -396,14 +395,12 @@ export function readRow(
     return { ...column, raw, ...cells, usable: cells.numbers };
   });
   if (columns.every((column) => column.states[0] === CELL.blank)) return undefined;
-  const byId = new Map(columns.map((column) => [column.column.id, column]));
   return judgedTable({
     ...table,
     rowCount: 1,
     sheetRow: () => row.row,
     indexOfSheetRow: (sheetRow: number) => (sheetRow === row.row ? 0 : undefined),
-    columns,
-    column: (id) => byId.get(id),
+    ...columnsById(columns),
     totals: [],
     headsAgain: [],
     remarks: [],

@@ -1,5 +1,6 @@
 import { grouped } from "../../domain/grouped";
 import { CELL, type SurveyColumn, type SurveyTable } from "../season/season";
+import { columnsById } from "../season/surveyTable";
 import { holdsUnit, unitNamed, type Unit } from "../sheets/unit";
 import type { Words } from "../sheets/words";
 import { LEAST_VALUES, lies, MIDDLES, middleOf, STEPS, WRITTEN } from "./likelyUnits";
@@ -129,8 +130,7 @@ function changed(
 
 function withColumn(table: SurveyTable, column: SurveyColumn): SurveyTable {
   const columns = table.columns.map((own) => (own.column === column.column ? column : own));
-  const byId = new Map(columns.map((own) => [own.column.id, own]));
-  return { ...table, columns, column: (id) => byId.get(id) };
+  return { ...table, ...columnsById(columns) };
 }
 
 /** A value with where it stands; of lengths the distance from a position to the next, which differs least. */

@@ -1,4 +1,5 @@
 import { CELL, type SurveyColumn, type SurveyTable } from "../season/season";
+import { columnsById } from "../season/surveyTable";
 import { BEFORE_COUNTING } from "../season/uncountedRows";
 import { grouped } from "../../domain/grouped";
 import type { OpenAccount, ReadingAnswers } from "./readingAccount";
@@ -237,8 +238,7 @@ function answered(table: SurveyTable, { winters }: ReadingAnswers): SurveyTable 
   const columns = table.columns.map((column) =>
     column.column.id === "countedOn" ? moved(column, wanted) : column,
   );
-  const byId = new Map(columns.map((column) => [column.column.id, column]));
-  return { ...table, winter: wanted, columns, column: (id) => byId.get(id) };
+  return { ...table, winter: wanted, ...columnsById(columns) };
 }
 
 function moved(column: SurveyColumn, winter: number): SurveyColumn {

@@ -1,6 +1,6 @@
 import type { Column, SheetId } from "../sheets/column";
 import { isLettered, placeName } from "../../texts/placeName";
-import { CELL, type Numbers, type SurveyColumn, type SurveyTable } from "./surveyTable";
+import { CELL, columnsById, type Numbers, type SurveyColumn, type SurveyTable } from "./surveyTable";
 
 /** Rounding of a limit that was given in another unit, so that the limit itself still passes. */
 const ROUNDING = 1e-9;
@@ -19,8 +19,7 @@ export function judgedTable<A extends Pick<SurveyTable, "shape" | "rowCount" | "
     judgeTogether(rule, (id) => judged.get(id), table.rowCount);
   const columns = table.columns.map(({ column }) => judged.get(column.id)!.whole());
   if (columns.every((column, at) => column === table.columns[at])) return table;
-  const byId = new Map(columns.map((column) => [column.column.id, column]));
-  return { ...table, columns, column: (id: string) => byId.get(id) };
+  return { ...table, ...columnsById(columns) };
 }
 
 /** True for counts and years; a vine may stand halfway between two others, a row only by a letter. */

@@ -97,6 +97,12 @@ export interface SurveyTable {
   readonly isWinterTold?: boolean;
 }
 
+/** The columns of a table, in their order and by their id. */
+export function columnsById(columns: readonly SurveyColumn[]): Pick<SurveyTable, "columns" | "column"> {
+  const byId = new Map(columns.map((column) => [column.column.id, column]));
+  return { columns, column: (id) => byId.get(id) };
+}
+
 /** A row that adds up the rows above it. */
 export interface TotalRow {
   readonly sheetRow: number;

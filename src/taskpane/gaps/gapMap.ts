@@ -65,7 +65,7 @@ const [AROUND, ROW_NAMES, LEAST_CELL, LETTER] = [24, 52, 24, 9];
 /** The map in stretches of as many vines as stand beside one another in the pane, one below the other. */
 function mapTable(pane: Pane, page: GapsState, rows: readonly SurveyRowGaps[]): TemplateResult {
   const places = rows.map((row) => ({ row, vines: new Map(row.byVine.map((vine) => [vine.vine, vine])) }));
-  const across = vinesAcross(rows).filter((vine) => places.some(({ vines }) => vines.has(vine)));
+  const across = vinesAcross(rows);
   const keys = places.map(({ row, vines }) =>
     across.map((vine) => (vines.has(vine) ? cellKey(row, vine) : undefined)),
   );

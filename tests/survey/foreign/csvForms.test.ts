@@ -4,6 +4,7 @@ import { readLargeSeason } from "../../../src/survey/reading/readLargeSeason";
 import { serialOf } from "../../../src/survey/reading/serialDate";
 import type { Season } from "../../../src/survey/season/season";
 import { openWorkbookBytes } from "../../../src/workbook/file/openWorkbook";
+import { CORDON_HEADS } from "../cordonHeads";
 
 /** A counted cordon; the length in feet. */
 interface Counted {
@@ -34,19 +35,7 @@ const TRUTH: readonly Counted[] = ["North Bench", "Viñedo Peña"].flatMap((bloc
     ),
   ),
 );
-const HEADS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (ft)",
-  "Positions",
-  "Live spurs",
-  "Counted by",
-  "Date",
-];
+const HEADS = [...CORDON_HEADS, "Counted by", "Date"];
 const LINES: readonly string[][] = TRUTH.map(({ block, row, vine, side, length, positions, spurs, day }) =>
   [
     block,

@@ -8,20 +8,10 @@ import { seasonAccount } from "../../../src/survey/season/seasonAccount";
 import { LANGUAGES } from "../../../src/texts/language";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
+import { cordonHeads } from "../cordonHeads";
 import { againstTruth, firstAnswers, rowsRead, TRUTH, type CountedRow } from "./foreignSheets";
 
-const HEADS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (m)",
-  "Positions",
-  "Live spurs",
-  "Date",
-];
+const HEADS = [...cordonHeads("m"), "Date"];
 const truth = TRUTH.map(({ condition: _, counted_by: __, longest_gap: ___, ...row }): CountedRow => row);
 const cell = (row: CountedRow, head: string) =>
   (head === "Row"

@@ -26,6 +26,13 @@ const KEYS = ["Block", "Row", "Vine"];
 const keys = ([{ block, vine_row, vine }]: readonly CountedRow[]): Cells => [block, vine_row, vine] as Cells;
 const values = ({ live_spurs, positions, length, longest_gap }: CountedRow): Cells =>
   [live_spurs, positions, Number(length) / 0.3048, longest_gap] as Cells;
+/** Keys, side, letter and length of one cordon of a vine, on a line of its own. */
+const lineOf = (pair: readonly CountedRow[], i: number, metres: number): Cells => [
+  ...keys(pair),
+  pair[i].side as string,
+  ["A", "B"][i],
+  Number(pair[i].length) / metres,
+];
 const wide = (...names: readonly [spurs: string, positions: string, length: string, gap: string]) => [
   areaOf("Counts", [
     [...KEYS, ...["L1", "R1"].flatMap((side) => names.map((name) => name.replace("#", side)))],
@@ -118,10 +125,7 @@ test("columns that are not read are all named with the reason, in short and in f
       [...heads, ...others],
       ...PAIRS.flatMap((pair) =>
         pair.map((row, i): Cells => [
-          ...keys(pair),
-          row.side as string,
-          ["A", "B"][i],
-          Number(row.length) / 0.3048,
+          ...lineOf(pair, i, 0.3048),
           row.positions as number,
           row.live_spurs as number,
           ...[1, 2, 3, 4, 5, 6, 7, 8, 1],
@@ -160,10 +164,7 @@ test("a column whose unit is asked is named as not read till it is answered", ()
       heads,
       ...PAIRS.flatMap((pair) =>
         pair.map((row, i): Cells => [
-          ...keys(pair),
-          row.side as string,
-          ["A", "B"][i],
-          Number(row.length) / 0.0254,
+          ...lineOf(pair, i, 0.0254),
           row.positions as number,
           row.live_spurs as number,
         ]),
@@ -211,13 +212,7 @@ test("a head with the words of two columns is asked about once", () => {
     areaOf("Counts", [
       [...KEYS, "Side", "Cordon", "Length (ft)", "Live/positions"],
       ...PAIRS.flatMap((pair) =>
-        pair.map((row, i): Cells => [
-          ...keys(pair),
-          row.side as string,
-          ["A", "B"][i],
-          Number(row.length) / 0.3048,
-          `${row.live_spurs}/${row.positions}`,
-        ]),
+        pair.map((row, i): Cells => [...lineOf(pair, i, 0.3048), `${row.live_spurs}/${row.positions}`]),
       ),
     ]),
   ]);

@@ -3,19 +3,9 @@ import { rowDrawing } from "../../../../src/survey/decide/picture/rowDrawing";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
 import { areaOf } from "../../area";
+import { cordonHeads } from "../../cordonHeads";
 
-const CORDON_HEADS = [
-  "Block",
-  "Row",
-  "Vine",
-  "Side",
-  "Cordon",
-  "Trunk",
-  "Length (m)",
-  "Positions",
-  "Live spurs",
-  "Longest gap",
-];
+const CORDON_HEADS = [...cordonHeads("m"), "Longest gap"];
 
 function row(blockSpacing: CellValue, cordons: readonly CellValue[][], vines: readonly CellValue[][]) {
   const season = readSeason([
