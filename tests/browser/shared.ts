@@ -4,5 +4,5 @@ import path from "node:path";
 export const BROWSER_ADDRESS = "CORDONBOOK_TEST_BROWSER";
 export const DESK_ADDRESS = "CORDONBOOK_TEST_DESK";
 
-/** The bundle with the pane over a workbook in memory. */
-export const PANE_SCRIPT = path.resolve(".cache/pane/harness.js");
+/** The page with the pane over a workbook in memory; its bundle lies beside it. */
+export const PANE_PAGE = path.resolve(".cache/pane/pane.html");

@@ -1,8 +1,9 @@
+import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import type { PaneOptions } from "../../../src/taskpane/mountPane";
 import { startChromium } from "../chromium";
 import { problemsOf } from "../problemsOf";
-import { PANE_SCRIPT } from "../shared";
+import { PANE_PAGE } from "../shared";
 import type { Sheets } from "./harness";
 import { PanePage } from "./panePage";
 
@@ -36,12 +37,7 @@ export async function openPane(
       window.dispatchEvent(new Event("afterprint"));
     };
   });
-  await page.goto("about:blank");
-  await page.setContent(
-    '<!doctype html><html lang="en"><head><title>Pane</title><style>html,body,main{margin:0;block-size:100%}</style></head>' +
-      '<body><main><h1 style="position:absolute;clip-path:inset(50%)">Cordonbook</h1><div id="pane" style="block-size:100%"></div></main></body></html>',
-  );
-  await page.addScriptTag({ path: PANE_SCRIPT });
+  await page.goto(pathToFileURL(PANE_PAGE).href);
   await page.evaluate(
     ([cells, rest]) =>
       window.harness.mount(JSON.parse(cells), { language: "en", today: 45350, page: "check", ...rest }),
