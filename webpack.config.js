@@ -52,7 +52,11 @@ export function deskConfiguration(mode, folder) {
   const shared = sharedConfiguration("desk", mode);
   return {
     ...shared,
-    entry: { desk: path.join(root, "src/desk/page.ts") },
+    entry: {
+      first: path.join(root, "src/desk/first.ts"),
+      reader: path.join(root, "src/desk/reader.ts"),
+      desk: { import: path.join(root, "src/desk/page.ts"), dependOn: "first" },
+    },
     externals: ENGINE,
     resolve: { ...shared.resolve, conditionNames: ["browser", "import", "module", "require", "default"] },
     output: { path: folder, filename: "[name].js", clean: false },

@@ -1,71 +1,40 @@
 import { render } from "lit";
 import { FUNCTIONS } from "../functions/registry";
 import { mountPane, type MountedPane } from "../taskpane/mountPane";
-import type { UnitSystem } from "../domain/units";
+import { fetchAhead } from "../taskpane/pages";
 import { COMMAND_LINE } from "../texts/commandLine";
-import { DESK_TEXTS, SAMPLE_NAMES } from "../texts/desk";
-import { emptySeasonFile, SAMPLE_SEASON_FILE } from "../texts/emptySeasonFile";
-import { LANGUAGES, languageOf, sameText, say, withTexts, type Language, type Text } from "../texts/language";
-import { TEXTS } from "../texts/texts";
-import { OpenDesk, type SelectedCell } from "../workbook/desk/openDesk";
-import { Pace, type Opened } from "../workbook/desk/pace";
+import { DESK_TEXTS } from "../texts/desk";
+import { say, type Language, type Text } from "../texts/language";
+import { EarlyWorkbook } from "../workbook/desk/earlyWorkbook";
+import type { OpenDesk, SelectedCell } from "../workbook/desk/openDesk";
+import type { Pace } from "../workbook/desk/pace";
 import type { Step } from "../workbook/desk/steps";
-import { startEngine, type EngineWords } from "../workbook/desk/startEngine";
 import { isCsvName } from "../workbook/file/openWorkbook";
-import { WorkbookProblem } from "../workbook/surveyWorkbook";
+import type { SurveyWorkbook } from "../workbook/surveyWorkbook";
+import { engineWords, fetchEngine } from "./engineScripts";
 import { fileProblemSentence } from "./fileProblemSentence";
-import { WorkKeeper, type KeptFile, type LeftWork } from "./keptWork";
+import { FIRST_FILE, readLeft } from "./first";
+import type { KeptFile, LeftWork, WorkKeeper } from "./keptWork";
 import { keyboardWalk } from "./keyboardWalk";
 import { keepOffline } from "./offline/keepOffline";
+import { ASKED } from "./pageAddress";
+import { firstLanguage, keepLanguage } from "./pageLanguage";
 import { printSheet } from "./printSheet";
-import { headerView, pickFile, statusView, type HeaderState } from "./pageView";
-
-/** A workbook that comes with the project. */
-export interface Sample {
-  readonly id: string;
-  readonly file: string;
-  readonly name: Text;
-}
-
-const LANGUAGE_NAMES: Readonly<Record<Language, string>> = TEXTS.language.name;
-const UNIT_SYSTEMS = ["US", "metric"] as const;
-
-/** An empty season to fill in, by the units and the language of its sheets. */
-function emptySample(units: UnitSystem, of: Language): Sample {
-  const file = emptySeasonFile(units, of);
-  return {
-    id: file.replace("-season", "").replace(".xlsx", ""),
-    file,
-    name: withTexts(SAMPLE_NAMES.empty, {
-      units: SAMPLE_NAMES[units],
-      language: sameText(LANGUAGE_NAMES[of]),
-    }),
-  };
-}
-
-/** The first one is opened when the page starts. */
-const SAMPLES: readonly Sample[] = [
-  { id: "clean", file: SAMPLE_SEASON_FILE, name: SAMPLE_NAMES.clean },
-  { id: "mistakes", file: "larkmoor-mistakes.xlsx", name: SAMPLE_NAMES.mistakes },
-  ...LANGUAGES.flatMap((of) => UNIT_SYSTEMS.map((units) => emptySample(units, of))),
-];
+import { headerView, pickFile, statusView, type HeaderState, type Notice } from "./pageView";
+import { readFile, readSample, type Reading } from "./reading";
+import type { ReadFile } from "./readerMessages";
+import { FIRST_SAMPLE } from "./sampleFile";
+import { emptySample, sampleOf, SAMPLES } from "./samples";
 
 const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-/** Bytes of the largest file that is taken into memory. */
-const MOST_BYTES = 256 * 1024 ** 2;
 /** Milliseconds after which work is told of, and between two steps that it tells. */
 const NOTICED = 500;
 const BETWEEN_STEPS = 250;
-const LANGUAGE_KEY = "cordonbook.language";
 
 const part = (id: string) => document.getElementById(id) as HTMLElement;
 const [top, grid, paneArea, status] = [part("top"), part("grid"), part("pane"), part("status")];
 
-const asked = new URLSearchParams(location.search);
-let language: Language =
-  LANGUAGES.find(
-    (candidate) => candidate === (asked.get("language") ?? localStorage.getItem(LANGUAGE_KEY)),
-  ) ?? languageOf(navigator.language);
+let language = firstLanguage();
 
 let header: HeaderState = {
   language,
@@ -74,9 +43,16 @@ let header: HeaderState = {
   notice: undefined,
   underWay: undefined,
 };
+/** What is said once the notice that stands is closed. */
+let toTell: Text | undefined;
 /** Ends the opening of a file that is under way. */
 let underWay: AbortController | undefined;
-let desk: OpenDesk;
+/** The grid; undefined until the engine is there. */
+let desk: OpenDesk | undefined;
+let tellStarted: (desk: OpenDesk) => void;
+const started = new Promise<OpenDesk>((resolve) => (tellStarted = resolve));
+/** The first file, while the pane stands over it and the grid does not. */
+let early: { readonly workbook: EarlyWorkbook; readonly pace: Pace } | undefined;
 let pane: MountedPane | undefined;
 let openedFile = "";
 let hasUnsavedWork = false;
@@ -97,12 +73,12 @@ function showStatus(selected?: SelectedCell): void {
 
 /** Types a word that the cell takes, and gives the keyboard back to the grid. */
 function typeWord(word: string): void {
-  desk.typeWord(word);
-  desk.enterGrid();
+  desk?.typeWord(word);
+  desk?.enterGrid();
 }
 
 function printShownSheet(): void {
-  const sheet = desk.shownSheet();
+  const sheet = desk?.shownSheet();
   if (sheet) void printSheet(sheet, language).catch((problem: unknown) => refuse(problem, String));
 }
 
@@ -111,64 +87,70 @@ function waitFor(name: string): void {
   grid.classList.add("waiting");
 }
 
-async function chooseSample(id: string): Promise<void> {
-  const sample = SAMPLES.find((candidate) => candidate.id === id) ?? SAMPLES[0];
-  const name = say(sample.name, language);
-  await opening(name, DESK_TEXTS.sampleMissing, async (pace, signal) => {
-    const response = await fetch(`sample-workbooks/${sample.file}`, { signal });
-    if (!response.ok) throw new Error(`${response.status} ${response.statusText}`);
-    await open(sample.file, new Uint8Array(await response.arrayBuffer()), sample.id, pace);
-  });
+async function chooseSample(id: string | null, first?: Reading): Promise<void> {
+  const sample = sampleOf(id);
+  const reading = first?.file === sample.file ? first : readSample(sample.id);
+  await opening(say(sample.name, language), DESK_TEXTS.sampleMissing, reading, (file) =>
+    open(file, sample.id, reading.pace),
+  );
 }
 
-function chooseFile(file: File): Promise<void> {
-  return opening(file.name, DESK_TEXTS.notOpened, async (pace) => {
-    if (file.size > MOST_BYTES) throw new WorkbookProblem("tooLargeToHold", { file: file.name });
-    await open(file.name, new Uint8Array(await file.arrayBuffer()), undefined, pace);
-  });
+async function chooseFile(chosen: File): Promise<void> {
+  const reading = readFile(chosen.name, { chosen });
+  await opening(chosen.name, DESK_TEXTS.notOpened, reading, (file) => open(file, undefined, reading.pace));
 }
 
 /**
- * Opens something in place of what is being opened; if that fails or is stopped, the page says so in one sentence and
- * stays as it was.
+ * Opens a file in place of what is being opened; if that fails or is stopped, the page says so in one sentence and stays as
+ * it was.
  */
 async function opening(
   name: string,
   failed: Text,
-  action: (pace: Pace, signal: AbortSignal) => Promise<void>,
+  { control, pace, read }: Reading,
+  action: (file: ReadFile) => Promise<void>,
 ): Promise<void> {
-  if (hasUnsavedWork && !confirm(say(DESK_TEXTS.unsaved, language))) return showHeader({});
+  if (hasUnsavedWork && !confirm(say(DESK_TEXTS.unsaved, language))) {
+    control.abort();
+    return showHeader({});
+  }
   underWay?.abort();
-  const mine = (underWay = new AbortController());
+  underWay = control;
   waitFor(name);
   const work = followWork(
     () => say(DESK_TEXTS.loading, language, { name }),
-    () => mine.abort(),
+    () => control.abort(),
+    ({ kind }) => kind !== "asked",
   );
-  const tell = ({ sheet, row }: Opened) =>
+  pace.onProgress = ({ sheet, row }) =>
     work.at(sheet === undefined ? undefined : say(DESK_TEXTS.openingRow, language, { sheet, row }));
   try {
-    await action(new Pace(mine.signal, tell), mine.signal);
+    await action(await read);
   } catch (problem) {
-    if (underWay !== mine) return;
-    if (mine.signal.aborted) tellOfStop(say(DESK_TEXTS.stopped, language, { name }));
+    dropEarly();
+    if (underWay !== control) return;
+    if (control.signal.aborted) tellOfStop(say(DESK_TEXTS.stopped, language, { name }));
     else refuse(problem, (reason) => say(failed, language, { name, problem: reason }));
   } finally {
     work.end();
-    if (underWay === mine) {
+    if (underWay === control) {
       underWay = undefined;
       grid.classList.remove("waiting");
     }
   }
 }
 
-/** Shows what is under way and how far it has come, once it takes long enough to be noticed. */
-function followWork(sentence: () => string, stop: () => void) {
+/**
+ * Shows what is under way and how far it has come, once it takes long enough to be noticed.
+ *
+ * @param replaces whether a notice that stands then is of no use any more; any other stays until somebody closes it
+ */
+function followWork(sentence: () => string, stop: () => void, replaces: (notice: Notice) => boolean) {
   let next = Infinity;
   let shown: string | undefined;
   const show = () => {
     next = performance.now() + BETWEEN_STEPS;
-    const notice = header.notice?.kind === "asked" ? header.notice : undefined;
+    const notice = header.notice && replaces(header.notice) ? undefined : header.notice;
     showHeader({ underWay: { sentence: sentence(), at: shown, stop }, notice });
   };
   const timer = setTimeout(show, NOTICED);
@@ -185,20 +167,23 @@ function followWork(sentence: () => string, stop: () => void) {
 }
 
 /** Says in place of what was under way that it was stopped. */
-function tellOfStop(text: string): void {
+function tellOfStop(text: string): Notice {
   const hadFocus = top.querySelector("#under-way")?.contains(document.activeElement) === true;
-  showHeader({ underWay: undefined, notice: { kind: "done", text } });
+  const notice: Notice = { kind: "done", text };
+  showHeader({ underWay: undefined, notice });
   if (hadFocus) top.querySelector<HTMLElement>("#notice button")?.focus();
+  return notice;
 }
 
 /** Long calculations are told of, and can be stopped. */
-function followCalculations(): void {
+function followCalculations(desk: OpenDesk): void {
   let work: ReturnType<typeof followWork> | undefined;
   let isStopped = false;
+  let toldOfStop: Notice | undefined;
   const stop = () => {
     isStopped = true;
     desk.stopCalculation();
-    tellOfStop(say(DESK_TEXTS.calculationStopped, language));
+    toldOfStop = tellOfStop(say(DESK_TEXTS.calculationStopped, language));
   };
   desk.watchCalculation((calculated) => {
     if (calculated === "ended") {
@@ -208,12 +193,17 @@ function followCalculations(): void {
       return;
     }
     if (isStopped) return;
-    work ??= followWork(() => say(DESK_TEXTS.calculating, language), stop);
+    work ??= followWork(
+      () => say(DESK_TEXTS.calculating, language),
+      stop,
+      (notice) => notice === toldOfStop,
+    );
     work.at(calculated && say(DESK_TEXTS.calculated, language, { ...calculated }));
   });
 }
 
 async function saveCopy(): Promise<void> {
+  if (!desk) return;
   const [name, ending] = [openedFile.replace(/\.[^.]*$/, ""), /\.[^.]*$/.exec(openedFile)?.[0] ?? ""];
   try {
     const { bytes, notKept } = await desk.saveCopy();
@@ -261,38 +251,60 @@ function offerDownload(name: string, bytes: Uint8Array): void {
 }
 
 async function open(
-  file: string,
-  bytes: Uint8Array,
+  { bytes, content }: ReadFile,
   sampleId: string | undefined,
   pace: Pace,
   left?: LeftWork,
 ): Promise<void> {
+  const { file } = content;
   const keep = keeping({ file, bytes, sampleId }, left !== undefined);
-  const workbook = await desk.open(file, bytes, pace, left?.steps, keep);
+  const workbook = await (await started).open(bytes, content, pace, left?.steps, keep);
   if (!left) await keeper.forget();
-  pane?.unmount();
-  paneArea.replaceChildren(document.createElement("div"));
-  pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, {
-    language,
-    onLanguage: (chosen) => void chooseLanguage(chosen),
-    enterSheet: () => desk.enterGrid(),
-    ways: {
-      sample: () => chooseSample("clean"),
-      begin: (units, of) => chooseSample(emptySample(units, of).id),
-      file: () => pickFile((file) => void chooseFile(file)),
-    },
-  });
+  if (early?.pace === pace) early.workbook.arrive(workbook);
+  else showPane(workbook);
+  early = undefined;
   openedFile = file;
   hasUnsavedWork = left !== undefined;
   await stopWatching?.();
   stopWatching = await workbook.watchCells(() => (hasUnsavedWork = true));
-  const doubt = desk.csvDoubt;
+  const doubt = desk?.csvDoubt;
   const text = doubt && say(COMMAND_LINE.csvDoubt, language, { file, ...doubt });
   showHeader({
     opened: sampleId ? { sampleId } : { file },
     notice: text === undefined ? undefined : { kind: "refused", text },
   });
   showStatus();
+}
+
+function showPane(workbook: SurveyWorkbook): void {
+  pane?.unmount();
+  paneArea.replaceChildren(document.createElement("div"));
+  pane = mountPane(paneArea.firstElementChild as HTMLElement, workbook, {
+    language,
+    onLanguage: (chosen) => void chooseLanguage(chosen),
+    enterSheet: () => desk?.enterGrid(),
+    ways: {
+      sample: () => chooseSample(FIRST_SAMPLE),
+      begin: (units, of) => chooseSample(emptySample(units, of).id),
+      file: () => pickFile((file) => void chooseFile(file)),
+    },
+  });
+}
+
+/** Shows the pane over the cells of a file before the grid stands. */
+function showEarly({ rows, pace }: Reading): void {
+  const workbook = new EarlyWorkbook(rows);
+  early = { workbook, pace };
+  showPane(workbook);
+}
+
+/** Takes away the pane of a file that does not come to stand in the grid. */
+function dropEarly(): void {
+  if (!early) return;
+  early = undefined;
+  pane?.unmount();
+  pane = undefined;
+  paneArea.replaceChildren();
 }
 
 /** Keeps what is done to a file from the first change of a cell on, with what was done before it. */
@@ -311,19 +323,18 @@ function keeping(file: KeptFile, isKept: boolean): (step: Step) => void {
   };
 }
 
-/** Opens what an earlier visit left behind, says so, and offers to do without it; false where there is nothing. */
-async function restore(): Promise<boolean> {
-  const left = await keeper.takeUp();
-  if (!left) return false;
-  const { file, bytes, sampleId, at } = left;
+/** Opens what an earlier visit left behind, says so, and offers to do without it. */
+async function restore(left: LeftWork, reading: Reading): Promise<void> {
+  const { sampleId, at } = left;
+  const name = nameOf(left);
   const discard = async () => {
     hasUnsavedWork = false;
     closeNotice();
-    await opening(name, DESK_TEXTS.notOpened, (pace) => open(file, bytes, sampleId, pace));
+    const again = readLeft(left);
+    await opening(name, DESK_TEXTS.notOpened, again, (file) => open(file, sampleId, again.pace));
   };
-  const name = nameOf(left);
-  await opening(name, DESK_TEXTS.notRestored, async (pace) => {
-    await open(file, bytes, sampleId, pace, left);
+  await opening(name, DESK_TEXTS.notRestored, reading, async (file) => {
+    await open(file, sampleId, reading.pace, left);
     const when = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeStyle: "short" }).format(at);
     showHeader({
       notice: {
@@ -336,15 +347,14 @@ async function restore(): Promise<boolean> {
       },
     });
   });
-  if (header.opened !== undefined) return true;
+  if (header.opened !== undefined) return;
   const forget = keeper.leave();
   const { notice } = header;
-  await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
-  if (!notice) return true;
+  await chooseSample(ASKED.get("workbook"));
+  if (!notice) return;
   const close = { label: say(DESK_TEXTS.close, language), act: closeNotice };
   const giveUp = { label: say(DESK_TEXTS.discard, language), act: () => (void forget(), closeNotice()) };
   showHeader({ notice: { ...notice, answers: [close, giveUp] } });
-  return true;
 }
 
 function nameOf({ file, sampleId }: Pick<KeptFile, "file" | "sampleId">): string {
@@ -354,18 +364,11 @@ function nameOf({ file, sampleId }: Pick<KeptFile, "file" | "sampleId">): string
 
 async function chooseLanguage(chosen: Language): Promise<void> {
   language = chosen;
-  localStorage.setItem(LANGUAGE_KEY, chosen);
+  keepLanguage(chosen);
   nameParts();
   showHeader({ language });
-  desk.setLanguage(chosen, await engineWords(chosen));
-}
-
-/** The engine's own menus and help, which stand ready in a script per language. */
-async function engineWords(of: Language): Promise<EngineWords> {
-  const words: { default: EngineWords } = await import(
-    /* webpackIgnore: true */ new URL(`engine/words-${of}.js`, document.baseURI).href
-  );
-  return words.default;
+  const words = await engineWords(chosen);
+  desk?.setLanguage(chosen, words);
 }
 
 function nameParts(): void {
@@ -375,13 +378,16 @@ function nameParts(): void {
   paneArea.setAttribute("aria-label", say(DESK_TEXTS.paneLabel, language));
 }
 
-/** Says once that the page opens without a network from now on, and whenever a newer one waits. */
+/** Says once that the page opens without a network from now on, and whenever a newer one waits; after what stands there. */
 function tellKept(text: Text): void {
-  if (header.notice === undefined) showHeader({ notice: { kind: "done", text: say(text, language) } });
+  toTell = text;
+  if (header.notice === undefined) closeNotice();
 }
 
 function closeNotice(): void {
-  showHeader({ notice: undefined });
+  const text = toTell;
+  toTell = undefined;
+  showHeader({ notice: text && { kind: "done", text: say(text, language) } });
 }
 
 function acceptDroppedFiles(): void {
@@ -404,13 +410,13 @@ function acceptDroppedFiles(): void {
 }
 
 /** Alt and the arrow down open the list of the words that the selected cell takes. */
-function openWordsByKey(): void {
+function openWordsByKey(isTyping: () => boolean): void {
   addEventListener(
     "keydown",
     (event) => {
       const list = status.querySelector<HTMLSelectElement>("#accepted-words");
       const asks = event.altKey && event.key === "ArrowDown" && grid.contains(document.activeElement);
-      if (!list || !asks || desk.isTyping) return;
+      if (!list || !asks || isTyping()) return;
       event.preventDefault();
       event.stopPropagation();
       list.focus();
@@ -424,7 +430,7 @@ function openWordsByKey(): void {
 const TAB_SETTLES = 3000;
 
 /** After a click on a sheet's tab the next key types into the sheet, unless the tab is being renamed. */
-function keepKeyboardOnSheet(): void {
+function keepKeyboardOnSheet(enterGrid: () => void): void {
   const tabOf = (place: EventTarget | null) =>
     (place as Element | null)?.closest("[data-u-comp=slide-tab-item]");
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -433,7 +439,7 @@ function keepKeyboardOnSheet(): void {
     const enter = () => {
       const { activeElement } = document;
       const isElsewhere = activeElement !== document.body && !tabOf(activeElement);
-      if (!isElsewhere && !(activeElement as HTMLElement).isContentEditable) desk.enterGrid();
+      if (!isElsewhere && !(activeElement as HTMLElement).isContentEditable) enterGrid();
       if (performance.now() < end) timer = setTimeout(enter, 50);
     };
     timer = setTimeout(enter);
@@ -447,7 +453,7 @@ function keepKeyboardOnSheet(): void {
 }
 
 /** The grid is light or dark as the system is, like the page around it. */
-function followColours(): void {
+function followColours(desk: OpenDesk): void {
   const dark = matchMedia("(prefers-color-scheme: dark)");
   const apply = () => desk.setDark(dark.matches);
   apply();
@@ -461,31 +467,53 @@ function guardUnsavedWork(): void {
   });
 }
 
-async function start(): Promise<void> {
+async function startGrid(): Promise<void> {
   nameParts();
   showHeader({});
-  const [words, opened] = await Promise.all([engineWords(language), WorkKeeper.open()]);
-  keeper = opened;
   const gridElement = document.createElement("div");
   gridElement.className = "engine";
   grid.append(gridElement);
-  desk = new OpenDesk(startEngine(gridElement, language, words), FUNCTIONS, language, showStatus);
-  followColours();
-  followCalculations();
+  const [words, { OpenDesk: Desk }, { startEngine }] = await Promise.all([
+    engineWords(language),
+    import(/* webpackMode: "eager" */ "../workbook/desk/openDesk"),
+    import(/* webpackMode: "eager" */ "../workbook/desk/startEngine"),
+  ]);
+  const begun = new Desk(startEngine(gridElement, language, words), FUNCTIONS, language, showStatus);
+  desk = begun;
+  followColours(begun);
+  followCalculations(begun);
   acceptDroppedFiles();
   guardUnsavedWork();
+  const enterGrid = () => begun.enterGrid();
+  const isTyping = () => begun.isTyping;
   keyboardWalk(
     [
       { element: top, enter: () => top.querySelector<HTMLElement>("select")?.focus() },
-      { element: grid, enter: () => desk.enterGrid() },
+      { element: grid, enter: enterGrid },
       { element: paneArea, enter: () => pane?.focus() },
     ],
     grid,
-    () => desk.isTyping,
+    isTyping,
   );
-  openWordsByKey();
-  keepKeyboardOnSheet();
-  if (!(await restore())) await chooseSample(asked.get("workbook") ?? SAMPLES[0].id);
+  openWordsByKey(isTyping);
+  keepKeyboardOnSheet(enterGrid);
+  tellStarted(begun);
+}
+
+/**
+ * Starts the page. The browser makes the engine's megabytes ready beside it; meanwhile the first file is read and the pane
+ * shown over it.
+ */
+async function start(): Promise<void> {
+  // The pane fetches again what did not arrive, and says so.
+  const ahead = fetchAhead("season").catch(() => {});
+  const { keeper: opened, left, reading } = await FIRST_FILE;
+  keeper = opened;
+  if (!left) showEarly(reading);
+  await ahead;
+  await fetchEngine();
+  await startGrid();
+  if (!underWay) await (left ? restore(left, reading) : chooseSample(ASKED.get("workbook"), reading));
   performance.mark("cordonbook-ready");
   const { worker } = document.documentElement.dataset;
   if (worker !== undefined)

@@ -94,6 +94,12 @@ export async function fetchRest(): Promise<void> {
   FOOT.account = accountView;
 }
 
+/** Fetches a page and what every action needs before the pane stands. */
+export async function fetchAhead(id: Exclude<PageId, "check">): Promise<void> {
+  const [page] = await Promise.all([FETCH[id](), fetchRest()]);
+  PAGES[id] = page;
+}
+
 /** Pages on their way, and those that did not arrive, until they are asked for again. */
 const underway = new Map<PageId, "fetching" | "failed">();
 

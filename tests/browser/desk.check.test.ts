@@ -121,6 +121,15 @@ describe("checking a season on the desk page", () => {
     expect(await page.read("B3900")).toBe("-7");
     await page.type("D1", "=A2+A3");
     await shown.getByText(/\d of 4001/).waitFor();
+    // The next calculation takes the word of its own stop away, and no other notice.
+    await page.page.locator("#notice").waitFor({ state: "detached" });
+    await shown.getByText("Stop").press("Enter");
+    await page.page.locator("#save-copy").click();
+    const saved = page.page.locator("#notice.done").getByText("look for it among your downloads");
+    await saved.waitFor();
+    await page.type("D2", "=A3+A4");
+    await shown.getByText(/\d of 4002/).waitFor();
+    expect(await saved.isVisible()).toBe(true);
   });
 
   test.each<[string, Uint8Array]>([

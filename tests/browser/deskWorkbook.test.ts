@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import type { SheetMarks } from "../../src/survey/reading/sheetArea";
 import { surveyWorkbookContract } from "../workbook/contract";
@@ -8,6 +9,7 @@ import { scriptPage } from "./scriptFor";
 interface ContractPage {
   readonly ruleNames: string[];
   runRule(name: string): Promise<string | undefined>;
+  earlyAndThere(file: string, bytes: number[]): Promise<unknown[]>;
   marksOf(bytes: number[]): Promise<{ marks?: SheetMarks; isHidden?: boolean; hidden: string[] }>;
 }
 
@@ -40,5 +42,23 @@ describe("the desk page's workbook keeps the contract of every host", () => {
     );
     expect(spare).toEqual({ isHidden: true, hidden: ["Spare"] });
     expect(marks).toMatchObject({ hiddenRows: MARKS.hiddenRows, hiddenColumns: MARKS.hiddenColumns });
+  });
+
+  const files: [string, () => Uint8Array][] = [
+    ...["sample-workbooks", "tests/survey/foreign/sheets"].flatMap((folder) =>
+      readdirSync(folder)
+        .filter((name) => name.endsWith(".xlsx"))
+        .map((name): [string, () => Uint8Array] => [name, () => readFileSync(`${folder}/${name}`)]),
+    ),
+    ["marked.xlsx", markedWorkbook],
+    ["counts.csv", () => new TextEncoder().encode("Block;Row;Vine;Live spurs\nAsh;1;1;6\n\nAsh;1;2;7;odd\n")],
+  ];
+  test.each(files)("%s is read before the grid stands as it stands in it", async (name, bytes) => {
+    const [early, there, then] = await page.evaluate(
+      ([file, all]) => (window as unknown as ContractPage).earlyAndThere(file, all),
+      [name, [...bytes()]] as [string, number[]],
+    );
+    expect(early).toEqual(there);
+    expect(then).toEqual(there);
   });
 });

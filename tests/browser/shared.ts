@@ -6,3 +6,6 @@ export const DESK_ADDRESS = "CORDONBOOK_TEST_DESK";
 
 /** The page with the pane over a workbook in memory; its bundle lies beside it. */
 export const PANE_PAGE = path.resolve(".cache/pane/pane.html");
+
+/** What `measureStart` measured, as JSON. */
+export const STARTS = "CORDONBOOK_STARTS";

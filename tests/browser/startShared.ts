@@ -3,7 +3,8 @@ import path from "node:path";
 import { build } from "esbuild";
 import { startBrowserServer } from "./chromium";
 import { startDeskServer } from "./deskServer";
-import { DESK_ADDRESS, PANE_PAGE } from "./shared";
+import { measureStart } from "./measureStart";
+import { DESK_ADDRESS, PANE_PAGE, STARTS } from "./shared";
 
 declare global {
   var stopShared: (() => Promise<void>) | undefined;
@@ -17,6 +18,7 @@ export default async function startShared(): Promise<void> {
     bundlePane(),
   ]);
   process.env[DESK_ADDRESS] = address;
+  process.env[STARTS] = JSON.stringify(await measureStart(address));
   globalThis.stopShared = async () => {
     server.kill();
     await browser.close();

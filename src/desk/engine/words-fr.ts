@@ -13,8 +13,7 @@ const progress = {
 
 /** The engine's own menus and help in this language. */
 export default [
-  sheets,
+  { ...sheets, "sheets-formula": { ...(sheets["sheets-formula"] as object), progress } },
   notes,
   tables,
-  { "sheets-formula": { ...(sheets["sheets-formula"] as object), progress } },
 ];

@@ -1,4 +1,5 @@
 import {
+  BooleanNumber,
   BorderStyleTypes,
   HorizontalAlign,
   VerticalAlign,
@@ -12,7 +13,9 @@ import type { ReadLimits } from "../file/readLimits";
 import { isYes } from "../file/sheetRows";
 import type { WorkbookPackage } from "../file/workbookPackage";
 import { parseXml, type XmlListener } from "../file/xmlParser";
-import { flag } from "./sheetLook";
+
+/** The engine's own true and false. */
+export const flag = (is: boolean) => (is ? BooleanNumber.TRUE : BooleanNumber.FALSE);
 
 type Attributes = Readonly<Record<string, string>>;
 

@@ -38,7 +38,7 @@ import { changedRanges } from "./changedRanges";
 import type { FWorkbook, FWorksheet } from "./fWorkbook";
 import { GrowingTables } from "./growingTables";
 import { PageChanges } from "./pageChanges";
-import type { LoadedSheet } from "./loadWorkbook";
+import type { LoadedSheet } from "./readContent";
 import { cellArea, type Area } from "./sheetLook";
 import type { Step } from "./steps";
 import {

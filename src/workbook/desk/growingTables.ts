@@ -5,7 +5,7 @@ import type { OutlineTable } from "../file/workbookOutline";
 import { shownFormula } from "../storedFormula";
 import { changedRanges } from "./changedRanges";
 import type { FWorkbook, FWorksheet } from "./fWorkbook";
-import type { LoadedSheet } from "./loadWorkbook";
+import type { LoadedSheet } from "./readContent";
 import type { Matrix } from "./ownSheetData";
 import { areaOf, type Area } from "./sheetLook";
 

@@ -19,8 +19,9 @@ import { readDecimalCommas, showDecimalCommas } from "./decimalComma";
 import { DeskWorkbook } from "./deskWorkbook";
 import { ErrorSentences } from "./errorSentences";
 import { doubtfulComma } from "./formulaWithPoints";
-import { loadWorkbook } from "./loadWorkbook";
-import { Pace } from "./pace";
+import { withStyles } from "./loadWorkbook";
+import type { Pace } from "./pace";
+import type { FileContent } from "./readContent";
 import { describeFunctions, registerFunctions } from "./registerFunctions";
 import { savedCopy, savedCsvCopy, type SavedCopy } from "./savedCopy";
 import { repeatMutation, watchMutations, type Step } from "./steps";
@@ -76,19 +77,22 @@ export class OpenDesk {
   ) {}
 
   /**
-   * Opens a file in place of the one before; where it cannot be read or is stopped, that one stays as it is.
+   * Opens a file in place of the one before; where it cannot be shown or is stopped, that one stays as it is.
    *
+   * @param bytes the whole file
+   * @param content what was read from it
    * @param steps what was done to it before, to be done again
    * @param onStep is told of everything that is done to it from now on
    */
   async open(
-    file: string,
     bytes: Uint8Array,
-    pace = new Pace(undefined),
+    content: FileContent,
+    pace: Pace,
     steps: readonly Step[] = [],
     onStep: (step: Step) => void = () => {},
   ): Promise<DeskWorkbook> {
-    const loaded = await loadWorkbook(file, bytes, pace);
+    const { file } = content;
+    const loaded = await withStyles(content, bytes);
     const data = await workbookData(loaded, pace);
     await pace.breathe();
     const isFirst = this.opened === undefined;

@@ -8,8 +8,9 @@ import {
 import type { FWorkbook } from "./fWorkbook";
 import { holdsCell, type CellArea } from "../address";
 import { insertedAreas, movedArea, movedFormula, movedRow, type RowStep } from "../file/movedReferences";
-import type { LoadedSheet, LoadedWorkbook } from "./loadWorkbook";
-import { cellArea, type Area } from "./sheetLook";
+import type { LoadedWorkbook } from "./loadWorkbook";
+import type { LoadedSheet } from "./readContent";
+import { cellArea, styleAt, type Area } from "./sheetLook";
 
 /** What can be done on the page beside the contents of cells, and no file takes over. */
 export type PageChange =
@@ -214,7 +215,7 @@ export class PageChanges {
       .getSheet()
       .getCellMatrix()
       .forValue((row, column, cell) => {
-        const style = look?.styleAt(row, column) ?? 0;
+        const style = styleAt(look, row, column);
         if (!cell?.s || cell.s === `style-${style}`) return;
         const seen = plainLook(known.getStyleByCell(cell) ?? {});
         if (seen === "{}" || seen === plainLook(styles[style] ?? {}) || seen === plainLook(styles[0] ?? {}))

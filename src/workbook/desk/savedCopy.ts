@@ -9,11 +9,12 @@ import { insertedAreas, type RowStep } from "../file/movedReferences";
 import { sheetNameOfFile } from "../file/openWorkbook";
 import { DAYS_TO_1904 } from "../file/sheetRows";
 import type { DeskWorkbook } from "./deskWorkbook";
-import { loadWorkbook, PAGE_LIMITS, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
+import { loadWorkbook, type LoadedWorkbook } from "./loadWorkbook";
+import { PAGE_LIMITS, type LoadedSheet } from "./readContent";
 import { dressOf } from "./ownSheetData";
 import type { PageChange } from "./pageChanges";
 import { savedCsv } from "./savedCsv";
-import { cellArea, type Area } from "./sheetLook";
+import { cellArea, styleAt, type Area } from "./sheetLook";
 
 /** What was done on the page and no file takes over, and remarks of the file whose rows are not on the page any more. */
 type NotKept = PageChange | "formulas" | "remarks" | "values";
@@ -168,7 +169,7 @@ function changes(
       if (formula === null && inFile && !area && !isChanged(inFile) && keepsItsSize(inFile)) continue;
       const isTyped = formula === null ? !area : !isSameFormula;
       const format =
-        isTyped && hasNoFormat(styles[look?.styleAt(row - 1, column - 1) ?? 0])
+        isTyped && hasNoFormat(styles[styleAt(look, row - 1, column - 1)])
           ? formatOf(row, column)
           : undefined;
       const cell = { row, column, ...(format === undefined ? {} : { format }) };

@@ -1,4 +1,4 @@
-import { BooleanNumber, type IRange } from "@univerjs/core";
+import type { IRange } from "@univerjs/core";
 import type { CellArea } from "../address";
 import type { ReadLimits } from "../file/readLimits";
 import { numberOf } from "../file/movableFormula";
@@ -20,8 +20,13 @@ export interface SheetLook {
   readonly merged: readonly Area[];
   /** Areas that one formula fills, with their first cell; one that is not dynamic keeps its size. */
   readonly filledByFormula: readonly (Area & { readonly isDynamic: boolean })[];
-  /** Number of the cell style, by row and column from 0. */
-  styleAt(row: number, column: number): number;
+  /** Numbers of the cell styles, by row and column from 0; without those of cells that have none. */
+  readonly styles: readonly (readonly number[])[];
+}
+
+/** Number of the style of a cell, by row and column from 0. */
+export function styleAt(look: SheetLook | undefined, row: number, column: number): number {
+  return look?.styles[row]?.[column] ?? 0;
 }
 
 /** Most columns that get a width of their own: "to the last column of the sheet" is one entry in a file. */
@@ -35,7 +40,8 @@ export async function sheetLook(
 ): Promise<SheetLook> {
   const collector = new LookCollector();
   await parseXml(source.file, part, source.chunks(part), collector, limits);
-  return collector;
+  const { widths, heights, frozenRows, frozenColumns, merged, filledByFormula, styles } = collector;
+  return { widths, heights, frozenRows, frozenColumns, merged, filledByFormula, styles };
 }
 
 class LookCollector implements XmlListener, SheetLook {
@@ -46,7 +52,7 @@ class LookCollector implements XmlListener, SheetLook {
   readonly merged: Area[] = [];
   readonly filledByFormula: (Area & { isDynamic: boolean })[] = [];
   private isDynamic = false;
-  private readonly styles: number[][] = [];
+  readonly styles: number[][] = [];
   private row = -1;
   private column = -1;
 
@@ -83,10 +89,6 @@ class LookCollector implements XmlListener, SheetLook {
 
   close(): void {}
 
-  styleAt(row: number, column: number): number {
-    return this.styles[row]?.[column] ?? 0;
-  }
-
   private cell({ r, s, cm }: Readonly<Record<string, string>>): void {
     this.isDynamic = cm !== undefined;
     this.column = r === undefined ? this.column + 1 : numberOf(r.replace(/\d+$/, "")) - 1;
@@ -118,6 +120,3 @@ function cellOf(address: string): { row: number; column: number } {
   const digits = address.search(/\d/);
   return { row: Number(address.slice(digits)) - 1, column: numberOf(address.slice(0, digits)) - 1 };
 }
-
-/** The engine's own true and false. */
-export const flag = (is: boolean) => (is ? BooleanNumber.TRUE : BooleanNumber.FALSE);

@@ -12,14 +12,16 @@ import type { SheetMarks } from "../../survey/reading/sheetArea";
 import type { SheetRow } from "../file/sheetRows";
 import type { DefinedName, OutlineTable } from "../file/workbookOutline";
 import { cellDataOf } from "./cellData";
+import { flag } from "./cellStyles";
 import { OWN_SHEET_NAME } from "../ownSheet";
 import { WorkbookProblem } from "../surveyWorkbook";
-import { PAGE_LIMITS, type LoadedSheet, type LoadedWorkbook } from "./loadWorkbook";
+import type { LoadedWorkbook } from "./loadWorkbook";
 import { OWN, SAID, PIXELS_A_CHARACTER, type Matrix } from "./ownSheetData";
 import { Pace } from "./pace";
+import { PAGE_LIMITS, type LoadedSheet } from "./readContent";
 import { PLAIN_TABLE } from "./plainTable";
 import { wrappedHeight } from "./wrappedHeight";
-import { areaOf, flag, type Area, type SheetLook } from "./sheetLook";
+import { areaOf, styleAt, type Area, type SheetLook } from "./sheetLook";
 
 /** Rows and columns kept free below and beside what a sheet holds. */
 const SPARE_ROWS = 200;
@@ -78,7 +80,8 @@ async function worksheetData(
   styles: readonly IStyleData[],
   pace: Pace,
 ): Promise<Partial<IWorksheetData>> {
-  const { name, rows, look, hidden, marks } = sheet;
+  const { name, rows, look, hidden, end } = sheet;
+  const { marks } = end;
   const cellData: Matrix = {};
   const said = new Map(
     marks?.marked.flatMap(({ row, column, note }) => (note ? [[`${row} ${column}`, note] as const] : [])),
@@ -90,7 +93,7 @@ async function worksheetData(
     const data: Record<number, ICellData> = {};
     row.values.forEach((value, column) => {
       const formula = row.formulas?.get(column);
-      const style = look?.styleAt(row.number - 1, column) ?? 0;
+      const style = styleAt(look, row.number - 1, column);
       const isStyled = style > 0 && style < styles.length;
       if (value === null && formula === undefined && !isStyled) return;
       const note = said.get(`${row.number} ${column + 1}`);
@@ -157,7 +160,7 @@ function emptyButFirst(cells: Matrix, { startRow, startColumn, endRow, endColumn
 
 function wrappingCells({ number, values }: SheetRow, look: SheetLook, styles: readonly IStyleData[]) {
   return values.flatMap((text, column) =>
-    styles[look.styleAt(number - 1, column)]?.tb === WrapStrategy.WRAP
+    styles[styleAt(look, number - 1, column)]?.tb === WrapStrategy.WRAP
       ? [{ text, width: look.widths.get(column) }]
       : [],
   );

@@ -1,3 +1,4 @@
+import { NOTHING_BEHIND } from "../../../src/survey/reading/sheetArea";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import words from "../../../src/desk/engine/words-en";
 import { FUNCTIONS } from "../../../src/functions/registry";
@@ -45,6 +46,7 @@ async function timeSheet(
         {
           name,
           hidden: false,
+          end: NOTHING_BEHIND,
           look: undefined,
           tables: [],
           rows: Array.from({ length: rowCount }, (_, row) => ({

@@ -1,6 +1,12 @@
+import { NOTHING_BEHIND } from "../../../src/survey/reading/sheetArea";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import { DeskWorkbook } from "../../../src/workbook/desk/deskWorkbook";
-import { loadWorkbook } from "../../../src/workbook/desk/loadWorkbook";
+import { EarlyWorkbook } from "../../../src/workbook/desk/earlyWorkbook";
+import { loadWorkbook, withStyles } from "../../../src/workbook/desk/loadWorkbook";
+import { Pace } from "../../../src/workbook/desk/pace";
+import { readContent, type FileContent, type FileRows } from "../../../src/workbook/desk/readContent";
+import { isCsvName } from "../../../src/workbook/file/openWorkbook";
+import type { SurveyWorkbook } from "../../../src/workbook/surveyWorkbook";
 import { startEngine } from "../../../src/workbook/desk/startEngine";
 import { workbookData } from "../../../src/workbook/desk/workbookData";
 import words from "../../../src/desk/engine/words-en";
@@ -25,6 +31,7 @@ const cases = surveyWorkbookContract(async (sheets, merged = {}) => {
       sheets: Object.entries(sheets).map(([name, rows]) => ({
         name,
         hidden: false,
+        end: NOTHING_BEHIND,
         look: undefined,
         tables: [],
         rows: rows.map((values, index) => ({
@@ -57,6 +64,20 @@ Object.assign(window, {
     const { isHidden } = await desk.readSheet("Spare");
     return { marks, isHidden, hidden: await desk.hiddenSheets() };
   },
+  earlyAndThere: async (file: string, bytes: number[]) => {
+    if (open) engine.disposeUnit(open.getId());
+    const all = Uint8Array.from(bytes);
+    let tell: (rows: FileRows) => void;
+    const early = new EarlyWorkbook(new Promise((resolve) => (tell = resolve)));
+    const content = await readContent(file, all, new Pace(undefined), (rows) => tell(rows));
+    const before = await seenOf(early, content);
+    const workbook = engine.createWorkbook(await workbookData(await withStyles(content, all)));
+    open = workbook;
+    const desk = new DeskWorkbook(engine, workbook, isCsvName(file), content.sheets);
+    for (const [key, value] of content.flags) await desk.writeFlag(key, value);
+    early.arrive(desk);
+    return [before, await seenOf(desk, content), await seenOf(early, content)];
+  },
   ruleNames: cases.map(({ name }) => name),
   runRule: (name: string) =>
     cases
@@ -67,3 +88,27 @@ Object.assign(window, {
         (problem: Error) => problem.message,
       ),
 });
+
+/** What the pane reads of a workbook before a person does anything; sheets with formulas wait for the grid. */
+async function seenOf(workbook: SurveyWorkbook, { sheets }: FileContent) {
+  const areas = [];
+  for (const { name, rows } of sheets) {
+    if (rows.some(({ formulas }) => formulas)) continue;
+    const { values, marks, formulaAt: _none, ...area } = await workbook.readSheet(name);
+    const marked = marks?.marked.map(({ row, column, struck = false, note }) => ({
+      row,
+      column,
+      struck,
+      note,
+    }));
+    marked?.sort((one, other) => one.row - other.row || one.column - other.column);
+    areas.push({
+      ...area,
+      values,
+      marks: marks && { ...marks, marked },
+      own: await workbook.isOwnSheet(name),
+    });
+  }
+  const flags = Object.fromEntries(await workbook.readFlags(""));
+  return { names: await workbook.sheetNames(), hidden: await workbook.hiddenSheets?.(), flags, areas };
+}

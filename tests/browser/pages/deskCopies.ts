@@ -5,6 +5,8 @@ import { rewriteOwnSheet, type RewrittenSheet } from "../../../src/workbook/acti
 import type { OwnSheet } from "../../../src/workbook/surveyWorkbook";
 import type { DeskWorkbook } from "../../../src/workbook/desk/deskWorkbook";
 import { OpenDesk } from "../../../src/workbook/desk/openDesk";
+import { Pace } from "../../../src/workbook/desk/pace";
+import { readContent } from "../../../src/workbook/desk/readContent";
 import { startEngine } from "../../../src/workbook/desk/startEngine";
 import words from "../../../src/desk/engine/words-en";
 
@@ -28,7 +30,9 @@ const page: CopiesPage = {
   engine,
   desk: () => opened,
   openFile: async (file, bytes) => {
-    opened = await desk.open(file, new Uint8Array(bytes));
+    const pace = new Pace(undefined);
+    const read = new Uint8Array(bytes);
+    opened = await desk.open(read, await readContent(file, read, pace), pace);
     await new Promise((resolve) => setTimeout(resolve, 300));
     await opened.calculated();
   },

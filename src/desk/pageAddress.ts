@@ -1,0 +1,2 @@
+/** What the page's address asks for. */
+export const ASKED = new URLSearchParams(location.search);
