@@ -40,6 +40,5 @@ module.exports = {
   maxWorkers: 2,
   // A machine that does other work besides must not fail a test that only waits longer.
   testTimeout: 20_000,
-  testSequencer: require.resolve("./slowestFirst.cjs"),
   reporters: ["default", "<rootDir>/.config/closing-line.cjs"],
 };
