@@ -65,9 +65,7 @@ const smallScripts = {
       compilation.hooks.processAssets.tapPromise({ name: "smallScripts", stage }, async (assets) => {
         for (const name of Object.keys(assets).filter((file) => file.endsWith(".js"))) {
           const known = cache.getItemCache(name, cache.getLazyHashedEtag(assets[name]));
-          const small = (await known.getPromise()) ?? (await smaller(name, assets[name]));
-          await known.storePromise(small);
-          compilation.updateAsset(name, small);
+          compilation.updateAsset(name, await known.providePromise(() => smaller(name, assets[name])));
         }
       });
     });

@@ -23,7 +23,7 @@ import { printSheet } from "./printSheet";
 import { headerView, pickFile, statusView, type HeaderState, type Notice } from "./pageView";
 import { readFile, readSample, type Reading } from "./reading";
 import type { ReadFile } from "./readerMessages";
-import { FIRST_SAMPLE } from "./sampleFile";
+import { FIRST_SAMPLE, sampleFile } from "./sampleFile";
 import { emptySample, sampleOf, SAMPLES } from "./samples";
 
 const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -89,7 +89,7 @@ function waitFor(name: string): void {
 
 async function chooseSample(id: string | null, first?: Reading): Promise<void> {
   const sample = sampleOf(id);
-  const reading = first?.file === sample.file ? first : readSample(sample.id);
+  const reading = first?.file === sampleFile(sample.id) ? first : readSample(sample.id);
   await opening(say(sample.name, language), DESK_TEXTS.sampleMissing, reading, (file) =>
     open(file, sample.id, reading.pace),
   );
@@ -511,7 +511,7 @@ async function start(): Promise<void> {
   keeper = opened;
   if (!left) showEarly(reading);
   await ahead;
-  await fetchEngine();
+  await Promise.all([fetchEngine(), engineWords(language)]);
   await startGrid();
   if (!underWay) await (left ? restore(left, reading) : chooseSample(ASKED.get("workbook"), reading));
   performance.mark("cordonbook-ready");

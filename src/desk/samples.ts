@@ -3,12 +3,11 @@ import { SAMPLE_NAMES } from "../texts/desk";
 import { emptySeasonFile } from "../texts/emptySeasonFile";
 import { LANGUAGES, sameText, withTexts, type Language, type Text } from "../texts/language";
 import { TEXTS } from "../texts/texts";
-import { FIRST_SAMPLE, sampleFile } from "./sampleFile";
+import { FIRST_SAMPLE } from "./sampleFile";
 
 /** A workbook that comes with the project. */
 export interface Sample {
   readonly id: string;
-  readonly file: string;
   readonly name: Text;
 }
 
@@ -17,10 +16,8 @@ const UNIT_SYSTEMS = ["US", "metric"] as const;
 
 /** An empty season to fill in, by the units and the language of its sheets. */
 export function emptySample(units: UnitSystem, of: Language): Sample {
-  const file = emptySeasonFile(units, of);
   return {
-    id: file.replace("-season", "").replace(".xlsx", ""),
-    file,
+    id: emptySeasonFile(units, of).replace("-season", "").replace(".xlsx", ""),
     name: withTexts(SAMPLE_NAMES.empty, {
       units: SAMPLE_NAMES[units],
       language: sameText(LANGUAGE_NAMES[of]),
@@ -30,8 +27,8 @@ export function emptySample(units: UnitSystem, of: Language): Sample {
 
 /** The first one is opened when the page starts. */
 export const SAMPLES: readonly Sample[] = [
-  { id: FIRST_SAMPLE, file: sampleFile(FIRST_SAMPLE), name: SAMPLE_NAMES.clean },
-  { id: "mistakes", file: sampleFile("mistakes"), name: SAMPLE_NAMES.mistakes },
+  { id: FIRST_SAMPLE, name: SAMPLE_NAMES.clean },
+  { id: "mistakes", name: SAMPLE_NAMES.mistakes },
   ...LANGUAGES.flatMap((of) => UNIT_SYSTEMS.map((units) => emptySample(units, of))),
 ];
 
