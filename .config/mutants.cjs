@@ -31,4 +31,4 @@ Object.assign(globalThis, {
  */
 const { assert } = fc.default;
 fc.default.assert = (property, { numRuns = 100 } = {}) =>
-  assert(property, { numRuns: Math.min(numRuns, 500), seed: 20261126, endOnFailure: true });
+  assert(property, { numRuns: Math.min(numRuns, 100), seed: 20261126, endOnFailure: true });

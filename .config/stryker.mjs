@@ -1,11 +1,16 @@
 /**
  * Changes the calculation, or with MUTANTS=checks, decide, season or crop that room of the survey, and runs the tests of the
- * same part over every change. Left out are tests that take seconds each (`SLOW`), a test that reads the source,
- * and changes to what stands once at the top of a file, for which everything would have to be loaded anew.
+ * same part over every change. Left out are properties and other tests that take long (`SLOW`), a test that reads the
+ * source, and changes to what stands once at the top of a file: what is told of as unnoticed may be noticed by them. With
+ * RELOAD=1 everything is loaded anew for a change that is reached while the tests are loaded, which takes seconds each.
  */
-const room = process.env.MUTANTS;
-const SLOW =
-  "vines of seasons drawn|at most 12 %|is never answered otherwise|older Settings tables|twenty thousand";
+const room = process.env.MUTANTS || undefined;
+const SLOW = [
+  "10,000 |vines of seasons drawn|at most 12 %|is never answered otherwise|older Settings tables|twenty thousand",
+  "one plan, wherever|whole in every language|trunks wanted the list|list of trunks to renew names",
+  "for any one bad cell|after any one cell|middle and spread|whatever is written down|what would turn a decision",
+  "against every plan",
+].join("|");
 const CALCULATION = [
   "tests/domain/**/!(coverage|productRange|refusalTexts).test.ts",
   "tests/published/*.test.ts",
@@ -16,10 +21,11 @@ const CALCULATION = [
 
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
-  testRunner: "mocha",
+  testRunner: process.env.RELOAD ? "mocha" : "kept-mocha",
+  plugins: ["@stryker-mutator/*", "./.config/mutantsRunner.mjs"],
   mochaOptions: {
     spec: room
-      ? [`tests/survey/${room}/**/*.test.ts`, ...(room === "checks" ? ["tests/survey/cases.test.ts"] : [])]
+      ? [`tests/survey/{${room},decide,crop,season,checks}/**/*.test.ts`, "tests/survey/cases.test.ts"]
       : CALCULATION,
     require: ["tsx/cjs", "./.config/mutants.cjs"],
     grep: `^(?!.*(${SLOW}))`,
