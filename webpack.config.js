@@ -175,28 +175,25 @@ const holdSizes = {
   },
 };
 
-/** Writes the pages that explain the functions, one a language. */
-const writeHelp = {
+/** Writes what Excel reads of the functions and the pages that explain them, one each a language. */
+const writeFunctions = (atAddress) => ({
   apply(compiler) {
-    compiler.hooks.thisCompilation.tap("writeHelp", (compilation) => {
+    compiler.hooks.thisCompilation.tap("writeFunctions", (compilation) => {
       const { PROCESS_ASSETS_STAGE_ADDITIONAL: stage } = compiler.webpack.Compilation;
-      compilation.hooks.processAssets.tap({ name: "writeHelp", stage }, () => {
-        const { helpFile, helpPage, files } = run(path.join(root, "src/functions/helpPage.ts"));
+      compilation.hooks.processAssets.tap({ name: "writeFunctions", stage }, () => {
+        const { functionFiles, files } = run(path.join(root, "src/functions/functionFiles.ts"));
         compilation.fileDependencies.addAll(files.map((file) => path.join(root, file)));
-        for (const language of ["en", "es", "fr"])
-          compilation.emitAsset(
-            helpFile(language),
-            new compiler.webpack.sources.RawSource(helpPage(language)),
-          );
+        for (const [name, content] of ["en", "es", "fr"].flatMap(functionFiles))
+          compilation.emitAsset(name, new compiler.webpack.sources.RawSource(atAddress(content)));
       });
     });
   },
-};
+});
 
 /** The add-in as files for any HTTPS host: dist/ with manifest, page, scripts, functions and icons. */
 export function addinConfiguration(mode, address) {
   const base = addinAddress(address);
-  const manifest = (text) => text.replaceAll(TRIAL_ADDRESS, base);
+  const atAddress = (text) => text.replaceAll(TRIAL_ADDRESS, base);
   const shared = sharedConfiguration("addin", mode);
   const texts = path.join(root, "src/texts/languages");
   return {
@@ -219,7 +216,7 @@ export function addinConfiguration(mode, address) {
     },
     plugins: [
       holdSizes,
-      writeHelp,
+      writeFunctions(atAddress),
       new webpack.NormalModuleReplacementPlugin(
         /\/wholeTables$/,
         path.join(root, "src/functions/fetchedTables.ts"),
@@ -233,15 +230,10 @@ export function addinConfiguration(mode, address) {
       }),
       new CopyPlugin({
         patterns: [
-          { from: "manifest.xml", transform: (bytes) => manifest(bytes.toString("utf8")) },
+          { from: "manifest.xml", transform: (bytes) => atAddress(bytes.toString("utf8")) },
           { from: "src/taskpane/support.html" },
           { from: "src/taskpane/icons/*.png", to: "icons/[name][ext]" },
           { from: "sample-workbooks/{larkmoor-clean,empty-season*}.xlsx" },
-          {
-            from: "src/functions/functions*.json",
-            to: "[name][ext]",
-            transform: (bytes) => manifest(bytes.toString("utf8")),
-          },
         ],
       }),
     ],

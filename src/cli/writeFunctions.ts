@@ -5,8 +5,8 @@ import { functionsMetadata, metadataFile } from "../functions/metadata";
 import { brokenSignatures, presentSignatures, type Signatures } from "../functions/releasedSignatures";
 import { LANGUAGES } from "../texts/language";
 
-const FOLDER = "src/functions";
-const RELEASED = `${FOLDER}/released.json`;
+const RELEASED = "src/functions/released.json";
+const EXPECTED = "tests/functions/expected";
 const README = "README.md";
 
 /** npm run functions:write, from the project's folder: writes everything that is made from the registry. */
@@ -16,7 +16,7 @@ async function writeFunctions(): Promise<void> {
     throw new Error(`these signatures are released and frozen: ${JSON.stringify(broken)}`);
   await writeJson(RELEASED, presentSignatures());
   for (const language of LANGUAGES)
-    await writeJson(`${FOLDER}/${metadataFile(language)}`, functionsMetadata(language));
+    await writeJson(`${EXPECTED}/${metadataFile(language)}`, functionsMetadata(language));
   writeFileSync(README, withFunctionTable(readFileSync(README, "utf8")));
 }
 

@@ -73,7 +73,7 @@ export function functionsMetadata(language: Language): FunctionsMetadata {
   };
 }
 
-/** File in src/functions that holds the metadata of one language. */
+/** File of a build that holds the metadata of one language. */
 export const metadataFile = (language: Language) =>
   language === "en" ? "functions.json" : `functions.${language}.json`;
 

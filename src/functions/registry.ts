@@ -39,7 +39,7 @@ import { VINEDENSITY } from "./definitions/vineDensity";
  *    the source of its value, and `run`, one line that hands the arguments on. Optional parameters come last.
  *    Lists of figures take a column and spill; a table is taken with its header row and read by src/survey;
  * 4. its name in the list below;
- * 5. `npm run functions:write`, which rewrites functions.json, the README's table and released.json. From then on the
+ * 5. `npm run functions:write`, which rewrites the functions.json that is expected, the README's table and released.json. From then on the
  *    name and the order of the parameters are frozen: new parameters come at the end and are optional.
  *
  * The tests under tests/functions run every example, hold every parameter against wrong input, and compare what is

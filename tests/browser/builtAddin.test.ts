@@ -4,6 +4,7 @@ import path from "node:path";
 import { promisify } from "node:util";
 import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
+import { metadataFile } from "../../src/functions/metadata";
 import { FUNCTIONS } from "../../src/functions/registry";
 import { emptySeasonFile } from "../../src/texts/emptySeasonFile";
 import { LANGUAGES } from "../../src/texts/language";
@@ -85,6 +86,11 @@ describe("the add-in as it is built", () => {
       expect(readFileSync(path.join(folder, "sample-workbooks", file))).toEqual(
         readFileSync(path.resolve("sample-workbooks", file)),
       );
+  });
+
+  test.each(LANGUAGES)("lists the functions for Excel as it is expected of the registry (%s)", (language) => {
+    const read = (from: string) => JSON.parse(readFileSync(path.join(from, metadataFile(language)), "utf8"));
+    expect(read(folder)).toEqual(read("tests/functions/expected"));
   });
 
   test("a function of whole tables is bound with the others, says what did not arrive, and answers when it is called again", async () => {

@@ -1,4 +1,4 @@
-import metadata from "../../../src/functions/functions.json";
+import metadata from "../../functions/expected/functions.json";
 import { callFunction } from "../../../src/functions/callFunction";
 import { parseFormula, type Expression } from "../../../src/functions/parseFormula";
 import { FUNCTIONS, functionNamed } from "../../../src/functions/registry";

@@ -1,4 +1,4 @@
-import metadata from "../../../src/functions/functions.json";
+import metadata from "../../functions/expected/functions.json";
 import type { CustomFunctionsRuntime } from "../../../src/workbook/excel/associateFunctions";
 import { loadPage, type HostBridge } from "./excelProxies";
 
