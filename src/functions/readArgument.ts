@@ -4,6 +4,7 @@ import { isBlank, isCellError, type CellValue } from "../survey/sheets/cell";
 import { acceptedHeaders, plainHeader } from "../survey/sheets/column";
 import type { SheetArea } from "../survey/reading/sheetArea";
 import { SHEETS } from "../survey/sheets/sheets";
+import { isSameChoice } from "../survey/sheets/words";
 import { fromMetric, toMetric } from "./measure";
 import type { NumberList, Parameter, TableArgument } from "./parameter";
 
@@ -132,7 +133,7 @@ function readNumber(
 }
 
 function readChoice(parameter: Parameter, word: string): string {
-  const found = parameter.choices.find((choice) => squeezed(choice) === squeezed(word));
+  const found = parameter.choices.find((choice) => isSameChoice(choice, word));
   if (found === undefined)
     throw new Refusal("invalid", "notAChoice", {
       argument: parameter.id,
@@ -141,9 +142,6 @@ function readChoice(parameter: Parameter, word: string): string {
     });
   return found;
 }
-
-/** Upper and lower case, spaces and hyphens do not matter: "Pro-Rata" is "pro rata". */
-const squeezed = (word: string) => word.toLowerCase().replace(/[\s-]+/g, "");
 
 /** #N/A in a cell stays "not available"; every other error makes the argument invalid. */
 function errorCell(parameter: Parameter, error: string, units: UnitSystem, row?: number): Refusal {

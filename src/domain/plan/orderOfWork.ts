@@ -1,5 +1,8 @@
 import { mustBeWhole, mustLieBetween } from "../refusal";
 
+/** Serial of 31 December 9999, the last day of a spreadsheet. */
+export const LAST_DAY = 2_958_465;
+
 /** What is known of a block for putting it in its turn. */
 export interface BlockOfWork {
   readonly block: string;
@@ -108,7 +111,7 @@ export interface PlannedPass extends BlockPass {
  * })[0].crewDays // 1
  */
 export function plannedWork(passes: readonly BlockPass[], calendar: CrewCalendar): PlannedPass[] {
-  mustBeWhole("starts_on", Math.floor(calendar.startsOn), 0, 2958465);
+  mustBeWhole("starts_on", Math.floor(calendar.startsOn), 0, LAST_DAY);
   mustLieBetween("crew", calendar.crew, 1, 500);
   mustLieBetween("hours_a_day", calendar.hoursADay, 0.5, 16, "h");
   mustBeWhole("days_a_week", calendar.daysAWeek, 1, 7);

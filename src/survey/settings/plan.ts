@@ -1,3 +1,4 @@
+import { LAST_DAY } from "../../domain/plan/orderOfWork";
 import type { SettingRow } from "./setting";
 import { figure, share, words } from "./figure";
 import { TEXTS } from "../../texts/texts";
@@ -40,13 +41,13 @@ export const PLAN_SETTINGS = {
     "ours",
     MEANINGS.doublePruningTimeOfTheSecondPass,
   ),
-  pruningStarts: figure(NAMES.pruningStarts, 46054, "date", "ours", [0, 2958465], MEANINGS.pruningStarts),
+  pruningStarts: figure(NAMES.pruningStarts, 46054, "date", "ours", [0, LAST_DAY], MEANINGS.pruningStarts),
   secondPassStarts: figure(
     NAMES.secondPassStarts,
     46127,
     "date",
     "ours",
-    [0, 2958465],
+    [0, LAST_DAY],
     MEANINGS.secondPassStarts,
   ),
   shootThinningStarts: figure(
@@ -54,7 +55,7 @@ export const PLAN_SETTINGS = {
     46162,
     "date",
     "ours",
-    [0, 2958465],
+    [0, LAST_DAY],
     MEANINGS.shootThinningStarts,
   ),
   daysAWeek: figure(NAMES.daysAWeek, 5, "days", "ours", [1, 7], MEANINGS.daysAWeek),

@@ -10,7 +10,7 @@ import {
 } from "./settings";
 import { CELL, type SettingProblem, type SettingRow, type SurveyTable } from "../season/season";
 import { unitNamed } from "../sheets/unit";
-import { wordKey } from "../sheets/words";
+import { isSameChoice, wordKey } from "../sheets/words";
 
 /** A value in the setting's own unit, or why the default must stay in force. */
 export type Taken =
@@ -66,7 +66,7 @@ export function readSettings(tables: readonly SurveyTable[]): {
 
 export function takeValue(setting: Setting, value: CellValue, unit: CellValue): Taken {
   if (setting.kind === "oneOf") {
-    const choice = setting.choices.find((word) => squeezed(word) === squeezed(String(value)));
+    const choice = setting.choices.find((word) => isSameChoice(word, String(value)));
     return choice === undefined
       ? { reason: "notAChoice", expected: setting.choices.join(", ") }
       : { value: choice };
@@ -91,9 +91,6 @@ export function takeValue(setting: Setting, value: CellValue, unit: CellValue): 
 /** The setting's unit, and what stands for it in a metric workbook. */
 export const unitsOf = (setting: Setting): string =>
   [...new Set([setting.unit, settingUnit(setting, "metric")])].join(", ");
-
-/** Spaces and upper or lower case do not matter: "proRata" is "pro rata". */
-const squeezed = (word: string) => wordKey(word).replace(/ /g, "");
 
 /** 1 when the sheet's unit is the setting's or none that we know; undefined when it measures something else. */
 export function unitFactor(setting: Setting, written: CellValue): number | undefined {

@@ -54,3 +54,9 @@ export class Words {
 export function wordKey(value: string | number | boolean): string {
   return String(value).trim().toLowerCase().replace(/\s+/g, " ");
 }
+
+/** True where two words differ by capitals, spaces and hyphens only: "Pro-Rata" is "pro rata". */
+export function isSameChoice(word: string, other: string): boolean {
+  const squeezed = (text: string) => text.toLowerCase().replace(/[\s-]+/g, "");
+  return squeezed(word) === squeezed(other);
+}

@@ -1,3 +1,4 @@
+import { LAST_DAY } from "../../domain/plan/orderOfWork";
 import { isBlank, isCellError, type CellValue } from "../../survey/sheets/cell";
 import { lastFilled } from "../../survey/reading/movedCells";
 import { isoDay } from "../../survey/reading/serialDate";
@@ -63,8 +64,6 @@ export async function savedCsv(
 }
 
 const CARRIAGE_RETURN = 0x0d;
-/** Serial of 31 December 9999, the last day of a spreadsheet. */
-const LAST_DAY = 2_958_465;
 
 /** A text in quotes where it needs them. */
 function quoted(text: string, delimiter: string): string {

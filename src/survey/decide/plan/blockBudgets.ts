@@ -8,7 +8,7 @@ import type { Season } from "../../season/season";
 import { winterOfSeason } from "../../season/winterOfSeason";
 import { placeOf } from "../../season/vinePlaces";
 import { NODE_RULES, nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
-import { NO_WORD, wordKey } from "../../sheets/words";
+import { isSameChoice, NO_WORD, wordKey } from "../../sheets/words";
 import type { DecidedVine } from "../decideSeason";
 import { budsCut, pooled, type BudsCut } from "./deadShares";
 import {
@@ -140,11 +140,9 @@ function leaves(
 
 /** The rule in force, then the published ones that are not it. */
 function rulesToShow(inForce: string): string[] {
-  const squeezed = (text: string) => wordKey(text).replace(/ /g, "");
   const published = NODE_RULES.flatMap((rule) => rule.published);
   const isInForce = (text: string) =>
-    squeezed(text) === squeezed(inForce) ||
-    (nodeRule(text) === nodeRule(inForce) && nodeRule(text).isOneRule);
+    isSameChoice(text, inForce) || (nodeRule(text) === nodeRule(inForce) && nodeRule(text).isOneRule);
   return [inForce, ...published.filter((text) => !isInForce(text))];
 }
 
