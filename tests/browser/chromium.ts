@@ -26,6 +26,8 @@ const FLAGS = [
   "--no-pings",
   "--no-first-run",
   "--font-render-hinting=none",
+  // Tests run beside one another: threads of one page for compiling and collecting only take the cores from the others.
+  "--js-flags=--single-threaded",
 ];
 
 /** Runs in a process of its own, because the package unpacks into whatever the temporary folder is at that moment. */
