@@ -133,13 +133,12 @@ function withFigure(rules: ChoiceRules, figure: Figure, value: number): ChoiceRu
 function nearestFigure(from: number, turns: (value: number) => boolean): number | undefined {
   for (let step = 1; step <= FIGURE_STEPS; step++)
     for (const sign of [-1, 1]) {
-      const coarse = from + (sign * step) / FIGURE_STEPS;
-      if (coarse < -1e-9 || coarse > 1 + 1e-9 || !turns(clamped(coarse))) continue;
-      for (let fine = 1; fine <= 5; fine++) {
-        const value = clamped(from + sign * ((step - 1) / FIGURE_STEPS + fine / 100));
-        if (turns(value)) return Math.round(value * 1e6) / 1e6;
-      }
-      return Math.round(clamped(coarse) * 1e6) / 1e6;
+      const at = (hundredths: number) => clamped(from + (sign * hundredths) / 100);
+      const [nearer, farther] = [5 * (step - 1), 5 * step];
+      if (at(farther) === at(nearer) || !turns(at(farther))) continue;
+      let fine = nearer + 1;
+      while (fine < farther && !turns(at(fine))) fine++;
+      return Math.round(at(fine) * 1e6) / 1e6;
     }
   return undefined;
 }

@@ -1,23 +1,13 @@
 import { bestPlans, trunkGain } from "../../../src/domain/choice/bestPlans";
 import type { WeighedCordon } from "../../../src/domain/choice/compareCordons";
-import {
-  keepPlan,
-  layPlan,
-  layPlans,
-  type SidePlan,
-} from "../../../src/domain/choice/sidePlans";
+import { keepPlan, layPlan, layPlans, type SidePlan } from "../../../src/domain/choice/sidePlans";
 import type { Trunk } from "../../../src/domain/choice/trunksOf";
 import { metres } from "../../../src/domain/units";
 import { RULES } from "./standardRules";
 
 // By hand; two trunks earn 0.15 and plans within 0.05 are close unless a case says otherwise.
 
-function cordon(
-  letter: string,
-  low: number,
-  high = low,
-  rest: Partial<WeighedCordon["candidate"]> = {},
-) {
+function cordon(letter: string, low: number, high = low, rest: Partial<WeighedCordon["candidate"]> = {}) {
   const score = {
     score: (low + high) / 2,
     low,
@@ -32,12 +22,7 @@ function cordon(
   } as unknown as WeighedCordon;
 }
 
-const keeping = (
-  letter: string,
-  trunk: SidePlan["trunk"],
-  low: number,
-  high = low,
-): SidePlan => ({
+const keeping = (letter: string, trunk: SidePlan["trunk"], low: number, high = low): SidePlan => ({
   keeps: cordon(letter, low, high),
   trunk,
   low,
@@ -49,23 +34,14 @@ const cane = (from: number | "head", worth: number): SidePlan => ({
   low: worth,
   high: worth,
 });
-const nameOf = (plan: SidePlan | undefined) =>
-  plan?.keeps?.candidate.cordon ?? plan?.layFrom;
-const chosen = (
-  first: readonly SidePlan[],
-  second?: readonly SidePlan[],
-  margin = 0.05,
-) => {
+const nameOf = (plan: SidePlan | undefined) => plan?.keeps?.candidate.cordon ?? plan?.layFrom;
+const chosen = (first: readonly SidePlan[], second?: readonly SidePlan[], margin = 0.05) => {
   const { best, worth, lead, close } = bestPlans(first, second, 0.15, margin);
   return {
     best: [best.first, best.second].map(nameOf),
     worth,
     lead,
-    close: close.map(({ plan, behind }) => [
-      nameOf(plan.first),
-      nameOf(plan.second),
-      behind,
-    ]),
+    close: close.map(({ plan, behind }) => [nameOf(plan.first), nameOf(plan.second), behind]),
   };
 };
 
@@ -91,25 +67,15 @@ describe("the best plan of a vine with one side", () => {
   test.each([
     { apart: 0.05, asked: ["B"] },
     { apart: 0.051, asked: [] },
-  ])(
-    "a plan $apart below the best, with a margin of 0.05",
-    ({ apart, asked }) => {
-      const { close } = chosen([
-        keeping("A", 1, 0.9),
-        keeping("B", 1, 0.9 - apart),
-      ]);
-      expect(close.map(([letter]) => letter)).toEqual(asked);
-    },
-  );
+  ])("a plan $apart below the best, with a margin of 0.05", ({ apart, asked }) => {
+    const { close } = chosen([keeping("A", 1, 0.9), keeping("B", 1, 0.9 - apart)]);
+    expect(close.map(([letter]) => letter)).toEqual(asked);
+  });
 
   test("of equal plans the first is taken, also where only rounding sets them apart", () => {
     const rounded = 0.1 + 0.2; // 0.30000000000000004
-    expect(
-      chosen([keeping("A", 1, 0.3), keeping("B", 1, rounded)]).best[0],
-    ).toBe("A");
-    expect(
-      chosen([keeping("B", 1, rounded), keeping("A", 1, 0.3)]).best[0],
-    ).toBe("B");
+    expect(chosen([keeping("A", 1, 0.3), keeping("B", 1, rounded)]).best[0]).toBe("A");
+    expect(chosen([keeping("B", 1, rounded), keeping("A", 1, 0.3)]).best[0]).toBe("B");
   });
 
   test("two canes are no question, and without another cordon the lead has no end", () => {
@@ -127,10 +93,7 @@ describe("the best plan of a vine with one side", () => {
 
 describe("the best pair of plans", () => {
   test("two cordons on two trunks may each be the lesser of their side: 0.8 + 0.85 + 0.15 against 0.85 + 0.85", () => {
-    const pair = chosen(
-      [keeping("A", 1, 0.85), keeping("B", 2, 0.8)],
-      [keeping("C", 1, 0.85)],
-    );
+    const pair = chosen([keeping("A", 1, 0.85), keeping("B", 2, 0.8)], [keeping("C", 1, 0.85)]);
     expect(pair.best).toEqual(["B", "C"]);
     expect(pair.worth).toBeCloseTo(1.8, 9);
     expect(pair.lead).toBeCloseTo(0.1, 9);
@@ -139,18 +102,10 @@ describe("the best pair of plans", () => {
 
   test("a count that is missing on the plan both pairs share cancels out", () => {
     const open = keeping("A", 1, 0, 1);
-    const sides = [
-      keeping("C", 2, 0.9),
-      keeping("D", 2, 0.87),
-      keeping("E", 2, 0.6),
-    ];
+    const sides = [keeping("C", 2, 0.9), keeping("D", 2, 0.87), keeping("E", 2, 0.6)];
     // A may be worth anything: D stays 0.03 behind C with it, E 0.3
-    expect(chosen([open], sides).close).toEqual([
-      ["A", "D", expect.closeTo(0.03, 9)],
-    ]);
-    expect(chosen(sides, [open]).close).toEqual([
-      ["D", "A", expect.closeTo(0.03, 9)],
-    ]);
+    expect(chosen([open], sides).close).toEqual([["A", "D", expect.closeTo(0.03, 9)]]);
+    expect(chosen(sides, [open]).close).toEqual([["D", "A", expect.closeTo(0.03, 9)]]);
   });
 
   test.each([
@@ -169,12 +124,8 @@ describe("the best pair of plans", () => {
   ])("$why, on either side of the vine", ({ first, close }) => {
     const across = [keeping("C", 2, 0.9)];
     const behind = close.map((one) => expect.closeTo(one, 9));
-    expect(
-      chosen(first, across).close.map(([, , distance]) => distance),
-    ).toEqual(behind);
-    expect(
-      chosen(across, first).close.map(([, , distance]) => distance),
-    ).toEqual(behind);
+    expect(chosen(first, across).close.map(([, , distance]) => distance)).toEqual(behind);
+    expect(chosen(across, first).close.map(([, , distance]) => distance)).toEqual(behind);
   });
 
   test.each([
@@ -225,17 +176,9 @@ test.each([
   { why: "one trunk not known", trunks: [undefined, 2], gain: 0.075 },
   { why: "the other not known", trunks: [2, undefined], gain: 0.075 },
   { why: "neither known", trunks: [undefined, undefined], gain: 0.075 },
-] as const)(
-  "what two sides earn by their trunks, $why: $gain",
-  ({ trunks: [one, two], gain }) => {
-    expect(
-      trunkGain(
-        { first: keeping("A", one, 1), second: keeping("B", two, 1) },
-        0.15,
-      ),
-    ).toBeCloseTo(gain, 9);
-  },
-);
+] as const)("what two sides earn by their trunks, $why: $gain", ({ trunks: [one, two], gain }) => {
+  expect(trunkGain({ first: keeping("A", one, 1), second: keeping("B", two, 1) }, 0.15)).toBeCloseTo(gain, 9);
+});
 
 test("a vine with one side earns nothing by its trunk", () => {
   expect(trunkGain({ first: keeping("A", 1, 1) }, 0.15)).toBe(0);
@@ -270,9 +213,7 @@ describe("keeping a cordon", () => {
   });
 
   test("on a young vine no stretch is dead", () => {
-    expect(
-      keepPlan(cordon("A", 0.8, 0.9, DEAD_STRETCH), RULES, true),
-    ).toMatchObject({ low: 0.8, high: 0.9 });
+    expect(keepPlan(cordon("A", 0.8, 0.9, DEAD_STRETCH), RULES, true)).toMatchObject({ low: 0.8, high: 0.9 });
   });
 
   test("a stretch that may be as long costs only its lower bound: 5 of 10 empty, between 1 and 5 in a row", () => {
@@ -292,14 +233,8 @@ describe("where a cane can be laid from", () => {
     live: true,
     ...rest,
   });
-  const laid = (
-    trunks: readonly Trunk[],
-    liveTrunks?: number,
-    anyLivingWood = true,
-  ) =>
-    layPlans(trunks, liveTrunks, anyLivingWood, RULES).map(
-      ({ layFrom, low }) => [layFrom, low],
-    );
+  const laid = (trunks: readonly Trunk[], liveTrunks?: number, anyLivingWood = true) =>
+    layPlans(trunks, liveTrunks, anyLivingWood, RULES).map(({ layFrom, low }) => [layFrom, low]);
 
   test.each([
     {
@@ -317,10 +252,7 @@ describe("where a cane can be laid from", () => {
     },
     {
       why: "injured before diseased, less 0.10",
-      trunks: [
-        trunk(1, { condition: "injured" }),
-        trunk(2, { condition: "diseased" }),
-      ],
+      trunks: [trunk(1, { condition: "injured" }), trunk(2, { condition: "diseased" })],
       plans: [[1, 0.4]],
     },
     {
@@ -355,16 +287,12 @@ describe("where a cane can be laid from", () => {
       plans: [["otherTrunk", 0.5]],
     },
   ] as const)("$why", (row) => {
-    expect(laid(row.trunks, "live" in row ? row.live : undefined)).toEqual(
-      row.plans,
-    );
+    expect(laid(row.trunks, "live" in row ? row.live : undefined)).toEqual(row.plans);
   });
 
   test("without a live trunk from the head while wood lives, else from the ground; neither brings a trunk", () => {
     expect(laid([], undefined, true)).toEqual([["head", 0.5]]);
-    expect(laid([trunk(1, { live: false })], 0, false)).toEqual([
-      ["ground", 0.5],
-    ]);
+    expect(laid([trunk(1, { live: false })], 0, false)).toEqual([["ground", 0.5]]);
     expect(layPlan("head", undefined, RULES).trunk).toBe("none");
     expect(layPlan("ground", undefined, RULES).trunk).toBe("none");
     expect(layPlan("otherTrunk", undefined, RULES).trunk).toBe("otherTrunk");

@@ -1,18 +1,7 @@
-import type {
-  CandidateCordon,
-  VineToDecide,
-} from "../../../src/domain/choice/candidateCordon";
-import type {
-  SideDecision,
-  Verdict,
-  VineDecision,
-} from "../../../src/domain/choice/vineDecision";
+import type { CandidateCordon, VineToDecide } from "../../../src/domain/choice/candidateCordon";
+import type { SideDecision, Verdict, VineDecision } from "../../../src/domain/choice/vineDecision";
 import { vinePlan, type VinePlan } from "../../../src/domain/plan/vinePlan";
-import {
-  youngVine,
-  youngVineIn,
-  yearOfGrowth,
-} from "../../../src/domain/plan/youngVine";
+import { youngVine, youngVineIn, yearOfGrowth } from "../../../src/domain/plan/youngVine";
 import type { RenewalTriggers } from "../../../src/domain/renewal/cordonRenewal";
 import { metres } from "../../../src/domain/units";
 
@@ -23,11 +12,7 @@ const TRIGGERS: RenewalTriggers = {
   spurSpacing: metres(0.1),
   spurHeight: metres(0.1),
 };
-type Row = readonly [
-  place: string,
-  verdict: Verdict,
-  rest?: Partial<CandidateCordon>,
-];
+type Row = readonly [place: string, verdict: Verdict, rest?: Partial<CandidateCordon>];
 
 /** The plan of rows that were decided so; the first row that stays or is asked about is the one of its side. */
 function planOf(
@@ -50,9 +35,7 @@ function planOf(
     verdict: rows[at][1],
   }));
   const kept = ["left", "right"].flatMap((side): SideDecision[] => {
-    const own = cordons.find(
-      (one) => one.side === side && one.verdict !== "goes",
-    );
+    const own = cordons.find((one) => one.side === side && one.verdict !== "goes");
     if (!own || laid.some((one) => one.side === side)) return [];
     return [{ side, cordon: own.cordon, ask: own.verdict === "ask" }];
   });
@@ -65,8 +48,7 @@ function planOf(
     ...triggers,
   });
 }
-const cutsOf = ({ cuts }: VinePlan) =>
-  cuts.map(({ cordon, backTo }) => `${cordon} ${backTo}`);
+const cutsOf = ({ cuts }: VinePlan) => cuts.map(({ cordon, backTo }) => `${cordon} ${backTo}`);
 const KEEP = { action: "keep", triggers: [], wanted: [] };
 
 describe("cordons that stay", () => {
@@ -97,9 +79,7 @@ describe("cordons that stay", () => {
       ["left B", "ask"],
       ["left B", "ask"],
     ]);
-    expect(keeps).toStrictEqual([
-      { side: "left", cordon: "A", ask: false, against: [], renewal: KEEP },
-    ]);
+    expect(keeps).toStrictEqual([{ side: "left", cordon: "A", ask: false, against: [], renewal: KEEP }]);
   });
 
   test("of two rows with one name the one that goes is cut and not kept", () => {
@@ -231,9 +211,7 @@ describe("the wood that bears the cane for the right side, on trunk 1", () => {
       source: "D",
     },
   ])("$why", ({ rows, source }) => {
-    expect(planOf(rows, laid(1)).canes).toMatchObject([
-      { from: 1, source: { cordon: source } },
-    ]);
+    expect(planOf(rows, laid(1)).canes).toMatchObject([{ from: 1, source: { cordon: source } }]);
   });
 
   test("a cane from the head grows on a living cordon of no numbered trunk", () => {
@@ -254,9 +232,7 @@ describe("the wood that bears the cane for the right side, on trunk 1", () => {
 
   test("a sucker grows on no cordon", () => {
     const plan = planOf([["left A", "goes"]], laid("ground"));
-    expect(plan.canes).toStrictEqual([
-      { side: "right", from: "ground", ask: false },
-    ]);
+    expect(plan.canes).toStrictEqual([{ side: "right", from: "ground", ask: false }]);
     expect(cutsOf(plan)).toEqual(["A head"]);
   });
 
@@ -346,11 +322,7 @@ describe("the wood that renews A, which stays on the left with half of its place
     },
     {
       why: "none that stays or is asked about",
-      rows: [
-        A,
-        ["left B", "ask", { trunk: 1 }],
-        ["right C", "stays", { trunk: 1 }],
-      ],
+      rows: [A, ["left B", "ask", { trunk: 1 }], ["right C", "stays", { trunk: 1 }]],
       cuts: [],
     },
     {
@@ -383,11 +355,7 @@ describe("the wood that renews A, which stays on the left with half of its place
     },
     {
       why: "one from a sound trunk before one from an injured one, numbered or not",
-      rows: [
-        A,
-        ["left B", "goes", { trunkCondition: "injured" }],
-        ["left C", "goes"],
-      ],
+      rows: [A, ["left B", "goes", { trunkCondition: "injured" }], ["left C", "goes"]],
       cuts: ["B head", "C cane"],
     },
   ])("$why", ({ rows, cuts }) => {
@@ -430,9 +398,11 @@ describe("how far cordons come off", () => {
       ["left B", "goes", { trunk: 2 }],
       ["left C", "goes"],
     ];
-    expect(
-      cutsOf(planOf(rows, [{ side: "right", ask: false, layCaneFrom: 1 }])),
-    ).toEqual(["C head", "B spur", "A cane"]);
+    expect(cutsOf(planOf(rows, [{ side: "right", ask: false, layCaneFrom: 1 }]))).toEqual([
+      "C head",
+      "B spur",
+      "A cane",
+    ]);
   });
 
   test.each([
@@ -442,18 +412,13 @@ describe("how far cordons come off", () => {
       canes: 0,
       cuts: ["C head", "B spur"],
     },
-  ])(
-    "a trunk that loses both its cordons keeps no second piece of wood where $why",
-    ({ canes, cuts }) => {
-      const rows: readonly Row[] = [
-        ["left B", "goes", { trunk: 2, canesNearHead: canes }],
-        ["right C", "goes", { trunk: 2, canesNearHead: 0 }],
-      ];
-      expect(
-        cutsOf(planOf(rows, [{ side: "left", ask: false, layCaneFrom: 2 }])),
-      ).toEqual(cuts);
-    },
-  );
+  ])("a trunk that loses both its cordons keeps no second piece of wood where $why", ({ canes, cuts }) => {
+    const rows: readonly Row[] = [
+      ["left B", "goes", { trunk: 2, canesNearHead: canes }],
+      ["right C", "goes", { trunk: 2, canesNearHead: 0 }],
+    ];
+    expect(cutsOf(planOf(rows, [{ side: "left", ask: false, layCaneFrom: 2 }]))).toEqual(cuts);
+  });
 
   test("the spur is left on the last living cordon of its trunk, not on a dead one after it", () => {
     const rows: readonly Row[] = [
@@ -485,20 +450,13 @@ describe("trunks due and young vines stand in the plan where there are any", () 
   ];
 
   test("from the age on that the farm says, against the trunks that it wants, two where it does not say", () => {
-    const due = (triggers: Partial<RenewalTriggers>) =>
-      planOf(rows, [], { triggers }).dueTrunks;
-    expect(due({ trunkAge: 12 })).toStrictEqual([
-      { trunk: 1, age: 12, renewalStands: true },
-    ]);
-    expect(due({ trunkAge: 12, trunksWanted: 3 })).toStrictEqual([
-      { trunk: 1, age: 12 },
-    ]);
+    const due = (triggers: Partial<RenewalTriggers>) => planOf(rows, [], { triggers }).dueTrunks;
+    expect(due({ trunkAge: 12 })).toStrictEqual([{ trunk: 1, age: 12, renewalStands: true }]);
+    expect(due({ trunkAge: 12, trunksWanted: 3 })).toStrictEqual([{ trunk: 1, age: 12 }]);
   });
 
   test("otherwise they are left out", () => {
-    expect(
-      Object.keys(planOf(rows, [], { triggers: { trunkAge: 13 } })),
-    ).toEqual(["keeps", "canes", "cuts"]);
+    expect(Object.keys(planOf(rows, [], { triggers: { trunkAge: 13 } }))).toEqual(["keeps", "canes", "cuts"]);
     expect(Object.keys(planOf(rows))).toEqual(["keeps", "canes", "cuts"]);
   });
 
@@ -523,43 +481,27 @@ describe("a vine in its first four years", () => {
     [2024, 3],
     [2023, 4],
     [2022, undefined],
-  ])(
-    "planted in %i it is, at the harvest of 2026, in year %p",
-    (planted, year) => {
-      expect(yearOfGrowth(planted, 2026)).toBe(year);
-    },
-  );
+  ])("planted in %i it is, at the harvest of 2026, in year %p", (planted, year) => {
+    expect(yearOfGrowth(planted, 2026)).toBe(year);
+  });
 
   const clustersOf = (year: 1 | 2 | 3 | 4, own: number) =>
-    youngVine(year, "highWire", { [year]: own }).rules.filter(
-      ({ rule }) => rule === "clusters",
-    );
+    youngVine(year, "highWire", { [year]: own }).rules.filter(({ rule }) => rule === "clusters");
 
   test("a farm's figure that is the published one keeps its source, another stands in its place", () => {
-    expect(clustersOf(3, 10)).toEqual([
-      { rule: "clusters", most: 10, source: "winegrowersUk" },
-    ]);
+    expect(clustersOf(3, 10)).toEqual([{ rule: "clusters", most: 10, source: "winegrowersUk" }]);
     expect(clustersOf(3, 9)).toEqual([{ rule: "clusters", most: 9 }]);
-    expect(clustersOf(1, 0)).toEqual([
-      { rule: "clusters", most: 0, source: "uw2016" },
-    ]);
+    expect(clustersOf(1, 0)).toEqual([{ rule: "clusters", most: 0, source: "uw2016" }]);
   });
 
   test("where nothing is published of clusters the farm's figure joins the other rules, whatever their figures", () => {
     // Two cordons and two clusters are two different things.
-    expect(
-      youngVine(2, "highWire", { 2: 2 }).rules.map(({ rule, most }) => [
-        rule,
-        most,
-      ]),
-    ).toEqual([
+    expect(youngVine(2, "highWire", { 2: 2 }).rules.map(({ rule, most }) => [rule, most])).toEqual([
       ["cordons", 2],
       ["growOn", 0.5],
       ["clusters", 2],
     ]);
-    expect(youngVine(4, "upright", { 4: 20 }).rules).toEqual([
-      { rule: "clusters", most: 20 },
-    ]);
+    expect(youngVine(4, "upright", { 4: 20 }).rules).toEqual([{ rule: "clusters", most: 20 }]);
   });
 
   test("outside of them there is no answer, nor for the fourth year of another training system", () => {

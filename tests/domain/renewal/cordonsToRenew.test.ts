@@ -248,22 +248,13 @@ describe("what a cordon that stays needs, whole", () => {
     { length: 1.2, wire: 1, action: "keep" },
     { length: undefined, wire: 1, action: "keep" },
     { length: 0.8, wire: undefined, action: "keep" },
-  ])(
-    "$length m on $wire m of wire with a spur every 0.1 m: $action",
-    ({ length, wire, action }) => {
-      const cordon = length === undefined ? {} : { length: metres(length) };
-      const found = cordonExtension(
-        cordon,
-        TRIGGERS,
-        wire === undefined ? undefined : metres(wire),
-      );
-      expect(found).toStrictEqual(
-        action === "extend"
-          ? { action, toExtend: expect.closeTo(0.2, 9) }
-          : { action },
-      );
-    },
-  );
+  ])("$length m on $wire m of wire with a spur every 0.1 m: $action", ({ length, wire, action }) => {
+    const cordon = length === undefined ? {} : { length: metres(length) };
+    const found = cordonExtension(cordon, TRIGGERS, wire === undefined ? undefined : metres(wire));
+    expect(found).toStrictEqual(
+      action === "extend" ? { action, toExtend: expect.closeTo(0.2, 9) } : { action },
+    );
+  });
 });
 
 test.each<{
@@ -294,10 +285,7 @@ test.each<{
 describe("the cane to look for", () => {
   test("Westover 2016: 5/16 to 1/2 in, for cordons the larger end, from 13/32 in on, halfway", () => {
     const { leastDiameter, mostDiameter } = caneToLay({ thickShare: 0.5 });
-    expect(leastDiameter).toBeCloseTo(
-      metresFromInches((5 / 16 + 1 / 2) / 2),
-      9,
-    );
+    expect(leastDiameter).toBeCloseTo(metresFromInches((5 / 16 + 1 / 2) / 2), 9);
     expect(mostDiameter).toBeCloseTo(metresFromInches(1 / 2), 9);
   });
 
@@ -327,11 +315,7 @@ describe("the cane to look for", () => {
 });
 
 describe("trunks by age", () => {
-  const trunk = (
-    number: number,
-    trunkAge: number,
-    rest: Partial<CandidateCordon> = {},
-  ): CandidateCordon => ({
+  const trunk = (number: number, trunkAge: number, rest: Partial<CandidateCordon> = {}): CandidateCordon => ({
     side: "left",
     cordon: "A",
     trunk: number,
@@ -355,14 +339,8 @@ describe("trunks by age", () => {
   });
 
   test("next winter are due those that lack one year, and no younger ones", () => {
-    const { due, next } = dueTrunks(
-      { candidates: [trunk(1, 8), trunk(2, 9), trunk(3, 10)] },
-      10,
-      2,
-    );
-    expect([due.map((one) => one.trunk), next.map((one) => one.trunk)]).toEqual(
-      [[3], [2]],
-    );
+    const { due, next } = dueTrunks({ candidates: [trunk(1, 8), trunk(2, 9), trunk(3, 10)] }, 10, 2);
+    expect([due.map((one) => one.trunk), next.map((one) => one.trunk)]).toEqual([[3], [2]]);
   });
 });
 
@@ -371,12 +349,9 @@ test("a vine that is meant to have one trunk and has it needs none", () => {
     bringUp: 0,
     urgency: "none",
   });
-  expect(
-    trunkRenewal(
-      { liveTrunks: 1, noted: [{ number: 1, condition: "injured" }] },
-      1,
-    ).urgency,
-  ).toBe("everyTrunkHurt");
+  expect(trunkRenewal({ liveTrunks: 1, noted: [{ number: 1, condition: "injured" }] }, 1).urgency).toBe(
+    "everyTrunkHurt",
+  );
 });
 
 test("more trunks noted as hurt than live ones are written down: no more are replaced than live", () => {
