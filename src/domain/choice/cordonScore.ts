@@ -82,7 +82,7 @@ export function scoreOver(
   }
   const total = weight || 1;
   return {
-    score: (low + high) / 2 / total,
+    score: weight ? (low + high) / 2 / total : 0.5,
     low: low / total,
     high: weight ? high / total : 1,
     parts,
