@@ -113,14 +113,11 @@ function decideSide(
   const close = choice.close.filter(({ plan }) => plan[place]!.keeps !== own.keeps);
   const fixedHere = members.some(({ candidate }) => candidate.fixedChoice === "stays");
   const at = { place, choice, weighed, plans: plans[index] };
-  let ask = close.length > 0 && !fixedHere;
 
   for (const cordon of members) {
     const { candidate, score } = cordon;
-    const answer = (verdict: Verdict, reason: Reason) => {
-      ask ||= verdict === "ask";
+    const answer = (verdict: Verdict, reason: Reason) =>
       answers.set(cordon, { side: candidate.side, cordon: candidate.cordon, verdict, score, reason });
-    };
     const staysHere = own.keeps === cordon;
     const rival = staysHere
       ? nearest(close)
@@ -129,8 +126,7 @@ function decideSide(
     if (fixed) answer(fixed.verdict, fixed.reason);
     else if (cordon.ruledOut) answer("goes", ruledOutReason(cordon, cordon.ruledOut));
     else if (cordon.namedTwice) answer("ask", plainReason("namedTwice"));
-    else if (fixedHere)
-      answer("goes", { ...plainReason("besideFixed"), rival: own.keeps?.candidate.cordon ?? "" });
+    else if (fixedHere) answer("goes", { ...plainReason("besideFixed"), rival: own.keeps!.candidate.cordon });
     else if (staysHere && rival) answer("ask", askReason(cordon, choice.best, rival.plan, at));
     else if (staysHere) answer("stays", staysReason(cordon, at));
     else if (rival) answer("ask", askReason(cordon, rival.plan, choice.best, at));
@@ -140,9 +136,9 @@ function decideSide(
   const cane = nearest(close.filter(({ plan }) => plan[place]!.keeps === undefined));
   return {
     side: kept?.side ?? side,
-    ask,
+    ask: members.some((cordon) => answers.get(cordon)!.verdict === "ask"),
     ...(kept ? { cordon: kept.cordon } : { layCaneFrom: own.layFrom! }),
-    ...(kept && ask && cane ? { orLayFrom: cane.plan[place]!.layFrom! } : {}),
+    ...(cane ? { orLayFrom: cane.plan[place]!.layFrom! } : {}),
   };
 }
 
@@ -161,10 +157,8 @@ function asOneQuestion(
   cordons: readonly CordonDecision[],
   sides: readonly SideDecision[],
 ): readonly CordonDecision[] {
-  const isClose = ({ verdict, reason: { code } }: CordonDecision) =>
-    verdict === "ask" && (code === "closeCall" || code === "closeToNewCane");
-  const question = sides.flatMap(({ side, cordon, ask }): QuestionSide[] => {
-    if (!ask) return [];
+  const isClose = ({ reason: { code } }: CordonDecision) => code === "closeCall" || code === "closeToNewCane";
+  const question = sides.flatMap(({ side, cordon }): QuestionSide[] => {
     const close = cordons.filter((one) => one.side === side && isClose(one));
     const asked = close.find((one) => one.cordon === cordon) ?? close[0];
     if (!asked) return [];

@@ -99,8 +99,7 @@ export function askReason(
 
 /** The best plan with one side exchanged. */
 function exchanged(best: VinePlan, place: Place, plan: SidePlan): VinePlan {
-  if (place === "second") return { first: best.first, second: plan };
-  return best.second ? { first: plan, second: best.second } : { first: plan };
+  return { ...best, [place]: plan };
 }
 
 function acrossOf(plan: VinePlan, place: Place): SidePlan | undefined {
@@ -109,9 +108,8 @@ function acrossOf(plan: VinePlan, place: Place): SidePlan | undefined {
 
 /** The cordons across the vine that the two plans go with, where those differ. */
 function partners(own: VinePlan, against: VinePlan, place: Place): Reason["facts"] {
-  const across = place === "first" ? "second" : "first";
-  const mine = own[across]?.keeps;
-  const theirs = against[across]?.keeps;
+  const mine = acrossOf(own, place)?.keeps;
+  const theirs = acrossOf(against, place)?.keeps;
   return mine === undefined || theirs === undefined || mine === theirs
     ? {}
     : { mineWith: mine.candidate.cordon, theirsWith: theirs.candidate.cordon };

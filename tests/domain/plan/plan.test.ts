@@ -134,6 +134,12 @@ describe("the order of work", () => {
     ]);
   });
 
+  test("a block of which no buds were cut comes after those that have a count, wherever it is written", () => {
+    const blocks = [block("not cut"), block("hurt", { deadShare: 1 }), block("whole", { deadShare: 0 })];
+    for (const written of [blocks, [...blocks].reverse()])
+      expect(orderOfWork(written).map(({ block: name }) => name)).toEqual(["whole", "hurt", "not cut"]);
+  });
+
   test("a block pruned twice comes again after all first passes", () => {
     const passes = orderOfWork([block("A", { twice: true, vinesDone: 40 }), block("B")]);
     expect(passes.map(({ block: name, pass, vinesDone }) => [name, pass, vinesDone])).toEqual([
@@ -173,6 +179,16 @@ describe("the order of work", () => {
       [8, 10],
     ]);
     expect(plan[0].lastDay).toBe(MONDAY + 8);
+  });
+
+  test("a first day before 1900 or after 9999 is no day of a spreadsheet", () => {
+    for (const startsOn of [-1, 2958466])
+      expect(() => plannedWork([], { ...calendar, startsOn })).toThrow(
+        expect.objectContaining({
+          code: "outside",
+          facts: { argument: "starts_on", value: startsOn, least: 0, most: 2958465, unit: "" },
+        }),
+      );
   });
 
   test("the second pass waits for its day", () => {

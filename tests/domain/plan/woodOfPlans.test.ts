@@ -216,7 +216,7 @@ describe("the wood that bears the cane for the right side, on trunk 1", () => {
 
   test("a cane from the head grows on a living cordon of no numbered trunk", () => {
     const rows: readonly Row[] = [
-      ["left A", "stays", { trunkCondition: "dead" }],
+      ["right A", "goes", { trunkCondition: "dead" }],
       ["left B", "goes", on1],
       ["left C", "goes"],
     ];
