@@ -2,5 +2,5 @@ import type { DecidedVine } from "./decideSeason";
 
 /** True for a vine that a person must look at. */
 export function isAsked({ decision }: DecidedVine): boolean {
-  return decision.sides.some(({ ask }) => ask) || decision.cordons.some(({ verdict }) => verdict === "ask");
+  return decision.cordons.some(({ verdict }) => verdict === "ask");
 }

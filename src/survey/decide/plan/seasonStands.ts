@@ -67,19 +67,20 @@ export function seasonStands(
     return whole;
   };
   const { places, words } = season;
-  for (const block of places.blockRows().keys()) if (block >= 0) named(words.wordOf(block));
-  const vines = new Map<string, { block: string; row: number; pruned: boolean }>();
+  for (const block of places.blockRows().keys()) named(words.wordOf(block));
+  const vines = new Map<string, { block: string; row: number }>();
+  const pruned = new Set<string>();
   for (const [key, { table, index }] of places.register()) {
-    const status = places.statusOf(key) ?? "bearing";
-    if (key === NO_PLACE || status !== "bearing") continue;
     const { block, row, vine } = placeOf(key);
-    const pruned = (table.column("prunedOn")?.usable[index] ?? NaN) > 0;
-    vines.set(vineName(words.wordOf(block), row, vine), { block: words.wordOf(block), row, pruned });
+    const name = vineName(words.wordOf(block), row, vine);
+    if ((table.column("prunedOn")?.usable[index] ?? NaN) > 0) pruned.add(name);
+    if ((places.statusOf(key) ?? "bearing") === "bearing")
+      vines.set(name, { block: words.wordOf(block), row });
   }
   const touched = touchedVines(season, wrong, (block) => named(block).wrong++);
   for (const vine of decided) {
     const name = vineName(vine.block, vine.row, vine.vine);
-    if (!vines.has(name)) vines.set(name, { block: vine.block, row: vine.row, pruned: false });
+    if (!vines.has(name)) vines.set(name, vine);
     if (!isCounted(vine)) continue;
     const block = named(vine.block);
     block.counted++;
@@ -92,9 +93,9 @@ export function seasonStands(
     if (vine.toDecide.candidates.every(({ fixedChoice }) => fixedChoice !== undefined)) block.accepted++;
   }
   const printed = new Set(cards.filter(isPrinted).map(({ block, row }) => rowName(block, row)));
-  for (const { block, row, pruned } of vines.values()) {
+  for (const [name, { block, row }] of vines) {
     named(block).vines++;
-    if (pruned) named(block).pruned++;
+    if (pruned.has(name)) named(block).pruned++;
     if (printed.has(rowName(block, row))) named(block).printed++;
   }
   for (const { block, pass, hours } of work.passes) if (pass !== "thinning") named(block).hours += hours;
