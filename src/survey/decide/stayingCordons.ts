@@ -14,9 +14,7 @@ export function stayingCordons(vines: Iterable<DecidedVine>): Stays {
   const answers = new Map<SurveyTable, Uint8Array>();
   for (const { decision, rows } of vines) {
     if (decision.sides.length === 0) continue;
-    const perhaps = new Set(
-      decision.sides.flatMap(({ side, cordon }) => (cordon === undefined ? [] : [`${side} ${cordon}`])),
-    );
+    const perhaps = new Set(decision.sides.map(({ side, cordon }) => `${side} ${cordon}`));
     decision.cordons.forEach(({ verdict, side, cordon }, place) => {
       const { table, index } = rows[place];
       let codes = answers.get(table);

@@ -180,5 +180,5 @@ export function candidateReader(
 
 function numberAt(column: SurveyColumn | undefined, index: number): number | undefined {
   const value = column?.usable[index];
-  return value === undefined || Number.isNaN(value) ? undefined : value;
+  return Number.isNaN(value) ? undefined : value;
 }

@@ -8,7 +8,7 @@ import type { DecidedVine } from "../decideSeason";
 import { renewalRules } from "../renewal/renewalRules";
 import { trunksToRenew, type TrunksToRenew } from "../renewal/trunksToRenew";
 import type { Season } from "../../season/season";
-import { namedPlace, NO_PLACE, placeOf } from "../../season/vinePlaces";
+import { namedPlace, placeOf } from "../../season/vinePlaces";
 import { plannedNodes } from "../plan/plannedNodes";
 
 /** One line of a card: a vine in walk order. */
@@ -72,7 +72,6 @@ export function crewCards(
   };
   const register = new Map<string, { prunedOn: number; note: string }>();
   for (const [key, { table, index }] of places.register()) {
-    if (key === NO_PLACE) continue;
     const { block, row, vine } = placeOf(key);
     const name = season.words.wordOf(block);
     const year = yearOf(key);

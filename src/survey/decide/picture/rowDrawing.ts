@@ -1,7 +1,7 @@
 import { isLettered } from "../../../texts/placeName";
 import type { DecidedVine } from "../decideSeason";
 import type { Season } from "../../season/season";
-import { NO_PLACE, placeOf } from "../../season/vinePlaces";
+import { placeOf } from "../../season/vinePlaces";
 import { vineDrawing, type VineDrawing } from "./vineDrawing";
 
 /** One place of a row of vines. */
@@ -46,7 +46,7 @@ export function rowDrawing(
   const numbers = new Set(drawn.keys());
   for (const key of places.register().keys()) {
     const place = placeOf(key);
-    if (key === NO_PLACE || place.row !== row || words.wordOf(place.block) !== block) continue;
+    if (place.row !== row || words.wordOf(place.block) !== block) continue;
     numbers.add(place.vine);
     if (places.statusOf(key) === "missing") missing.add(place.vine);
   }

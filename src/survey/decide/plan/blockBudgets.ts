@@ -8,7 +8,7 @@ import type { Season } from "../../season/season";
 import { winterOfSeason } from "../../season/winterOfSeason";
 import { placeOf } from "../../season/vinePlaces";
 import { NODE_RULES, nodeRule, type BudgetBasis } from "../../sheets/nodeRules";
-import { isSameChoice, NO_WORD, wordKey } from "../../sheets/words";
+import { isSameChoice, wordKey } from "../../sheets/words";
 import type { DecidedVine } from "../decideSeason";
 import { budsCut, pooled, type BudsCut } from "./deadShares";
 import {
@@ -95,12 +95,13 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
     const injury = sample && injuryOf(season, sample);
     const before = answer(() => rule.nodes(text, wood));
     const correct = (share: number) => answer(() => nodesAfterInjury(before.nodes ?? NaN, share, injuryRule));
-    const isBalanced = rule.basis({ ...wood, ownPrunings: undefined }) === "blockMean";
+    const basis = rule.basis(wood);
+    const figures = figuresOf(code);
     return {
       block,
-      cultivar: cultivarOf(season, code),
+      cultivar: figures.nodeRule.cultivar,
       ...(injury && { injury }),
-      basis: rule.basis(wood),
+      basis,
       weighed: { vines: vines.length, mean: wood.blockPrunings },
       rules: rulesToShow(text).map((one, at) => ({
         rule: one,
@@ -116,10 +117,10 @@ export function blockBudgets(season: Season, decided: readonly DecidedVine[]): N
         injury && before.nodes !== undefined ? correct(injury.share) : before,
         mostNodes,
       ),
-      figures: figuresOf(code),
+      figures,
       spurLimits: limitsOf(code),
       ...(spurs.has(block) && { spurs: spurs.get(block) }),
-      light: isBalanced ? lightVines(vines) : [],
+      light: basis === "blockMean" ? lightVines(vines) : [],
     };
   });
   return { blocks, cultivars: cultivarsOf(blocks, (pool) => injuryOf(season, pool)) };
@@ -155,13 +156,7 @@ function blocksToBudget(
   const codes = new Set<number>(season.places.blockRows().keys());
   for (const key of weights.byVine.keys()) codes.add(placeOf(key).block);
   for (const block of buds.keys()) codes.add(season.words.codeOf(block));
-  return [...codes].filter((code) => code !== NO_WORD);
-}
-
-function cultivarOf(season: Season, block: number): string {
-  const entry = season.places.blockRows().get(block);
-  const cell = entry?.table.column("cultivar")?.raw.at(entry.index);
-  return typeof cell === "string" ? cell.trim() : "";
+  return [...codes];
 }
 
 function lightVines(vines: readonly (readonly [number, WeighedVine])[]): LightVine[] {

@@ -10,9 +10,10 @@ import {
 } from "../../../domain/plan/orderOfWork";
 import { yearsLater } from "../../reading/serialDate";
 import type { SettingValues } from "../../settings/settings";
+import { blockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
-import { NO_PLACE, placeOf } from "../../season/vinePlaces";
-import { NO_WORD, wordKey } from "../../sheets/words";
+import { placeOf } from "../../season/vinePlaces";
+import { wordKey } from "../../sheets/words";
 import type { TrunksDue } from "../renewal/trunksToRenew";
 import { deadShares } from "./deadShares";
 
@@ -99,7 +100,7 @@ function weeksOf(
 ): WorkDay[][] {
   const parts = new Map<number, DayPart[]>();
   for (const { block, pass, days, hours } of passes) {
-    const own = rows.get(block) ?? [];
+    const own = rows.get(block)!;
     const vinesOf = (row: RowOfWork) => (pass === "second" || pass === "thinning" ? row.vines : row.left);
     const perVine = hours / own.reduce((sum, row) => sum + vinesOf(row), 0);
     let done = 0;
@@ -112,8 +113,8 @@ function weeksOf(
       else parts.set(day, [part]);
     }
   }
-  const mondays = [...new Set([...parts.keys()].map(mondayOf))].sort((one, other) => one - other);
-  return mondays.map((monday) =>
+  const mondays = new Set([...parts.keys()].map(mondayOf));
+  return [...mondays].map((monday) =>
     Array.from({ length: 7 }, (_, index) => {
       const day = monday + index;
       return { day, isWorkday: isWorkday(day, calendar), parts: parts.get(day) ?? [] };
@@ -211,9 +212,10 @@ function blocksOfWork(
 ): (BlockOfWork & { readonly rows: readonly RowOfWork[] })[] {
   const places = season.places;
   const dead = deadShares(season);
+  const figuresOf = blockFigures(season);
   const counts = new Map<number, { vines: number; done: number; rows: Map<number, RowOfWork> }>();
   for (const [key, { table, index }] of places.register()) {
-    if (key === NO_PLACE || places.statusOf(key) === "missing") continue;
+    if (places.statusOf(key) === "missing") continue;
     const { block, row } = placeOf(key);
     const count = counts.get(block) ?? { vines: 0, done: 0, rows: new Map<number, RowOfWork>() };
     const { vines, left } = count.rows.get(row) ?? { vines: 0, left: 0 };
@@ -225,8 +227,7 @@ function blocksOfWork(
   }
   for (const [block, { table, index }] of places.blockRows()) {
     const vines = table.column("vines")?.usable[index] ?? NaN;
-    if (block !== NO_WORD && !counts.has(block) && Number.isInteger(vines) && vines >= 0)
-      counts.set(block, { vines, done: 0, rows: new Map() });
+    if (!counts.has(block) && Number.isInteger(vines)) counts.set(block, { vines, done: 0, rows: new Map() });
   }
   const named = (written: string) => {
     const list = listOf(written);
@@ -236,12 +237,10 @@ function blocksOfWork(
   const fruitful = named(season.settings.fruitfulSecondaries);
   const twice = named(season.settings.doublePruning);
   return [...counts].map(([block, { vines, done, rows }]) => {
-    const entry = places.blockRows().get(block);
-    const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);
     const name = season.words.wordOf(block);
-    const names = [wordKey(name), wordKey(typeof cultivar === "string" ? cultivar : "")];
+    const names = [wordKey(name), wordKey(figuresOf(block).nodeRule.cultivar)];
     const share = dead.get(name);
-    const { vines: toThin, remove } = thinned.get(block) ?? { vines: 0, remove: 0 };
+    const toThin = thinned.get(block);
     return {
       block: name,
       vines,
@@ -250,7 +249,7 @@ function blocksOfWork(
       fruitfulSecondaries: fruitful(names),
       ...(share === undefined ? {} : { deadShare: share }),
       twice: twice(names),
-      ...(remove > 0 ? { vinesToThin: toThin } : {}),
+      ...(toThin && toThin.remove > 0 ? { vinesToThin: toThin.vines } : {}),
       rows: [...rows.values()].sort((one, other) => one.row - other.row),
     };
   });

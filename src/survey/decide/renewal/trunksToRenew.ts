@@ -10,7 +10,7 @@ import {
 } from "../../../domain/renewal/trunkRenewal";
 import type { Season } from "../../season/season";
 import { youngVines } from "../../season/youngVines";
-import { namedPlace, NO_PLACE, placeOf } from "../../season/vinePlaces";
+import { namedPlace, placeOf } from "../../season/vinePlaces";
 import { vinesToDecide, type SurveyVine } from "../vinesToDecide";
 
 /** A vine with what is to be done about its trunks. */
@@ -63,7 +63,7 @@ export function trunksToRenew(
   const byLiveTrunks: number[] = [];
   let notCounted = 0;
   for (const [key, { table, index }] of places.register()) {
-    if (key === NO_PLACE || places.statusOf(key) === "missing") continue;
+    if (places.statusOf(key) === "missing") continue;
     const liveTrunks = table.column("liveTrunks")?.usable[index] ?? NaN;
     if (Number.isNaN(liveTrunks)) {
       notCounted++;
