@@ -63,26 +63,36 @@ const seasonOf = (
     areaOf("Settings", [["Setting", "Value"], ...settings]),
   ]);
 
-const season = seasonOf();
-const decided = [...decideSeason(season)];
-const [oldHill, newSlope] = crewCards(season, decided);
-const notesOf = (vine: number) => cardLine(oldHill.vines[vine - 1], "en", "US").notes;
-const decidedVine = (vine: number) => decided.find((one) => one.vine === vine)!;
+const worked = () => {
+  const season = seasonOf();
+  const decided = [...decideSeason(season)];
+  const [oldHill, newSlope] = crewCards(season, decided);
+  return {
+    season,
+    decided,
+    oldHill,
+    newSlope,
+    notesOf: (vine: number) => cardLine(oldHill.vines[vine - 1], "en", "US").notes,
+    decidedVine: (vine: number) => decided.find((one) => one.vine === vine)!,
+  };
+};
 
 describe("young vines, worked by hand", () => {
   test("a vine of an old block that is planted this year: 3 to 6 shoots and no crop, though nobody counted it", () => {
+    const { oldHill, notesOf } = worked();
     expect(oldHill.vines[1].young?.year).toBe(1);
     expect(notesOf(2)).toEqual(["replanted", "year 1: 3 to 6 shoots, no clusters"]);
   });
 
   test("a block planted last year is in its second: two shoots become the cordons", () => {
-    expect(cardLine(newSlope.vines[0], "en", "US").notes[0]).toBe(
+    expect(cardLine(worked().newSlope.vines[0], "en", "US").notes[0]).toBe(
       "year 2: the 2 best shoots become cordons, half a cane at most, 0 clusters at most",
     );
   });
 
   test("a vine in its third year keeps its cordons, which grow on over the wire, and is left no nodes by its block's rule", () => {
     // wire (84 - 4) / 2 = 40 in; 40 - 20 = 20 in are bare
+    const { decidedVine, oldHill, notesOf } = worked();
     const vine = decidedVine(3);
     expect(
       vine.plan.keeps.map(({ cordon: letter, renewal }) => [letter, renewal.action, renewal.triggers]),
@@ -108,7 +118,7 @@ describe("young vines, worked by hand", () => {
 
   test("a vine in its fourth year has 8 to 15 spurs of 2 nodes on a cordon: of 10 and 18 spurs 3 are cut off", () => {
     // 2 x 10 + 2 x 15 = 50 nodes, on 25 of 28 spurs
-    expect(oldHill.vines[3].nodes).toEqual({
+    expect(worked().oldHill.vines[3].nodes).toEqual({
       spurs: [{ spurs: 25, nodes: 2 }],
       nodes: 50,
       short: 0,
@@ -121,11 +131,13 @@ describe("young vines, worked by hand", () => {
   });
 
   test("from the fifth year on a vine is pruned by the rules for bearing ones", () => {
+    const { decidedVine, oldHill } = worked();
     expect(decidedVine(5).plan.young).toBeUndefined();
     expect(oldHill.vines[4].nodes?.nodes).toBe(40);
   });
 
   test("a young vine with its one trunk is not asked for a new one, on its card or in the list; a bearing one is", () => {
+    const { season, decided, decidedVine, notesOf } = worked();
     const asked = (vine: number) => notesOf(vine).includes("new trunks: 1");
     expect([1, 2, 3, 4, 5, 6].map(asked)).toEqual([true, false, false, false, true, false]);
     expect(trunksToRenew(season, decided).vines.map(({ block, vine }) => `${block} ${vine}`)).toEqual([
@@ -137,7 +149,7 @@ describe("young vines, worked by hand", () => {
   });
 
   test("a replanted vine whose year nobody wrote is told so, and a missing winter makes no vine young", () => {
-    expect(oldHill.vines[5].young).toBeUndefined();
+    expect(worked().oldHill.vines[5].young).toBeUndefined();
     const undated = readSeason([
       areaOf("Vines", [
         ["Block", "Row", "Vine", "Status", "Year planted"],
@@ -148,6 +160,7 @@ describe("young vines, worked by hand", () => {
   });
 
   test("the budget by the rule of the block refuses on vine and block, by name of the year", () => {
+    const { season, decided } = worked();
     const budgetOf = vineBudgets(season);
     expect([1, 2, 3, 4, 5].map((vine) => budgetOf("Old Hill", 1, vine).refusal?.facts)).toEqual([
       undefined,
@@ -178,6 +191,7 @@ describe("young vines, worked by hand", () => {
   });
 
   test("cards, sheet and page in every language leave no word out", () => {
+    const { oldHill, newSlope } = worked();
     for (const language of LANGUAGES) {
       const options = { language, date: "2 February 2026", unitSystem: "US" as const };
       const print = { paper: "A4" as const, farm: "", ribbons: { stays: "", ask: "" }, vinesAPage: 25 };
@@ -217,7 +231,7 @@ describe("the crop of young vines", () => {
 
   test("vines in their first and second year bear nothing, replanted ones by status, and a block of them lacks no count", () => {
     // bearing by status: vines 1, 4 and 5 of Old Hill, and both of New Slope, which are in their second year
-    const [old, young] = outlookOf(season);
+    const [old, young] = outlookOf(seasonOf());
     expect([old.inputs.bearingVines, young.inputs.bearingVines]).toEqual([3, 0]);
     expect(young.inputs.lacking.map(({ code }) => code)).not.toContain("countedVines");
     expect(winterNotes(young, "en")).toEqual(["Year 2 of a young block: at most 0 clusters a vine."]);

@@ -24,26 +24,29 @@ const rows: CellValue[][] = [
   ["North Bench", 1, 2, "right", "C", 2, 40, 10, 8, 1, "sound", "sound", ""],
   ["North Bench", 1, 3, "left", "A", 1, 40, 10, 0, 10, "dead", "dead", ""],
 ];
-const season = readSeason([
-  areaOf("Cordons", [CORDONS, ...rows]),
-  areaOf("Vines", [
-    ["Block", "Row", "Vine", "Status", "Live trunks", "Pruned on", "Note"],
-    ["North Bench", 1, 1, "missing", "", "", ""],
-    ["North Bench", 1, 2, "bearing", 2, 46060, ""],
-    ["North Bench", 1, 3, "bearing", 1, "", "frost crack"],
-  ]),
-  areaOf("Blocks", [
-    ["Block", "Vine spacing (ft)", "Training system", "Node rule"],
-    ["North Bench", 7, "high wire", "40"],
-  ]),
-]);
-const decided = [...decideSeason(season)];
-const [card] = crewCards(season, decided);
+const bench = () => {
+  const season = readSeason([
+    areaOf("Cordons", [CORDONS, ...rows]),
+    areaOf("Vines", [
+      ["Block", "Row", "Vine", "Status", "Live trunks", "Pruned on", "Note"],
+      ["North Bench", 1, 1, "missing", "", "", ""],
+      ["North Bench", 1, 2, "bearing", 2, 46060, ""],
+      ["North Bench", 1, 3, "bearing", 1, "", "frost crack"],
+    ]),
+    areaOf("Blocks", [
+      ["Block", "Vine spacing (ft)", "Training system", "Node rule"],
+      ["North Bench", 7, "high wire", "40"],
+    ]),
+  ]);
+  const decided = [...decideSeason(season)];
+  const [card] = crewCards(season, decided);
+  return { decided, card };
+};
 const OPTIONS = { language: "en" as const, date: "2 February 2026", unitSystem: "US" as const };
 
 describe("a crew card", () => {
   test("has every vine of the row, the missing one too, in walk order", () => {
-    expect(card.vines.map(({ vine, status }) => [vine, status])).toEqual([
+    expect(bench().card.vines.map(({ vine, status }) => [vine, status])).toEqual([
       [1, "missing"],
       [2, "bearing"],
       [3, "bearing"],
@@ -52,6 +55,7 @@ describe("a crew card", () => {
 
   test("says what stays, what is cut and how the nodes fall, worked by hand", () => {
     // 40 nodes fixed over 8 + 8 spurs: eight of three and eight of two
+    const { card } = bench();
     const line = cardLine(card.vines[1], "en", "US");
     expect(line.keep).toEqual([
       { side: "left", words: "A · T1", ask: false },
@@ -64,7 +68,7 @@ describe("a crew card", () => {
   });
 
   test("says where a cane is laid, which dead trunk comes out and how many trunks to bring up", () => {
-    const line = cardLine(card.vines[2], "en", "US");
+    const line = cardLine(bench().card.vines[2], "en", "US");
     expect(line.cut).toEqual([{ side: "left", words: "A+T1", ask: false }]);
     expect(line.lay).toEqual([
       { side: "left", words: "cane: bare trunk", ask: false },
@@ -231,14 +235,15 @@ function expectSourcesKept({ answers }: ReturnType<typeof shownOf>): number {
 }
 
 describe("one plan, wherever it is shown", () => {
-  const invented = shownOf(seasonOfSheets(inventedSeason()));
+  let made: ReturnType<typeof shownOf> | undefined;
+  const invented = () => (made ??= shownOf(seasonOfSheets(inventedSeason())));
 
-  test("on the card, on the sheet of cards and on the printed card", () => expectCardsOfPlan(invented));
+  test("on the card, on the sheet of cards and on the printed card", () => expectCardsOfPlan(invented()));
 
-  test("on the sheet with the choice and in the pane", () => expectChoiceOfPlan(invented));
+  test("on the sheet with the choice and in the pane", () => expectChoiceOfPlan(invented()));
 
   test("a cane is laid from a cordon that is kept", () =>
-    expect(expectSourcesKept(invented)).toBeGreaterThan(0));
+    expect(expectSourcesKept(invented())).toBeGreaterThan(0));
 
   test("on 10,000 vines of seasons drawn at random", () => {
     let vines = 0;
@@ -256,7 +261,7 @@ describe("one plan, wherever it is shown", () => {
 
 describe("the sheet with the choice", () => {
   test("has a row for each candidate with its place in the counts", () => {
-    const { headers, rows: written } = choiceSheet(decided, "en", "US", "2 February 2026");
+    const { headers, rows: written } = choiceSheet(bench().decided, "en", "US", "2 February 2026");
     const at = (name: string) => headers.indexOf(name);
     expect(written.map((row) => [row[at("Cordon")], row[at("Decision")], row[at("Sheet row")]])).toEqual([
       ["A", "stays", 2],
@@ -271,29 +276,32 @@ describe("where the gap lies, what grows near the head and how high the spurs st
   // Vine 1: A is bare from place 4 to 7 of 10, with spurs on both sides of it. Vine 2: the only cordon of the right
   // is dead, and no cane was counted on the other. Vine 3: two places bare after the fourth, spurs 5 in high.
   const COUNTED = [...CORDONS.slice(0, 11), "Gap from head", "Canes near head", "Spur height (in)"];
-  const read = readSeason([
-    areaOf("Cordons", [
-      COUNTED,
-      ["North Bench", 1, 1, "left", "A", 1, 40, 10, 6, 4, "sound", 3, 1, 1],
-      ["North Bench", 1, 1, "right", "B", 2, 40, 10, 10, 0, "sound", "", "", ""],
-      ["North Bench", 1, 2, "left", "A", 1, 40, 10, 10, 0, "sound", "", 0, ""],
-      ["North Bench", 1, 2, "right", "B", 1, 40, 10, 0, 10, "dead", "", "", ""],
-      ["North Bench", 1, 3, "left", "A", 1, 40, 10, 8, 2, "sound", 4, "", 5],
-      ["North Bench", 1, 3, "right", "B", 2, 40, 10, 10, 0, "sound", "", "", ""],
-    ]),
-  ]);
-  const vines = [...decideSeason(read)];
-  const [{ vines: lines }] = crewCards(read, vines);
+  const counted = () => {
+    const read = readSeason([
+      areaOf("Cordons", [
+        COUNTED,
+        ["North Bench", 1, 1, "left", "A", 1, 40, 10, 6, 4, "sound", 3, 1, 1],
+        ["North Bench", 1, 1, "right", "B", 2, 40, 10, 10, 0, "sound", "", "", ""],
+        ["North Bench", 1, 2, "left", "A", 1, 40, 10, 10, 0, "sound", "", 0, ""],
+        ["North Bench", 1, 2, "right", "B", 1, 40, 10, 0, 10, "dead", "", "", ""],
+        ["North Bench", 1, 3, "left", "A", 1, 40, 10, 8, 2, "sound", 4, "", 5],
+        ["North Bench", 1, 3, "right", "B", 2, 40, 10, 10, 0, "sound", "", "", ""],
+      ]),
+    ]);
+    const vines = [...decideSeason(read)];
+    const [{ vines: lines }] = crewCards(read, vines);
+    return { vines, lines };
+  };
 
   test("the card says it in a few words", () => {
-    const words = lines.map((line) => cardLine(line, "en", "US"));
+    const words = counted().lines.map((line) => cardLine(line, "en", "US"));
     expect(words[0].notes).toContain("A: cane over gap after 3");
     expect(words[1].lay).toEqual([{ side: "right", words: "next winter: T1", ask: false }]);
     expect(words[2].notes).toEqual(["A: longer spurs at 4", "A: spurs back to the cordon"]);
   });
 
   test("pane, sheet and command line say it in sentences", () => {
-    const cards = vines.map((vine) => vineCard(vine, "en", "US"));
+    const cards = counted().vines.map((vine) => vineCard(vine, "en", "US"));
     expect(cards[0].notes).toContain(
       "A has a dead area of 4 places: lay a cane over it, from the last spur before it, 3 places from the head.",
     );
@@ -339,6 +347,7 @@ describe("where the gap lies, what grows near the head and how high the spurs st
   });
 
   test.each(LANGUAGES)("no placeholder is left in %s", (language) => {
+    const { vines, lines } = counted();
     const texts = vines.flatMap((vine, at) => [
       ...vineCard(vine, language, "metric").notes,
       ...vineCard(vine, language, "metric").stays,
@@ -352,7 +361,7 @@ describe("where the gap lies, what grows near the head and how high the spurs st
 
 describe("at the head of the printed page", () => {
   const printIn = (language: Language, ask: string) =>
-    cardsHtml([card], {
+    cardsHtml([bench().card], {
       ...OPTIONS,
       language,
       paper: "Letter",
@@ -370,6 +379,7 @@ describe("at the head of the printed page", () => {
 
   test("signs are explained that stand on the lines, in its language", () => {
     // vine 2 keeps A on trunk 1 and leaves 8 spurs of 3 and 8 of 2; vine 3 has its dead trunk taken out with A
+    const { card } = bench();
     expect(cardLegend(card.vines, "en")).toEqual([
       "A · T1: A stays, on trunk 1",
       "A+T1: cut A, take dead trunk 1 out",
