@@ -148,6 +148,7 @@ export function candidateReader(
   return (index) => {
     const word = (column: SurveyColumn | undefined) => column && choiceId(column, index);
     const letter = columns.cordon?.raw.at(index);
+    const name = typeof letter === "string" || typeof letter === "number" ? String(letter).trim() : "";
     const condition = word(columns.condition) ?? (blankIsSound ? "sound" : undefined);
     const trunkCondition = word(columns.trunkCondition);
     const fixedChoice = word(columns.fixedChoice);
@@ -163,8 +164,7 @@ export function candidateReader(
     }
     return {
       side: word(columns.side) ?? "",
-      cordon:
-        typeof letter === "string" || typeof letter === "number" ? String(letter).trim() : `#${index + 1}`,
+      cordon: name === "" ? `#${index + 1}` : name,
       ...(trunk === undefined ? {} : { trunk }),
       ...(length === undefined ? {} : { length: metres(length) }),
       ...counted,

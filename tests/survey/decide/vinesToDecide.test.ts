@@ -137,3 +137,91 @@ describe("vines of the survey", () => {
     expect(verdicts(0.01)).toEqual(["goes", "stays", "stays"]);
   });
 });
+
+describe("what a row says of its cordon", () => {
+  // counted in January 2026
+  const HEADS_OF_A_WINTER = [...HEADERS, "Spur height (in)", "Trunk year", "Date"];
+  const COUNTED = 46040;
+  const full = ["left", "A", 1, 3, 9, 8, 1, 6, 1, 1, 0.5, "sound", "injured", "stays", 6, 2016, COUNTED];
+  const read = (...cells: CellValue[][]) => {
+    const read = readSeason([
+      areaOf("Cordons", [HEADS_OF_A_WINTER, ...cells.map((rest) => row(2, ...rest))]),
+      areaOf("Vines", [
+        ["Block", "Row", "Vine"],
+        ["North Bench", 1, 2],
+      ]),
+    ]);
+    return vinesToDecide(read)[0];
+  };
+  /** The full row with other cells under some heads. */
+  const but = (cells: Readonly<Record<string, CellValue>>): CellValue[] =>
+    full.map((cell, at) => {
+      const head = HEADS_OF_A_WINTER[at + 3];
+      return head in cells ? cells[head] : cell;
+    });
+
+  test("the height of its spurs in metres, and its trunk's age in summers: 2016 to 2025 are ten", () => {
+    const [candidate] = read(full).toDecide.candidates;
+    expect(candidate.spurHeight).toBeCloseTo(6 * 0.0254, 12);
+    expect(candidate.trunkAge).toBe(10);
+  });
+
+  test.each([
+    [2026, 0],
+    [2027, undefined],
+    ["", undefined],
+  ])("a trunk laid up in %s is of age %s", (year, age) => {
+    expect(read(but({ "Trunk year": year })).toDecide.candidates[0].trunkAge).toBe(age);
+  });
+
+  test("what is blank is left out and not there as nothing, of the cordon as of its vine", () => {
+    const { toDecide } = read(["left", "A", "", "", 9, 8]);
+    expect(toDecide).toStrictEqual({
+      candidates: [{ side: "left", cordon: "A", positions: 9, liveSpurs: 8 }],
+    });
+  });
+
+  test.each<[CellValue, string]>([
+    [" b ", "b"],
+    [7, "7"],
+    ["", "#1"],
+    [null, "#1"],
+  ])("a cordon named %p is called %s, one without a name by its row", (letter, name) => {
+    expect(read(but({ Cordon: letter })).toDecide.candidates[0].cordon).toBe(name);
+  });
+
+  test("rows without a name are told apart", () => {
+    const { candidates } = read(but({ Cordon: "" }), but({ Cordon: "" })).toDecide;
+    expect(candidates.map(({ cordon }) => cordon)).toEqual(["#1", "#2"]);
+  });
+
+  test("a side that cannot be read is none", () => {
+    expect(read(but({ Side: "upwards" })).toDecide.candidates[0].side).toBe("");
+  });
+
+  test("a vine to be counted again names the cell, and the wish for it is no choice of its cordon", () => {
+    const vine = read(but({ "Fixed choice": "recount" }));
+    expect(vine.toDecide.recount).toEqual(["Cordons Q2"]);
+    expect(vine.recount.map(({ reason }) => reason)).toEqual(["marked"]);
+    expect(vine.toDecide.candidates[0]).not.toHaveProperty("fixedChoice");
+    expect(read(but({ "Fixed choice": "goes" })).toDecide.candidates[0].fixedChoice).toBe("goes");
+  });
+
+  test("blocks come in the order of their first row", () => {
+    const found = vinesToDecide(
+      season(
+        ["North Bench", "Curtains", "Terrace", "Curtains", "North Bench"].map((block, at) => [
+          block,
+          1,
+          9 - at,
+          "left",
+          "A",
+          1,
+        ]),
+      ),
+    );
+    expect(found.map(({ block, vine }) => `${block} ${vine}`)).toEqual([
+      ...["North Bench 5", "North Bench 9", "Curtains 6", "Curtains 8", "Terrace 7"],
+    ]);
+  });
+});

@@ -60,7 +60,7 @@ export function rowDrawing(
     places: inOrder.map((vine) => {
       const whole = Math.floor(vine);
       const between = inOrder.filter((other) => other > whole && other < whole + 1);
-      const part = vine === whole ? 0 : (between.indexOf(vine) + 1) / (between.length + 1);
+      const part = (between.indexOf(vine) + 1) / (between.length + 1);
       const drawing = drawn.get(vine);
       return {
         vine,

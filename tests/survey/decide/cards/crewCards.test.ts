@@ -156,6 +156,88 @@ describe("a crew card", () => {
   });
 });
 
+describe("what stands on which card", () => {
+  const HEADS = [...cordonHeads("in"), "Note"];
+  const pair = (block: string, row: number, vine: number, note: CellValue = "") => [
+    [block, row, vine, "left", "A", 1, 40, 10, 9, note],
+    [block, row, vine, "right", "B", 2, 40, 10, 9, ""],
+  ];
+  const cardsOf = (cordons: readonly CellValue[][], vines: readonly CellValue[][] = []) => {
+    const read = readSeason([
+      areaOf("Cordons", [HEADS, ...cordons]),
+      areaOf("Vines", [["Block", "Row", "Vine", "Status", "Pruned on", "Note"], ...vines]),
+    ]);
+    return crewCards(read, decideSeason(read));
+  };
+
+  test("rows come by number within blocks, blocks as they first appear, vines by number, whichever sheet names them", () => {
+    const cards = cardsOf(
+      [...pair("South", 3, 2), ...pair("North", 10, 4), ...pair("North", 2, 6), ...pair("North", 2, 1)],
+      [
+        ["North", 10, 5, "bearing"],
+        ["North", 10, 11, "bearing"],
+        ["East", 1, 1, "bearing"],
+        ["North", 2, 3, "missing"],
+      ],
+    );
+    expect(cards.map(({ block, row, vines }) => [block, row, vines.map(({ vine }) => vine)])).toEqual([
+      ["North", 2, [1, 3, 6]],
+      ["North", 10, [4, 5, 11]],
+      ["East", 1, [1]],
+      ["South", 3, [2]],
+    ]);
+  });
+
+  test("remarks of the vine come before those of its cordons, which carry their letter; each is said once", () => {
+    const [{ vines }] = cardsOf(
+      [...pair("North", 1, 1, " split "), ...pair("North", 1, 2, 7), ...pair("North", 1, 4, "  ")],
+      [
+        ["North", 1, 1, "bearing", "", " frost crack "],
+        ["North", 1, 2, "bearing", "", 12],
+        ["North", 1, 3, "bearing", "", " look first "],
+        ["North", 1, 4, "bearing", "", "A: split"],
+        ["North", 1, 5, "bearing", "", "  "],
+        ["North", 1, 6, "bearing", "", 12],
+      ],
+    );
+    expect(vines.map(({ remarks }) => remarks)).toEqual([
+      ["frost crack", "A: split"],
+      [],
+      ["look first"],
+      ["A: split"],
+      [],
+      [],
+    ]);
+    const [twice] = cardsOf(pair("North", 1, 1, "split"), [["North", 1, 1, "bearing", "", "A: split"]]);
+    expect(twice.vines[0].remarks).toEqual(["A: split"]);
+  });
+
+  test("the day of pruning stands on the line of a vine that has one, with cordons or without", () => {
+    const [{ vines }] = cardsOf(pair("North", 1, 1), [
+      ["North", 1, 1, "bearing", 46060],
+      ["North", 1, 2, "bearing", 46061],
+      ["North", 1, 3, "bearing", ""],
+    ]);
+    expect(vines.map(({ prunedOn }) => prunedOn)).toEqual([46060, 46061, undefined]);
+    expect(vines[2]).not.toHaveProperty("prunedOn");
+  });
+
+  test("a vine that nobody has counted is to be counted; beside a row without a vine it may be that one, and is counted again", () => {
+    const laidOut = (vine: CellValue) => [
+      ["North", 1, vine, "left", "A"],
+      ["North", 1, vine, "right", "B"],
+    ];
+    const [{ vines }] = cardsOf([
+      ...pair("North", 1, 1),
+      ...laidOut(2),
+      ...laidOut(3),
+      ["North", 1, "", "left", "A", 1, 40, 10, 9],
+    ]);
+    expect(vines.map(({ toCount }) => toCount)).toEqual([undefined, "toCount", "recount"]);
+    expect(vines[0]).not.toHaveProperty("toCount");
+  });
+});
+
 /** What is shown of a season's vines in each place. */
 function shownOf(farm: Season) {
   const answers = [...decideSeason(farm)];

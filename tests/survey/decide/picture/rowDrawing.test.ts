@@ -55,6 +55,41 @@ describe("a row as it stands on the wire", () => {
     expect([...at.values()].slice(11)).toEqual([33, 34, 35, 36]);
   });
 
+  test("after the last number stands nothing, and before 12a the places up to 12 do", () => {
+    expect(row(2, [cordon("12a")], []).places.map(({ vine }) => Math.floor(vine))).toEqual([
+      ...[1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 12],
+    ]);
+    expect(row(2, [cordon(2)], []).places.map(({ vine }) => vine)).toEqual([1, 2]);
+  });
+
+  test("vines with labels are no count of places: A2 and A4 stand by themselves, 4 m apart", () => {
+    const { places } = row(2, [cordon("A2"), cordon("A4")], []);
+    expect(places).toHaveLength(2);
+    expect(places[1].at - places[0].at).toBeCloseTo(4, 9);
+  });
+
+  test("a row of the same number in another block, and another row of this one, stand elsewhere", () => {
+    const { places } = row(
+      2,
+      [cordon(1), ["Slope", 2, 7, "left", "A", 1, 0.9, 6, 4, 2]],
+      [
+        ["Bench", 2, 2, "bearing"],
+        ["Slope", 2, 1, "missing"],
+        ["Slope", 2, 9, "missing"],
+        ["Bench", 3, 8, "missing"],
+      ],
+    );
+    expect(places.map(({ vine, missing }) => [vine, missing])).toEqual([
+      [1, false],
+      [2, false],
+    ]);
+    expect(places[1]).not.toHaveProperty("drawing");
+  });
+
+  test("short cordons have half a metre of room on each side", () => {
+    expect(row(null, [cordon(1, 0.3)], []).spacing).toBe(1);
+  });
+
   test("without a spacing a vine has room for the longest cordon on both sides: 2 x 1.2 m", () => {
     expect(row(null, [cordon(1), cordon(2, 1.2)], []).spacing).toBeCloseTo(2.4, 9);
   });

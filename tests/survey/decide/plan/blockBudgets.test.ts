@@ -1,5 +1,7 @@
 import { decideSeason } from "../../../../src/survey/decide/decideSeason";
 import { blockBudgets } from "../../../../src/survey/decide/plan/blockBudgets";
+import { injuryOfBlocks } from "../../../../src/survey/decide/plan/injuryOfBlocks";
+import { overHalfSentence, straddleSentence } from "../../../../src/survey/decide/plan/injurySentences";
 import { readSeason } from "../../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../../src/survey/sheets/cell";
 import { areaOf } from "../../area";
@@ -141,5 +143,163 @@ describe("what the winter did and what to leave", () => {
     expect(injury).toBeUndefined();
     expect(blockNamed("Pond Field", [["Below one pound", "flat"]]).leave.nodes).toBe(20);
     expect(blockNamed("Creek Side").light).toEqual([]);
+  });
+});
+
+describe("where something is not known, or is of another kind", () => {
+  type Sheets = Readonly<Record<"Blocks" | "Vines", Rows>> & {
+    readonly cuts?: Rows;
+    readonly cordons?: Rows;
+  };
+  const blocksOf = ({ Blocks, Vines, cuts = [], cordons = [] }: Sheets, settings: Rows = []) => {
+    const season = readSeason([
+      areaOf("Blocks", [
+        ["Block", "Cultivar", "Vine spacing (ft)", "Node rule", "Injury rule", "Year planted"],
+        ...Blocks,
+      ]),
+      areaOf("Vines", [["Block", "Row", "Vine", "Prunings (lb)"], ...Vines]),
+      areaOf("Bud cuts", [["Block", "Nodes cut", "Primaries alive", "Date"], ...cuts]),
+      areaOf("Cordons", [[...CORDON, "Fixed choice"], ...cordons]),
+      areaOf("Settings", [["Setting", "Value"], ...settings]),
+    ]);
+    return blockBudgets(season, [...decideSeason(season)]);
+  };
+
+  test("a block that only its vines or its bud cuts name is told of too, without a cultivar", () => {
+    const { blocks } = blocksOf({
+      Blocks: [["North Bench", " Concord "]],
+      Vines: [["Weighed", 1, 1, 3]],
+      cuts: [["Cut", 20, 15]],
+    });
+    expect(blocks.map(({ block, cultivar }) => [block, cultivar])).toEqual([
+      ["North Bench", "Concord"],
+      ["Weighed", ""],
+      ["Cut", ""],
+    ]);
+  });
+
+  test("without a weighed vine a balanced rule has no number to correct for dead buds, and says so", () => {
+    const [{ corrected, straddle, leave, injury, weighed }] = blocksOf({
+      Blocks: [["Low", "", 8, "30+10"]],
+      Vines: [],
+      cuts: [["Low", 60, 42]],
+    }).blocks;
+    expect(injury).toMatchObject({ dead: 18, cut: 60 });
+    expect(corrected).toEqual([]);
+    expect(straddle).toBeUndefined();
+    expect(weighed).toEqual({ vines: 0, mean: undefined });
+    expect(leave).toMatchObject({ refusal: { kind: "notAvailable", code: "noVineWeighed" } });
+  });
+
+  test("without bud cuts nothing is corrected", () => {
+    const [{ corrected, injury, leave }] = blocksOf({ Blocks: [["Low", "", 8, "40"]], Vines: [] }).blocks;
+    expect([corrected, injury, leave.nodes]).toEqual([[], undefined, 40]);
+  });
+
+  test("a block in its third year is left no nodes by a rule for bearing vines", () => {
+    // planted 2024, counted in January 2026
+    const [{ leave }] = blocksOf({
+      Blocks: [["Low", "", 8, "40", "", 2024]],
+      Vines: [],
+      cuts: [["Low", 60, 42, 46040]],
+    }).blocks;
+    expect(leave.refusal).toMatchObject({ kind: "notAvailable", code: "youngVine", facts: { year: 3 } });
+    expect(leave.nodes).toBeUndefined();
+  });
+
+  test.each([
+    ["por longitud", ["por longitud", "30+10", "20+10", "20+20"]],
+    ["20 + 10", ["20 + 10", "30+10", "20+20", "by length"]],
+    ["30", ["30", "30+10", "20+10", "20+20", "by length"]],
+  ])("the rule %s in force is shown once, in its own words, and before the others", (rule, shown) => {
+    const [{ rules }] = blocksOf({ Blocks: [["Low", "", 8, rule]], Vines: [["Low", 1, 1, 3]] }).blocks;
+    expect(rules.map((one) => one.rule)).toEqual(shown);
+  });
+
+  test("a vine of a pound is not light, one below it is, and only where the rule goes by prunings", () => {
+    const Vines: Rows = [0.99, 1, 3].map((prunings, at) => ["Low", 2, at + 1, prunings]);
+    const lightBy = (rule: string) =>
+      blocksOf({ Blocks: [["Low", "", 8, rule]], Vines }).blocks[0].light.map(({ vine }) => vine);
+    expect(lightBy("30+10")).toEqual([1]);
+    expect(lightBy("40")).toEqual([]);
+    expect(lightBy("by length")).toEqual([]);
+  });
+
+  test("only vines with a cordon that stays and counted spurs tell how many spurs carry the nodes", () => {
+    const cordons: Rows = [
+      ["Low", 1, 1, "left", "A", 1, 3.5, 9, 9],
+      ["Low", 1, 1, "right", "B", 2, 3.5, 9, 8],
+      // a count that cannot be read: nothing is decided on the vine
+      ["Low", 1, 2, "left", "A", 1, 3.5, 9, "many"],
+      ["Low", 1, 2, "right", "B", 2, 3.5, 9, 8],
+    ];
+    const [{ spurs }] = blocksOf({ Blocks: [["Low", "", 8, "40"]], Vines: [], cordons }).blocks;
+    expect(spurs).toEqual({ vines: 1, mean: 17 });
+  });
+
+  test("a cultivar is pooled over several blocks with cuts, not over one, and blocks without a cultivar never", () => {
+    const Blocks: Rows = [
+      ["A", "Concord"],
+      ["B", ""],
+      ["C", ""],
+      ["D", "Niagara"],
+      ["E", "Niagara"],
+    ];
+    const cuts: Rows = ["A", "B", "C", "D", "E"].map((block) => [block, 20, 15]);
+    expect(
+      blocksOf({ Blocks, Vines: [], cuts }).cultivars.map(({ cultivar, blocks, dead }) => [
+        cultivar,
+        blocks,
+        dead,
+      ]),
+    ).toEqual([["Niagara", ["D", "E"], 10]]);
+  });
+});
+
+describe("what an uncertain share of dead buds leaves", () => {
+  const injured = (nodeRule: CellValue, injuryRule: string, alive: number) => {
+    const season = readSeason([
+      areaOf("Blocks", [
+        ["Block", "Cultivar", "Node rule", "Injury rule"],
+        ["Low", "", nodeRule, injuryRule],
+      ]),
+      areaOf("Bud cuts", [
+        ["Block", "Nodes cut", "Primaries alive"],
+        ["Low", 50, alive],
+        ["Low", 50, alive],
+      ]),
+    ]);
+    return injuryOfBlocks(season).get(season.words.codeOf("Low"))!;
+  };
+
+  // Purdue, 40 nodes: 35 % more is 54, 50 % more is 60; 30 of 100 dead are 23 to 38 %, past its edges of 25 and 35 %
+  test("both budgets are said with the edges between them", () => {
+    const block = injured(40, "PURDUE", 35);
+    expect(block.straddle?.edges).toEqual([0.25, 0.35]);
+    expect(straddleSentence(block, "en")).toBe(
+      "The range of dead buds reaches over 25% and 35%, where PURDUE changes: 54 nodes at its low end, 60 nodes at its high end. More bud cuts would tell.",
+    );
+  });
+
+  test("an end at which the rule has no number says why", () => {
+    // Purdue gives none above 50 %: 48 of 100 dead are 40 to 56 %
+    const words = straddleSentence(injured(40, "Purdue", 26), "en");
+    expect(words).toMatch(
+      /^The range of dead buds reaches over 50%, where Purdue changes: 60 nodes at its low end, no number \(.+\) at its high end/,
+    );
+  });
+
+  test("no edge in the range, no budget to correct or a rule that nobody knows: there is nothing to say", () => {
+    // 2 of 100 dead are at most 6 %, by Wilson at 90 %: below the first edge of 15 %
+    expect(straddleSentence(injured(40, "Purdue", 49), "en")).toBeUndefined();
+    expect(injured("30+10", "Purdue", 35)).not.toHaveProperty("straddle");
+    expect(injured(40, "as always", 35)).not.toHaveProperty("straddle");
+  });
+
+  test("blocks of which more than half of the primaries are dead are named", () => {
+    expect(overHalfSentence(["Low", "High"], "en")).toBe(
+      "Low, High: more than half of the primary buds are dead. Look at canes and trunks first, and at live wood under the bark, before a budget is set.",
+    );
+    expect(overHalfSentence([], "en")).toBeUndefined();
   });
 });

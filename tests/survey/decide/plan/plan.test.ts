@@ -199,6 +199,26 @@ describe("the work of the winter", () => {
     ]);
   });
 
+  test("what is done and what has no shoots to thin is not told, and trunks are only where their years are known", () => {
+    const done = (prunedOn: CellValue) =>
+      workPlan(
+        season(
+          { Vines: [VINES, ["Low", 1, 1, "bearing", "", prunedOn], ["High", 1, 1, "bearing", "", 46060]] },
+          [
+            ["Minutes a vine, pruning", 60],
+            ["Crew", 1],
+            ["Hours a day", 8],
+          ],
+        ),
+        new Map(),
+      );
+    expect(workSentences(done(""), "en")).toEqual([
+      "Pruning: 1 hour left, 0.1 days of the whole crew.",
+      "In this order: Low.",
+    ]);
+    expect(workSentences(done(46060), "en")).toEqual(["Pruning: 0 hours left, 0 days of the whole crew."]);
+  });
+
   test("the calendar begins today, keeps free days, and says which rows are pruned on which day", () => {
     const vines = [1, 2].flatMap((row) =>
       [1, 2, 3].map((vine) => ["Low", row, vine, "bearing", "", row === 1 && vine === 1 ? 46050 : ""]),

@@ -1,5 +1,8 @@
 import { decideSeason } from "../../../../src/survey/decide/decideSeason";
-import { trunksToRenew } from "../../../../src/survey/decide/renewal/trunksToRenew";
+import type { VineToDecide } from "../../../../src/domain/choice/candidateCordon";
+import { renewalRules } from "../../../../src/survey/decide/renewal/renewalRules";
+import { hasTrunkToRenew, trunksToRenew } from "../../../../src/survey/decide/renewal/trunksToRenew";
+import { defaultSettings } from "../../../../src/survey/settings/settings";
 import { countVines } from "../../../../src/taskpane/decide/decideState";
 import { crewCards } from "../../../../src/survey/decide/cards/crewCards";
 import { cardLine } from "../../../../src/survey/decide/cards/cardWords";
@@ -120,5 +123,118 @@ describe("trunks of known years, counted in January 2026", () => {
     const sound = [...first.values()].filter(Boolean).length;
     expect(sound).toBeGreaterThan(100);
     expect(trunksToRenew(seasonOfSheets(farm)).byAge).toMatchObject({ now: 0, nextWinter: sound });
+  });
+});
+
+describe("the list of trunks to renew, two wanted on a vine, worked by hand", () => {
+  // Vine: live trunks, status, condition of trunk 1 and of trunk 2 as the Cordons sheet has them.
+  const VINES: readonly (readonly [number | string, string, string, string])[] = [
+    [2, "bearing", "sound", "sound"],
+    [1, "bearing", "sound", ""],
+    [0, "bearing", "", ""],
+    [1, "missing", "sound", ""],
+    ["", "bearing", "sound", "sound"],
+    [1, "young", "sound", ""],
+    [2, "bearing", "dead", "sound"],
+    [2, "bearing", "sound", "injured"],
+    [2, "bearing", "injured", "diseased"],
+    ["", "bearing", "", ""],
+    [3, "bearing", "sound", "sound"],
+    [1, "bearing", "injured", ""],
+  ];
+  const read = () =>
+    readSeason([
+      areaOf("Vines", [
+        ["Block", "Row", "Vine", "Status", "Live trunks"],
+        ...VINES.map(([live, status], at) => ["Low", 1, at + 1, status, live]),
+      ]),
+      areaOf("Cordons", [
+        [...cordonHeads("in"), "Longest gap", "Trunk condition"],
+        ...VINES.flatMap(([, , ...conditions], at) =>
+          conditions.flatMap((condition, trunk) =>
+            condition === ""
+              ? []
+              : [
+                  [
+                    "Low",
+                    1,
+                    at + 1,
+                    ...(trunk === 0 ? ["left", "A"] : ["right", "B"]),
+                    trunk + 1,
+                    40,
+                    10,
+                    9,
+                    1,
+                    condition,
+                  ],
+                ],
+          ),
+        ),
+      ]),
+    ]);
+
+  test("the most urgent vine first, and of equals the first of the walk", () => {
+    expect(trunksToRenew(read()).vines.map(({ vine, renewal }) => [vine, renewal.urgency])).toEqual([
+      [3, "noTrunk"],
+      [12, "lastTrunkHurt"],
+      [2, "oneTrunk"],
+      [9, "everyTrunkHurt"],
+      [8, "hurtTrunk"],
+      // two live trunks beside a dead one: nothing to bring up, and the dead one comes out
+      [7, "none"],
+    ]);
+  });
+
+  test("each with its live trunks and what is done: suckers, trunks to replace and to take out", () => {
+    const found = trunksToRenew(read()).vines.map(({ vine, liveTrunks, renewal }) => [
+      ...[vine, liveTrunks, renewal.bringUp, renewal.replace, renewal.takeOut],
+    ]);
+    expect(found).toEqual([
+      [3, 0, 2, [], []],
+      [12, 1, 2, [1], []],
+      [2, 1, 1, [], []],
+      [9, 2, 2, [2, 1], []],
+      [8, 2, 1, [2], []],
+      [7, 2, 0, [], [1]],
+    ]);
+  });
+
+  test("vines by their live trunks: missing ones and those not counted are not among them", () => {
+    const { byLiveTrunks, notCounted } = trunksToRenew(read());
+    // none: vine 3; one: 2, 6 and 12; two: 1, 7, 8 and 9; three: 11
+    expect(byLiveTrunks).toEqual([1, 3, 4, 1]);
+    expect(notCounted).toBe(2);
+  });
+
+  test("a vine by itself says the same, and without a count of trunks or a vine nothing", () => {
+    const rules = renewalRules(defaultSettings());
+    const renews = (vine: Omit<VineToDecide, "candidates">) =>
+      hasTrunkToRenew({ candidates: [], ...vine }, rules);
+    expect(renews({ liveTrunks: 1 })).toBe(true);
+    expect(renews({ liveTrunks: 2 })).toBe(false);
+    expect(renews({})).toBe(false);
+    expect(renews({ liveTrunks: 1, status: "missing" })).toBe(false);
+    expect(renews({ liveTrunks: 1, status: "young" })).toBe(false);
+    expect(renews({ liveTrunks: 0, status: "young" })).toBe(true);
+    const dead = { side: "left", cordon: "A", trunk: 3, trunkCondition: "dead" } as const;
+    expect(hasTrunkToRenew({ liveTrunks: 2, candidates: [dead] }, rules)).toBe(true);
+  });
+
+  test("ages are counted over the vines that stand, once one trunk has a year: a missing vine's trunk is none", () => {
+    const aged = readSeason([
+      areaOf("Vines", [
+        ["Block", "Row", "Vine", "Status", "Live trunks"],
+        ["Low", 1, 1, "bearing", 2],
+        ["Low", 1, 2, "missing", ""],
+      ]),
+      areaOf("Cordons", [
+        [...cordonHeads("in"), "Longest gap", "Date", "Trunk year"],
+        ["Low", 1, 1, "left", "A", 1, 40, 10, 9, 1, 46040, 2014],
+        ["Low", 1, 1, "right", "B", 2, 40, 10, 9, 1, 46040, ""],
+        ["Low", 1, 2, "left", "A", 1, 40, 10, 9, 1, 46040, 2014],
+        ["Low", 1, 2, "right", "B", 2, 40, 10, 9, 1, 46040, 2017],
+      ]),
+    ]);
+    expect(trunksToRenew(aged).byAge).toEqual({ now: 1, nextWinter: 0, withoutYear: 1 });
   });
 });
