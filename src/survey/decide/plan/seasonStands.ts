@@ -155,7 +155,7 @@ function touchedVines(
       const place = placeOf(key);
       touched.add(vineName(words.wordOf(place.block), place.row, place.vine));
       tell(words.wordOf(place.block));
-    } else if (typeof facts["block"] === "string" && facts["block"] !== "") tell(facts["block"]);
+    } else if (typeof facts["block"] === "string") tell(facts["block"]);
   }
   return touched;
 }

@@ -41,7 +41,7 @@ function stands(finding: Partial<Finding>[] = []) {
       ["North Bench", 2, 1, "bearing", ""],
       ["North Bench", 2, 2, "bearing", PRUNED],
       ["Creek Side", 1, 1, "bearing", PRUNED],
-      ["Creek Side", 1, 2, "bearing", ""],
+      ["Creek Side", 1, 2, "", ""],
       ["Far Corner", 5, 1, "bearing", ""],
     ]),
     areaOf("Cordons", [
@@ -55,7 +55,8 @@ function stands(finding: Partial<Finding>[] = []) {
       ...[cordon(2, 2, "left", "A", "eight or so"), cordon(2, 2, "right", "B", "many")],
       // laid out, and nobody has counted it yet
       ...["left", "right"].map((side) => ["North Bench", 2, 3, side, side === "left" ? "A" : "B"]),
-      ...pair(3, 4),
+      // a cordon that is fixed to go need not be counted
+      ...[cordon(3, 4, "left", "A", 9), cordon(3, 4, "right", "B", "", "goes")],
       ["Creek Side", 1, 1, "left", "A", 1, 40, 10, 9, "stays"],
       ["Creek Side", 1, 1, "right", "B", 2, 40, 10, 9, "stays"],
     ]),
