@@ -15,13 +15,18 @@ import { clustersWeighed, clustersWeighedTogether } from "../../src/domain/outlo
 import { fruitfulNodes } from "../../src/domain/outlook/fruitfulNodes";
 import { spurLoss, yearsToFloor } from "../../src/domain/outlook/spurLoss";
 import { thinning, thinningGroups } from "../../src/domain/outlook/thinning";
-import { fewVines, vinesAtRandom } from "../../src/domain/outlook/vinesCounted";
+import { fewVines, vinesAtRandom, vinesByRow } from "../../src/domain/outlook/vinesCounted";
 import { worthOfShoots } from "../../src/domain/outlook/worthOfShoots";
 import { nextSteps } from "../../src/domain/outlook/nextSteps";
 import { samplingPlan } from "../../src/domain/outlook/samplingPlan";
 import { orderOfWork, plannedWork } from "../../src/domain/plan/orderOfWork";
 import { seededRandom } from "../../src/domain/random";
-import { exactly } from "../../src/domain/outlook/estimate";
+import { exactly, fromYears, shareFromCount, shareFromYears } from "../../src/domain/outlook/estimate";
+import { cropLoadAgainst } from "../../src/domain/outlook/cropLoadRanges";
+import { cropOutlook, type OutlookBlock } from "../../src/domain/outlook/cropOutlook";
+import { sampleForAShare } from "../../src/domain/outlook/handbookSampleSizes";
+import { ownHarvests } from "../../src/domain/outlook/ownHarvests";
+import { shrunkRatio, shrunkShare } from "../../src/domain/outlook/shrunkYears";
 import { nodePlan } from "../../src/domain/plan/nodePlan";
 import { youngVineIn } from "../../src/domain/plan/youngVine";
 import { clopperPearsonInterval, wilsonInterval } from "../../src/domain/proportionInterval";
@@ -55,7 +60,7 @@ const ofWork = {
 };
 const planned = (part: Partial<typeof WINTER_CALENDAR>) =>
   plannedWork([{ block: "A", pass: "only", vines: 0, vinesDone: 0 }], { ...WINTER_CALENDAR, ...part });
-const steps = (minutes: number) =>
+const steps = (minutes: number, aVine = 3) =>
   nextSteps(
     {
       stage: "clusters",
@@ -64,9 +69,17 @@ const steps = (minutes: number) =>
     },
     { planted: 200, bearing: exactly("missing", 1) },
     0.9,
-    { vines: 3, canes: 4, clusters: 0.5 },
+    { vines: aVine, canes: 4, clusters: 0.5 },
     { minutes, leastGain: 0, margin: 0.05 },
   );
+
+const outlook = (part: Partial<OutlookBlock>, confidence?: number) =>
+  cropOutlook(
+    { stage: "clusters", clusters: exactly("vines", 60), clusterWeight: exactly("clusterWeight", 0.1) },
+    { planted: 200, bearing: exactly("missing", 1), ...part },
+    confidence,
+  );
+const usual = { value: 0.5, yearSpread: 0.05, farmSpread: 0.05 };
 
 /** What the refusal calls it, the limits, the unit, whether it must be whole, and the calculation for one value of it. */
 type Limit = readonly [
@@ -233,7 +246,10 @@ const LIMITS: Readonly<Record<string, readonly Limit[]>> = {
     ["minutes", 0, 240, "min", (x) => planned({ minutesAVineThinning: x })],
     ["second_pass_share", 0, 1, "", (x) => planned({ secondPassShare: x })],
   ],
-  nextSteps: [["minutes", 1, 10000, "min", (x) => steps(x)]],
+  nextSteps: [
+    ["minutes", 1, 10000, "min", (x) => steps(x)],
+    ["minutes_each", Number.MIN_VALUE, 10000, "min", (x) => steps(60, x)],
+  ],
   samplingPlan: [
     ["vines", 1, 3, "", (x) => samplingPlan([{ row: 1, vines: [1, 2, 3] }], x, seededRandom(5)), "whole"],
   ],
@@ -284,9 +300,56 @@ const LIMITS: Readonly<Record<string, readonly Limit[]>> = {
     ["vines", 3, 1e7, "", (x) => thinningGroups([10, 20, 30], x, ["weak", "middle", "strong"]), "whole"],
     ["clusters", 0, 30000, "", (x) => thinningGroups([10, 20, x], 30, ["weak", "middle", "strong"])],
   ],
+  exactly: [["missing", 0, Infinity, "", (x) => exactly("missing", x)]],
+  fromYears: [
+    ["clusterWeight", Number.MIN_VALUE, 1e6, "", (x) => fromYears("clusterWeight", x, 0.2)],
+    ["spread", 0, 1, "", (x) => fromYears("clusterWeight", 0.1, x)],
+    ["degrees", 1, Infinity, "", (x) => fromYears("clusterWeight", 0.1, 0.2, x)],
+  ],
+  shareFromYears: [
+    ["budbreak", 0, 1, "", (x) => shareFromYears("budbreak", x, 0.05)],
+    ["spread", 0, 0.5, "", (x) => shareFromYears("budbreak", 0.9, x)],
+    ["degrees", 1, Infinity, "", (x) => shareFromYears("budbreak", 0.9, 0.05, x)],
+  ],
+  shareFromCount: [
+    ["trials", 1, 1e8, "", (x) => shareFromCount("budbreak", 0, x)],
+    ["hits", 0, 10, "", (x) => shareFromCount("budbreak", x, 10)],
+  ],
+  cropOutlook: [
+    ["vines", 0, 1e7, "", (x) => outlook({ planted: x })],
+    ["confidence", 0.5, 0.9999, "", (x) => outlook({}, x)],
+  ],
+  cropLoadAgainst: [["low", 0, 10, "", (x) => cropLoadAgainst(lossAYear, 1, { low: x, high: 10 })]],
+  ownHarvests: [["harvest", Number.MIN_VALUE, 1e9, "kg", (x) => ownHarvests([{ year: 2025, picked: x }])]],
+  shrunkRatio: [
+    ["usual", Number.MIN_VALUE, 1e6, "", (x) => shrunkRatio([], { ...usual, value: x })],
+    ["years", Number.MIN_VALUE, 1e6, "", (x) => shrunkRatio([0.5, x], usual)],
+    ["year_spread", 0.001, 10, "", (x) => shrunkRatio([], { ...usual, yearSpread: x })],
+    ["farm_spread", 0.001, 10, "", (x) => shrunkRatio([], { ...usual, farmSpread: x })],
+  ],
+  shrunkShare: [
+    [
+      "usual",
+      0.005,
+      0.995,
+      "",
+      (x) => shrunkShare([], { ...usual, value: x, yearSpread: 0.005, farmSpread: 0.005 }),
+    ],
+    ["years", 0, 1, "", (x) => shrunkShare([0.5, x], usual)],
+  ],
+  vinesAtRandom: [
+    ["vines", 2, 1e7, "", (x) => vinesAtRandom([10, 20], x), "whole"],
+    ["counts", 0, 1e6, "", (x) => vinesAtRandom([10, x], 100)],
+  ],
+  vinesByRow: [
+    ["vines", 2, 1e7, "", (x) => vinesByRow([{ vines: x, counts: [10, 20] }]), "whole"],
+    ["counts", 0, 1e6, "", (x) => vinesByRow([{ vines: 100, counts: [10, x] }])],
+  ],
+  sampleForAShare: [["vines", 1, 1e7, "", (x) => sampleForAShare(x), "whole"]],
   fewVines: [["cv", 0, 3, "", (x) => fewVines([10, 20], 100, x)]],
   clustersWeighed: [["cluster_weight", 0, 3, "kg", (x) => clustersWeighed([0.1, x])]],
   clustersWeighedTogether: [
+    ["cluster_weight", Number.MIN_VALUE, 3, "kg", (x) => clustersWeighedTogether(x, 0.3, 10)],
     ["cv", 0, 2, "", (x) => clustersWeighedTogether(0.1, x, 10)],
     ["clusters_weighed", 2, 1e6, "", (x) => clustersWeighedTogether(0.1, 0.3, x), "whole"],
   ],

@@ -1,16 +1,13 @@
 import {
-  exactly,
   fromYears,
   shareFromCount,
   shareFromYears,
   type Estimate,
 } from "../../../src/domain/outlook/estimate";
 import { fruitfulNodes } from "../../../src/domain/outlook/fruitfulNodes";
-import { productRange, rangesAlong } from "../../../src/domain/outlook/productRange";
+import { productRange } from "../../../src/domain/outlook/productRange";
 import { vinesAtRandom } from "../../../src/domain/outlook/vinesCounted";
 import { seededRandom } from "../../../src/domain/random";
-import { normalQuantile } from "../../../src/domain/statistics/normalQuantile";
-import { tQuantile } from "../../../src/domain/statistics/tQuantile";
 import { monteCarlo } from "./monteCarlo";
 
 const DRAWS = 400_000;
@@ -64,64 +61,5 @@ describe("ranges against a seeded Monte Carlo of 400,000 draws, to within its ow
         error,
         agrees: true,
       });
-  });
-});
-
-describe("ranges where the answer is known in closed form", () => {
-  test.each([0.5, 0.8, 0.9, 0.99])("two lognormal figures at %p", (confidence) => {
-    const { low, high } = productRange(
-      [fromYears("clustersPerShoot", 2, 0.25)],
-      0,
-      [fromYears("clusterWeight", 0.1, 0.2)],
-      confidence,
-    );
-    const reach = normalQuantile((1 + confidence) / 2) * Math.hypot(0.25, 0.2);
-    expect(Math.log(high / 0.2) / reach).toBeCloseTo(1, 4);
-    expect(Math.log(0.2 / low) / reach).toBeCloseTo(1, 4);
-  });
-
-  test("a sample mean alone has its own t interval", () => {
-    const { low, high } = productRange([nodes], 0, [exactly("clusterWeight", 0.1)], 0.9);
-    const half = tQuantile(0.95, 9) * nodes.standardError * 0.1;
-    expect((high - nodes.value * 0.1) / half).toBeCloseTo(1, 3);
-    expect((nodes.value * 0.1 - low) / half).toBeCloseTo(1, 3);
-  });
-
-  test("nothing in doubt has no width, and nothing left has no crop", () => {
-    expect(productRange([exactly("vines", 40)], 0, [exactly("clusterWeight", 0.1)], 0.9)).toEqual({
-      low: 4,
-      likely: 4,
-      high: 4,
-    });
-    expect(productRange([exactly("vines", 0)], 0, [fruitfulness], 0.9)).toEqual({
-      low: 0,
-      likely: 0,
-      high: 0,
-    });
-  });
-
-  test("forty dead buds of forty leave a likely crop of nothing, but not a certain one", () => {
-    const dead = fruitfulNodes([{ nodes: 40, primaries: 0, secondariesOnly: 0 }], 0.38);
-    const { low, likely, high } = productRange([dead], 0, [nodes], 0.9);
-    expect([low, likely]).toEqual([0, 0]);
-    expect(high).toBeGreaterThan(0.5);
-    expect(high).toBeLessThan(4);
-  });
-
-  test("with every bud dead and no budbreak the basal shoots are left", () => {
-    const { likely } = productRange(
-      [exactly("buds", 0), exactly("budbreak", 0)],
-      0.3,
-      [exactly("vines", 10)],
-      0.9,
-    );
-    expect(likely).toBeCloseTo(3, 12);
-  });
-
-  test("a prefix of a chain has the range that it has alone, also when it is far narrower than the whole", () => {
-    const few = shareFromCount("missing", 950, 1000);
-    const along = rangesAlong([few], 0, [[], [fruitfulness]], 0.9);
-    expect(along[0]).toEqual(productRange([few], 0, [], 0.9));
-    expect(along[1]).toEqual(productRange([few], 0, [fruitfulness], 0.9));
   });
 });
