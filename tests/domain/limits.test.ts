@@ -24,6 +24,7 @@ import { seededRandom } from "../../src/domain/random";
 import { exactly, fromYears, shareFromCount, shareFromYears } from "../../src/domain/outlook/estimate";
 import { cropLoadAgainst } from "../../src/domain/outlook/cropLoadRanges";
 import { cropOutlook, type OutlookBlock } from "../../src/domain/outlook/cropOutlook";
+import { productRange } from "../../src/domain/outlook/productRange";
 import { sampleForAShare } from "../../src/domain/outlook/handbookSampleSizes";
 import { ownHarvests } from "../../src/domain/outlook/ownHarvests";
 import { shrunkRatio, shrunkShare } from "../../src/domain/outlook/shrunkYears";
@@ -319,6 +320,7 @@ const LIMITS: Readonly<Record<string, readonly Limit[]>> = {
     ["vines", 0, 1e7, "", (x) => outlook({ planted: x })],
     ["confidence", 0.5, 0.9999, "", (x) => outlook({}, x)],
   ],
+  productRange: [["confidence", 0.5, 0.9999, "", (x) => productRange([exactly("vines", 40)], 0, [], x)]],
   cropLoadAgainst: [["low", 0, 10, "", (x) => cropLoadAgainst(lossAYear, 1, { low: x, high: 10 })]],
   ownHarvests: [["harvest", Number.MIN_VALUE, 1e9, "kg", (x) => ownHarvests([{ year: 2025, picked: x }])]],
   shrunkRatio: [

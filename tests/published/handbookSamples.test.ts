@@ -51,6 +51,15 @@ checkRows("the sample for a share of one half", [
   },
 ]);
 
+/** Washington State University, July 2006; Iowa State University Extension, Wine Grower News 178 (2011) and 247 (2013). */
+test("what the handbooks say to count in a block of 800 vines", () => {
+  expect(handbookSampleSizes(800)).toEqual([
+    { source: "wsu2006", vines: [260, 260], clusters: undefined, margin: 0.05 },
+    { source: "iowa2011", vines: [10, 15], clusters: [100, 100], margin: 0.15 },
+    { source: "iowa2013", vines: undefined, clusters: [100, 200], margin: undefined },
+  ]);
+});
+
 test("what the handbooks say names its source", () => {
   for (const { source } of handbookSampleSizes(600)) expect(SOURCES).toHaveProperty(source);
 });

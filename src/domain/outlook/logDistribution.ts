@@ -27,17 +27,11 @@ export function logDistribution(estimate: Estimate, step: number): LogDistributi
     return { first: middle - step, step, masses: Float64Array.of(side, 1 - 2 * side, side) };
   }
   if (estimate.shape) return betaDistribution(estimate.shape, step);
-  const reach = Math.ceil((relative * standardDeviationsOf(estimate)) / step);
-  const masses = new Float64Array(2 * reach + 1);
+  const reach = Math.ceil((relative * standardErrorsHeld(estimate)) / step);
   const density = densityOfLogarithm(estimate);
-  let total = 0;
-  for (let index = 0; index < masses.length; index++) {
-    const mass = density(middle + (index - reach) * step);
-    masses[index] = mass;
-    total += mass;
-  }
-  for (let index = 0; index < masses.length; index++) masses[index] /= total;
-  return { first: middle - reach * step, step, masses };
+  const densities = new Float64Array(2 * reach + 1).map((_, at) => density(middle + (at - reach) * step));
+  const total = densities.reduce((sum, one) => sum + one);
+  return { first: middle - reach * step, step, masses: densities.map((one) => one / total) };
 }
 
 /**
@@ -47,13 +41,10 @@ export function logDistribution(estimate: Estimate, step: number): LogDistributi
  * Array.from(product({ first: 0, step: 1, masses: Float64Array.of(0.5, 0.5) }, { first: 1, step: 1, masses: Float64Array.of(0.5, 0.5) }).masses) // [0.25, 0.5, 0.25]
  */
 export function product(one: LogDistribution, other: LogDistribution): LogDistribution {
-  const [long, short] = one.masses.length >= other.masses.length ? [one, other] : [other, one];
-  const masses = new Float64Array(long.masses.length + short.masses.length - 1);
-  for (let at = 0; at < short.masses.length; at++) {
-    const weight = short.masses[at];
-    if (weight < NEGLIGIBLE) continue;
-    for (let index = 0; index < long.masses.length; index++)
-      masses[at + index] += weight * long.masses[index];
+  const masses = new Float64Array(one.masses.length + other.masses.length - 1);
+  for (let at = 0; at < other.masses.length; at++) {
+    const weight = other.masses[at];
+    for (let index = 0; index < one.masses.length; index++) masses[at + index] += weight * one.masses[index];
   }
   return trimmed({ first: one.first + other.first, step: one.step, masses });
 }
@@ -92,33 +83,29 @@ export function plus(distribution: LogDistribution, amount: number): LogDistribu
 export function quantile({ first, step, masses }: LogDistribution, probability: number): number {
   if (masses.length === 1) return Math.exp(first);
   const mass = (index: number) => masses[index] ?? 0;
-  let sum = 0;
+  const edgeAfter = (index: number, sum: number) => sum + (mass(index + 1) - mass(index)) / 24;
+  let index = 0;
+  let sum = masses[0];
   let left = 0;
-  for (let index = 0; index < masses.length; index++) {
+  while (index < masses.length - 1 && edgeAfter(index, sum) < probability) {
+    left = edgeAfter(index, sum);
+    index++;
     sum += masses[index];
-    const right = sum + (mass(index + 1) - masses[index]) / 24;
-    if (right >= probability || index === masses.length - 1)
-      return Math.exp(
-        first + step * (index + within(left, right, probability, mass(index + 1) - mass(index - 1))),
-      );
-    left = right;
   }
-  return Math.exp(first + step * masses.length);
+  const place = within(left, edgeAfter(index, sum), probability, mass(index + 1) - mass(index - 1));
+  return Math.exp(first + step * (index + place));
 }
 
-/** Place within a cell, -0.5 to 0.5, where the distribution function passes the probability. */
+/**
+ * Place within a cell, -0.5 to 0.5, where the distribution function passes the probability: the root of a square, written
+ * so that a slope of nothing divides by nothing.
+ */
 function within(left: number, right: number, probability: number, twiceSlope: number): number {
   const level = right - left;
-  if (!(level > 0)) return 0;
   const slope = Math.max(-2 * level, Math.min(2 * level, twiceSlope / 2));
-  let place = (probability - left) / level - 0.5;
-  for (let step = 0; step < 4; step++) {
-    const reached = left + level * (place + 0.5) + (slope / 2) * (place * place - 0.25);
-    const density = level + slope * place;
-    if (!(density > 0)) break;
-    place = Math.max(-0.5, Math.min(0.5, place - (reached - probability) / density));
-  }
-  return place;
+  const beyond = left + level / 2 - slope / 8 - probability;
+  const root = Math.sqrt(Math.max(0, level * level - 2 * slope * beyond));
+  return Math.min(0.5, (-2 * beyond) / (level + root));
 }
 
 const NEGLIGIBLE = 1e-15;
@@ -126,30 +113,23 @@ const NEGLIGIBLE = 1e-15;
 function trimmed({ first, step, masses }: LogDistribution): LogDistribution {
   let start = 0;
   let end = masses.length;
-  while (start < end - 1 && masses[start] < NEGLIGIBLE) start++;
-  while (end > start + 1 && masses[end - 1] < NEGLIGIBLE) end--;
+  while (masses[start] < NEGLIGIBLE) start++;
+  while (masses[end - 1] < NEGLIGIBLE) end--;
   return { first: first + start * step, step, masses: masses.subarray(start, end) };
 }
 
 /** How many standard errors on either side hold all but a hundred-thousandth; at most 60 for the heaviest tails. */
-function standardDeviationsOf({ law, degrees }: Estimate): number {
-  if (degrees > 100 || law === "exact") return 8;
-  return Math.min(60, Math.max(8, tQuantile(1 - 1e-5, degrees)));
-}
+const standardErrorsHeld = ({ degrees }: Estimate) => Math.min(60, Math.max(8, tQuantile(1 - 1e-5, degrees)));
 
 /** Masses from the distribution function, because the density may be endless at 1. */
 function betaDistribution({ a, b }: { a: number; b: number }, step: number): LogDistribution {
   const low = Math.log(betaQuantile(1e-7, a, b));
-  const bins = Math.ceil(-low / step) + 1;
-  const first = -(bins - 1) * step;
-  const masses = new Float64Array(bins);
-  let below = 0;
-  for (let index = 0; index < bins; index++) {
-    const here = incompleteBeta(Math.exp(first + (index + 0.5) * step), a, b);
-    masses[index] = here - below;
-    below = here;
-  }
-  return trimmed({ first, step, masses });
+  const steps = Math.ceil(-low / step);
+  const first = -steps * step;
+  const upTo = new Float64Array(steps + 1).map((_, index) =>
+    incompleteBeta(Math.exp(first + (index + 0.5) * step), a, b),
+  );
+  return trimmed({ first, step, masses: upTo.map((here, index) => here - (upTo[index - 1] ?? 0)) });
 }
 
 /** Density of the logarithm, up to a constant factor. */

@@ -1,7 +1,7 @@
 import { mustLieBetween } from "../refusal";
 import { vinesToCount } from "../vinesToCount";
 import { cropOutlook, type OutlookBlock, type StageFigures } from "./cropOutlook";
-import type { Estimate, SampleSize } from "./estimate";
+import { betaEstimate, type Estimate, type SampleSize } from "./estimate";
 import type { Range } from "./productRange";
 
 /** Minutes of one person for one more of what can be sampled. */
@@ -93,7 +93,7 @@ function left(figures: StageFigures, unit: SampleSize["unit"], margin: number, c
   const open = estimatesOf(figures).map(([, { sample, standardError, value }]) => {
     if (sample?.unit !== unit) return 0;
     const { n, of } = sample;
-    if (unit !== "vines" || value === 0) return of - n;
+    if (unit !== "vines") return Infinity;
     const cv = (standardError / value) * Math.sqrt(n / (1 - n / of));
     return Math.min(of, vinesToCount(cv, margin, of, confidence).vines) - n;
   });
@@ -107,19 +107,11 @@ function withMore(figures: StageFigures, unit: SampleSize["unit"], more: number)
 
 /** The estimate as it would be with more of the same: same value, same spread between single ones. */
 function enlarge(estimate: Estimate, unit: SampleSize["unit"], more: number): Estimate {
-  const { sample, standardError, degrees, shape } = estimate;
-  if (sample?.unit !== unit || standardError === 0 || more === 0) return estimate;
+  const { sample, source, value, standardError, degrees, shape } = estimate;
+  if (sample?.unit !== unit) return estimate;
   const n = sample.n + more;
   const growth = n / sample.n;
+  if (shape) return betaEstimate(source, value, shape.a * growth, shape.b * growth);
   const shrink = Math.sqrt((1 - n / sample.of) / (1 - sample.n / sample.of) / growth);
-  const grown = { ...estimate, sample: { ...sample, n } };
-  if (shape)
-    return {
-      ...grown,
-      standardError: standardError * shrink,
-      shape: { a: shape.a * growth, b: shape.b * growth },
-    };
-  return shrink > 0
-    ? { ...grown, standardError: standardError * shrink, degrees: degrees * growth }
-    : { ...grown, standardError: 0, degrees: Infinity, law: "exact" };
+  return { ...estimate, standardError: standardError * shrink, degrees: degrees * growth };
 }

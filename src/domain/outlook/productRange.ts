@@ -1,5 +1,5 @@
 import { mustLieBetween } from "../refusal";
-import { centreOf, relativeSpread, type Estimate } from "./estimate";
+import { relativeSpread, type Estimate } from "./estimate";
 import { logDistribution, plus, product, quantile, type LogDistribution } from "./logDistribution";
 
 /** A figure with the range that holds it at the stated confidence. */
@@ -49,16 +49,13 @@ export function rangesAlong(
   const spreads = groups.map((_, at) => combinedSpread([...first, ...groups.slice(0, at + 1).flat()]));
   const widest = Math.max(...spreads);
   const start = (step: number) => plus(multiplied(first, ONE(step)), amount);
-  let shared = widest > 0 ? start(widest / STEPS_A_SPREAD) : undefined;
+  let shared = start(widest / STEPS_A_SPREAD);
   let likely = valueOf(first) + amount;
-  let possible = first.every((estimate) => centreOf(estimate) > 0) || amount > 0;
   return groups.map((group, at) => {
     likely *= valueOf(group);
-    possible &&= group.every((estimate) => centreOf(estimate) > 0);
-    if (!possible) return { low: 0, likely: 0, high: 0 };
-    if (shared) shared = multiplied(group, shared);
+    shared = multiplied(group, shared);
     const spread = spreads[at];
-    if (spread === 0 || !shared) return { low: likely, likely, high: likely };
+    if (spread === 0) return { low: likely, likely, high: likely };
     const whole =
       spread > widest / MOST_COARSER
         ? shared

@@ -59,10 +59,10 @@ export function vinesByRow(strata: readonly Stratum[]): Estimate {
     const part = (share * share * own.variance * (1 - drawn / group.vines)) / drawn;
     mean += share * own.mean;
     variance += part;
-    if (drawn > 1) squares += (part * part) / (drawn + 1);
+    squares += (part * part) / (drawn + 1);
   }
   const most = Math.max(1, n - groups.length);
-  const degrees = squares > 0 ? Math.min(most, Math.max(1, (variance * variance) / squares - 2)) : most;
+  const degrees = Math.min(most, Math.max(1, (variance * variance) / squares - 2));
   return ofVines(mean, Math.sqrt(variance), degrees, n, vines);
 }
 
@@ -94,30 +94,24 @@ function collapsed(strata: readonly Stratum[]): readonly Stratum[] {
   let open: Stratum = { vines: 0, counts: [] };
   for (const { vines, counts } of strata) {
     open = { vines: open.vines + vines, counts: [...open.counts, ...counts] };
-    if (open.counts.length < 2 && open.counts.length < open.vines) continue;
+    if (open.counts.length < (open.vines === 1 ? 1 : 2)) continue;
     groups.push(open);
     open = { vines: 0, counts: [] };
   }
   if (open.vines === 0) return groups;
-  const last = groups.pop() ?? { vines: 0, counts: [] };
+  const last = groups.pop()!;
   return [...groups, { vines: last.vines + open.vines, counts: [...last.counts, ...open.counts] }];
 }
 
 function meanAndVariance(counts: readonly number[]): { mean: number; variance: number } {
   const n = counts.length;
   let sum = 0;
-  for (let index = 0; index < n; index++) {
-    const count = counts[index];
-    if (!(count >= 0 && count <= MOST_COUNT)) mustLieBetween("counts", count, 0, MOST_COUNT);
-    sum += count;
-  }
+  for (const count of counts) sum += mustLieBetween("counts", count, 0, 1e6);
   const mean = sum / n;
   let squares = 0;
-  for (let index = 0; index < n; index++) squares += (counts[index] - mean) ** 2;
+  for (const count of counts) squares += (count - mean) ** 2;
   return { mean, variance: n > 1 ? squares / (n - 1) : 0 };
 }
-
-const MOST_COUNT = 1e6;
 
 function ofVines(value: number, standardError: number, degrees: number, n: number, of: number): Estimate {
   const sample = { unit: "vines", n, of } as const;

@@ -1,6 +1,6 @@
 import { cropOutlook } from "../../../src/domain/outlook/cropOutlook";
 import { clustersWeighedTogether } from "../../../src/domain/outlook/clustersWeighed";
-import { exactly, fromYears } from "../../../src/domain/outlook/estimate";
+import { betaEstimate, exactly, fromYears } from "../../../src/domain/outlook/estimate";
 import { fruitfulNodes } from "../../../src/domain/outlook/fruitfulNodes";
 import { nextSteps, sampledUnits, type StepLimits } from "../../../src/domain/outlook/nextSteps";
 import { disagreement, ownHarvests } from "../../../src/domain/outlook/ownHarvests";
@@ -95,6 +95,12 @@ describe("vines counted", () => {
     expect(vinesByRow([first, third, second])).toEqual(
       vinesByRow([first, { vines: 50, counts: [50, 58, 60] }]),
     );
+  });
+
+  test("a row without bearing vines changes nothing", () => {
+    const row = { vines: 50, counts: [40, 42] };
+    const none = { vines: 0, counts: [] };
+    expect(vinesByRow([none, row, none])).toEqual(vinesByRow([row]));
   });
 
   test("every vine of every row counted leaves no doubt", () => {
@@ -522,11 +528,24 @@ describe("what narrows the range", () => {
         clusterWeight: exactly("clusterWeight", 0.1),
       }) as const;
     const buds = fruitfulNodes([{ nodes: 40, primaries: 22, secondariesOnly: 6 }], 0.38);
-    const shape = { a: buds.shape!.a * 4, b: buds.shape!.b * 4 };
-    const then = cropOutlook(winter({ ...buds, shape, standardError: buds.standardError / 2 }), block, 0.9);
+    const { a, b } = buds.shape!;
+    const then = cropOutlook(winter(betaEstimate("buds", buds.value, 4 * a, 4 * b)), block, 0.9);
     const [step] = nextSteps(winter(buds), block, 0.9, costs, limits(12));
     expect(step).toMatchObject({ unit: "canes", more: 3, minutes: 12 });
     expect(step.halfWidth).toBeCloseTo(then.halfWidth, 9);
+  });
+
+  test("clusters have no plan of a count that ends them: at a margin of 5 % 175 vines of their scatter would do", () => {
+    const [step] = nextSteps(weighed(50), block, 0.9, costs, limits(75, { margin: 0.05 }));
+    expect(step.more).toBe(150);
+  });
+
+  test("the step that leaves the narrower range stands first, whichever it is", () => {
+    const figures = { ...weighed(2), clusters: vinesAtRandom([60, 75, 50, 81, 66, 70, 58, 62], 200) };
+    const units = (part: Partial<typeof costs>) =>
+      nextSteps(figures, block, 0.9, { ...costs, ...part }, limits(60)).map(({ unit }) => unit);
+    expect(units({ vines: 60 })).toEqual(["clusters", "vines"]);
+    expect(units({ vines: 0.5, clusters: 60 })).toEqual(["clusters", "vines"]);
   });
 
   test("what is sampled has a unit, what is certain or of other years has none", () => {

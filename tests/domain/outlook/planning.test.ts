@@ -11,11 +11,11 @@ import { vinesToCount } from "../../../src/domain/vinesToCount";
 import { seededRandom } from "../../../src/domain/random";
 
 const counts = [60, 75, 50, 81, 66, 70, 58, 62];
-const figures: ClusterFigures = {
+const figures = (): ClusterFigures => ({
   stage: "clusters",
   clusters: vinesAtRandom(counts, 200),
   clusterWeight: clustersWeighedTogether(0.1, 0.4, 50),
-};
+});
 const block = { planted: 200, bearing: exactly("missing", 1) };
 const costs = { vines: 3, canes: 4, clusters: 0.5 };
 /** An hour, whatever it brings; a margin that no sample of these vines reaches. */
@@ -23,7 +23,7 @@ const LIMITS = { minutes: 60, leastGain: 0, margin: 0.001 };
 
 describe("what narrows the range", () => {
   test("steps are within the time, best first, and each narrows", () => {
-    const steps = nextSteps(figures, block, 0.9, costs, { ...LIMITS, minutes: 120 });
+    const steps = nextSteps(figures(), block, 0.9, costs, { ...LIMITS, minutes: 120 });
     expect(steps.map((step) => step.unit).sort()).toEqual(["clusters", "vines"]);
     for (const step of steps) {
       expect(step.minutes).toBeLessThanOrEqual(120);
@@ -34,11 +34,15 @@ describe("what narrows the range", () => {
   });
 
   test("counting all vines that are left leaves the doubt of the weight alone", () => {
-    const [step] = nextSteps(figures, block, 0.9, costs, { ...LIMITS, minutes: 10000 }).filter(
+    const [step] = nextSteps(figures(), block, 0.9, costs, { ...LIMITS, minutes: 10000 }).filter(
       ({ unit }) => unit === "vines",
     );
     expect(step.more).toBe(192);
-    const known = cropOutlook({ ...figures, clusters: exactly("vines", figures.clusters.value) }, block, 0.9);
+    const known = cropOutlook(
+      { ...figures(), clusters: exactly("vines", figures().clusters.value) },
+      block,
+      0.9,
+    );
     expect(step.halfWidth).toBeCloseTo(known.halfWidth, 9);
   });
 
@@ -46,7 +50,7 @@ describe("what narrows the range", () => {
     const twice = [...counts, ...counts];
     const ratio = Math.sqrt(14 / 15);
     const [step] = nextSteps(
-      figures,
+      figures(),
       block,
       0.9,
       { ...costs, clusters: 1e4 },
@@ -55,7 +59,7 @@ describe("what narrows the range", () => {
     expect(step.more).toBe(8);
     const counted = cropOutlook(
       {
-        ...figures,
+        ...figures(),
         clusters: {
           ...vinesAtRandom(twice, 200),
           standardError: vinesAtRandom(twice, 200).standardError / ratio,
@@ -72,7 +76,7 @@ describe("what narrows the range", () => {
     // counts: mean 65.25, sd 9.924717 (squares of the differences 689.5 over 7), cv 0.152103
     const plan = vinesToCount(0.152103, 0.05, 200, 0.9).vines;
     const vines = (margin: number) =>
-      nextSteps(figures, block, 0.9, costs, { ...LIMITS, minutes: 10000, margin }).find(
+      nextSteps(figures(), block, 0.9, costs, { ...LIMITS, minutes: 10000, margin }).find(
         ({ unit }) => unit === "vines",
       );
     expect(vines(0.05)?.more).toBe(plan - 8);
@@ -80,12 +84,12 @@ describe("what narrows the range", () => {
   });
 
   test("a step that narrows less than its time is worth is not advised", () => {
-    const all = nextSteps(figures, block, 0.9, costs, LIMITS);
+    const all = nextSteps(figures(), block, 0.9, costs, LIMITS);
     const [best, other] = all.map(({ gain }) => gain);
     expect(other).toBeLessThan(best);
     const between = { ...LIMITS, leastGain: (best + other) / 2 };
-    expect(nextSteps(figures, block, 0.9, costs, between)).toEqual([all[0]]);
-    expect(nextSteps(figures, block, 0.9, costs, { ...LIMITS, leastGain: 1 })).toEqual([]);
+    expect(nextSteps(figures(), block, 0.9, costs, between)).toEqual([all[0]]);
+    expect(nextSteps(figures(), block, 0.9, costs, { ...LIMITS, leastGain: 1 })).toEqual([]);
   });
 
   test("in winter canes are offered and the season's clusters a shoot are not", () => {
