@@ -1,9 +1,15 @@
 import { blockMean } from "../../src/domain/blockMean";
+import { clustersToRemove } from "../../src/domain/clustersToRemove";
 import { gapsByRow } from "../../src/domain/gapsByRow";
+import { publishedOfGrape } from "../../src/domain/grapeFigures";
 import { limitedNodes } from "../../src/domain/limitedNodes";
+import { nodesAfterInjury } from "../../src/domain/nodesAfterInjury";
 import { nodePlan } from "../../src/domain/plan/nodePlan";
 import { isWorkday, plannedWork } from "../../src/domain/plan/orderOfWork";
 import { clopperPearsonInterval, wilsonInterval } from "../../src/domain/proportionInterval";
+import { seededRandom } from "../../src/domain/random";
+import { shootsToThin } from "../../src/domain/shootsToThin";
+import { kilograms, kilogramsPerHectare, metres, perMetre, vinesPerHectare } from "../../src/domain/units";
 import { WINTER_CALENDAR } from "./plan/winterCalendar";
 
 // Where a calculation turns from one case to the next; arithmetic by hand, beside each.
@@ -69,6 +75,47 @@ test("a budget on its limit is not limited, one beyond it is held to it", () => 
   expect(limitedNodes(60, 20, 60)).toEqual({ nodes: 60, limited: undefined });
   expect(limitedNodes(19, 20, 20)).toEqual({ nodes: 20, limited: "least" });
   expect(limitedNodes(21, 20, 20)).toEqual({ nodes: 20, limited: "most" });
+});
+
+test.each([
+  [5200, 52],
+  [5199.99, 51],
+  [300, 3],
+])(
+  "%p kg on 1,000 vines in clusters of 0.1 kg are %p whole ones, though 0.3 / 0.1 is a hair under 3",
+  (crop, keep) => {
+    expect(clustersToRemove(kilogramsPerHectare(crop), vinesPerHectare(1000), kilograms(0.1), 70)).toEqual({
+      keep,
+      remove: 70 - keep,
+    });
+  },
+);
+
+test("shoots that may all stay take no hour; 10 of 40 to rub off take 100 vines x 3 minutes = 5", () => {
+  const thinned = (shoots: number) => shootsToThin(shoots, metres(2), perMetre(15), 100, 3);
+  expect(thinned(30)).toEqual({ keep: 30, remove: 0, hours: 0 });
+  expect(thinned(40)).toEqual({ keep: 30, remove: 10, hours: 5 });
+});
+
+test("an injury rule is known by its name however it is written", () => {
+  expect(nodesAfterInjury(40, 0.1, " msu 2002 ")).toBe(40);
+});
+
+test("a grape's figure says whether it is published of the cultivar or of its kind", () => {
+  expect(publishedOfGrape("secondaryWorth", "Norton")).toMatchObject({ of: "cultivar", kind: "american" });
+  expect(publishedOfGrape("nodeRule", "Norton")).toMatchObject({ of: "kind", kind: "american" });
+  expect(publishedOfGrape("nodeRule", "unheard of", "vinifera")).toMatchObject({
+    of: "kind",
+    kind: "vinifera",
+  });
+});
+
+test("a seeded source walks by the golden ratio of 32 bits: its second number is the first of a seed so much further", () => {
+  for (const seed of [0, 5, 20260301]) {
+    const random = seededRandom(seed);
+    random();
+    expect(random()).toBe(seededRandom(seed + 0x9e3779b9)());
+  }
 });
 
 describe("nodes over spurs", () => {

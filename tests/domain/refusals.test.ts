@@ -4,10 +4,12 @@ import { blockMean } from "../../src/domain/blockMean";
 import { budInjury } from "../../src/domain/budInjury";
 import { clusters } from "../../src/domain/clusters";
 import { clustersToRemove } from "../../src/domain/clustersToRemove";
+import { cropAfterFrost } from "../../src/domain/cropAfterFrost";
 import { cropLoad } from "../../src/domain/cropLoad";
 import { gapsByRow } from "../../src/domain/gapsByRow";
 import { limitedNodes } from "../../src/domain/limitedNodes";
 import { nodeBudget } from "../../src/domain/nodeBudget";
+import { nodesAfterInjury } from "../../src/domain/nodesAfterInjury";
 import { nodesByLength } from "../../src/domain/nodesByLength";
 import { pruningHours } from "../../src/domain/pruningHours";
 import { shoots } from "../../src/domain/shoots";
@@ -32,6 +34,8 @@ const INVALID: readonly Case[] = [
     () => balancedFormula("0+10"),
   ],
   ["a formula beyond any vine", "formulaNotBalanced", "formula", () => balancedFormula("201+10")],
+  ["a further pound beyond any vine", "formulaNotBalanced", "formula", () => balancedFormula("30+201")],
+  ["a formula with a word behind it", "formulaNotBalanced", "formula", () => balancedFormula("30+10 nodes")],
   ["half nodes in a formula", "formulaNotBalanced", "formula", () => balancedFormula("30.5+10")],
   ["prunings below nothing", "outside", "prunings", () => nodeBudget(kilograms(-1), formula)],
   ["prunings not a number", "outside", "prunings", () => nodeBudget(kilograms(NaN), formula)],
@@ -71,6 +75,7 @@ const INVALID: readonly Case[] = [
   ["a block smaller than the sample", "outside", "vines", () => blockMean([1, 2, 3], 2, 0.95)],
   ["a margin of nothing", "outside", "margin", () => vinesToCount(0.3, 0, Infinity, 0.95)],
   ["a negative spread", "outside", "cv", () => vinesToCount(-0.3, 0.1, Infinity, 0.95)],
+  ["a rule that nobody published", "unknownInjuryRule", "rule", () => nodesAfterInjury(40, 0.1, "half")],
   [
     "more spurs than positions, with its place",
     "spursAbovePositions",
@@ -87,6 +92,8 @@ const INVALID: readonly Case[] = [
 ];
 
 const NOT_AVAILABLE: readonly Case[] = [
+  ["no node counted after a frost", "noBudsCut", "primaries", () => cropAfterFrost(0, 0, 0, 0, 0.35)],
+  ["an injury beyond a rule", "msuAbove50", "dead_share", () => nodesAfterInjury(40, 0.6, "MSU 2002")],
   ["below a pound no source says", "belowOnePound", "prunings", () => nodeBudget(kilograms(0.45), formula)],
   ["no prunings at all", "belowOnePound", "prunings", () => nodeBudget(kilograms(0), formula)],
   ["crop over nothing", "noPrunings", "prunings", () => cropLoad(kilograms(5), kilograms(0))],
