@@ -69,9 +69,51 @@ describe("quantiles against two reference libraries", () => {
     for (const x of [0.1, 0.5, 1.3, 7.7, 123.4, 1e5]) close(logGamma(x), jstat.gammaln(x), 1e-9);
   });
 
+  test.each([
+    [0.25, -0.674489750196082],
+    [0.001, -3.09023230616781],
+    [1e-20, -9.26234008979841],
+  ])(
+    "normal at %p, printed beside the method (Wichura 1988, Applied Statistics 37:477-484)",
+    (p, printed) => {
+      close(normalQuantile(p), printed, 5e-15);
+      if (p > 1e-16) close(normalQuantile(1 - p), -printed, 1e-13);
+    },
+  );
+
+  test("without end to its degrees of freedom t is normal, on both sides and in the middle", () => {
+    for (const degrees of [2e9, Infinity])
+      for (const p of [0.025, 0.5, 0.975]) expect(tQuantile(p, degrees)).toBe(normalQuantile(p));
+    expect(tQuantile(0.5, 3)).toBe(0);
+  });
+
+  test("nothing of a beta distribution lies below 0, all of it below 1", () => {
+    for (const [a, b] of [
+      [0.5, 2],
+      [16, 133],
+    ]) {
+      expect([betaQuantile(0, a, b), betaQuantile(1, a, b)]).toEqual([0, 1]);
+      expect([-0.5, 0, 1, 1.5].map((x) => incompleteBeta(x, a, b))).toEqual([0, 0, 1, 1]);
+    }
+  });
+
+  test("a beta quantile far below 1 keeps its digits: with a of 0.1 and b of 1 the tenth power of the probability", () => {
+    expect(betaQuantile(0.001, 0.1, 1) / 1e-30).toBeCloseTo(1, 9);
+  });
+
+  const refusal = (argument: string, value: number) =>
+    expect.objectContaining({ code: "outside", facts: expect.objectContaining({ argument, value }) });
+
   test.each([NaN, 0, 1, -0.1, 1.1])("a probability of %p is refused", (p) => {
-    expect(() => normalQuantile(p)).toThrow(expect.objectContaining({ code: "outside" }));
-    expect(() => tQuantile(p, 5)).toThrow(expect.objectContaining({ code: "outside" }));
+    expect(() => normalQuantile(p)).toThrow(refusal("probability", p));
+    expect(() => tQuantile(p, 5)).toThrow(refusal("probability", p));
+    if (p !== 0 && p !== 1) expect(() => betaQuantile(p, 2, 3)).toThrow(refusal("probability", p));
+  });
+
+  test.each([NaN, 0, -1])("%p degrees of freedom, or as a or b of beta, are refused", (value) => {
+    expect(() => tQuantile(0.9, value)).toThrow(refusal("degrees", value));
+    expect(() => betaQuantile(0.9, value, 3)).toThrow(refusal("a", value));
+    expect(() => betaQuantile(0.9, 2, value)).toThrow(refusal("b", value));
   });
 });
 

@@ -15,12 +15,12 @@ export function betaQuantile(probability: number, a: number, b: number): number 
   mustLieBetween("probability", probability, 0, 1);
   mustLieBetween("a", a, Number.MIN_VALUE, 1e9);
   mustLieBetween("b", b, Number.MIN_VALUE, 1e9);
-  if (probability === 0 || probability === 1) return probability;
+  if (probability === 1) return 1;
   let low = 0;
   let high = 1;
   for (;;) {
     const middle = (low + high) / 2;
-    if (middle <= low || middle >= high || high - low < 1e-15 * middle) return middle;
+    if (middle === low || middle === high) return middle;
     if (incompleteBeta(middle, a, b) < probability) low = middle;
     else high = middle;
   }

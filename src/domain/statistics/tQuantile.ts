@@ -4,7 +4,8 @@ import { logGamma } from "./logGamma";
 import { normalQuantile } from "./normalQuantile";
 
 /**
- * Quantile of Student's t distribution: Newton steps on the distribution function, kept inside a bracket.
+ * Quantile of Student's t distribution: Newton steps on the upper tail, from the normal quantile outwards. The tail falls and
+ * flattens, so no step passes the quantile, and the first that no longer leads outwards ends them.
  *
  * `probability`: above 0 and below 1. `degrees`: degrees of freedom, above 0; need not be whole.
  *
@@ -15,26 +16,15 @@ import { normalQuantile } from "./normalQuantile";
  */
 export function tQuantile(probability: number, degrees: number): number {
   mustLieBetween("degrees", degrees, Number.MIN_VALUE, Infinity);
-  const start = Math.abs(normalQuantile(probability));
-  if (degrees > 1e9) return probability < 0.5 ? -start : start;
+  const normal = normalQuantile(probability);
+  if (degrees > 1e9) return normal;
   const tail = Math.min(probability, 1 - probability);
-  let low = start;
-  let high = Math.max(2 * start, 1);
-  while (upperTail(high, degrees) > tail) {
-    low = high;
-    high *= 2;
+  let t = Math.abs(normal);
+  for (;;) {
+    const step = (upperTail(t, degrees) - tail) / density(t, degrees);
+    t += step;
+    if (!(step > 1e-14 * t)) return probability < 0.5 ? -t : t;
   }
-  let t = low;
-  for (let step = 0; step < 200; step++) {
-    const excess = upperTail(t, degrees) - tail;
-    if (excess > 0) low = t;
-    else high = t;
-    const newton = t + excess / density(t, degrees);
-    const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - t) <= 1e-14 * t) break;
-    t = next;
-  }
-  return probability < 0.5 ? -t : t;
 }
 
 const upperTail = (t: number, degrees: number) =>
