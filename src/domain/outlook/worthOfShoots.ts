@@ -1,4 +1,4 @@
-import { mustLieBetween, Refusal } from "../refusal";
+import { mustLieBetween } from "../refusal";
 import { exactly, type Estimate } from "./estimate";
 import { fruitfulNodes, type CaneCut } from "./fruitfulNodes";
 
@@ -40,11 +40,10 @@ export function worthOfShoots(
     secondariesOnly,
   }));
   const alive = live.reduce((sum, { nodes }) => sum + nodes, 0);
-  if (alive === 0) throw new Refusal("notAvailable", "noBudsCut", { argument: "cut" });
   const counted = fruitfulNodes(live, secondaryWorth);
   const shootsANode = (alive / canes.reduce((sum, { nodes }) => sum + nodes, 0)) * budbreak;
   const all = shootsANode + basal.perNode;
-  if (basal.perNode === 0 || all === 0) return counted;
+  if (basal.perNode === 0) return counted;
   const value = (shootsANode * counted.value + basal.perNode * basal.worth) / all;
   const standardError = (counted.standardError * shootsANode) / all;
   if (value <= 0 || value >= 1) return exactly("buds", value);

@@ -410,6 +410,12 @@ describe("what a shoot is worth", () => {
     });
   });
 
+  test("mixed are as much surer as the counted shoots are fewer of all: 0.63 of 0.93", () => {
+    const counted = fruitfulNodes([{ nodes: 70, primaries: 40, secondariesOnly: 30 }], 0.38);
+    const { standardError } = worthOfShoots(cut, 0.38, 0.9, { perNode: 0.3, worth: 0.5 });
+    expect(standardError).toBeCloseTo((counted.standardError * 0.63) / 0.93, 12);
+  });
+
   test("no living node says nothing of shoots", () => {
     expect(() => worthOfShoots([{ nodes: 9, primaries: 0, secondariesOnly: 0 }], 0.38, 0.9)).toThrow(
       expect.objectContaining({ kind: "notAvailable", code: "noBudsCut", facts: { argument: "cut" } }),
