@@ -81,6 +81,11 @@ describe("quantiles against two reference libraries", () => {
     },
   );
 
+  test("the last probability below 1 lies as far out as its distance from 1 does on the other side", () => {
+    const distance = Number.EPSILON / 2;
+    expect(normalQuantile(1 - distance)).toBe(-normalQuantile(distance));
+  });
+
   test("without end to its degrees of freedom t is normal, on both sides and in the middle", () => {
     for (const degrees of [2e9, Infinity])
       for (const p of [0.025, 0.5, 0.975]) expect(tQuantile(p, degrees)).toBe(normalQuantile(p));
