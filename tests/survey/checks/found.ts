@@ -1,0 +1,63 @@
+import {
+  allFindings,
+  type CheckOptions,
+} from "../../../src/survey/checks/checkSeason";
+import { readSeason } from "../../../src/survey/reading/readSeason";
+import type { SheetArea } from "../../../src/survey/reading/sheetArea";
+import type { CellValue } from "../../../src/survey/sheets/cell";
+import { areaOf } from "../area";
+
+/** Cells of a row by their heads. */
+export type Cells = Readonly<Record<string, CellValue>>;
+
+/** A cordon that nothing is wrong with: 7 spurs on 8 positions, whose seven distances of 2 in are 14 in of 36. */
+export const CORDON: Cells = {
+  Block: "North Bench",
+  Row: 1,
+  Vine: 1,
+  Side: "left",
+  Cordon: "A",
+  Trunk: 1,
+  "Length (ft)": 3,
+  Positions: 8,
+  "Live spurs": 7,
+};
+
+/** A bearing vine of the register. */
+export const VINE: Cells = {
+  Block: "North Bench",
+  Row: 1,
+  Vine: 1,
+  Status: "bearing",
+};
+
+/** A sheet of rows that are as usual but for the cells given, under the heads of all of them. */
+export function sheetOf(
+  sheet: string,
+  usual: Cells,
+  rows: readonly Cells[],
+  options?: Parameters<typeof areaOf>[2],
+): SheetArea {
+  const heads = [
+    ...new Set([usual, ...rows].flatMap((row) => Object.keys(row))),
+  ];
+  const cellsOf = (row: Cells) =>
+    heads.map((head) => (head in row ? row[head] : (usual[head] ?? null)));
+  return areaOf(sheet, [heads, ...rows.map(cellsOf)], options);
+}
+
+/** Numbers from 1 up to and with `last`. */
+export const upTo = (last: number) =>
+  Array.from({ length: last }, (_, at) => at + 1);
+
+/** The sheet rows of a check's findings of one kind, or what `shown` picks of each. */
+export function found<T = number>(
+  code: string,
+  areas: readonly SheetArea[],
+  shown?: (finding: ReturnType<typeof allFindings>[number]) => T,
+  options?: CheckOptions,
+): (T | number)[] {
+  return allFindings(readSeason([...areas]), options)
+    .filter((finding) => finding.code === code)
+    .map((finding) => (shown ? shown(finding) : finding.row));
+}
