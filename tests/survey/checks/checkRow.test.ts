@@ -16,10 +16,7 @@ const row = (vine: CellValue, spurs: CellValue = 7): CellValue[] => [
   8,
   spurs,
 ];
-const register = [
-  ["Block", "Row", "Vine", "Status"],
-  ...[1, 2, 3].map((vine) => ["B", 1, vine, "bearing"]),
-];
+const register = [["Block", "Row", "Vine", "Status"], ...[1, 2, 3].map((vine) => ["B", 1, vine, "bearing"])];
 const season = readSeason([
   areaOf("Cordons", [HEADERS, row(1), row(2, 9)], {
     firstRow: 3,
@@ -29,9 +26,11 @@ const season = readSeason([
 ]);
 const check = rowChecker(season);
 const typed = (sheetRow: number, values: CellValue[]) =>
-  check({ sheet: "Cordons", row: sheetRow, firstColumn: 2, values }).map(
-    ({ code, row, columnNumber }) => [code, row, columnNumber],
-  );
+  check({ sheet: "Cordons", row: sheetRow, firstColumn: 2, values }).map(({ code, row, columnNumber }) => [
+    code,
+    row,
+    columnNumber,
+  ]);
 
 describe("a row while it is typed", () => {
   test("is judged with its own cells", () => {
@@ -53,8 +52,6 @@ describe("a row while it is typed", () => {
     expect(typed(60, row(3, 9))).toEqual([["spursAbovePositions", 60, 10]]);
     expect(typed(3, HEADERS)).toEqual([]);
     expect(typed(6, [null, "", null])).toEqual([]);
-    expect(
-      check({ sheet: "Diary", row: 2, firstColumn: 1, values: ["x"] }),
-    ).toEqual([]);
+    expect(check({ sheet: "Diary", row: 2, firstColumn: 1, values: ["x"] })).toEqual([]);
   });
 });

@@ -20,25 +20,14 @@ type Head = keyof typeof SOUND;
 const HEADS = Object.keys(SOUND) as Head[];
 
 /** Six cordons of one row, of which those from `first` on have two columns exchanged, `stretch` of them. */
-function swappedColumns(
-  one: Head,
-  other: Head,
-  first: number,
-  stretch: number,
-) {
+function swappedColumns(one: Head, other: Head, first: number, stretch: number) {
   const rows = [1, 2, 3, 4, 5, 6].map((vine) => {
     const swapped = vine >= first && vine < first + stretch;
-    const cell = (head: Head) =>
-      SOUND[
-        !swapped ? head : head === one ? other : head === other ? one : head
-      ];
+    const cell = (head: Head) => SOUND[!swapped ? head : head === one ? other : head === other ? one : head];
     return ["North Bench", 1, vine, "left", "A", 1, ...HEADS.map(cell)];
   });
   const season = readSeason([
-    areaOf("Cordons", [
-      ["Block", "Row", "Vine", "Side", "Cordon", "Trunk", ...HEADS],
-      ...rows,
-    ]),
+    areaOf("Cordons", [["Block", "Row", "Vine", "Side", "Cordon", "Trunk", ...HEADS], ...rows]),
   ]);
   return allFindings(season).flatMap(({ code, row, column, facts }) =>
     code === "columnsSwapped"
@@ -67,14 +56,11 @@ describe("two columns that changed places over a stretch of rows", () => {
     ["Longest gap", "Spurs down", "Spurs down"],
     ["Length (ft)", "Positions", "Positions"],
     ["Length (ft)", "Diameter (in)", "Diameter"],
-  ])(
-    "%s and %s are named, over vines 2 to 5 in sheet rows 3 to 6",
-    (one, other, named) => {
-      expect(swappedColumns(one, other, 2, 4)).toEqual([
-        { row: 3, column: one, other: named, rows: 4, lastRow: 6 },
-      ]);
-    },
-  );
+  ])("%s and %s are named, over vines 2 to 5 in sheet rows 3 to 6", (one, other, named) => {
+    expect(swappedColumns(one, other, 2, 4)).toEqual([
+      { row: 3, column: one, other: named, rows: 4, lastRow: 6 },
+    ]);
+  });
 
   test("three rows are enough, two are single slips", () => {
     expect(swappedColumns("Positions", "Live spurs", 1, 3)).toEqual([

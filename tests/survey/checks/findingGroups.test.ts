@@ -1,12 +1,6 @@
 import { allFindings } from "../../../src/survey/checks/checkSeason";
-import {
-  findingGroups,
-  type FindingGroup,
-} from "../../../src/survey/checks/findingGroups";
-import {
-  groupHeading,
-  mendSentence,
-} from "../../../src/survey/checks/groupSentence";
+import { findingGroups, type FindingGroup } from "../../../src/survey/checks/findingGroups";
+import { groupHeading, mendSentence } from "../../../src/survey/checks/groupSentence";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { LANGUAGES } from "../../../src/texts/language";
@@ -43,36 +37,22 @@ function cordons(changed: (row: CellValue[], index: number) => void): Row[] {
 }
 
 const BLOCKS = areaOf("Blocks", [
-  [
-    "Block",
-    "Cultivar",
-    "Vine spacing (ft)",
-    "Row spacing (ft)",
-    "Training",
-    "Cordons a vine",
-  ],
+  ["Block", "Cultivar", "Vine spacing (ft)", "Row spacing (ft)", "Training", "Cordons a vine"],
   ["North Bench", "Invented", 6, 9, "high wire", 2],
 ]);
 
 function groupsOf(rows: readonly Row[]): readonly FindingGroup[] {
-  const season = readSeason([
-    areaOf("Cordons", [[...HEADS, ...MORE], ...rows]),
-    BLOCKS,
-  ]);
+  const season = readSeason([areaOf("Cordons", [[...HEADS, ...MORE], ...rows]), BLOCKS]);
   return findingGroups(allFindings(season), season);
 }
 
-const group = (groups: readonly FindingGroup[], code: string) =>
-  groups.filter((own) => own.code === code);
+const group = (groups: readonly FindingGroup[], code: string) => groups.filter((own) => own.code === code);
 
 test("a word that is typed wrong in twelve rows is one group with the nearest known word for each cell", () => {
-  const groups = group(
-    groupsOf(cordons((row, i) => i < 12 && (row[9] = "injurd"))),
-    "unknownWord",
-  );
-  expect(groups.map(({ cause, findings }) => [cause, findings.length])).toEqual(
-    [[{ by: "word", value: "injurd" }, 12]],
-  );
+  const groups = group(groupsOf(cordons((row, i) => i < 12 && (row[9] = "injurd"))), "unknownWord");
+  expect(groups.map(({ cause, findings }) => [cause, findings.length])).toEqual([
+    [{ by: "word", value: "injurd" }, 12],
+  ]);
   expect(groups[0].mends).toHaveLength(12);
   expect(groups[0].mends[0]).toEqual({
     sheet: "Cordons",
@@ -85,37 +65,21 @@ test("a word that is typed wrong in twelve rows is one group with the nearest kn
 });
 
 test("two wrong words are two groups; more than three different ones are a column of other words", () => {
-  const two = groupsOf(
-    cordons((row, i) => i < 4 && (row[9] = ["injurd", "soud"][i % 2])),
-  );
-  expect(group(two, "unknownWord").map(({ cause }) => cause.value)).toEqual([
-    "injurd",
-    "soud",
+  const two = groupsOf(cordons((row, i) => i < 4 && (row[9] = ["injurd", "soud"][i % 2])));
+  expect(group(two, "unknownWord").map(({ cause }) => cause.value)).toEqual(["injurd", "soud"]);
+  const many = groupsOf(cordons((row, i) => i < 8 && (row[9] = ["qq", "ww", "zz", "kk"][i % 4])));
+  expect(group(many, "unknownWord").map(({ cause, findings }) => [cause, findings.length])).toEqual([
+    [{ by: "column", value: "Condition" }, 8],
   ]);
-  const many = groupsOf(
-    cordons((row, i) => i < 8 && (row[9] = ["qq", "ww", "zz", "kk"][i % 4])),
-  );
-  expect(
-    group(many, "unknownWord").map(({ cause, findings }) => [
-      cause,
-      findings.length,
-    ]),
-  ).toEqual([[{ by: "column", value: "Condition" }, 8]]);
   expect(group(many, "unknownWord")[0].mends).toEqual([]);
 });
 
 test("what a spreadsheet made of counts is a group a kind, whatever the column", () => {
   const groups = group(
-    groupsOf(
-      cordons((row, i) =>
-        i < 6 ? (row[8] = "12 + 1") : i < 10 && (row[7] = TWELFTH),
-      ),
-    ),
+    groupsOf(cordons((row, i) => (i < 6 ? (row[8] = "12 + 1") : i < 10 && (row[7] = TWELFTH)))),
     "notANumber",
   );
-  expect(
-    groups.map(({ cause, findings }) => [cause.value, findings.length]),
-  ).toEqual([
+  expect(groups.map(({ cause, findings }) => [cause.value, findings.length])).toEqual([
     ["sum", 6],
     ["date", 4],
   ]);
@@ -124,10 +88,7 @@ test("what a spreadsheet made of counts is a group a kind, whatever the column",
 });
 
 test("a block's name written wrong in a stretch is mended in every row of it", () => {
-  const groups = group(
-    groupsOf(cordons((row, i) => i < 5 && (row[0] = "North Bnech"))),
-    "unknownBlock",
-  );
+  const groups = group(groupsOf(cordons((row, i) => i < 5 && (row[0] = "North Bnech"))), "unknownBlock");
   expect(groups).toHaveLength(1);
   expect(groups[0].mends.map(({ row, from, to }) => [row, from, to])).toEqual(
     [2, 3, 4, 5, 6].map((row) => [row, "North Bnech", "North Bench"]),
@@ -136,27 +97,14 @@ test("a block's name written wrong in a stretch is mended in every row of it", (
 
 test("the January slip of a stretch is mended by a year, in all its rows", () => {
   // 12 January 2025 is 365 days before 12 January 2026.
-  const groups = group(
-    groupsOf(cordons((row, i) => i < 3 && (row[11] = TWELFTH - 365))),
-    "dateOtherYear",
-  );
-  expect(groups.map(({ cause }) => cause)).toEqual([
-    { by: "sheet", value: "Cordons" },
-  ]);
-  expect(groups[0].mends.map(({ to }) => to)).toEqual([
-    TWELFTH,
-    TWELFTH,
-    TWELFTH,
-  ]);
+  const groups = group(groupsOf(cordons((row, i) => i < 3 && (row[11] = TWELFTH - 365))), "dateOtherYear");
+  expect(groups.map(({ cause }) => cause)).toEqual([{ by: "sheet", value: "Cordons" }]);
+  expect(groups[0].mends.map(({ to }) => to)).toEqual([TWELFTH, TWELFTH, TWELFTH]);
 });
 
 test("numbers stored as text are certain, but not where a point may stand for thousands", () => {
   const groups = group(
-    groupsOf(
-      cordons((row, i) =>
-        i === 0 ? (row[6] = "3.5") : i === 1 && (row[6] = "3.125"),
-      ),
-    ),
+    groupsOf(cordons((row, i) => (i === 0 ? (row[6] = "3.5") : i === 1 && (row[6] = "3.125")))),
     "numberAsText",
   );
   expect(groups[0].mends.map(({ to, isCertain }) => [to, isCertain])).toEqual([
@@ -174,58 +122,40 @@ test.each([
   ["Prunings (oz)", ["1,250", 20, 30, 35], [1.25, undefined]],
   ["Prunings (g)", ["1.250", "1.300", "1.100"], [1250, 1.25]],
   ["Live spurs", ["1.250", 5, 6], undefined],
-])(
-  "of thousands and parts under %s, %j, the likely one stands first",
-  (head, cells, expected) => {
-    const isVine = head.startsWith("Prunings");
-    const keys = isVine
-      ? ["Block", "Row", "Vine", "Status"]
-      : ["Block", "Row", "Vine", "Side", "Cordon", "Trunk"];
-    const heads = [...keys, ...(isVine ? [] : ["Positions"]), head];
-    const rows = cells.map((cell, i) => [
-      ...["North Bench", 1, i + 1],
-      ...(isVine ? ["bearing"] : ["left", "A", 1, 8]),
-      cell,
-    ]);
-    const season = readSeason([
-      areaOf(isVine ? "Vines" : "Cordons", [heads, ...rows]),
-    ]);
-    const [own] = group(
-      findingGroups(allFindings(season), season),
-      "numberAsText",
-    );
-    const [mend] = own.mends;
-    expect(mend && [mend.to, mend.other]).toEqual(expected);
-    expect(own.mends.every(({ isCertain }) => !isCertain)).toBe(true);
-    if (mend?.other === 1.25)
-      expect(mendSentence([mend], "en")).toBe(
-        "Likely: “1.250” becomes 1250 (or 1.25)",
-      );
-  },
-);
+])("of thousands and parts under %s, %j, the likely one stands first", (head, cells, expected) => {
+  const isVine = head.startsWith("Prunings");
+  const keys = isVine
+    ? ["Block", "Row", "Vine", "Status"]
+    : ["Block", "Row", "Vine", "Side", "Cordon", "Trunk"];
+  const heads = [...keys, ...(isVine ? [] : ["Positions"]), head];
+  const rows = cells.map((cell, i) => [
+    ...["North Bench", 1, i + 1],
+    ...(isVine ? ["bearing"] : ["left", "A", 1, 8]),
+    cell,
+  ]);
+  const season = readSeason([areaOf(isVine ? "Vines" : "Cordons", [heads, ...rows])]);
+  const [own] = group(findingGroups(allFindings(season), season), "numberAsText");
+  const [mend] = own.mends;
+  expect(mend && [mend.to, mend.other]).toEqual(expected);
+  expect(own.mends.every(({ isCertain }) => !isCertain)).toBe(true);
+  if (mend?.other === 1.25) expect(mendSentence([mend], "en")).toBe("Likely: “1.250” becomes 1250 (or 1.25)");
+});
 
 test("what one person counted is that person's; a formula is never offered to be changed", () => {
   const groups = groupsOf(cordons((row, i) => i < 4 && (row[8] = 9)));
-  expect(
-    group(groups, "spursAbovePositions").map(({ cause }) => cause),
-  ).toEqual([{ by: "counter", value: "AB" }]);
+  expect(group(groups, "spursAbovePositions").map(({ cause }) => cause)).toEqual([
+    { by: "counter", value: "AB" },
+  ]);
   const season = readSeason([
     areaOf(
       "Cordons",
-      [
-        HEADS,
-        ...cordons((row, i) => i === 0 && (row[8] = "12 + 1")).map((row) =>
-          row.slice(0, 9),
-        ),
-      ],
+      [HEADS, ...cordons((row, i) => i === 0 && (row[8] = "12 + 1")).map((row) => row.slice(0, 9))],
       {
         formulas: { "2:9": '="12 + 1"' },
       },
     ),
   ]);
-  expect(
-    findingGroups(allFindings(season), season).flatMap(({ mends }) => mends),
-  ).toEqual([]);
+  expect(findingGroups(allFindings(season), season).flatMap(({ mends }) => mends)).toEqual([]);
 });
 
 test("no word of a heading or a mend is left open in any language", () => {
@@ -238,14 +168,11 @@ test("no word of a heading or a mend is left open in any language", () => {
   );
   for (const language of LANGUAGES)
     for (const own of groups)
-      expect(
-        `${groupHeading(own, language)} ${mendSentence(own.mends, language)}`,
-      ).not.toMatch(/\{|undefined/);
+      expect(`${groupHeading(own, language)} ${mendSentence(own.mends, language)}`).not.toMatch(
+        /\{|undefined/,
+      );
   expect(groups.map((own) => groupHeading(own, "en"))).toEqual(
-    expect.arrayContaining([
-      "Unknown word: “injurd” (3)",
-      "Not a number: sums (1)",
-    ]),
+    expect.arrayContaining(["Unknown word: “injurd” (3)", "Not a number: sums (1)"]),
   );
   expect(mendSentence(group(groups, "unknownWord")[0].mends, "en")).toBe(
     "Likely: “injurd” becomes “injured”",
@@ -269,7 +196,5 @@ test("what three counters do is a habit of each, what four or more do alike is t
     [{ by: "counter", value: "CD" }, 6],
     [{ by: "counter", value: "EF" }, 4],
   ]);
-  expect(of(["AB", "CD", "EF", "GH"])).toEqual([
-    [{ by: "column", value: "Live spurs" }, 16],
-  ]);
+  expect(of(["AB", "CD", "EF", "GH"])).toEqual([[{ by: "column", value: "Live spurs" }, 16]]);
 });

@@ -9,12 +9,8 @@ const HEADERS = [...CORDON_HEADS];
 
 /** The sentences of the first finding of a sheet with this one row. */
 function sentences(...row: CellValue[]): string[] {
-  const [finding] = allFindings(
-    readSeason([areaOf("Cordons", [HEADERS, row])]),
-  );
-  return (["en", "es", "fr"] as const).map((language) =>
-    findingSentence(finding, language),
-  );
+  const [finding] = allFindings(readSeason([areaOf("Cordons", [HEADERS, row])]));
+  return (["en", "es", "fr"] as const).map((language) => findingSentence(finding, language));
 }
 
 describe("the sentence of a finding", () => {
@@ -33,9 +29,7 @@ describe("the sentence of a finding", () => {
   });
 
   test("names the sheet's row where there is no block", () => {
-    expect(sentences(null, 3, 14, "left", "B", 1, 3, 8, 8)[0]).toBe(
-      "Sheet Cordons row 2: Block is blank.",
-    );
+    expect(sentences(null, 3, 14, "left", "B", 1, 3, 8, 8)[0]).toBe("Sheet Cordons row 2: Block is blank.");
   });
 
   test("lists the words that a choice takes in the reader's language", () => {
@@ -50,13 +44,7 @@ test("a vine of 19 lb among vines of 0.3 to 2.2 lb is asked about, as a slip of 
   const season = readSeason([
     areaOf("Vines", [
       ["Block", "Row", "Vine", "Status", "Pruning weight (lb)"],
-      ...pounds.map((weight, at) => [
-        "North Bench",
-        1,
-        at + 1,
-        "bearing",
-        weight,
-      ]),
+      ...pounds.map((weight, at) => ["North Bench", 1, at + 1, "bearing", weight]),
     ]),
   ]);
   // 19 oz is 19/16 = 1.1875 lb

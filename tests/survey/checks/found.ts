@@ -1,7 +1,5 @@
-import {
-  allFindings,
-  type CheckOptions,
-} from "../../../src/survey/checks/checkSeason";
+import { allFindings, type CheckOptions } from "../../../src/survey/checks/checkSeason";
+import type { Finding } from "../../../src/survey/checks/finding";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { SheetArea } from "../../../src/survey/reading/sheetArea";
 import type { CellValue } from "../../../src/survey/sheets/cell";
@@ -38,26 +36,27 @@ export function sheetOf(
   rows: readonly Cells[],
   options?: Parameters<typeof areaOf>[2],
 ): SheetArea {
-  const heads = [
-    ...new Set([usual, ...rows].flatMap((row) => Object.keys(row))),
-  ];
-  const cellsOf = (row: Cells) =>
-    heads.map((head) => (head in row ? row[head] : (usual[head] ?? null)));
+  const heads = [...new Set([usual, ...rows].flatMap((row) => Object.keys(row)))];
+  const cellsOf = (row: Cells) => heads.map((head) => (head in row ? row[head] : (usual[head] ?? null)));
   return areaOf(sheet, [heads, ...rows.map(cellsOf)], options);
 }
 
 /** Numbers from 1 up to and with `last`. */
-export const upTo = (last: number) =>
-  Array.from({ length: last }, (_, at) => at + 1);
+export const upTo = (last: number) => Array.from({ length: last }, (_, at) => at + 1);
 
-/** The sheet rows of a check's findings of one kind, or what `shown` picks of each. */
-export function found<T = number>(
+/** What `shown` picks of each of a check's findings of one kind. */
+export function found<T>(
   code: string,
   areas: readonly SheetArea[],
-  shown?: (finding: ReturnType<typeof allFindings>[number]) => T,
+  shown: (finding: Finding) => T,
   options?: CheckOptions,
-): (T | number)[] {
+): T[] {
   return allFindings(readSeason([...areas]), options)
     .filter((finding) => finding.code === code)
-    .map((finding) => (shown ? shown(finding) : finding.row));
+    .map(shown);
+}
+
+/** The sheet rows of a check's findings of one kind. */
+export function rowsFound(code: string, areas: readonly SheetArea[], options?: CheckOptions): number[] {
+  return found(code, areas, ({ row }) => row, options);
 }

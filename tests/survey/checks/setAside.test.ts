@@ -1,8 +1,5 @@
 import { allFindings } from "../../../src/survey/checks/checkSeason";
-import {
-  countsByCounter,
-  countsByRow,
-} from "../../../src/survey/checks/counts";
+import { countsByCounter, countsByRow } from "../../../src/survey/checks/counts";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import {
   putAside,
@@ -28,8 +25,7 @@ const row = (vine: number, spurs: CellValue, by = "AB"): CellValue[] => [
   spurs,
   by,
 ];
-const seasonOfSheets = (...rows: CellValue[][]) =>
-  readSeason([areaOf("Cordons", [HEADERS, ...rows])]);
+const seasonOfSheets = (...rows: CellValue[][]) => readSeason([areaOf("Cordons", [HEADERS, ...rows])]);
 const check = (...rows: CellValue[][]) => allFindings(seasonOfSheets(...rows));
 const entry = { reason: "double position, seen", by: "MK", on: "2026-02-03" };
 
@@ -46,28 +42,19 @@ describe("findings that a person sets aside", () => {
   });
 
   test("come back when the cell changes, and the old entry is told as gone", () => {
-    const { open, aside, gone } = sortFindings(
-      check(row(1, 7), row(2, 11)),
-      entries,
-    );
+    const { open, aside, gone } = sortFindings(check(row(1, 7), row(2, 11)), entries);
     expect([open.length, aside.length, gone.length]).toEqual([1, 0, 1]);
   });
 
   test("another vine's finding of the same kind stays open", () => {
-    expect(
-      sortFindings(check(row(2, 9), row(4, 9)), entries).open.map(
-        (f) => f.facts["vine"],
-      ),
-    ).toEqual([4]);
+    expect(sortFindings(check(row(2, 9), row(4, 9)), entries).open.map((f) => f.facts["vine"])).toEqual([4]);
   });
 
   test.each([
     ["", "MK"],
     ["seen", "  "],
   ])("need a reason and a name (%j, %j)", (reason, by) => {
-    expect(
-      putAside([], findings[0], { reason, by, on: "2026-02-03" }),
-    ).toBeUndefined();
+    expect(putAside([], findings[0], { reason, by, on: "2026-02-03" })).toBeUndefined();
   });
 
   test("are kept as a text, and nothing else is read from it", () => {
@@ -82,16 +69,9 @@ describe("findings that a person sets aside", () => {
 });
 
 test("findings are counted by row and by counter, people without one too", () => {
-  const season = seasonOfSheets(
-    row(1, 9),
-    row(2, 9),
-    row(3, 7, "MK"),
-    row(4, 7, "ab"),
-  );
+  const season = seasonOfSheets(row(1, 9), row(2, 9), row(3, 7, "MK"), row(4, 7, "ab"));
   const findings = allFindings(season);
-  expect(countsByRow(findings)).toEqual([
-    { block: "North Bench", row: 3, wrong: 2, ask: 0, note: 0 },
-  ]);
+  expect(countsByRow(findings)).toEqual([{ block: "North Bench", row: 3, wrong: 2, ask: 0, note: 0 }]);
   expect(countsByCounter(findings, season)).toEqual([
     {
       counter: "AB",
