@@ -1,6 +1,7 @@
 import { allFindings } from "../../../src/survey/checks/checkSeason";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { areaOf } from "../area";
+import { found, sheetOf, type Cells } from "./found";
 
 /**
  * A sound cordon: 9 - 6 = 3 positions without a spur, at most 2 of them together; 4 + 1 + 1 = 6 spurs; eight distances
@@ -17,6 +18,7 @@ const SOUND = {
   "Diameter (in)": 0.9,
 };
 type Head = keyof typeof SOUND;
+const PLACE: Cells = { Block: "North Bench", Row: 1, Vine: 1, Side: "left", Cordon: "A", Trunk: 1 };
 const HEADS = Object.keys(SOUND) as Head[];
 
 /** Six cordons of one row, of which those from `first` on have two columns exchanged, `stretch` of them. */
@@ -71,5 +73,68 @@ describe("two columns that changed places over a stretch of rows", () => {
 
   test("sound rows are left alone", () => {
     expect(swappedColumns("Positions", "Live spurs", 1, 0)).toEqual([]);
+  });
+});
+
+/** A row by its letter: swapped, one that fits either way because all its positions bear, sound, or with half a spur. */
+const ROWS: Readonly<Record<string, Partial<typeof SOUND>>> = {
+  s: { Positions: 6, "Live spurs": 9 },
+  f: { Positions: 6, "Longest gap": 0 },
+  o: {},
+  h: { "Spurs down": 3.5, "Spurs level": 1.5 },
+  // Without the parts: 5 and 7 agree exchanged, as do 7 and the 3 spurs down; a gap of 2 lies in the 2 empty positions of
+  // either.
+  p: { Positions: 5, "Live spurs": 7, "Longest gap": 2, "Spurs down": 4 },
+  b: { Positions: 5, "Live spurs": 7, "Longest gap": 1, "Spurs down": 4 },
+  d: { Positions: 5, "Live spurs": 7, "Longest gap": 1, "Spurs down": 4, "Length (ft)": 0.9 },
+};
+
+/** The stretches found in rows given by their letters: the columns, the first vine and the number of rows. */
+function stretches(letters: string, without: readonly Head[] = []) {
+  const rows = [...letters].map((letter, at): Cells => {
+    const figures = Object.entries({ ...SOUND, ...ROWS[letter] });
+    return {
+      Vine: at + 1,
+      ...Object.fromEntries(figures.filter(([head]) => !without.includes(head as Head))),
+    };
+  });
+  return found("columnsSwapped", [sheetOf("Cordons", PLACE, rows)], ({ column, facts }) => [
+    `${column}, ${facts.other}`,
+    facts.vine,
+    facts.rows,
+  ]);
+}
+
+describe("a stretch of swapped columns", () => {
+  const [BOTH, DOWN] = ["Positions, Live spurs", "Live spurs, Spurs down"];
+  const PARTS: readonly Head[] = ["Spurs level", "Spurs up"];
+
+  test.each([
+    ["goes on over rows that fit either way", "sffss", [[BOTH, 1, 5]]],
+    ["goes on over ten of them", `os${"f".repeat(10)}ss`, [[BOTH, 2, 13]]],
+    ["ends at eleven of them", `os${"f".repeat(11)}ss`, []],
+    ["ends at a row that is sound as it stands", "ssoss", []],
+    ["ends at a sound row behind its first", "soss", []],
+    ["ends at a row with half a spur", "sshss", []],
+  ])("%s: %s", (_, letters, expected) => {
+    expect(stretches(letters)).toEqual(expected);
+  });
+
+  // p fits with positions exchanged alone, d (in 0.9 ft seven positions have no room) with spurs down alone, b with both.
+  test.each([
+    ["the longer of two is told", "ppbbb", [[BOTH, 1, 5]]],
+    ["the longer of two is told", "ddbbb", [[DOWN, 1, 5]]],
+    ["one row in common is enough", "ppppbdd", [[BOTH, 1, 5]]],
+    ["one row in common is enough", "ddbpppp", [[BOTH, 3, 5]]],
+    [
+      "without a row in common both are",
+      "pppddd",
+      [
+        [BOTH, 1, 3],
+        [DOWN, 4, 3],
+      ],
+    ],
+  ])("of two that overlap %s: %s", (_, letters, expected) => {
+    expect(stretches(letters, PARTS)).toEqual(expected);
   });
 });
