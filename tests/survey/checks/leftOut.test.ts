@@ -1,3 +1,4 @@
+import { areaOf } from "../area";
 import { CORDON, found, rowsFound, sheetOf, upTo, VINE, type Cells } from "./found";
 
 /** So many vines with 30 clusters and 40 shoots, but for the cells given by vine. */
@@ -86,4 +87,167 @@ test("a vine that more rows name than it has cordons is told once, in the sheet 
     found("cordonsAboveMost", areas(count), ({ sheet, row, facts }) => [sheet, row, facts.rows, facts.most]);
   expect(told(25)).toEqual([["Cordons 2", 4, 25, 24]]);
   expect(told(24)).toEqual([]);
+});
+
+describe("vines of the register that the Cordons sheet passes over", () => {
+  type Place = readonly [block: string, row: number, vine: number];
+  const vinesOf = (block: string, row: number, ...of: number[]): Place[] =>
+    of.map((vine) => [block, row, vine]);
+  const cells = (places: readonly Place[], more: Cells = {}) =>
+    places.map(([Block, Row, Vine]): Cells => ({ Block, Row, Vine, ...more }));
+  const { Block: _b, Row: _r, Vine: _v, Side, Cordon, ...figures } = CORDON;
+
+  /** What is said of a register whose vines were counted as far as named, and laid out for counting beyond that. */
+  const passedOver = (
+    register: readonly Cells[],
+    counted: readonly Place[],
+    laidOut: readonly Place[] = [],
+  ) => {
+    const areas = [
+      sheetOf("Vines", VINE, register),
+      sheetOf("Cordons", { Side, Cordon }, [...cells(counted, figures), ...cells(laidOut)]),
+    ];
+    const told = (code: string) =>
+      found(code, areas, ({ row, column, facts }) => [
+        `sheet row ${row}`,
+        column,
+        facts.vines,
+        ...(facts.counted === undefined ? [] : [facts.counted]),
+      ]);
+    return { vines: told("vineNeverCounted"), rows: told("rowNeverCounted") };
+  };
+  const NOTHING = { vines: [], rows: [] };
+  const row = (block: string, number: number) => vinesOf(block, number, 1, 2, 3, 4);
+  const rows = (block: string, ...numbers: number[]) => numbers.flatMap((number) => row(block, number));
+
+  test("are asked about one by one where half of their row was counted", () => {
+    expect(passedOver(cells(row("N", 1)), vinesOf("N", 1, 1, 3))).toEqual({
+      vines: [
+        ["sheet row 3", "Vine", 4, 2],
+        ["sheet row 5", "Vine", 4, 2],
+      ],
+      rows: [],
+    });
+    expect(passedOver(cells(row("N", 1)), vinesOf("N", 1, 1))).toEqual(NOTHING);
+  });
+
+  test("are bearing and have a number", () => {
+    const [first, second, ...rest] = cells(vinesOf("N", 1, 1, 2, 3, 4, 5, 6));
+    const register = [{ ...first, Status: "young" }, { ...second, Vine: "?" }, ...rest];
+    expect(passedOver(register, vinesOf("N", 1, 3, 4, 5, 6))).toEqual(NOTHING);
+  });
+
+  test("are not counted yet where their rows are laid out and blank", () => {
+    expect(passedOver(cells(row("N", 1)), vinesOf("N", 1, 1, 2, 3), vinesOf("N", 1, 4)).vines).toEqual([
+      ["sheet row 5", "Vine", 4, 3],
+    ]);
+  });
+
+  test("are told as a whole row, at its first vine, between rows that were counted", () => {
+    expect(passedOver(cells(rows("N", 1, 2, 3, 4, 5)), rows("N", 1, 3, 5))).toEqual({
+      vines: [],
+      rows: [
+        ["sheet row 6", "Row", 4],
+        ["sheet row 14", "Row", 4],
+      ],
+    });
+  });
+
+  test("are still to come in rows before the first counted and behind the last, where the crew is at work", () => {
+    expect(passedOver(cells(rows("N", 1, 2, 3, 4)), rows("N", 2, 3))).toEqual(NOTHING);
+  });
+
+  // The crew has gone on to block M; of N two rows of four are half, of O one of three is less.
+  test("are asked about in a block that the crew has left with half of its rows counted", () => {
+    const register = cells([...rows("N", 1, 2, 3, 4), ...rows("O", 1, 2, 3), ...rows("M", 1, 2)]);
+    const counted = [...rows("N", 1, 2), ...rows("O", 1), ...rows("M", 1)];
+    expect(passedOver(register, counted)).toEqual({
+      vines: [],
+      rows: [
+        ["sheet row 10", "Row", 4],
+        ["sheet row 14", "Row", 4],
+      ],
+    });
+    // A block that is only laid out has not been begun: the crew is still in O.
+    const { rows: told } = passedOver(register, [...rows("N", 1, 2), ...rows("O", 1, 2)], rows("M", 1, 2));
+    expect(told).toEqual([
+      ["sheet row 10", "Row", 4],
+      ["sheet row 14", "Row", 4],
+    ]);
+  });
+});
+
+describe("a column that a sheet lacks", () => {
+  const { Trunk: _t, "Length (ft)": _l, ...few } = CORDON;
+  const rows = upTo(3).map((Vine) => ({ Vine }));
+  const lacking = (...areas: Parameters<typeof found>[1]) =>
+    found("missingColumn", areas, ({ sheet, row, facts }) => [sheet, row, facts.columnId]);
+
+  test("is not told while its unit is asked: 36 without a unit are no feet of cordon", () => {
+    expect(
+      lacking(
+        sheetOf(
+          "Cordons",
+          { ...few, Length: 36 },
+          upTo(12).map((Vine) => ({ Vine })),
+        ),
+        sheetOf(
+          "More",
+          few,
+          upTo(3).map((at) => ({ Vine: at + 20 })),
+        ),
+      ),
+    ).toEqual([
+      ["Cordons", 1, "trunk"],
+      ["More", 1, "trunk"],
+      ["More", 1, "length"],
+    ]);
+  });
+
+  test("is not told while somebody is asked which block it is", () => {
+    const { Block: _, ...rest } = CORDON;
+    expect(lacking(sheetOf("Cordons", rest, rows))).toEqual([]);
+  });
+
+  test("is told once for a sheet with two lists, and of the second what only that one lacks", () => {
+    const lists = (first: readonly string[], second: readonly string[]) => {
+      const list = (heads: readonly string[], from: number) => [
+        [...heads],
+        ...rows.map(({ Vine }) => heads.map((head) => (head === "Vine" ? from + Vine : CORDON[head]))),
+      ];
+      return areaOf("Cordons", [...list(first, 0), [], [], ...list(second, 10)]);
+    };
+    const heads = Object.keys(CORDON);
+    const but = (...out: string[]) => heads.filter((head) => !out.includes(head));
+    expect(lacking(lists(but("Trunk"), but("Trunk", "Positions")))).toEqual([
+      ["Cordons", 1, "trunk"],
+      ["Cordons", 7, "positions"],
+    ]);
+    expect(lacking(lists(heads, but("Trunk")))).toEqual([["Cordons", 7, "trunk"]]);
+    const twice = (area: ReturnType<typeof areaOf>) =>
+      found("columnTwice", [area], ({ row, facts }) => [row, facts.wanted]);
+    const repeated = [...heads, "Positions"];
+    expect(twice(lists(repeated, [...but("Trunk"), "Positions"]))).toEqual([[1, "Positions"]]);
+    expect(twice(lists(repeated, [...but("Trunk"), "Positions", "Live spurs"]))).toEqual([
+      [1, "Positions"],
+      [7, "Live spurs"],
+    ]);
+  });
+
+  test("is not the status in a list of weights, which is no register", () => {
+    const { Status: _, ...place } = VINE;
+    const weights = { ...place, "Prunings (lb)": 2 };
+    expect(lacking(sheetOf("Weights", weights, rows))).toEqual([]);
+    expect(lacking(sheetOf("Vines", weights, rows))).toEqual([["Vines", 1, "status"]]);
+  });
+
+  test("is a blank cell in each row where the column stands; a row laid out for counting lacks nothing", () => {
+    const { Block, Row, Side, Cordon, Vine: _v, ...figures } = CORDON;
+    const sheet = sheetOf("Cordons", { Block, Row, Side, Cordon }, [
+      { ...figures, Vine: 1 },
+      { ...figures, Vine: 2, Positions: null },
+      { Vine: 3 },
+    ]);
+    expect(found("missingValue", [sheet], ({ row, column }) => [row, column])).toEqual([[3, "Positions"]]);
+  });
 });
