@@ -50,7 +50,7 @@ export const SIDE_WITHOUT_CORDON: Check = {
     return (from, to, report) => {
       for (const own of blocks.values()) {
         const odd = own.filter((vine) => vine.side !== undefined);
-        if (own.length < LEAST_VINES || odd.length > (1 - MOSTLY) * own.length) continue;
+        if (own.length < LEAST_VINES || own.length - odd.length < MOSTLY * own.length) continue;
         for (const vine of odd)
           if (vine.first >= from && vine.first < to)
             report(sideWithoutCordon, vine.first, side, { rows: vine.rows, choice: vine.side! });
