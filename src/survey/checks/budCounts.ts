@@ -11,7 +11,7 @@ export const BUD_COUNTS: Check = {
   prepare(table) {
     const cut = table.column("nodesCut")?.numbers;
     const counted = ["primariesAlive", "secondariesAlive"].flatMap((id) => table.column(id) ?? []);
-    if (!cut || counted.length === 0) return undefined;
+    if (!cut) return undefined;
     return (from, to, report) => {
       for (const column of counted)
         for (let i = from; i < to; i++)

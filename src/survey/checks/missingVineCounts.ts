@@ -18,7 +18,7 @@ export const MISSING_VINE_COUNTS: Check = {
   prepare(table) {
     const status = table.column("status");
     const counts = COUNTS.flatMap((id) => table.column(id) ?? []);
-    if (!status || counts.length === 0) return undefined;
+    if (!status) return undefined;
     return (from, to, report) => {
       for (let i = from; i < to; i++) {
         if (choiceId(status, i) !== "missing") continue;

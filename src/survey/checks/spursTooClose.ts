@@ -24,10 +24,7 @@ export const SPURS_TOO_CLOSE: Check = {
             length: lengthColumn.raw.at(i) as number,
             unit: lengthColumn.unit?.id ?? "",
             fit: Math.floor(Math.max(0, lengths[i]) / least + ROUNDING) + 1,
-            distance: inUnit(
-              least,
-              lengthColumn.unit?.dimension === "length" && isMetric(lengthColumn.unit.id),
-            ),
+            distance: inUnit(least, METRIC.has(lengthColumn.unit?.id)),
           });
     };
   },
@@ -36,9 +33,7 @@ export const SPURS_TOO_CLOSE: Check = {
 /** A length of exactly so many distances has room for them, whatever its last binary digit is. */
 const ROUNDING = 1e-9;
 
-function isMetric(unit: string): boolean {
-  return unit === "m" || unit === "cm" || unit === "mm";
-}
+const METRIC: ReadonlySet<string | undefined> = new Set(["m", "cm", "mm"]);
 
 function inUnit(distance: Metres, metric: boolean): string {
   return metric

@@ -67,7 +67,7 @@ function sumsOf(table: SurveyTable): Sum[] {
       .filter((parts) => !total.isOurs || parts.some(({ isOurs }) => !isOurs))
       .flatMap((parts) => asSum(total, parts) ?? []);
     const best = found.sort((a, b) => a.odd.length - b.odd.length || b.parts.length - a.parts.length)[0];
-    return best && best.odd.length > 0 ? [best] : [];
+    return best ?? [];
   });
 }
 

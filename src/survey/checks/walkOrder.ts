@@ -28,9 +28,8 @@ export const WALK_ORDER: Check = {
       );
       if (straying.length <= Math.max(1, most * walk.length)) for (const at of straying) strays.add(walk[at]);
     }
-    const found = [...strays].sort((a, b) => a - b);
     return (from, to, report) => {
-      for (const stop of found) {
+      for (const stop of strays) {
         if (stops[stop] < from || stops[stop] >= to) continue;
         const neighbours = [stop - 1, stop + 1]
           .filter((other) => other >= 0 && other < stops.length)
