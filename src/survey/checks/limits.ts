@@ -14,11 +14,8 @@ export const LIMITS: Check = {
   prepare(table, { season }) {
     const years = table.columns.filter(({ column }) => YEARS_PAST.has(column.id));
     const winter = years.length > 0 ? winterOfSeason(season) : 0;
-    const numeric = table.columns.filter(
-      ({ column }) => column.kind !== "text" && column.kind !== "choice" && column.kind !== "date",
-    );
     return (from, to, report) => {
-      for (const column of numeric) judgeColumn(column, from, to, report);
+      for (const column of table.columns) judgeColumn(column, from, to, report);
       if (winter > 0) for (const column of years) judgeYears(column, winter, from, to, report);
     };
   },

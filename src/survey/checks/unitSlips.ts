@@ -20,8 +20,6 @@ const MIXED: Readonly<Record<string, readonly string[]>> = {
 
 /** Rows in a stretch that must all fit the other unit when the units are near each other, like inches and centimetres. */
 const LEAST_STRETCH = 5;
-/** Spreads by which the rows of a stretch must be off on average. */
-const MEAN_SPREADS_OFF = 2.5;
 /** Units so far apart that a single value tells them from each other. */
 const FAR_APART = 8;
 /** Spreads within which a converted value counts as fitting its block. */
@@ -76,12 +74,7 @@ function slipsOf(
     let ordinalBefore = NaN;
     const close = () => {
       const clear = stretch.filter((i) => isOutside(column.numbers[i], limits.get(blocks[i])!));
-      const off = stretch.reduce(
-        (sum, i) => sum + spreadsOff(column.numbers[i], limits.get(blocks[i])!, measure),
-        0,
-      );
-      if (stretch.length >= LEAST_STRETCH && off >= MEAN_SPREADS_OFF * stretch.length)
-        found.push({ indexes: stretch, meant });
+      if (stretch.length >= LEAST_STRETCH) found.push({ indexes: stretch, meant });
       else if (Math.max(factor, 1 / factor) >= FAR_APART)
         found.push(...clear.map((i) => ({ indexes: [i], meant })));
       stretch = [];
