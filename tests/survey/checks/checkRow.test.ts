@@ -3,6 +3,7 @@ import { rowChecker } from "../../../src/survey/checks/checkRow";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { areaOf } from "../area";
 import { CORDON_HEADS } from "../cordonHeads";
+import { CORDON, sheetOf } from "./found";
 
 const HEADERS = [...CORDON_HEADS];
 const row = (vine: CellValue, spurs: CellValue = 7): CellValue[] => [
@@ -53,5 +54,26 @@ describe("a row while it is typed", () => {
     expect(typed(3, HEADERS)).toEqual([]);
     expect(typed(6, [null, "", null])).toEqual([]);
     expect(check({ sheet: "Diary", row: 2, firstColumn: 1, values: ["x"] })).toEqual([]);
+  });
+
+  test("is told from left to right, whichever check finds first", () => {
+    expect(typed(4, ["B", 1, 1, "left", "A", "x", 3, 8, null])).toEqual([
+      ["notANumber", 4, 7],
+      ["missingValue", 4, 10],
+    ]);
+  });
+
+  test("says nothing of the header or of other sheets' matters", () => {
+    const { Trunk: _, ...lacking } = CORDON;
+    const own = rowChecker(
+      readSeason([
+        sheetOf("Cordons", lacking, [{}]),
+        sheetOf("Blocks", { Rows: 1, "Vine spacing (ft)": 8 }, [{ Block: "B" }]),
+      ]),
+    );
+    expect(
+      own({ sheet: "Cordons", row: 2, firstColumn: 1, values: ["B", 1, 1, "left", "A", 3, 8, 7] }),
+    ).toEqual([]);
+    expect(own({ sheet: "Blocks", row: 3, firstColumn: 1, values: [1, 8, "New"] })).toEqual([]);
   });
 });

@@ -1,8 +1,10 @@
 import { allFindings } from "../../../src/survey/checks/checkSeason";
 import { findingGroups, type FindingGroup } from "../../../src/survey/checks/findingGroups";
 import { groupHeading, mendSentence } from "../../../src/survey/checks/groupSentence";
+import type { Finding } from "../../../src/survey/checks/finding";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
+import { FINDING_TEXTS } from "../../../src/texts/findings";
 import { LANGUAGES } from "../../../src/texts/language";
 import { areaOf } from "../area";
 import { CORDON_HEADS } from "../cordonHeads";
@@ -197,4 +199,153 @@ test("what three counters do is a habit of each, what four or more do alike is t
     [{ by: "counter", value: "EF" }, 4],
   ]);
   expect(of(["AB", "CD", "EF", "GH"])).toEqual([[{ by: "column", value: "Live spurs" }, 16]]);
+});
+
+const SEASON = () => readSeason([areaOf("Cordons", [HEADS])]);
+const told = (code: string, facts: Finding["facts"], more: Partial<Finding> = {}): Finding => ({
+  code,
+  severity: "wrong",
+  sheet: "Cordons",
+  row: 2,
+  columnNumber: 9,
+  column: "Live spurs",
+  facts,
+  ...more,
+});
+const causesOf = (findings: readonly Finding[], season = SEASON()) =>
+  findingGroups(findings, season).map(({ cause, findings: own }) => [cause.by, cause.value, own.length]);
+
+test("groups stand by severity, of one severity the largest first", () => {
+  const findings = (["note", "wrong", "ask"] as const).flatMap((severity) =>
+    [1, 3, 2].flatMap((count) =>
+      Array.from({ length: count }, () =>
+        told("spursAbovePositions", { countedBy: `${severity} ${count}` }, { severity }),
+      ),
+    ),
+  );
+  // Of each severity three counters, so that the column is not the cause: nine of one kind would be.
+  const kinds = { note: "struckOut", wrong: "spursAbovePositions", ask: "copiedDown" };
+  const own = findings.map((finding) => ({ ...finding, code: kinds[finding.severity] }));
+  expect(causesOf(own).map(([, value]) => value)).toEqual(
+    ["wrong", "ask", "note"].flatMap((severity) => [3, 2, 1].map((count) => `${severity} ${count}`)),
+  );
+});
+
+test.each<[string, Finding["facts"], string, string]>([
+  ["missingColumn", { columnId: "trunk", shape: "cordons" }, "column", "trunk"],
+  ["columnTwice", { wanted: "Positions" }, "column", "Positions"],
+  ["vineNeverCounted", { countedBy: "AB" }, "sheet", "Cordons"],
+  ["dateOutOfSeason", { countedBy: "AB" }, "sheet", "Cordons"],
+  ["outsideLimits", { countedBy: "AB" }, "column", "Live spurs"],
+  ["spursAbovePositions", { countedBy: "AB" }, "counter", "AB"],
+  ["counterUnlikeOthers", { counter: "RS", countedBy: "AB" }, "counter", "RS"],
+  ["spursAbovePositions", {}, "sheet", "Cordons"],
+  ["unknownWord", { value: "injurd", countedBy: "AB" }, "word", "injurd"],
+  ["settingUnknown", { setting: "Spurs", value: undefined as never }, "word", "Spurs"],
+])("the cause of %s with %j is the %s %s", (code, facts, by, value) => {
+  expect(causesOf([told(code, facts)])).toEqual([[by, value, 1]]);
+});
+
+test("words are many in one column of one sheet only, and only of a kind that is about words", () => {
+  const words = (count: number, more: (at: number) => Partial<Finding> = () => ({})) =>
+    Array.from({ length: count }, (_, at) => told("unknownWord", { value: "abcde"[at] }, more(at)));
+  expect(causesOf(words(3)).map(([by]) => by)).toEqual(["word", "word", "word"]);
+  expect(causesOf(words(4))).toEqual([["column", "Live spurs", 4]]);
+  expect(causesOf(words(4, (at) => ({ column: ["Side", "Condition"][at % 2] })))).toHaveLength(4);
+  expect(causesOf(words(4, (at) => ({ sheet: ["Cordons", "Vines"][at % 2] })))).toHaveLength(4);
+  expect(causesOf(words(4, (at) => ({ code: ["unknownWord", "unknownBlock"][at % 2] })))).toHaveLength(4);
+});
+
+test("rows that four people counted keep their counters where the finding names no column", () => {
+  const findings = ["AB", "CD", "EF", "GH"].map((countedBy) =>
+    told("copiedDown", { countedBy }, { column: "", columnNumber: 0 }),
+  );
+  expect(causesOf(findings).map(([by]) => by)).toEqual(["counter", "counter", "counter", "counter"]);
+});
+
+test("dates before the season are the column's where the sheets were walked around the season's first day", () => {
+  // 20 September belongs to the winter before that of 20 November, 61 days later; other vines stand in each sheet.
+  const sheet = (name: string, day: string, first: number) =>
+    areaOf(name, [
+      [...HEADS, "Date"],
+      ...Array.from({ length: 12 }, (_, at) => [
+        "North Bench",
+        1,
+        first + at,
+        "left",
+        "A",
+        1,
+        3,
+        8,
+        5 + (at % 3),
+        day,
+      ]),
+    ]);
+  const groups = (areas: Parameters<typeof readSeason>[0]) => {
+    const season = readSeason(areas);
+    return group(findingGroups(allFindings(season), season), "dateOutOfSeason").map(({ cause }) => cause);
+  };
+  expect(groups([sheet("Early", "2025-09-20", 1), sheet("Late", "2025-11-20", 30)])).toEqual([
+    { by: "column", value: "Date" },
+  ]);
+  expect(groups([sheet("Early", "2025-09-20", 1)])).toEqual([{ by: "sheet", value: "Early" }]);
+});
+
+test.each<[string, number, CellValue, string, string]>([
+  ["a day without its year", 11, "12 Feb", "kind", "noYear"],
+  ["a day that can be two", 11, "3/4/2026", "kind", "bothWays"],
+  ["a word under dates", 11, "soon", "word", "soon"],
+  ["a sum", 8, "4 + 1", "kind", "sum"],
+  ["a word under counts", 8, "many", "word", "many"],
+  ["a sum under lengths", 6, "2 + 1", "word", "2 + 1"],
+])("%s is an odd cell of its kind, or the word that it is", (_, column, cell, by, value) => {
+  const season = readSeason([
+    areaOf("Cordons", [[...HEADS, ...MORE], ...cordons((row, i) => i === 3 && (row[column] = cell))]),
+  ]);
+  const odd = allFindings(season).filter(({ code }) => code === "notANumber" || code === "notADate");
+  expect(causesOf(odd, season)).toEqual([[by, value, 1]]);
+});
+
+test("a heading shows the cause without the unit behind it; of a column that is missing the whole sentence", () => {
+  const headings = (finding: Finding) =>
+    findingGroups([finding], SEASON()).map((own) => groupHeading(own, "en"));
+  expect(headings(told("outsideLimits", {}, { column: "Length (ft)" }))).toEqual([
+    `${FINDING_TEXTS.outsideLimits.title.en}: Length (1)`,
+  ]);
+  expect(headings(told("missingColumn", { columnId: "trunk", shape: "cordons" }))[0]).toContain("Trunk");
+});
+
+describe("what would be changed", () => {
+  const mend = (from: CellValue, to: string | number | null, isCertain = true) => ({
+    sheet: "Cordons",
+    row: 2,
+    column: 1,
+    from,
+    to,
+    isCertain,
+  });
+
+  test("is shown three changes long, each once", () => {
+    const three = [mend("a", 1), mend("b", 2), mend("c", 3), mend("a", 1)];
+    expect(mendSentence(three, "en")).not.toContain("…");
+    const four = mendSentence([...three, mend("d", 4)], "en");
+    expect(four).toContain("…");
+    expect(four).not.toContain("“d”");
+  });
+
+  test("is certain where every change is", () => {
+    const certain = mendSentence([mend("a", 1)], "en");
+    expect(mendSentence([mend("a", 1), mend("a", 1, false)], "en")).not.toBe(certain);
+    expect(certain.startsWith("Likely")).toBe(false);
+    expect(mendSentence([mend("a", 1, false)], "en").startsWith("Likely")).toBe(true);
+  });
+
+  test("names a blank, a day and an error as such", () => {
+    const blank = mendSentence([mend(0, null)], "en");
+    expect(mendSentence([mend(0, "")], "en")).toBe(blank);
+    expect(blank).toContain("blank");
+    expect(mendSentence([mend(null, 5)], "en")).toContain("blank");
+    expect(mendSentence([mend(TWELFTH, TWELFTH + 1)], "en")).toContain("2026-01-12 becomes 2026-01-13");
+    expect(mendSentence([mend({ error: "#N/A" }, 5)], "en")).toContain("#N/A");
+  });
 });
