@@ -43,7 +43,7 @@ describe("a cordon against its half of a spacing of 8 ft", () => {
   // Three spaces are 12 ft; 1.35 times those are 16.2.
   test("goes into the gap beside it as far as three spaces reach", () => {
     for (const neighbour of [9, 11]) {
-      const missing = [{ Vine: 10 }, { Vine: neighbour, Status: "missing" }];
+      const missing: Cells[] = [{ Vine: 10 }, { Vine: neighbour, Status: "missing" }];
       expect(said(5.5, {}, missing)).toEqual(["cordonIntoGap"]);
       expect(said(16, {}, missing)).toEqual(["cordonIntoGap"]);
       expect(said(16.4, {}, missing)).toEqual(["cordonTooLong"]);

@@ -42,7 +42,7 @@ describe("positions unlike what the block's cordons carry on that length", () =>
   test("are held against twelve cordons at least, of which blank, empty and young ones are none", () => {
     expect(unlike(11, { Positions: 14 })).toEqual([13]);
     expect(unlike(10, { Positions: 14 })).toEqual([]);
-    for (const none of [{ Positions: 0 }, { Positions: null }, { "Length (cm)": 0 }])
+    for (const none of [{ Positions: 0 }, { Positions: null }, { "Length (cm)": 0 }] as Cells[])
       expect(unlike(10, none, { Positions: 14 })).toEqual([]);
     const register = sheetOf("Vines", { Block: "North Bench", Row: 1, Status: "bearing" }, [
       { Vine: 1, Status: "young" },

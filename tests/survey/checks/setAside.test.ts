@@ -66,7 +66,7 @@ describe("findings that a person sets aside", () => {
       { vine: 1 },
       { cordon: "B" },
       { side: "left" },
-    ])
+    ] as Finding["facts"][])
       expect(findingIdentity({ ...total, row: 9, facts: place })).toBe(
         findingIdentity({ ...total, facts: place }),
       );
