@@ -81,7 +81,9 @@ const ROWS: Readonly<Record<string, Partial<typeof SOUND>>> = {
   s: { Positions: 6, "Live spurs": 9 },
   f: { Positions: 6, "Longest gap": 0 },
   o: {},
-  h: { "Spurs down": 3.5, "Spurs level": 1.5 },
+  h: { Positions: 6, "Longest gap": 0, "Spurs down": 3.5, "Spurs level": 1.5 },
+  u: { Positions: 6, "Longest gap": 0, "Spurs level": 1.5, "Spurs up": 0.5 },
+  v: { Positions: 6, "Longest gap": 0, "Spurs down": 4.5, "Spurs up": 0.5 },
   // Without the parts: 5 and 7 agree exchanged, as do 7 and the 3 spurs down; a gap of 2 lies in the 2 empty positions of
   // either.
   p: { Positions: 5, "Live spurs": 7, "Longest gap": 2, "Spurs down": 4 },
@@ -116,6 +118,8 @@ describe("a stretch of swapped columns", () => {
     ["ends at a row that is sound as it stands", "ssoss", []],
     ["ends at a sound row behind its first", "soss", []],
     ["ends at a row with half a spur", "sshss", []],
+    ["ends at a row with half a spur", "ssuss", []],
+    ["ends at a row with half a spur", "ssvss", []],
   ])("%s: %s", (_, letters, expected) => {
     expect(stretches(letters)).toEqual(expected);
   });
@@ -136,5 +140,81 @@ describe("a stretch of swapped columns", () => {
     ],
   ])("of two that overlap %s: %s", (_, letters, expected) => {
     expect(stretches(letters, PARTS)).toEqual(expected);
+  });
+});
+
+/** Three rows with these figures beside the place; what is found in them. */
+const inRows = (figures: Cells) =>
+  found(
+    "columnsSwapped",
+    [
+      sheetOf(
+        "Cordons",
+        PLACE,
+        [1, 2, 3].map((Vine) => ({ Vine, ...figures })),
+      ),
+    ],
+    (one) => [one.column, one.facts.other],
+  );
+
+describe("figures that contradict each other as they stand, and agree exchanged", () => {
+  const LENGTH = { "Length (ft)": 3 };
+  test.each<[string, Cells, string[][]]>([
+    [
+      "more spurs than positions",
+      { ...LENGTH, Positions: 6, "Live spurs": 9 },
+      [["Positions", "Live spurs"]],
+    ],
+    [
+      // 9 - 2 = 7 positions are empty, and 2 spurs part them into three stretches, of which one has more than 1.
+      "a gap shorter than an even share",
+      { ...LENGTH, Positions: 9, "Live spurs": 2, "Longest gap": 1, "Spurs down": 7 },
+      [["Live spurs", "Spurs down"]],
+    ],
+    [
+      // 5 - 1 = 4 are 2 on either side of the one spur.
+      "none: a gap of just an even share",
+      { ...LENGTH, Positions: 5, "Live spurs": 1, "Longest gap": 2, "Spurs down": 3 },
+      [],
+    ],
+    [
+      // 3 by their direction are fewer than 7; exchanged, 10 - 3 = 7 are empty and together.
+      "fewer spurs by direction",
+      {
+        ...LENGTH,
+        Positions: 10,
+        "Live spurs": 7,
+        "Longest gap": 3,
+        "Spurs down": 3,
+        "Spurs level": 0,
+        "Spurs up": 0,
+      },
+      [["Live spurs", "Longest gap"]],
+    ],
+    [
+      "half a position",
+      { "Length (ft)": 8, Positions: 4.5, "Live spurs": 4 },
+      [["Length (ft)", "Positions"]],
+    ],
+    [
+      // 20 ft are 6.1 m, more than any cordon has.
+      "a cordon of 20 ft",
+      { "Length (ft)": 20, Positions: 12, "Live spurs": 6, "Longest gap": 2 },
+      [["Length (ft)", "Positions"]],
+    ],
+    [
+      // 9 ft are 2.7 m; half a metre for each of 3 positions and one more are 2 m.
+      "three positions on 9 ft",
+      { "Length (ft)": 9, Positions: 3, "Live spurs": 2 },
+      [["Length (ft)", "Positions"]],
+    ],
+    ["a cordon 6 in thick", { ...LENGTH, Positions: 9, "Diameter (in)": 6 }, [["Length (ft)", "Diameter"]]],
+    [
+      "a cordon half as thick as long",
+      { "Length (ft)": 0.5, Positions: 3, "Diameter (in)": 3 },
+      [["Length (ft)", "Diameter"]],
+    ],
+  ])("%s", (_, figures, expected) => {
+    expect(inRows(figures)).toEqual(expected);
   });
 });
