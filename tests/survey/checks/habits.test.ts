@@ -53,6 +53,12 @@ describe("a counter whose cordons are longer than those of the others in the blo
     expect(unlikeOthers(oneEach(2))).toEqual([[18, 100, 3]]);
   });
 
+  test("is not held against rows that nobody has signed", () => {
+    const own = of("AB", "N", 4, 2, 2, 2);
+    expect(unlikeOthers([...OTHERS.slice(1), ["", "N", 9, 1], ...own])).toEqual([]);
+    expect(unlikeOthers([...OTHERS.slice(1), ["CD", "N", 9, 1], ...own])).toHaveLength(1);
+  });
+
   // In block M, where AB never counted, rows of 0.5 and 1.5 m would hide the 16 % of block N.
   test("is not held against blocks that only others counted", () => {
     const elsewhere = [...of("EF", "M", 1, 0.5, 1.5), ...of("CD", "M", 3, 0.5, 1.5)];
@@ -98,6 +104,58 @@ describe("a counter whose counts end in 0 or 5 more often than those of the othe
     expect(named(...counts("CD", 40, 0), ...counts("AB", 40, 40))).toHaveLength(1);
     expect(named(...counts("CD", 40, 0), ...counts("AB", 39, 39))).toEqual([]);
     expect(named(...counts("CD", 39, 0), ...counts("AB", 40, 40))).toEqual([]);
+  });
+});
+
+describe("counts that tell nothing of a habit", () => {
+  const named = (others: readonly Cells[], areas = VINE) =>
+    found(
+      "digitPreference",
+      [
+        sheetOf(
+          "Vines",
+          areas,
+          [...upTo(40).map((): Cells => ({ "Counted by": "AB", Clusters: 20 })), ...others].map(
+            (row, at) => ({
+              Vine: at + 1,
+              ...row,
+            }),
+          ),
+        ),
+      ],
+      ({ facts }) => facts.counter,
+    );
+  const cd = (count: number, more: Cells = {}) =>
+    upTo(count).map((): Cells => ({ "Counted by": "CD", Clusters: 22, ...more }));
+
+  test.each<[string, Cells]>([
+    ["without initials", { "Counted by": null }],
+    ["of 0", { Clusters: 0 }],
+    ["that are words", { Clusters: "many" }],
+    ["of another block", { Block: "Creek Side" }],
+  ])("are those %s", (_, odd) => {
+    expect(named([...cd(39), ...cd(5, odd)])).toEqual([]);
+    expect(named([...cd(39), ...cd(1)])).toEqual(["AB"]);
+  });
+
+  // The last digit is the second decimal, also of those that were written with one: 0.9 is 0.90.
+  test("are not the first decimals of measures that have two", () => {
+    const diameters = (by: string, round: number) =>
+      upTo(48).map((at): Cells => ({ "Counted by": by, "Diameter (in)": at <= round ? 0.9 : 0.92 }));
+    const told = (round: number) =>
+      found(
+        "digitPreference",
+        [
+          sheetOf(
+            "Cordons",
+            CORDON,
+            [...diameters("AB", round), ...diameters("CD", 0)].map((row, at) => ({ Vine: at + 1, ...row })),
+          ),
+        ],
+        ({ column, facts }) => [column, facts.counter, facts.own],
+      );
+    expect(told(12)).toEqual([["Diameter (in)", "AB", 25]]);
+    expect(told(11)).toEqual([]);
   });
 });
 
@@ -170,5 +228,35 @@ describe("vines with the same numbers as the one before", () => {
     }));
     const laidOut = upTo(10).map((at) => ({ Vine: 20 + at }));
     expect(runs([...counted, ...laidOut], { Block, Row, Side, Cordon })).toEqual([]);
+  });
+
+  test("may be the last of the sheet, or only two with many cordons each", () => {
+    expect(runs(lengths(...different(2), ...same(8, 24)))).toEqual([[5, 3, 8, 10]]);
+    // Of six cordons a vine each stands on one of twelve rows elsewhere: (1/12)^6 is 3 in ten million; (1/10)^5 is 10^-5.
+    const many = (count: number) => {
+      const own = upTo(count).map((at) => 20 + at);
+      return upTo(2).flatMap((Vine) =>
+        own.map((length, at): Cells => ({ Vine, Cordon: "ABCDEF"[at], "Length (in)": length })),
+      );
+    };
+    expect(runs(many(6))).toEqual([[8, 1, 2, 2]]);
+    expect(runs(many(5))).toEqual([]);
+  });
+
+  test("have as many cordons as it, all of them alike", () => {
+    const pairs = same(7, 24, 26);
+    expect(runs(lengths([24], ...pairs))).toEqual([[5, 2, 7, 8]]);
+    expect(runs(lengths(...upTo(8).map((at) => [24, 25 + at])))).toEqual([]);
+  });
+
+  test("go on behind a row that names no vine", () => {
+    const rows = lengths(...same(8, 24), ...different(2));
+    const odd = { Vine: "?", "Length (in)": 40 };
+    expect(runs([...rows.slice(0, 4), odd, ...rows.slice(4)])).toEqual([[3, 1, 8, 8]]);
+  });
+
+  test("are not asked about where too few columns were counted", () => {
+    const { Trunk: _, Positions: __, ...few } = rest;
+    expect(runs(lengths(...same(8, 24), ...different(2)), few)).toEqual([]);
   });
 });
