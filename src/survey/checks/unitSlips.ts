@@ -63,7 +63,7 @@ function slipsOf(
   limits: ReadonlyMap<number, BlockLimits>,
   grown: Uint8Array,
 ): UnitSlip[] {
-  const units = (MIXED[measure.id] ?? []).filter((id) => id !== column.unit?.id).map((id) => unitNamed(id)!);
+  const units = (MIXED[measure.id] ?? []).map((id) => unitNamed(id)!);
   const blocks = table.column("block")?.codes;
   if (!blocks || !column.unit) return [];
   const odd = valuesUnlikeTheirBlock(column, measure, limits, blocks, grown);

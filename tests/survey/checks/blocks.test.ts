@@ -93,8 +93,10 @@ describe("a value unlike its block", () => {
       ),
     ]);
 
-  // Four spreads of 0.32 in the logarithm are 1.28: 30 x exp(1.28) = 107.9.
+  // Four spreads of 0.32 in the logarithm are 1.28: 30 x exp(1.28) = 107.9, 30 / exp(1.28) = 8.3.
   test.each([
+    [9, []],
+    [8, [16]],
     [107, []],
     [109, [16]],
     [1000, [16]],
