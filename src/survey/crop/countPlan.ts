@@ -5,8 +5,7 @@ import { samplingPlan, type PlannedVine, type RowOfVines } from "../../domain/ou
 import { seededRandom } from "../../domain/random";
 import { vinesToCount } from "../../domain/vinesToCount";
 import type { Season } from "../season/season";
-import { choiceId } from "../season/vinePlaces";
-import { wordKey } from "../sheets/words";
+import { NO_PLACE, placeOf } from "../season/vinePlaces";
 
 /** What is counted on the drawn vines: a column of the Vines sheet. */
 export type Counted = "clusters" | "shoots" | "prunings";
@@ -80,29 +79,27 @@ function bearingVines(
   block: string,
   counted: Counted,
 ): { rows: RowOfVines[]; counts: number[]; missingShare: number } {
+  const { places } = season;
+  const code = season.words.codeOf(block);
   const rows = new Map<number, Set<number>>();
   const counts: number[] = [];
   let listed = 0;
   let missing = 0;
   for (const table of season.tables("vines")) {
-    const blocks = table.column("block")?.codes;
-    const rowNumbers = table.column("row")?.usable;
-    const vineNumbers = table.column("vine")?.usable;
-    if (!blocks || !rowNumbers || !vineNumbers) continue;
-    const status = table.column("status");
     const values = table.column(counted)?.usable;
-    const keys = season.places.keysOf(table);
-    const isBefore = season.places.listedBefore(table);
-    for (let index = 0; index < table.rowCount; index++) {
-      if (blocks[index] < 0 || wordKey(season.words.wordOf(blocks[index])) !== wordKey(block)) continue;
-      const isNew = !isBefore(index);
-      const is = isNew ? status && choiceId(status, index) : season.places.statusOf(keys[index]);
-      if (isNew) listed++;
-      if (isNew && is === "missing") missing++;
-      if ((status || !isNew) && (is ?? (isNew ? "" : "bearing")) !== "bearing") continue;
-      if (!(rowNumbers[index] >= 1 && vineNumbers[index] >= 1)) continue;
-      const vines = rows.get(rowNumbers[index]) ?? new Set<number>();
-      rows.set(rowNumbers[index], vines.add(vineNumbers[index]));
+    const keys = places.keysOf(table);
+    const isBefore = places.listedBefore(table);
+    const statusOf = places.statusesOf(table);
+    for (let index = 0; index < keys.length; index++) {
+      const place = placeOf(keys[index]);
+      if (keys[index] === NO_PLACE || place.block !== code) continue;
+      const status = statusOf(index);
+      if (!isBefore(index)) {
+        listed++;
+        if (status === "missing") missing++;
+      }
+      if (status !== "bearing") continue;
+      rows.set(place.row, (rows.get(place.row) ?? new Set<number>()).add(place.vine));
       if (values && values[index] >= 0) counts.push(values[index]);
     }
   }
@@ -111,6 +108,6 @@ function bearingVines(
       .sort(([one], [other]) => one - other)
       .map(([row, vines]) => ({ row, vines: [...vines].sort((one, other) => one - other) })),
     counts,
-    missingShare: listed > 0 ? missing / listed : 0,
+    missingShare: missing / listed,
   };
 }

@@ -1,4 +1,6 @@
 import { shrunkRatio, shrunkShare, type ShrunkYears } from "../../domain/outlook/shrunkYears";
+import { blockFigures } from "../season/blockFigures";
+import { harvestRows } from "../season/harvestRows";
 import type { Season } from "../season/season";
 import type { SettingId } from "../settings/settings";
 import type { VinePlaces } from "../season/vinePlaces";
@@ -39,18 +41,17 @@ export function farmFigures(season: Season): readonly FarmFigure[] {
       mean(group.codes.map((code) => group.places.blockNumber(code, column)));
     const add = (
       figure: "clustersPerShoot" | "budbreak" | "clusterWeight",
-      usual: number | undefined,
+      usual: number,
       proposed: (years: readonly number[], usual: number) => ShrunkYears,
     ) => {
       const years = yearsOf(season, group.codes, (at) => at(figure));
-      const now = blockFigure(figure) ?? usual;
-      if (years.length === 0 || usual === undefined || now === undefined) return;
+      if (years.length === 0) return;
       figures.push({
         figure,
         cultivar: group.name,
         blocks: group.blocks,
         years,
-        now,
+        now: blockFigure(figure) ?? usual,
         usual,
         proposed: proposed(
           years.map(({ value }) => value),
@@ -114,10 +115,10 @@ interface Cultivar {
 function cultivars(season: Season): readonly Cultivar[] {
   const places = season.places;
   const groups = new Map<string, Cultivar>();
-  for (const [code, { table, index }] of places.blockRows()) {
+  const figures = blockFigures(season);
+  for (const code of places.blockRows().keys()) {
     const block = season.words.wordOf(code);
-    const written = table.column("cultivar")?.raw.at(index);
-    const name = typeof written === "string" && written.trim() !== "" ? written.trim() : block;
+    const name = figures(code).secondaryWorth.cultivar || block;
     const group = groups.get(name.toLowerCase()) ?? { name, codes: [], blocks: [], places };
     groups.set(name.toLowerCase(), group);
     group.codes.push(code);
@@ -133,16 +134,10 @@ function yearsOf(
 ): { year: number; value: number }[] {
   const wanted = new Set(codes);
   const years = new Map<number, number[]>();
-  for (const table of season.tables("harvest")) {
-    const blocks = table.column("block")?.codes;
-    const written = table.column("year")?.usable;
-    if (!blocks || !written) continue;
-    for (let index = 0; index < table.rowCount; index++) {
-      if (!wanted.has(blocks[index]) || !(written[index] > 0)) continue;
-      const value = figure((column) => table.column(column)?.usable[index] ?? NaN);
-      if (!(value > 0 && value < Infinity)) continue;
-      years.set(written[index], [...(years.get(written[index]) ?? []), value]);
-    }
+  for (const { block, year, at } of harvestRows(season)) {
+    const value = figure(at);
+    if (!wanted.has(block) || !(value > 0 && value < Infinity)) continue;
+    years.set(year, [...(years.get(year) ?? []), value]);
   }
   return [...years]
     .sort(([one], [other]) => one - other)

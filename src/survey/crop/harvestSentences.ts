@@ -42,8 +42,8 @@ function facts({ years, least, mean, most }: OwnHarvests, shown: ShowCrop, langu
   const words = (mass: number) => threeDigits(shown(mass).value, language);
   return {
     years: years.length,
-    first: years[0]?.year ?? "",
-    last: years.at(-1)?.year ?? "",
+    first: years[0].year,
+    last: years.at(-1)!.year,
     least: words(least),
     mean: words(mean),
     most: words(most),

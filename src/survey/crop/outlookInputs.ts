@@ -39,6 +39,7 @@ import { PUBLISHED_MULTIPLIER } from "./farmFigures";
 import { isSameFigure } from "../settings/setting";
 import type { SettingValues } from "../settings/settings";
 import { FROST_COUNTS } from "../sheets/sheets";
+import { harvestRows } from "../season/harvestRows";
 import { winterOfSeason } from "../season/winterOfSeason";
 import { bearsNothingYet } from "../season/youngVines";
 import { NO_WORD } from "../sheets/words";
@@ -145,8 +146,7 @@ export function outlookInputs(season: Season, options: OutlookOptions = {}): Blo
   const left = planned?.size ? nodesLeft(season, places, stays, planned) : counted;
   const cuts = caneCuts(season);
   const seasons = winterRows(season, year);
-  const before = pickedIn(season, year - 1);
-  const harvests = harvestsBefore(season, year);
+  const crops = cropsByYear(season);
   const injured = injuryOfBlocks(season);
   const inputs: BlockOutlookInputs[] = [];
   for (const [code, vines] of vinesOf)
@@ -160,9 +160,8 @@ export function outlookInputs(season: Season, options: OutlookOptions = {}): Blo
         { left: left.get(code), counted: planned?.size ? counted.get(code) : undefined },
         cuts.get(code),
         seasons.get(code),
-        ownHarvests(harvests.get(code) ?? []),
+        crops.get(code) ?? new Map<number, CropBefore>(),
         injured.get(code),
-        before.get(code),
       ),
     );
   return inputs;
@@ -196,9 +195,8 @@ function inputsOfBlock(
   nodes: NodesOfBlock,
   cuts: CutsOfBlock | undefined,
   figures: WinterFigures | undefined,
-  harvests: OwnHarvests | undefined,
+  crops: ReadonlyMap<number, CropBefore>,
   injured: InjuredBlock | undefined,
-  before: CropBefore | undefined,
 ): BlockOutlookInputs {
   const { settings } = season;
   const inForce = blockFigures(season)(code);
@@ -212,9 +210,10 @@ function inputsOfBlock(
   if (planted === 0) lack("vinesOfBlock", "needed");
   if (listed === 0) lack("register", "assumed");
   if (settings.vinesWereDrawn === "by row" && !complete) lack("rowsOfVines", "assumed");
-  const nodesOf = (byRow: ReadonlyMap<number, VineNodes[]> | undefined) => {
-    const ofRow = (row: number) => (byRow?.get(row) ?? []).map((vine) => vine.nodes);
-    return byRow && estimate([...byRow.keys()].flatMap(ofRow), ofRow);
+  const nodesOf = (byRow: NodesOfBlock["left"]) => {
+    if (!byRow) return undefined;
+    const ofRow = (row: number) => (byRow.get(row) ?? []).map((vine) => vine.nodes);
+    return estimate([...byRow.keys()].flatMap(ofRow), ofRow);
   };
   const left = nodesOf(nodes.left);
   const counted = nodesOf(nodes.counted);
@@ -310,15 +309,15 @@ function inputsOfBlock(
     stages.push({ stage: "shoots", shoots, ...(worth ? { worth } : {}), clustersPerShoot, clusterWeight });
   }
   if (clusters && clusterWeight) stages.push({ stage: "clusters", clusters, clusterWeight });
-  const lagWeight = usable(figures?.lagWeight);
-  if (clusters && lagWeight !== undefined && lagWeight > 0)
+  const lagWeight = figures?.lagWeight ?? NaN;
+  if (clusters && lagWeight > 0)
     stages.push({
       stage: "lagPhase",
       clusters,
       clusterWeight: clustersWeighedTogether(
         lagWeight,
         settings.clusterWeightBetweenClusters,
-        Math.max(2, usable(figures?.clustersWeighed) ?? settings.clustersWeighed),
+        Math.max(2, usable(figures!.clustersWeighed) ?? settings.clustersWeighed),
       ),
       multiplier: fromYears("lagMultiplier", settings.lagPhaseMultiplier, multiplierSpread(settings)),
     });
@@ -327,11 +326,11 @@ function inputsOfBlock(
 
   const rowSpacing = figure("rowSpacing");
   const vineSpacing = figure("vineSpacing");
+  const before = crops.get(year - 1);
   const trainingColumn = entry?.table.column("training");
-  const cultivar = entry?.table.column("cultivar")?.raw.at(entry.index);
   return {
     block: season.words.wordOf(code),
-    cultivar: typeof cultivar === "string" && cultivar.trim() !== "" ? cultivar.trim() : undefined,
+    cultivar: inForce.secondaryWorth.cultivar || undefined,
     training: entry && trainingColumn && choiceId(trainingColumn, entry.index),
     year,
     yearPlanted: figure("planted"),
@@ -339,21 +338,23 @@ function inputsOfBlock(
     bearingVines,
     bearing,
     density:
-      spacing(rowSpacing) && spacing(vineSpacing)
-        ? vineDensity(metres(rowSpacing!), metres(vineSpacing!))
-        : undefined,
+      rowSpacing === undefined || vineSpacing === undefined
+        ? undefined
+        : vineDensity(metres(rowSpacing), metres(vineSpacing)),
     shootThinning: shootThinningOf(season, code, vines),
     stages: planted > 0 ? stages : [],
     asCounted: planted > 0 ? asCounted : undefined,
     otherSecondaries: planted > 0 ? otherSecondaries : undefined,
     injured,
     frost,
-    harvests,
+    harvests: ownHarvests(
+      [...crops].flatMap(([of, { picked }]) => (of < year ? [{ year: of, picked }] : [])),
+    ),
     clusterCounts: vines.clusterCounts,
     prunings: vines.prunings,
     targetCrop: entry && targetCrop(entry.table, entry.index, season.unitSystem),
     clusterWeight: usualWeight,
-    picked: usable(figures?.picked),
+    picked: crops.get(year)?.picked ?? usable(figures?.picked),
     pickedBefore: before && { ...before, vines: before.vines || bearingVines },
     lacking,
     figures: inForce,
@@ -375,8 +376,7 @@ function frostCount(
   return { primaries, secondaries, nodes, living: nodes - shootless, share, secondaryWorth };
 }
 
-const usable = (value: number | undefined) => (value !== undefined && value >= 0 ? value : undefined);
-const spacing = (value: number | undefined) => value !== undefined && value >= 0.3 && value <= 20;
+const usable = (value = NaN) => (value >= 0 ? value : undefined);
 
 /** Between years alone where the farm set its own multiplier; that between farms besides where the published one stands. */
 function multiplierSpread(settings: SettingValues): number {
@@ -524,63 +524,32 @@ function writtenCanes(season: Season): WrittenCane[] {
   return canes;
 }
 
+/** What the Harvest sheet says of each block in one year; of rows that name one twice, the last. */
 function winterRows(season: Season, year: number): Map<number, WinterFigures> {
   const rows = new Map<number, WinterFigures>();
-  for (const table of season.tables("harvest")) {
-    const blocks = table.column("block")?.codes;
-    const years = table.column("year")?.usable;
-    if (!blocks || !years) continue;
-    const at = (id: string, index: number) => table.column(id)?.usable[index] ?? NaN;
-    for (let index = 0; index < table.rowCount; index++)
-      if (blocks[index] >= 0 && years[index] === year)
-        rows.set(blocks[index], {
-          picked: at("picked", index),
-          lagWeight: at("lagWeight", index),
-          clustersWeighed: at("clustersWeighed", index),
-          frost: FROST_COUNTS.map((id) => at(id, index)),
-        });
-  }
+  for (const { block, year: of, at } of harvestRows(season))
+    if (of === year)
+      rows.set(block, {
+        picked: at("picked"),
+        lagWeight: at("lagWeight"),
+        clustersWeighed: at("clustersWeighed"),
+        frost: FROST_COUNTS.map(at),
+      });
   return rows;
 }
 
-/** What each block bore in one year, and on how many vines; 0 where the Harvest sheet does not say. */
-function pickedIn(season: Season, year: number): Map<number, CropBefore> {
-  const sums = new Map<number, CropBefore>();
-  for (const table of season.tables("harvest")) {
-    const blocks = table.column("block")?.codes;
-    const years = table.column("year")?.usable;
-    const picked = table.column("picked")?.usable;
-    const vines = table.column("vinesPicked")?.usable;
-    if (!blocks || !years || !picked) continue;
-    for (let index = 0; index < table.rowCount; index++) {
-      if (blocks[index] < 0 || years[index] !== year || !(picked[index] > 0)) continue;
-      const sum = sums.get(blocks[index]) ?? { picked: 0, vines: 0 };
-      sums.set(blocks[index], {
-        picked: sum.picked + picked[index],
-        vines: sum.vines + (usable(vines?.[index]) ?? 0),
-      });
-    }
+/** What each block bore in every year that bore, picked rows of a year added up; 0 vines where the Harvest sheet does not say. */
+function cropsByYear(season: Season): Map<number, Map<number, CropBefore>> {
+  const crops = new Map<number, Map<number, CropBefore>>();
+  for (const { block, year, at } of harvestRows(season)) {
+    const picked = at("picked");
+    if (!(picked > 0)) continue;
+    const years = crops.get(block) ?? new Map<number, CropBefore>();
+    const sum = years.get(year) ?? { picked: 0, vines: 0 };
+    const vines = sum.vines + (usable(at("vinesPicked")) ?? 0);
+    crops.set(block, years.set(year, { picked: sum.picked + picked, vines }));
   }
-  return sums;
-}
-
-/** What each block bore in every year before the one given: picked rows of a block and year are added up. */
-function harvestsBefore(season: Season, before: number): Map<number, { year: number; picked: number }[]> {
-  const sums = new Map<number, Map<number, number>>();
-  for (const table of season.tables("harvest")) {
-    const blocks = table.column("block")?.codes;
-    const years = table.column("year")?.usable;
-    const picked = table.column("picked")?.usable;
-    if (!blocks || !years || !picked) continue;
-    for (let index = 0; index < table.rowCount; index++) {
-      if (blocks[index] < 0 || !(years[index] > 0 && years[index] < before) || !(picked[index] > 0)) continue;
-      const ofBlock = sums.get(blocks[index]) ?? new Map<number, number>();
-      sums.set(blocks[index], ofBlock.set(years[index], (ofBlock.get(years[index]) ?? 0) + picked[index]));
-    }
-  }
-  return new Map(
-    [...sums].map(([block, years]) => [block, [...years].map(([year, sum]) => ({ year, picked: sum }))]),
-  );
+  return crops;
 }
 
 function targetCrop(
@@ -589,8 +558,8 @@ function targetCrop(
   system: "US" | "metric",
 ): KilogramsPerHectare | undefined {
   const column = table.column("targetCrop");
-  const value = usable(column?.usable[index]);
-  if (!column || value === undefined || value === 0) return undefined;
+  const value = column?.usable[index] ?? NaN;
+  if (!column || !(value > 0)) return undefined;
   const perHectare = /ha/i.test(/\(([^)]*)\)/.exec(column.header)?.[1] ?? (system === "metric" ? "ha" : ""));
   return perHectare ? kilogramsPerHectareFromTonnes(value) : kilogramsPerHectareFromTonsPerAcre(value);
 }

@@ -63,30 +63,29 @@ export function shootThinning(season: Season): Map<number, ShootThinning> {
 export function shootThinningOf(
   { places, settings }: Season,
   code: number,
-  { shoots, planted, bearingVines }: VinesOfBlock,
+  { shoots, bearingVines }: VinesOfBlock,
 ): ShootThinning | undefined {
   const spacing = places.blockNumber(code, "vineSpacing");
-  if (!shoots || planted === 0 || !(spacing >= 0.3 && spacing <= 10)) return undefined;
+  if (!shoots || Number.isNaN(spacing)) return undefined;
   const counted = shoots.value;
   const { shootsByLength, minutesAVineShootThinning: minutes } = settings;
   const thinned = shootsToThin(counted, metres(spacing), shootsByLength, bearingVines, minutes);
   return { ...thinned, counted, vines: bearingVines };
 }
 
-function vinesOfBlock(season: Season, code: number, tally: VineTally | undefined): VinesOfBlock {
+function vinesOfBlock(season: Season, code: number, tally: VineTally = noVines()): VinesOfBlock {
   const { places, settings } = season;
-  const listed = tally?.listed ?? 0;
+  const { listed } = tally;
   const written = places.blockNumber(code, "vines");
   const planted = Math.max(written >= 0 ? written : listed, listed);
   const complete = listed >= COMPLETE_REGISTER * planted;
   const bearing =
-    !tally || listed === 0
+    listed === 0
       ? exactly("missing", 1)
       : complete
         ? exactly("missing", tally.bearing / listed)
         : shareFromCount("missing", tally.bearing, listed);
   const bearingVines = Math.round(planted * bearing.value);
-  const byRow = settings.vinesWereDrawn === "by row";
   let few = false;
   const estimate: VinesOfBlock["estimate"] = (counts, ofRow) => {
     if (counts.length < 2) return undefined;
@@ -95,31 +94,29 @@ function vinesOfBlock(season: Season, code: number, tally: VineTally | undefined
       few = true;
       return fewVines(counts, vines, settings.spreadBetweenVines);
     }
-    if (!byRow || !complete || !tally) return vinesAtRandom(counts, vines);
-    const rows = [...tally.rows].sort(([one], [other]) => one - other);
-    return vinesByRow(
-      rows.map(([number, row]) => {
-        const drawn = ofRow(number);
-        return { vines: Math.max(row.bearing, drawn.length), counts: drawn };
-      }),
-    );
+    const rows = complete ? [...tally.rows].sort(([one], [other]) => one - other) : [];
+    const strata = rows.map(([number, row]) => {
+      const drawn = ofRow(number);
+      return { vines: Math.max(row.bearing, drawn.length), counts: drawn };
+    });
+    // Counts in rows that the register does not list would be lost to the mean.
+    const inStrata = strata.reduce((sum, { counts: drawn }) => sum + drawn.length, 0);
+    return inStrata < counts.length ? vinesAtRandom(counts, vines) : vinesByRow(strata);
   };
   return {
     listed,
-    tooYoung: listed > 0 && tally?.tooYoung === listed,
+    tooYoung: listed > 0 && tally.tooYoung === listed,
     planted,
     complete,
     bearing,
     bearingVines,
     estimate,
     few: () => few,
-    clusters: estimate(tally?.clusters ?? [], (row) => tally!.rows.get(row)!.clusters),
-    shoots: estimate(tally?.shoots ?? [], (row) => tally!.rows.get(row)!.shoots),
-    clusterCounts: tally?.clusters ?? [],
+    clusters: estimate(tally.clusters, (row) => tally.rows.get(row)!.clusters),
+    shoots: estimate(tally.shoots, (row) => tally.rows.get(row)!.shoots),
+    clusterCounts: tally.clusters,
     prunings:
-      tally && tally.weighed > 0
-        ? { mean: tally.prunings / tally.weighed, weighed: tally.weighed }
-        : undefined,
+      tally.weighed > 0 ? { mean: tally.prunings / tally.weighed, weighed: tally.weighed } : undefined,
   };
 }
 
@@ -150,22 +147,20 @@ function tallyVines(season: Season): Map<number, VineTally> {
     const blocks = table.column("block")?.codes;
     if (!blocks) continue;
     const rows = byRow ? table.column("row")?.usable : undefined;
-    const status = table.column("status");
-    const bearingCode = status?.column.choices?.findIndex(({ id }) => id === "bearing");
+    const statusOf = season.places.statusesOf(table);
     const shoots = table.column("shoots")?.usable;
     const clusters = table.column("clusters")?.usable;
     const prunings = table.column("prunings")?.usable;
     const keys = season.places.keysOf(table);
     const isBefore = season.places.listedBefore(table);
-    let tally: VineTally | undefined;
     for (let index = 0; index < blocks.length; index++) {
       const block = blocks[index];
       if (block < 0) continue;
-      if (!tally || block !== blocks[index - 1]) tally = tallyOf(tallies, block);
+      const tally = tallies.get(block) ?? noVines();
+      tallies.set(block, tally);
       const isNew = !isBefore(index);
       if (isNew) tally.listed++;
-      if (status && status.codes[index] !== bearingCode) continue;
-      if (!isNew && (season.places.statusOf(keys[index]) ?? "bearing") !== "bearing") continue;
+      if (statusOf(index) !== "bearing") continue;
       if (isTooYoung(keys[index])) {
         if (isNew) tally.tooYoung++;
         continue;
@@ -190,19 +185,13 @@ function tallyVines(season: Season): Map<number, VineTally> {
   return tallies;
 }
 
-function tallyOf(tallies: Map<number, VineTally>, block: number): VineTally {
-  const known = tallies.get(block);
-  if (known) return known;
-  const counts = { shoots: [], clusters: [], rows: new Map() };
-  const tally = { listed: 0, tooYoung: 0, bearing: 0, prunings: 0, weighed: 0, ...counts };
-  tallies.set(block, tally);
-  return tally;
+function noVines(): VineTally {
+  const counts = { shoots: [], clusters: [], rows: new Map<number, RowTally>() };
+  return { listed: 0, tooYoung: 0, bearing: 0, prunings: 0, weighed: 0, ...counts };
 }
 
-function rowOf(tally: VineTally, number: number): RowTally {
-  const known = tally.rows.get(number);
-  if (known) return known;
-  const row = { bearing: 0, shoots: [], clusters: [] };
-  tally.rows.set(number, row);
+function rowOf({ rows }: VineTally, number: number): RowTally {
+  const row = rows.get(number) ?? { bearing: 0, shoots: [], clusters: [] };
+  rows.set(number, row);
   return row;
 }

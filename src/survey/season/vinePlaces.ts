@@ -178,6 +178,17 @@ export class VinePlaces {
     };
   }
 
+  /**
+   * Status of the vine in each row of a Vines sheet; in a list without statuses that of the register, and "bearing" where
+   * none stands there either.
+   */
+  statusesOf(table: SurveyTable): (index: number) => string | undefined {
+    const status = table.column("status");
+    if (status) return (index) => choiceId(status, index);
+    const keys = this.keysOf(table);
+    return (index) => this.statusOf(keys[index]) ?? "bearing";
+  }
+
   /** Row of the Blocks sheet by number of the block's name. */
   blockRows(): ReadonlyMap<number, RegisterEntry> {
     if (this.blocks) return this.blocks;
