@@ -71,6 +71,18 @@ test("one sentence says which figure and where from, in every language", () => {
     expect(blockFigureSentence(figures("Dell"), ["nodesASpur", "mostNodes"], language)).toContain("44");
 });
 
+test("a figure to three digits, a rule as it is written, and where each is from", () => {
+  expect(blockFigureSentence(figures("Dell"), ["basalWorth", "nodeRule"], "en")).toBe(
+    "Figures of this block: Basal worth 0.6 (Blocks sheet); Node rule 20+20 (vinifera: Ohio State 2023).",
+  );
+  expect(
+    blockFigureSentence(figures("Barn", [["Worth of a secondary shoot", 0.45678]]), ["secondaryWorth"], "en"),
+  ).toBe("Figures of this block: Secondary worth 0.457 (Settings).");
+  expect(blockFigureSentence(figures("Barn"), ["secondaryWorth"], "en")).toBe(
+    "Figures of this block: Secondary worth 0.38 (Settings, Wines & Vines 2015).",
+  );
+});
+
 describe("one count node where the basal bud bears", () => {
   const cordons: Rows = [
     [...CORDON_HEADS],
