@@ -183,7 +183,7 @@ const writeFunctions = (atAddress) => ({
       compilation.hooks.processAssets.tap({ name: "writeFunctions", stage }, () => {
         const { functionFiles, files } = run(path.join(root, "src/functions/functionFiles.ts"));
         compilation.fileDependencies.addAll(files.map((file) => path.join(root, file)));
-        for (const [name, content] of ["en", "es", "fr"].flatMap(functionFiles))
+        for (const [name, content] of functionFiles())
           compilation.emitAsset(name, new compiler.webpack.sources.RawSource(atAddress(content)));
       });
     });

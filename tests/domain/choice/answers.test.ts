@@ -3,37 +3,19 @@ import type { ChoiceRules } from "../../../src/domain/choice/choiceRules";
 import { chooseCordons } from "../../../src/domain/choice/chooseCordons";
 import { metres } from "../../../src/domain/units";
 import { RULES as STANDARD } from "./standardRules";
+import { cordon as soundCordon } from "./workedVines";
 
 /** A spur every 0.1 m on 1 m of wire a side: 10 to carry. */
 const RULES: ChoiceRules = { ...STANDARD, spurSpacing: metres(0.1) };
 
-/**
- * A sound cordon of 1 m, as thick as it should be, all spurs down. Its score with the weights of Settings:
- * 0.80 + 0.02 a spur - 0.075 for each place of its gap beyond the first.
- */
-function cordon(
+/** The sound cordon of the worked vines, 1 m long; its gap is no longer than one position. */
+const cordon = (
   place: string,
   trunk: number | undefined,
   spurs: number,
   gap: number | undefined = 1,
   rest: Partial<CandidateCordon> = {},
-): CandidateCordon {
-  const [side, letter] = place.split(" ");
-  return {
-    side,
-    cordon: letter,
-    ...(trunk === undefined ? {} : { trunk }),
-    length: metres(1),
-    liveSpurs: spurs,
-    ...(gap === undefined ? {} : { longestGap: gap }),
-    spursDown: spurs,
-    spursLevel: 0,
-    spursUp: 0,
-    diameter: metres(0.0254),
-    condition: "sound",
-    ...rest,
-  };
-}
+) => soundCordon(place, trunk, spurs, gap, { length: metres(1), ...rest });
 /** 4 of 10 places in one dead stretch and no other empty one: worth 0.50, as a new cane is. */
 const likeCane = (place: string, trunk: number) => cordon(place, trunk, 6, 4);
 /** Its gap was not written down. */
@@ -255,17 +237,17 @@ describe("what a side is told", () => {
 });
 
 describe("the cordon that another is weighed against", () => {
+  const threeLeft = (b: number, c: number) => [
+    cordon("left A", 1, 10),
+    cordon("left B", 1, b),
+    cordon("left C", 1, c),
+    cordon("right D", 2, 9),
+  ];
+
   test("is the next best of its side, whichever stands first: 0.94 before 0.90; of two alike the first", () => {
-    const across = cordon("right D", 2, 9);
-    const rows = (b: number, c: number) => [
-      cordon("left A", 1, 10),
-      cordon("left B", 1, b),
-      cordon("left C", 1, c),
-      across,
-    ];
-    expect(answersOf(decide(rows(5, 7)))[0]).toBe("A stays better C");
-    expect(answersOf(decide(rows(7, 5)))[0]).toBe("A stays better B");
-    expect(answersOf(decide(rows(7, 7)))[0]).toBe("A stays better B");
+    expect(answersOf(decide(threeLeft(5, 7)))[0]).toBe("A stays better C");
+    expect(answersOf(decide(threeLeft(7, 5)))[0]).toBe("A stays better B");
+    expect(answersOf(decide(threeLeft(7, 7)))[0]).toBe("A stays better B");
   });
 
   test("is the next best with what two trunks earn: 0.90 + 0.15 before 0.94", () => {
@@ -280,21 +262,14 @@ describe("the cordon that another is weighed against", () => {
 
   test("is the closest of several close ones, and of two as close the first", () => {
     // within 0.05: B 0.04 behind, C 0.02
-    const across = cordon("right D", 2, 9);
-    const rows = (b: number, c: number) => [
-      cordon("left A", 1, 10),
-      cordon("left B", 1, b),
-      cordon("left C", 1, c),
-      across,
-    ];
     const margin = { closeCall: 0.05 };
-    expect(answersOf(decide(rows(8, 9), {}, margin)).slice(0, 3)).toEqual([
+    expect(answersOf(decide(threeLeft(8, 9), {}, margin)).slice(0, 3)).toEqual([
       "A ask closeCall C",
       "B ask closeCall A",
       "C ask closeCall A",
     ]);
-    expect(answersOf(decide(rows(9, 8), {}, margin))[0]).toBe("A ask closeCall B");
-    expect(answersOf(decide(rows(9, 9), {}, margin))[0]).toBe("A ask closeCall B");
+    expect(answersOf(decide(threeLeft(9, 8), {}, margin))[0]).toBe("A ask closeCall B");
+    expect(answersOf(decide(threeLeft(9, 9), {}, margin))[0]).toBe("A ask closeCall B");
   });
 
   test("on one of the two sides is told with the wire of that side, where it is longer", () => {

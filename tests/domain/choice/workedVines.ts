@@ -26,7 +26,7 @@ const SIDE = inches(40);
  * 0.02 a spur + 0.075 for each position that a gap of two or more falls short of 5, at most 0.30, + 0.15 placing + 0.20 +
  * 0.15: 0.80 + 0.02 x spurs - 0.075 x (gap - 1).
  */
-function cordon(
+export function cordon(
   place: string,
   trunk: number | undefined,
   spurs: number,

@@ -1,8 +1,7 @@
 import { allFindings, checkSeason, inSheetOrder } from "../../../src/survey/checks/checkSeason";
-import type { Finding } from "../../../src/survey/checks/finding";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import { caseNames, readCase } from "../readCase";
-import { CORDON, found, sheetOf, upTo, VINE } from "./found";
+import { CORDON, findingAt, found, sheetOf, upTo, VINE } from "./found";
 
 /** Cordons of so many vines, of which the named ones have nine spurs on eight positions. */
 const cordons = (vines: number, wrong: readonly number[] = []) =>
@@ -63,16 +62,13 @@ test("findings are worked off sheet by sheet, row by row and from left to right"
     sheetOf("Cordons", CORDON, [{ Vine: 1 }, { Vine: 2 }]),
   ]);
   const [one, other] = season.allTables.map(({ sheet }) => sheet);
-  const at = (sheet: string, row: number, columnNumber: number): Finding => ({
-    code: "missingValue",
-    severity: "wrong",
-    sheet,
-    row,
-    columnNumber,
-    column: "",
-    facts: {},
-  });
-  const ordered = [at(one, 2, 3), at(one, 2, 5), at(one, 3, 1), at(other, 2, 1), at(other, 2, 4)];
+  const ordered = [
+    findingAt(one, 2, 3),
+    findingAt(one, 2, 5),
+    findingAt(one, 3, 1),
+    findingAt(other, 2, 1),
+    findingAt(other, 2, 4),
+  ];
   for (const turned of [
     [4, 2, 1, 3, 0],
     [3, 0, 4, 1, 2],

@@ -1,10 +1,9 @@
 import { allFindings } from "../../../src/survey/checks/checkSeason";
-import type { Finding } from "../../../src/survey/checks/finding";
 import { findingCell } from "../../../src/survey/checks/findingCell";
 import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { areaOf } from "../area";
-import { CORDON, sheetOf, VINE } from "./found";
+import { CORDON, findingAt, sheetOf, VINE } from "./found";
 
 describe("the cell that a finding is about", () => {
   const season = () =>
@@ -13,16 +12,7 @@ describe("the cell that a finding is about", () => {
       sheetOf("Vines", VINE, [{ Vine: 8 }]),
     ]);
   const cell = (sheet: string, row: number, columnNumber: number) => {
-    const finding: Finding = {
-      code: "missingValue",
-      severity: "wrong",
-      sheet,
-      row,
-      columnNumber,
-      column: "",
-      facts: {},
-    };
-    const found = findingCell(finding, season());
+    const found = findingCell(findingAt(sheet, row, columnNumber), season());
     return found && [found.table.sheet, found.index, found.column.column.id, found.value];
   };
 

@@ -41,6 +41,17 @@ export function sheetOf(
   return areaOf(sheet, [heads, ...rows.map(cellsOf)], options);
 }
 
+/** A finding about one cell, of which only the place matters. */
+export const findingAt = (sheet: string, row: number, columnNumber: number): Finding => ({
+  code: "missingValue",
+  severity: "wrong",
+  sheet,
+  row,
+  columnNumber,
+  column: "",
+  facts: {},
+});
+
 /** Numbers from 1 up to and with `last`. */
 export const upTo = (last: number) => Array.from({ length: last }, (_, at) => at + 1);
 
