@@ -40,7 +40,7 @@ describe("crew cards on paper", () => {
   beforeAll(async () => {
     browser = await startChromium();
     mkdirSync(keep, { recursive: true });
-  }, 120_000);
+  });
   afterAll(() => browser?.close());
 
   const papers: readonly Paper[] = ["A4", "Letter"];

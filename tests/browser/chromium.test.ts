@@ -6,7 +6,7 @@ describe("the browser of the tests", () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await startChromium();
-  }, 120_000);
+  });
   afterAll(() => browser?.close());
 
   test("lays out a page and has letters to write it with", async () => {

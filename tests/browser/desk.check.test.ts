@@ -77,7 +77,7 @@ describe("checking a season on the desk page", () => {
     );
     expect(checking.frames).toBeGreaterThan(10);
     await page.picture("desk-large-season");
-  }, 180_000);
+  });
 
   test("the opening of a file is told of and stopped, and the workbook on the page stays", async () => {
     const page = await openDesk("mistakes");
@@ -100,7 +100,7 @@ describe("checking a season on the desk page", () => {
     expect(await page.page.locator("#grid.waiting").count()).toBe(0);
     expect(await page.page.locator("#workbook").inputValue()).toBe("mistakes");
     expect(await page.read("A1")).toBe(before);
-  }, 120_000);
+  });
 
   test("a long calculation is told of and stopped, and goes on with the next change", async () => {
     const page = await openDesk("clean");
@@ -147,7 +147,7 @@ describe("checking a season on the desk page", () => {
     await page.page
       .locator("#notice.refused")
       .getByText('"too-many.xlsx" spans more than 2000000 cells')
-      .waitFor({ timeout: 60_000 });
+      .waitFor();
     expect(await page.page.locator("#workbook").inputValue()).toBe("clean");
   });
 

@@ -30,7 +30,7 @@ describe("copies saved from the desk page, as other programs read them", () => {
   beforeAll(async () => {
     browser = await startChromium();
     page = await scriptPage(browser, "tests/browser/pages/deskCopies.ts", "window.openFile");
-  }, 120_000);
+  });
   afterAll(async () => {
     await browser?.close();
     rmSync(folder, { recursive: true });

@@ -7,7 +7,7 @@ describe("CORDON functions typed into the desk page", () => {
 
   beforeAll(async () => {
     page = await desk().open("clean", { catchPrints: true });
-  }, 120_000);
+  });
 
   test("a node budget typed into an empty cell", async () => {
     await page.type("H3", '=CORDON.NODEBUDGET(3,"30+10")');

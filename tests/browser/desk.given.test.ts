@@ -66,7 +66,7 @@ beforeAll(async () => {
   await cp(path.join(root, ".cache/desk"), built, { recursive: true });
   await givePage(root, pageFolders(root, built, path.join(root, ".cache/engine")), given);
   browser = await startChromium();
-}, 120_000);
+});
 
 beforeEach(startHost);
 afterEach(stopHost);
@@ -124,7 +124,7 @@ test("stands under a path, opens again without a network, and asks no other addr
   expect(desk.foreign).toEqual([]);
   expect(desk.problems).toEqual([]);
   await context.close();
-}, 120_000);
+});
 
 test("its policy lets nothing leave for another address, whatever asks", async () => {
   let asked = 0;
@@ -209,4 +209,4 @@ test("a newer build is told in words and used from the next opening on; half of 
   expect(await border(again)).toBe("3px");
   expect(await again.page.evaluate(() => caches.keys())).toHaveLength(1);
   await context.close();
-}, 120_000);
+});

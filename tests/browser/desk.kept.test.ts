@@ -111,7 +111,7 @@ describe("what a workbook keeps, on the desk page", () => {
     await page.picture("desk-restored");
     const beside = await tab.context().newPage();
     await beside.goto(tab.url());
-    await beside.locator("#grid:not(.waiting) canvas").first().waitFor({ timeout: 60_000 });
+    await beside.locator("#grid:not(.waiting) canvas").first().waitFor();
     await beside.locator("#pane > *").first().waitFor();
     expect(await beside.locator("#notice").count()).toBe(0);
     await beside.close();
@@ -139,7 +139,7 @@ describe("what a workbook keeps, on the desk page", () => {
     await tab.reload();
     await page.isReady();
     expect(await tab.locator("#notice").count()).toBe(0);
-  }, 120_000);
+  });
 
   test("heads of one's own and the unit of a length without one are told once, for pane and command line", async () => {
     const rows = [1, 2, 3, 4, 5].flatMap((vine) => [

@@ -4,7 +4,7 @@ import type { Browser, BrowserContext, Locator, Page } from "playwright-core";
 import { brokenRules } from "./brokenRules";
 import { startChromium } from "./chromium";
 import { problemsOf } from "./problemsOf";
-import { DESK_ADDRESS } from "./shared";
+import { DESK_ADDRESS, PATIENCE } from "./shared";
 
 const PICTURES = path.resolve(".cache/screenshots");
 
@@ -28,6 +28,7 @@ export class Desk {
       colorScheme: look,
       permissions: ["clipboard-read", "clipboard-write"],
     });
+    context.setDefaultTimeout(PATIENCE);
     const page = await context.newPage();
     if (options.catchPrints) await page.addInitScript(catchPrints);
     const desk = new DeskPage(page, context, this.address);
@@ -96,7 +97,7 @@ export class DeskPage {
   }
 
   async isReady(): Promise<void> {
-    await this.page.locator("#grid:not(.waiting) canvas").first().waitFor({ timeout: 60_000 });
+    await this.page.locator("#grid:not(.waiting) canvas").first().waitFor();
     await this.page.locator("#pane > *").first().waitFor();
     await this.page.waitForTimeout(300);
   }
@@ -195,7 +196,7 @@ export class DeskPage {
     const result = this.pane.locator("#check-result");
     // It comes by itself only where reading and checking take less than a second.
     await result.waitFor({ timeout: 15_000 }).catch(() => undefined);
-    await this.pane.locator("fluent-button#check").click({ timeout: 60_000 });
+    await this.pane.locator("fluent-button#check").click();
     await this.page.waitForTimeout(200);
     await result.waitFor({ timeout: 120_000 });
     await this.page.waitForTimeout(200);
@@ -231,10 +232,7 @@ export class DeskPage {
   /** Opens a file of one's own through the button above the grid. */
   async openFile(name: string, bytes: Uint8Array): Promise<void> {
     await this.chooseFile(name, bytes);
-    await this.page
-      .locator("#workbook option:checked")
-      .getByText(name)
-      .waitFor({ state: "attached", timeout: 60_000 });
+    await this.page.locator("#workbook option:checked").getByText(name).waitFor({ state: "attached" });
     await this.isReady();
   }
 

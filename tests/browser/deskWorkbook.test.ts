@@ -20,7 +20,7 @@ describe("the desk page's workbook keeps the contract of every host", () => {
   beforeAll(async () => {
     browser = await startChromium();
     page = await scriptPage(browser, "tests/browser/pages/deskContract.ts", "window.runRule");
-  }, 120_000);
+  });
   afterAll(() => browser?.close());
 
   const names = surveyWorkbookContract(() => Promise.reject(new Error("only the names are wanted"))).map(

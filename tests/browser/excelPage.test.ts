@@ -22,7 +22,7 @@ describe("the add-in's page", () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await startChromium();
-  }, 120_000);
+  });
   afterAll(() => browser.close());
 
   const onPage = async (page: Page, tab: string) => {

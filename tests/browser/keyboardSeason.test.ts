@@ -80,7 +80,7 @@ describe("the season with mistakes, by keyboard alone", () => {
     const desk = await openDesk("clean", { width: 1280, height: 720 });
     const { pane, page } = desk;
     const hand = new Hand(desk);
-    const gone = (code: string) => pane.locator(group(code)).waitFor({ state: "detached", timeout: 30_000 });
+    const gone = (code: string) => pane.locator(group(code)).waitFor({ state: "detached" });
     await hand.reach("#workbook", "F6", 4);
     await hand.press("ArrowDown");
     await page.locator("#workbook option:checked", { hasText: /mistake/i }).waitFor({ state: "attached" });

@@ -100,7 +100,7 @@ class Newcomer {
     await shownPage
       .locator('fluent-button[appearance="primary"]:not([disabled]):visible')
       .first()
-      .waitFor({ timeout: 10_000 })
+      .waitFor()
       .catch(async () => this.deadEnds.push(`${await shownPage.getAttribute("id")} shows no next step`));
     const refused = page.locator(
       '.page:not(#page-check) fluent-message-bar[intent="error"], #pane [role="alert"], #notice.refused',
@@ -153,7 +153,7 @@ describe("a newcomer's season, from the empty page to the printed card", () => {
       .first()
       .waitFor();
     // The cell that cannot be right is selected once the findings are there.
-    await desk.status.locator("span", { hasText: /^17$/ }).waitFor({ timeout: 30_000 });
+    await desk.status.locator("span", { hasText: /^17$/ }).waitFor();
     await newcomer.type("7", "Enter");
     await newcomer.page("season");
     await newcomer.nextStep("accept");

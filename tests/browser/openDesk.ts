@@ -21,7 +21,7 @@ export async function openDesk(sample?: string, options?: DeskOptions): Promise<
 
 beforeAll(async () => {
   started = await Desk.start();
-}, 120_000);
+});
 
 afterEach(async () => {
   const pages = opened.splice(0);

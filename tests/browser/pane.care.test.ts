@@ -57,7 +57,7 @@ describe("the page for the care of the workbook", () => {
     pane = await openPane({ Plan: [["x"]] });
     await pane.goTo("care");
     await pane.page.locator("#self-test").click();
-    await pane.page.getByText("Taking the sheet away again").waitFor({ timeout: 20_000 });
+    await pane.page.getByText("Taking the sheet away again").waitFor();
     expect(await pane.brokenRules()).toEqual([]);
     await pane.picture("care-self-test");
     expect(await pane.page.evaluate(() => window.harness.workbook.sheetNames())).toEqual(["Plan"]);

@@ -375,7 +375,7 @@ describe("the page that checks the counts", () => {
       { height: 900 },
     );
     expect(await printedCard()).toBe(card);
-  }, 60_000);
+  });
 
   test("asks for the unit of one counter by name, and is answered for him alone", async () => {
     const rows = Array.from({ length: 40 }, (_, i) => {
@@ -393,7 +393,7 @@ describe("the page that checks the counts", () => {
       async () => (await window.harness.workbook.readSheet("Answers")).values,
     );
     expect(kept.at(-1)).toEqual(["Cordons", "unit of one counter", "Length: JM", "in"]);
-  }, 60_000);
+  });
 
   test("judges rows while they are typed, once it is switched on, and tells a colleague's from one's own", async () => {
     pane = await openPane(COUNTS);

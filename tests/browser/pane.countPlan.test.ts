@@ -39,7 +39,7 @@ describe("a plan for counting on the pane", () => {
   const plan = async () => {
     await pane.goTo("outlook");
     await resultsOf(pane.page, "outlook");
-    await pane.page.locator("#plan-count").click({ timeout: 30_000 });
+    await pane.page.locator("#plan-count").click();
   };
   const planned = async () => {
     const [, vines, all, margin, confidence] = (await pane.page.locator("#count-vines").innerText()).match(

@@ -104,16 +104,16 @@ describe("the page that sends the crew out", () => {
       ]);
     });
     const voided = pane.page.locator("#cards-void li");
-    await voided.or(pane.page.locator("#work-anew")).first().waitFor({ timeout: 30_000 });
+    await voided.or(pane.page.locator("#work-anew")).first().waitFor();
     if ((await voided.count()) === 0) await pane.page.locator("#work-anew").click();
-    await voided.waitFor({ timeout: 30_000 });
+    await voided.waitFor();
     expect(await pane.page.locator("#cards-void li").allInnerTexts()).toEqual([
       expect.stringMatching(/^Void on the card of .*, row 1, printed before: 2\.$/),
     ]);
     const page = await printed();
     expect(page.match(/^\d+(?=\t)/gm)).toEqual(["2"]);
     await pane.page.locator("#cards-same").waitFor();
-  }, 120_000);
+  });
 
   test("shows the order of work as a table and a picture, the trunks to renew and the winters ahead", async () => {
     // 46057 is Wednesday 4 February 2026; the first day of Settings, 1 February, is over

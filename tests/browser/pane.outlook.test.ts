@@ -9,7 +9,7 @@ describe("the page that shows what crop the pruning leaves", () => {
   let season: Sheets;
   beforeAll(async () => {
     season = await sampleSeason("larkmoor-clean");
-  }, 120_000);
+  });
 
   const work = async () => {
     await pane.goTo("outlook");

@@ -8,7 +8,7 @@ let mistakes: Sheets;
 beforeAll(async () => {
   clean = await sampleSeason("larkmoor-clean");
   mistakes = await sampleSeason("larkmoor-mistakes");
-}, 60_000);
+});
 
 /** Rows of a sheet as records by heading. */
 function records(sheet: Sheets[string]): Record<string, unknown>[] {

@@ -60,7 +60,7 @@ describe("winter against winter", () => {
   const work = async () => {
     await pane.goTo("outlook");
     await resultsOf(pane.page, "outlook");
-    await pane.page.locator("#season-years").waitFor({ timeout: 30_000 });
+    await pane.page.locator("#season-years").waitFor();
   };
   const type = (sheet: string, cells: readonly (readonly [number, number, number])[]) =>
     pane.page.evaluate(

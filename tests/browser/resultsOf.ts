@@ -28,5 +28,5 @@ export async function resultsOf(
       .locator(button)
       .click({ timeout: 5000 })
       .catch(() => undefined);
-  await within.locator(result).first().waitFor({ timeout: 30_000 });
+  await within.locator(result).first().waitFor();
 }

@@ -9,3 +9,6 @@ export const PANE_PAGE = path.resolve(".cache/pane/pane.html");
 
 /** What `measureStart` measured, as JSON. */
 export const STARTS = "CORDONBOOK_STARTS";
+
+/** How long a page may take for one thing, in milliseconds, on a machine that does other work besides. */
+export const PATIENCE = 60_000;

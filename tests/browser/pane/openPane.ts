@@ -3,7 +3,7 @@ import type { Browser } from "playwright-core";
 import type { PaneOptions } from "../../../src/taskpane/mountPane";
 import { startChromium } from "../chromium";
 import { problemsOf } from "../problemsOf";
-import { PANE_PAGE } from "../shared";
+import { PANE_PAGE, PATIENCE } from "../shared";
 import type { Sheets } from "./harness";
 import { PanePage } from "./panePage";
 
@@ -27,7 +27,7 @@ export async function openPane(
     reducedMotion: "reduce",
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
+  page.setDefaultTimeout(PATIENCE);
   const pane = new PanePage(page, problemsOf(page));
   opened.push(pane);
   await page.addInitScript(() => {
@@ -48,7 +48,7 @@ export async function openPane(
 
 beforeAll(async () => {
   browser = await startChromium();
-}, 120_000);
+});
 
 afterEach(async () => {
   const panes = opened.splice(0);
