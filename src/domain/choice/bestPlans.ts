@@ -20,7 +20,10 @@ export interface PlanChoice {
   readonly worth: number;
   /** Distance to the best plan that keeps other cordons; infinite when there is none. */
   readonly lead: number;
-  /** Plans that keep other cordons and are, or could with the missing counts turn out to be, within the margin. */
+  /**
+   * Plans that keep other cordons and are, or could with the missing counts turn out to be, within the margin; none that
+   * a third plan beats by more than the margin, whatever the missing counts are.
+   */
   readonly close: readonly ClosePlan[];
 }
 
@@ -109,7 +112,11 @@ export function bestPlans(
       if (leastLead(ownOne, ownTwo, one, two, twoTrunks) <= margin + ROUNDING)
         close.push({ plan: planOf(one, two), behind });
     }
-  return { best: planOf(ownOne, ownTwo), worth, lead, close };
+  const isBeaten = ({ plan: { first: one, second: two } }: ClosePlan) =>
+    first.some((other) =>
+      across.some((otherTwo) => leastLead(other, otherTwo, one, two, twoTrunks) > margin + ROUNDING),
+    );
+  return { best: planOf(ownOne, ownTwo), worth, lead, close: close.filter((plan) => !isBeaten(plan)) };
 }
 
 function planOf(first: SidePlan, second: SidePlan | undefined): VinePlan {

@@ -142,13 +142,17 @@ function decideSide(
   };
 }
 
-/** Several cordons contend for a side, and of none on the vine live spurs or gaps are known: only trunks would decide. */
-function isUncounted(sides: readonly VineSide<WeighedCandidate>[], { inUse }: WeighedVine): boolean {
+/**
+ * Of no cordon on the vine live spurs or gaps are known, so that only trunks would decide: between several cordons of a
+ * side or, where nothing at all is known, between the one that is there and a new cane. A young vine is laid no cane.
+ */
+function isUncounted(sides: readonly VineSide<WeighedCandidate>[], { inUse, young }: WeighedVine): boolean {
   if (inUse.includes("spurs") || inUse.includes("stretch")) return false;
+  const fewest = inUse.length === 0 && !young ? 1 : 2;
   return sides.some(
     ({ members }) =>
       members.every(({ candidate }) => candidate.fixedChoice !== "stays") &&
-      members.filter(({ ruledOut }) => ruledOut === undefined).length > 1,
+      members.filter(({ ruledOut }) => ruledOut === undefined).length >= fewest,
   );
 }
 

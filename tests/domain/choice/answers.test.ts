@@ -72,6 +72,24 @@ describe("a vine that is not decided", () => {
       answers: ["A ask uncounted", "B ask uncounted", "C goes fixedGoes", "D stays fixedStays"],
     },
     {
+      why: "nothing at all is known, so not even the only cordon of a side is weighed against a new cane",
+      rows: [bare("left A", { condition: undefined }), bare("right B", { condition: undefined })],
+      answers: ["A ask uncounted", "B ask uncounted"],
+    },
+    {
+      why: "nor where a person keeps the cordon across",
+      rows: [
+        bare("left A", { condition: undefined, fixedChoice: "stays" }),
+        bare("right B", { condition: undefined }),
+      ],
+      answers: ["A stays fixedStays", "B ask uncounted"],
+    },
+    {
+      why: "the condition of the only cordon of each side is enough",
+      rows: [bare("left A"), bare("right B")],
+      answers: ["A stays onlyOne", "B stays onlyOne"],
+    },
+    {
       why: "spurs alone are enough",
       rows: [
         bare("left A", { liveSpurs: 9, length: metres(1) }),
@@ -96,6 +114,16 @@ describe("a vine that is not decided", () => {
     },
   ])("of two cordons of one side was counted: $why", ({ rows, answers }) => {
     expect(answersOf(decide(rows))).toEqual(answers);
+  });
+
+  test("the cordons of a young vine stay without counts where no other contends", () => {
+    const rows = [bare("left A", { condition: undefined }), bare("right B", { condition: undefined })];
+    expect(answersOf(decide(rows, { status: "young" }))).toEqual(["A stays building", "B stays building"]);
+  });
+
+  test("of a vine on which nothing is known of one cordon only that one is asked about", () => {
+    const rows = [cordon("left A", 1, 10, 0), bare("right B", { condition: undefined, trunk: 2 })];
+    expect(answersOf(decide(rows))).toEqual(["A stays onlyOne", "B ask missingCounts"]);
   });
 });
 

@@ -307,3 +307,26 @@ describe("where a cane can be laid from", () => {
     });
   });
 });
+
+test("a plan that a third one beats, whatever the missing counts are, is no question", () => {
+  // Two canes are worth 0.5 + 0.5 + 0.15, which A with B of worth 0 could fall to; but A with the cane from trunk 2 is
+  // worth 1 + 0.5 + 0.15 and so lies 0.5 above them for certain, and 0.15 above A with the cane from trunk 1.
+  const { best, close } = chosen(
+    [keeping("A", 1, 1), cane(1, 0.5), cane(2, 0.5)],
+    [keeping("B", 2, 0, 1), cane(1, 0.5), cane(2, 0.5)],
+  );
+  expect(best).toEqual(["A", "B"]);
+  expect(close.map(([one, two]) => [one, two])).toEqual([["A", 2]]);
+});
+
+test.each([
+  { least: 0.451, asked: [] },
+  { least: 0.45, asked: [["C", "B"]] },
+])("a third plan that is above another by its worth of at least $least", ({ least, asked }) => {
+  // C and B 0.4 + 0.5; A and B 0.451 or 0.45 and 0.5 at least: more than the margin of 0.05 above it, or within
+  const { close } = chosen(
+    [keeping("D", 1, 0.3, 0.9), keeping("A", 1, least), keeping("C", 1, 0.4)],
+    [keeping("B", 2, 0.5)],
+  );
+  expect(close.map(([one, two]) => [one, two])).toEqual([["A", "B"], ...asked]);
+});
