@@ -1,5 +1,5 @@
-import { isBlank, type CellValue } from "../sheets/cell";
-import { placeOfLabel } from "./placeLabel";
+import { isBlank, type CellValue } from "../../sheets/cell";
+import { placeOfLabel } from "../placeLabel";
 
 /** Block, row and vine as far as a line of text, a caption or a sheet's name tells them. */
 export interface FoundKeys {

@@ -1,13 +1,17 @@
-import { LANGUAGES } from "../../../src/texts/language";
-import { readSeason } from "../../../src/survey/reading/readSeason";
-import { withAnswers, type ReadingAnswers } from "../../../src/survey/reading/readingAccount";
-import { leftOutSentence, noteSentence, questionSentence } from "../../../src/survey/reading/readingSentence";
-import type { SheetArea } from "../../../src/survey/reading/sheetArea";
-import { allFindings } from "../../../src/survey/checks/checkSeason";
-import type { Season } from "../../../src/survey/season/season";
-import type { CellValue } from "../../../src/survey/sheets/cell";
-import { areaOf } from "../area";
-import { CORDON_HEADS } from "../cordonHeads";
+import { LANGUAGES } from "../../../../src/texts/language";
+import { readSeason } from "../../../../src/survey/reading/readSeason";
+import { withAnswers, type ReadingAnswers } from "../../../../src/survey/reading/readingAccount";
+import {
+  leftOutSentence,
+  noteSentence,
+  questionSentence,
+} from "../../../../src/survey/reading/readingSentence";
+import type { SheetArea } from "../../../../src/survey/reading/sheetArea";
+import { allFindings } from "../../../../src/survey/checks/checkSeason";
+import type { Season } from "../../../../src/survey/season/season";
+import type { CellValue } from "../../../../src/survey/sheets/cell";
+import { areaOf } from "../../area";
+import { CORDON_HEADS } from "../../cordonHeads";
 
 type Row = readonly CellValue[];
 

@@ -1,7 +1,7 @@
-import type { Column } from "../sheets/column";
-import { SHEETS } from "../sheets/sheets";
-import { choiceOf } from "./choiceWords";
-import { columnNamed, headWords, likeness, plainWords, sharesWord, single } from "./headWords";
+import type { Column } from "../../sheets/column";
+import { SHEETS } from "../../sheets/sheets";
+import { choiceOf } from "../choiceWords";
+import { columnNamed, headWords, likeness, plainWords, sharesWord, single } from "../headWords";
 
 /** Columns of one candidate among several that stand side by side in a line. */
 export interface WideGroup {
