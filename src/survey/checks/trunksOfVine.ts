@@ -1,5 +1,5 @@
 import type { Check, FindingKind } from "./check";
-import type { Codes, Numbers } from "../season/season";
+import type { Codes, Numbers, SurveyTable } from "../season/season";
 import { rowsByVine } from "../season/vineGroups";
 import { choiceId } from "../season/vinePlaces";
 
@@ -18,7 +18,7 @@ const OTHER_NUMBERS = 0.005;
 /**
  * A side whose candidates all come from one trunk although the vine has another, so that the choice cannot part the
  * two sides; live cordons on more trunks than the register says are alive; and a live cordon on a trunk with a number
- * above those, where trunks are numbered from one without a gap.
+ * above those, where trunks are numbered from one without a gap. Cordons of a missing vine are told of as such.
  */
 export const TRUNKS_OF_VINE: Check = {
   id: "trunksOfVine",
@@ -30,7 +30,7 @@ export const TRUNKS_OF_VINE: Check = {
     const side = table.column("side");
     if (!trunkColumn || !side) return undefined;
     const trunks = trunkColumn.numbers;
-    const spurs = table.column("liveSpurs")?.numbers;
+    const isAlive = knownAlive(table);
     const most = context.season.settings.trunksAVineMost;
     const found = new Map<
       number,
@@ -40,8 +40,9 @@ export const TRUNKS_OF_VINE: Check = {
     const tooHigh: { row: number; trunk: number; living: number; dead: number }[] = [];
     let known = 0;
     for (const [key, rows] of rowsByVine(table, context)) {
+      if (context.places.statusOf(key) === "missing") continue;
       const living: number[] = [];
-      for (const i of rows) if (isTrunk(trunks[i], most) && (!spurs || spurs[i] > 0)) living.push(i);
+      for (const i of rows) if (isTrunk(trunks[i], most) && isAlive(i)) living.push(i);
       const alive = firstOfEach(living, trunks);
       const entry = register.get(key);
       const registered = entry?.table.column("liveTrunks")?.usable[entry.index] ?? NaN;
@@ -80,6 +81,23 @@ export const TRUNKS_OF_VINE: Check = {
     };
   },
 };
+
+/**
+ * Tells of a row whether its cordon is known to be alive: by the spurs counted on it, or where the sheet counts none by its
+ * condition. One that is called dead, or stands on a trunk that is, does not count as alive.
+ */
+function knownAlive(table: SurveyTable): (index: number) => boolean {
+  const columns = (...ids: readonly string[]) => ids.flatMap((id) => table.column(id) ?? []);
+  const conditions = columns("condition", "trunkCondition");
+  const own = table.column("condition");
+  const live = columns("liveSpurs");
+  const spurs = live.length > 0 ? live : columns("spursDown", "spursLevel", "spursUp");
+  return (i) => {
+    if (conditions.some((column) => choiceId(column, i) === "dead")) return false;
+    if (spurs.length > 0) return spurs.some(({ numbers }) => numbers[i] > 0);
+    return own !== undefined && choiceId(own, i) !== undefined;
+  };
+}
 
 /** For each different number of a vine's few rows the first of them. */
 function firstOfEach(rows: readonly number[], numbers: Numbers | Codes): number[] {

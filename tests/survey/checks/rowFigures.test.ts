@@ -81,6 +81,43 @@ describe("trunks", () => {
     ).toEqual(expected);
   });
 
+  // The register says one live trunk; trunk 1 bears a cordon that is sure to live, so a second live one is one too many.
+  const { "Live spurs": __, ...NOT_COUNTED } = CORDON;
+  test.each<[string, Cells, Cells, boolean]>([
+    ["live spurs on both", CORDON, {}, true],
+    ["no live spurs on one", CORDON, { "Live spurs": 0 }, false],
+    ["one not counted", CORDON, { "Live spurs": null }, false],
+    ["live spurs, but called dead", CORDON, { Condition: "dead" }, false],
+    ["live spurs, but on a dead trunk", CORDON, { "Trunk condition": "dead" }, false],
+    ["spurs that point down", { ...NOT_COUNTED, "Spurs down": 4, "Spurs up": 1 }, {}, true],
+    [
+      "spurs that only point up",
+      { ...NOT_COUNTED, "Spurs down": 4, "Spurs up": 1 },
+      { "Spurs down": 0 },
+      true,
+    ],
+    ["no spurs in any direction", { ...NOT_COUNTED, "Spurs down": 4 }, { "Spurs down": 0 }, false],
+    ["no count, but called injured", { ...NOT_COUNTED, Condition: "sound" }, { Condition: "injured" }, true],
+    ["no count, and called dead", { ...NOT_COUNTED, Condition: "sound" }, { Condition: "dead" }, false],
+    ["no count, and no condition", { ...NOT_COUNTED, Condition: "sound" }, { Condition: null }, false],
+    ["neither counts nor conditions in the sheet", NOT_COUNTED, {}, false],
+  ])("count with cordons known to live: %s", (_, usual, second, isOneTooMany) => {
+    const areas = [
+      sheetOf("Vines", VINE, [{ "Live trunks": 1 }]),
+      sheetOf("Cordons", usual, [{}, { Trunk: 2, Cordon: "B", Side: "right", ...second }]),
+    ];
+    expect(rowsFound("trunksAboveRegister", areas)).toEqual(isOneTooMany ? [2] : []);
+  });
+
+  test("of a missing vine are not counted: that cordons stand there is said of itself", () => {
+    const areas = [
+      sheetOf("Vines", VINE, [{ Status: "missing", "Live trunks": 0 }, { Vine: 2 }]),
+      sheetOf("Cordons", CORDON, [{}]),
+    ];
+    expect(rowsFound("trunksAboveRegister", areas)).toEqual([]);
+    expect(rowsFound("cordonOnMissingVine", areas)).toEqual([2]);
+  });
+
   // Trunks of a vine are numbered from one: a third of two living ones stands beside a dead one, or is none of its own.
   test.each<[string, number, (number | null)[], unknown[]]>([
     ["the second of two", 2, [1, 2], []],
