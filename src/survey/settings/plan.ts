@@ -1,4 +1,5 @@
 import { LAST_DAY } from "../../domain/plan/orderOfWork";
+import { DAYS_LISTED } from "./daysListed";
 import type { SettingRow } from "./setting";
 import { figure, share, words } from "./figure";
 import { TEXTS } from "../../texts/texts";
@@ -59,7 +60,7 @@ export const PLAN_SETTINGS = {
     MEANINGS.shootThinningStarts,
   ),
   daysAWeek: figure(NAMES.daysAWeek, 5, "days", "ours", [1, 7], MEANINGS.daysAWeek),
-  daysOff: words(NAMES.daysOff, "", "ours", MEANINGS.daysOff),
+  daysOff: words(NAMES.daysOff, "", "ours", MEANINGS.daysOff, DAYS_LISTED),
   ribbonStays: words(NAMES.ribbonStays, "orange", "ours", MEANINGS.ribbonStays),
   ribbonAsk: words(NAMES.ribbonAsk, "blue", "ours", MEANINGS.ribbonAsk),
   vinesACardPage: figure(NAMES.vinesACardPage, 25, "vines", "ours", [5, 40], MEANINGS.vinesACardPage),

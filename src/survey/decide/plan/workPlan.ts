@@ -9,6 +9,7 @@ import {
   type PlannedPass,
 } from "../../../domain/plan/orderOfWork";
 import { yearsLater } from "../../reading/serialDate";
+import { daysListed } from "../../settings/daysListed";
 import type { SettingValues } from "../../settings/settings";
 import { blockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
@@ -144,7 +145,7 @@ const ROUNDING = 1e-6;
 
 /**
  * The crew calendar as the Settings sheet has it. A start that lies more than half a year before the last count is the
- * day of another winter: its day and month stand for this one. Days off that are no date are passed over.
+ * day of another winter: its day and month stand for this one.
  *
  * @param countedOn last day on which something was counted, as a spreadsheet serial number; -Infinity without one
  * @example
@@ -157,10 +158,7 @@ export function crewCalendar(settings: SettingValues, countedOn = -Infinity): Cr
     crew: settings.crew,
     hoursADay: settings.hoursADay,
     daysAWeek: Math.round(settings.daysAWeek),
-    daysOff: listOf(settings.daysOff).flatMap((day) => {
-      const time = /^\d{4}-\d{2}-\d{2}$/.test(day) ? Date.parse(`${day}T00:00:00Z`) : NaN;
-      return Number.isNaN(time) ? [] : [Math.round((time - Date.UTC(1899, 11, 30)) / 86_400_000)];
-    }),
+    daysOff: daysListed(settings.daysOff) ?? [],
     minutesAVine: settings.minutesAVinePruning,
     secondPassShare: settings.doublePruningTimeOfTheSecondPass,
     thinningOn: inTheWinterOf(countedOn, settings.shootThinningStarts),

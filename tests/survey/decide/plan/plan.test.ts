@@ -263,12 +263,6 @@ describe("the work of the winter", () => {
     expect(winter(-Infinity)).toEqual([46054, 46127]);
   });
 
-  test("days off are read as dates, and what is none is passed over", () => {
-    const settings = { ...defaultSettings(), daysOff: "2026-02-16, soon; 2026-02-17" };
-    // 46069 is Monday 16 February 2026
-    expect(crewCalendar(settings).daysOff).toEqual([46069, 46070]);
-  });
-
   test.each(SETTINGS_BY_AREA.plan.map((setting) => [setting.id, setting] as const))(
     "%s names its source",
     (_id, setting) => {
