@@ -1,6 +1,6 @@
 import { shrunkRatio, shrunkShare, type ShrunkYears } from "../../domain/outlook/shrunkYears";
 import { blockFigures } from "../season/blockFigures";
-import { harvestRows } from "../season/harvestRows";
+import { harvestRows, type HarvestRow } from "../season/harvestRows";
 import type { Season } from "../season/season";
 import type { SettingId } from "../settings/settings";
 import type { VinePlaces } from "../season/vinePlaces";
@@ -33,8 +33,8 @@ export interface FarmFigure {
  */
 export function farmFigures(season: Season): readonly FarmFigure[] {
   const { settings } = season;
-  const farms = settings.spreadBetweenFarms;
   const groups = cultivars(season);
+  const harvests = harvestRows(season);
   const figures: FarmFigure[] = [];
   for (const group of groups) {
     const blockFigure = (column: string) =>
@@ -44,7 +44,7 @@ export function farmFigures(season: Season): readonly FarmFigure[] {
       usual: number,
       proposed: (years: readonly number[], usual: number) => ShrunkYears,
     ) => {
-      const years = yearsOf(season, group.codes, (at) => at(figure));
+      const years = yearsOf(harvests, group.codes, (at) => at(figure));
       if (years.length === 0) return;
       figures.push({
         figure,
@@ -61,7 +61,7 @@ export function farmFigures(season: Season): readonly FarmFigure[] {
       });
     };
     const ratio =
-      (yearSpread: number, farmSpread = farms) =>
+      (yearSpread: number, farmSpread: number = settings.spreadBetweenFarms) =>
       (years: readonly number[], value: number) =>
         shrunkRatio(years, { value, yearSpread, farmSpread });
     add("clustersPerShoot", settings.usualClustersAShoot, ratio(settings.clustersAShootYearToYear));
@@ -79,7 +79,7 @@ export function farmFigures(season: Season): readonly FarmFigure[] {
     );
   }
   const all = groups.flatMap(({ codes }) => codes);
-  const years = yearsOf(season, all, (at) => at("clusterWeight") / at("lagWeight"));
+  const years = yearsOf(harvests, all, (at) => at("clusterWeight") / at("lagWeight"));
   const usual = settings.lagPhaseMultiplier;
   if (years.length > 0)
     figures.push({
@@ -128,13 +128,13 @@ function cultivars(season: Season): readonly Cultivar[] {
 }
 
 function yearsOf(
-  season: Season,
+  harvests: readonly HarvestRow[],
   codes: readonly number[],
   figure: (at: (column: string) => number) => number,
 ): { year: number; value: number }[] {
   const wanted = new Set(codes);
   const years = new Map<number, number[]>();
-  for (const { block, year, at } of harvestRows(season)) {
+  for (const { block, year, at } of harvests) {
     const value = figure(at);
     if (!wanted.has(block) || !(value > 0 && value < Infinity)) continue;
     years.set(year, [...(years.get(year) ?? []), value]);
