@@ -8,7 +8,7 @@ import { vinesToDecide } from "../../src/survey/decide/vinesToDecide";
 import { inventedFarm } from "../../sample-workbooks/make/inventedFarm";
 import { randomSource } from "../../sample-workbooks/make/randomSource";
 import { SEED } from "../../sample-workbooks/make/sampleWorkbooks";
-import { seasonOfSheets } from "../survey/decide/cards/season";
+import { seasonOfFarm } from "../survey/decide/cards/season";
 
 /** What a block's counting does to its decisions, over the vines that are decided at all. */
 export interface Questions {
@@ -50,7 +50,7 @@ export function questionsOf(season: Parameters<typeof vinesToDecide>[0]): Questi
 
 /** `npm run bench -- questions`: how many vines of the sample are asked about, and how firm the others stand. */
 export function run(): void {
-  const seen = questionsOf(seasonOfSheets(inventedFarm(randomSource(SEED))));
+  const seen = questionsOf(seasonOfFarm(inventedFarm(randomSource(SEED))));
   const percent = (part: number, of: number) => `${part} of ${of} (${((100 * part) / of).toFixed(1)} %)`;
   const decided = seen.vines - seen.asked;
   console.log(`asked: ${percent(seen.asked, seen.vines)}`);

@@ -9,11 +9,11 @@ import { workPlan } from "../../src/survey/decide/plan/workPlan";
 import { shootThinning } from "../../src/survey/crop/vinesOfBlocks";
 import { LANGUAGES } from "../../src/texts/language";
 import { cardsHtml, type CardsPrint, type Paper } from "../../src/workbook/results/cardsHtml";
-import { inventedSeason, seasonOfSheets } from "../survey/decide/cards/season";
+import { inventedSeason, seasonOfFarm } from "../survey/decide/cards/season";
 import { startChromium } from "./chromium";
 
 const farm = inventedSeason();
-const season = seasonOfSheets(farm);
+const season = seasonOfFarm(farm);
 const decided = [...decideSeason(season)];
 const cards = crewCards(season, decided);
 const work = workPlan(season, shootThinning(season));

@@ -8,10 +8,10 @@ import { decideSeason } from "../../src/survey/decide/decideSeason";
 import { blockBudgets } from "../../src/survey/decide/plan/blockBudgets";
 import { plannedNodes } from "../../src/survey/decide/plan/plannedNodes";
 import { STRICKLAND_YIELDS } from "../published/strickland1932";
-import { seasonOfSheets } from "../survey/decide/cards/season";
+import { seasonOfFarm } from "../survey/decide/cards/season";
 
 const farm = inventedFarm(randomSource(SEED));
-const season = seasonOfSheets(farm);
+const season = seasonOfFarm(farm);
 const decided = [...decideSeason(season)];
 const names = farm.blocks.map(({ block }) => String(block));
 

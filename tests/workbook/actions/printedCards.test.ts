@@ -7,7 +7,7 @@ import { readSeason } from "../../../src/survey/reading/readSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
 import { notePrinted, printedCards } from "../../../src/workbook/actions/printedCards";
 import { CORDON_HEADS } from "../../survey/cordonHeads";
-import { inventedSeason, seasonOfSheets } from "../../survey/decide/cards/season";
+import { inventedSeason, seasonOfFarm } from "../../survey/decide/cards/season";
 import { MemoryWorkbook } from "../memory/memoryWorkbook";
 
 const HEADS = [...CORDON_HEADS, "Longest gap", "Pruned on"];
@@ -103,7 +103,7 @@ test("after a print and one changed cell exactly the vines whose line reads othe
     blocks: whole.blocks.filter(({ block }) => block === "North Bench"),
   };
   const cardsOfFarm = (changed: Farm) => {
-    const season = seasonOfSheets(changed);
+    const season = seasonOfFarm(changed);
     return crewCards(season, decideSeason(season));
   };
   const before = cardsOfFarm(farm);

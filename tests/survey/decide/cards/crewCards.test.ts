@@ -14,7 +14,7 @@ import { randomSource } from "../../../../sample-workbooks/make/randomSource";
 import { areaOf } from "../../area";
 import { plausibleSeason } from "../../quality/plausibleSeason";
 import { seasonAreas } from "../../quality/seasonAreas";
-import { inventedSeason, seasonOfSheets } from "./season";
+import { inventedSeason, seasonOfFarm } from "./season";
 import { cordonHeads } from "../../cordonHeads";
 
 const CORDONS = [...cordonHeads("in"), "Longest gap", "Condition", "Trunk condition", "Note"];
@@ -79,7 +79,7 @@ describe("a crew card", () => {
   });
 
   test("brings up the trunks that the list of trunks to renew names, on every vine of the register", () => {
-    const invented = seasonOfSheets(inventedSeason());
+    const invented = seasonOfFarm(inventedSeason());
     const named = (lines: readonly (readonly [string, number, number, number])[]) =>
       lines
         .filter(([, , , trunks]) => trunks > 0)
@@ -104,7 +104,7 @@ describe("a crew card", () => {
   });
 
   test("is whole in every language, on paper and on the sheet", () => {
-    const season = seasonOfSheets(inventedSeason());
+    const season = seasonOfFarm(inventedSeason());
     const answers = [...decideSeason(season)];
     const cards = crewCards(season, answers);
     for (const language of LANGUAGES) {
@@ -318,7 +318,7 @@ function expectSourcesKept({ answers }: ReturnType<typeof shownOf>): number {
 
 describe("one plan, wherever it is shown", () => {
   let made: ReturnType<typeof shownOf> | undefined;
-  const invented = () => (made ??= shownOf(seasonOfSheets(inventedSeason())));
+  const invented = () => (made ??= shownOf(seasonOfFarm(inventedSeason())));
 
   test("on the card, on the sheet of cards and on the printed card", () => expectCardsOfPlan(invented()));
 

@@ -28,6 +28,6 @@ export function areasOfFarm(farm: Farm, ownColumns: readonly string[] = []): She
 }
 
 /** A farm's rows as a workbook's survey, with settings where some are changed. */
-export function seasonOfSheets(farm: Farm, settings: readonly (readonly CellValue[])[] = []): Season {
+export function seasonOfFarm(farm: Farm, settings: readonly (readonly CellValue[])[] = []): Season {
   return readSeason([...areasOfFarm(farm), areaOf("Settings", [["Setting", "Value"], ...settings])]);
 }

@@ -13,12 +13,12 @@ import { LANGUAGES } from "../../../../src/texts/language";
 import { vineCard } from "../../../../src/workbook/results/cardsSheet";
 import { areaOf } from "../../area";
 import { cordonHeads } from "../../cordonHeads";
-import { inventedSeason, seasonOfSheets } from "../cards/season";
+import { inventedSeason, seasonOfFarm } from "../cards/season";
 
 test.each([1, 2, 3])(
   "with %d trunks wanted the list of vines and the list of trunks name the same vines",
   (wanted) => {
-    const season = seasonOfSheets(inventedSeason(), [["Trunks wanted on a vine", wanted]]);
+    const season = seasonOfFarm(inventedSeason(), [["Trunks wanted on a vine", wanted]]);
     const vines = [...decideSeason(season)];
     const nameOf = ({ block, row, vine }: { block: string; row: number; vine: number }) =>
       `${block} ${row} ${vine}`;
@@ -122,7 +122,7 @@ describe("trunks of known years, counted in January 2026", () => {
     );
     const sound = [...first.values()].filter(Boolean).length;
     expect(sound).toBeGreaterThan(100);
-    expect(trunksToRenew(seasonOfSheets(farm)).byAge).toMatchObject({ now: 0, nextWinter: sound });
+    expect(trunksToRenew(seasonOfFarm(farm)).byAge).toMatchObject({ now: 0, nextWinter: sound });
   });
 });
 
