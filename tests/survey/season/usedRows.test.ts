@@ -334,3 +334,261 @@ test("rows laid out on vines that nobody has counted yet are still to be counted
     "Worked out from 18 of 24 rows of the Cordons sheets. Left out: 3 still to be counted (first in Cordons, row 20); 2 where Positions is blank (first in Cordons, row 24); 1 beside those on the same vines.",
   );
 });
+
+describe("rows that are left out", () => {
+  const HEADS = [
+    "Block",
+    "Row",
+    "Vine",
+    "Side",
+    "Cordon",
+    "Trunk",
+    "Positions",
+    "Live spurs",
+    "Condition",
+    "Trunk condition",
+    "Fixed choice",
+  ];
+  /** A sheet with a row a vine, sound but for the cells given. */
+  const rowsOf = (rows: readonly Readonly<Record<string, CellValue>>[], heads: readonly string[] = HEADS) => {
+    const usual = {
+      Block: "North Bench",
+      Row: 1,
+      Side: "left",
+      Cordon: "A",
+      Trunk: 1,
+      Positions: 8,
+      "Live spurs": 7,
+      Condition: "sound",
+    };
+    return readSeason([
+      areaOf("Cordons", [
+        heads,
+        ...rows.map((row, at) => heads.map((head) => ({ Vine: at + 1, ...usual, ...row })[head] ?? null)),
+      ]),
+    ]);
+  };
+  /** Rows that are not used as the sheet numbers them, each with the head and the reason of its cell. */
+  const leftOut = (season: Season) => {
+    const [table] = season.tables("cordons");
+    return Array.from({ length: table.rowCount }, (_, i) => {
+      const fault = season.used.faultAt(table, i);
+      expect(fault === undefined || !season.used.isUsed(table, i)).toBe(true);
+      return season.used.isUsed(table, i)
+        ? []
+        : [[table.sheetRow(i), ...(fault ? [fault.column, fault.sheetColumn, fault.reason] : ["beside"])]];
+    }).flat();
+  };
+  const second = (cells: Readonly<Record<string, CellValue>>) => leftOut(rowsOf([{}, cells, {}]));
+
+  // Columns are counted from the sheet's left: Block is the first, Fixed choice the eleventh.
+  test.each<[string, Readonly<Record<string, CellValue>>, unknown[]]>([
+    ["live spurs left blank", { "Live spurs": null }, [[3, "liveSpurs", 8, "blank"]]],
+    ["a side that nobody wrote", { Side: null }, [[3, "side", 4, "blank"]]],
+    ["a cordon without a letter", { Cordon: null }, [[3, "cordon", 5, "blank"]]],
+    ["positions above any", { Positions: 61 }, [[3, "positions", 7, "outside"]]],
+    ["half a spur", { "Live spurs": 6.5 }, [[3, "liveSpurs", 8, "notWhole"]]],
+    [
+      "more spurs than positions: the first of both",
+      { "Live spurs": 9 },
+      [[3, "positions", 7, "contradicted"]],
+    ],
+    ["a word for a count", { "Live spurs": "many" }, [[3, "liveSpurs", 8, "unreadable"]]],
+    ["an error of a formula", { Trunk: { error: "#REF!" } }, [[3, "trunk", 6, "error"]]],
+    ["a condition that is none", { Condition: "purple" }, [[3, "condition", 9, "unreadable"]]],
+    ["a choice that is none", { "Fixed choice": "purple" }, [[3, "fixedChoice", 11, "unreadable"]]],
+    ["spurs on a dead trunk", { "Trunk condition": "dead" }, [[3, "liveSpurs", 8, "contradicted"]]],
+    [
+      "a vine that is to be counted again",
+      { "Fixed choice": "count again" },
+      [[3, "fixedChoice", 11, "marked"]],
+    ],
+    ["two cells: the first counts", { Positions: null, Cordon: null }, [[3, "cordon", 5, "blank"]]],
+    [
+      "a wrong cell before a mark",
+      { Positions: null, "Fixed choice": "count again" },
+      [[3, "positions", 7, "blank"]],
+    ],
+    ["a mark, and the rest is sound", { "Fixed choice": "stays" }, []],
+    ["no trunk", { Trunk: null }, []],
+    ["no condition", { Condition: null, "Trunk condition": null }, []],
+    ["no counts on a dead cordon", { Positions: null, "Live spurs": null, Condition: "dead" }, []],
+    ["no counts on a cordon that goes", { Positions: null, "Live spurs": null, "Fixed choice": "goes" }, []],
+    [
+      "no counts on a cordon that stays",
+      { Positions: null, "Live spurs": null, "Fixed choice": "stays" },
+      [[3, "positions", 7, "blank"]],
+    ],
+    [
+      "a dead cordon without a letter",
+      { Cordon: null, Condition: "dead", Positions: null, "Live spurs": null },
+      [[3, "cordon", 5, "blank"]],
+    ],
+    [
+      "a wrong count on a dead cordon",
+      { Positions: 61, "Live spurs": null, Condition: "dead" },
+      [[3, "positions", 7, "outside"]],
+    ],
+  ])("by a cell: %s", (_, cells, expected) => expect(second(cells)).toEqual(expected));
+
+  test("with one cordon of a vine the others are left out beside it, and each cell at fault is told for the vine", () => {
+    const season = rowsOf([
+      { Vine: 1 },
+      { Vine: 2, Positions: null },
+      { Vine: 2, Side: "right", Cordon: "B" },
+      { Vine: 2, Side: "right", Cordon: "C", Trunk: "?" },
+      { Vine: 3 },
+    ]);
+    expect(leftOut(season)).toEqual([
+      [3, "positions", 7, "blank"],
+      [4, "beside"],
+      [5, "trunk", 6, "unreadable"],
+    ]);
+    const keys = season.places.keysOf(season.tables("cordons")[0]);
+    const cell = { sheet: "Cordons" };
+    expect(season.used.faultsOf(keys[1])).toEqual([
+      { ...cell, sheetRow: 3, column: "positions", sheetColumn: 7, reason: "blank" },
+      { ...cell, sheetRow: 5, column: "trunk", sheetColumn: 6, reason: "unreadable" },
+    ]);
+    expect([season.used.faultsOf(keys[0]), season.used.faultsOf(keys[4])]).toEqual([[], []]);
+  });
+
+  // The vines above and below may be the row's own; a row of no vine beside another of none holds back only those beside.
+  test.each<[string, CellValue[], number[]]>([
+    ["the first row", ["?", 2, 3], [4]],
+    ["the last row", [1, 2, "?"], [2]],
+    ["between two vines", [1, "?", 3, 4], [5]],
+    ["between rows of one vine", [1, "?", 1, 4], [5]],
+    ["two rows of no vine", [1, 2, "?", "?", 5, 6], [2, 7]],
+  ])("by a row that names no vine: %s", (_, vines, used) => {
+    const season = rowsOf(vines.map((Vine) => ({ Vine })));
+    const [table] = season.tables("cordons");
+    const rows = vines.flatMap((_vine, i) => (season.used.isUsed(table, i) ? [table.sheetRow(i)] : []));
+    expect(rows).toEqual(used);
+  });
+
+  test.each(["Block", "Row", "Vine"])("all, in a sheet without %s, and that column is named", (head) => {
+    const season = rowsOf(
+      [{}, {}, {}],
+      HEADS.filter((own) => own !== head),
+    );
+    const [table] = season.tables("cordons");
+    // Beside the vine's number the fault is shown, and where that is missing at the first column.
+    const sheetColumn = head === "Vine" ? 1 : 2;
+    expect(season.used.faultAt(table, 1)).toEqual({
+      sheet: "Cordons",
+      sheetRow: 3,
+      column: head.toLowerCase(),
+      sheetColumn,
+      reason: "noColumn",
+    });
+    expect(season.used.account()).toEqual({
+      rows: 3,
+      used: 0,
+      leftOut: [
+        { column: head.toLowerCase(), reason: "noColumn", rows: 3, first: { sheet: "Cordons", sheetRow: 2 } },
+      ],
+    });
+  });
+
+  test.each<[string, string[], number]>([
+    ["trunks, conditions and choices", [...HEADS.slice(0, 5), "Positions", "Live spurs"], 2],
+    ["counts", HEADS.slice(0, 6), 2],
+    ["anything but places: they are laid out and still to be counted", HEADS.slice(0, 5), 0],
+  ])("by a column that the sheet does not have: %s", (_, heads, used) => {
+    expect(rowsOf([{}, {}], heads).used.account()).toMatchObject({ rows: 2, used });
+  });
+
+  test("are told by their cause, the most rows first, with the first place of each", () => {
+    const blank = { "Live spurs": null };
+    const season = rowsOf([
+      { Positions: 61 },
+      blank,
+      blank,
+      {},
+      { Vine: 4, Cordon: "B", Side: "right", Trunk: "?" },
+      blank,
+    ]);
+    const first = (sheetRow: number) => ({ sheet: "Cordons", sheetRow });
+    expect(season.used.account()).toEqual({
+      rows: 6,
+      used: 0,
+      leftOut: [
+        { column: "liveSpurs", reason: "blank", rows: 3, first: first(3) },
+        { column: "positions", reason: "outside", rows: 1, first: first(2) },
+        { column: "vine", reason: "sameVine", rows: 1, first: first(5) },
+        { column: "trunk", reason: "unreadable", rows: 1, first: first(6) },
+      ],
+    });
+    expect(season.used.account()).toBe(season.used.account());
+  });
+
+  test("still to be counted, and named at the first column of counts that the sheet has", () => {
+    const blank = { Trunk: null, Positions: null, "Live spurs": null, Condition: null };
+    const at = (heads: readonly string[]) =>
+      leftOut(rowsOf([{}, {}, {}, blank], heads)).map(([, ...cell]) => cell);
+    expect(at(HEADS)).toEqual([["positions", 7, "toCount"]]);
+    expect(at(HEADS.filter((head) => head !== "Positions"))).toEqual([["liveSpurs", 7, "toCount"]]);
+    expect(at(HEADS.filter((head) => head !== "Positions" && head !== "Live spurs"))).toEqual([
+      ["vine", 3, "toCount"],
+    ]);
+  });
+
+  // A vine has 24 cordons at most (Settings).
+  test.each([
+    [24, false],
+    [25, true],
+  ])("%p rows of one vine are more than a vine has cordons: %p", (rows, overfull) => {
+    const two = Array.from({ length: rows }, (_, at) => ({ Vine: 7, Cordon: `A${at}` }));
+    const season = rowsOf([
+      { Vine: 1 },
+      ...two.slice(0, 13),
+      { Vine: 2 },
+      ...two.slice(13),
+      { Vine: "?" },
+      { Vine: "?" },
+    ]);
+    const [table] = season.tables("cordons");
+    const key = season.places.keysOf(table)[1];
+    expect([...season.used.overfull()]).toEqual(
+      overfull ? [[key, { rows, first: { table, index: 1 } }]] : [],
+    );
+    expect(season.used.overfull()).toBe(season.used.overfull());
+    if (overfull)
+      expect(season.used.faultsOf(key)).toEqual([
+        { sheet: "Cordons", sheetRow: 3, column: "vine", sheetColumn: 3, reason: "tooMany" },
+      ]);
+    expect(season.used.isUsed(table, 0)).toBe(true);
+  });
+
+  test("without sides those whose vine has another cordon, in that sheet or another", () => {
+    const heads = ["Block", "Row", "Vine", "Cordon", "Positions", "Live spurs"];
+    const row = (vine: number, letter: string, spurs: CellValue = 7): CellValue[] => [
+      "North Bench",
+      1,
+      vine,
+      letter,
+      8,
+      spurs,
+    ];
+    const season = readSeason([
+      areaOf("One", [heads, row(1, "A"), row(2, "A"), row(2, "B", null), row(3, "A")]),
+      areaOf("Two", [
+        [...heads, "Side"],
+        [...row(3, "B"), "left"],
+        [...row(4, "A"), "left"],
+        [...row(4, "B"), "right"],
+      ]),
+    ]);
+    const codes = season.tables("cordons").map((table) =>
+      Array.from({ length: table.rowCount }, (_, i) => {
+        const fault = season.used.faultAt(table, i);
+        return season.used.isUsed(table, i) ? "used" : fault ? `${fault.column} ${fault.reason}` : "beside";
+      }),
+    );
+    expect(codes).toEqual([
+      ["used", "side noColumn", "liveSpurs blank", "side noColumn"],
+      ["beside", "used", "used"],
+    ]);
+  });
+});
