@@ -1,5 +1,6 @@
 import type { Column, SheetId } from "../sheets/column";
 import { isLettered, placeName } from "../../texts/placeName";
+import { isOnTheWay } from "./vinePlaces";
 import { CELL, columnsById, type Numbers, type SurveyColumn, type SurveyTable } from "./surveyTable";
 
 /** Rounding of a limit that was given in another unit, so that the limit itself still passes. */
@@ -22,14 +23,15 @@ export function judgedTable<A extends Pick<SurveyTable, "shape" | "rowCount" | "
   return { ...table, ...columnsById(columns) };
 }
 
-/** True for counts and years; a vine may stand halfway between two others, a row only by a letter. */
-const isWhole = ({ kind, id }: Column) => (kind === "count" && id !== "vine") || kind === "year";
+const isWhole = ({ kind }: Column) => kind === "count" || kind === "year";
 
 function limitState(value: number, column: Column): number {
   const { least = -Infinity, most = Infinity, id } = column;
   if ((id === "row" || id === "vine") && typeof placeName(value) === "string") return CELL.usable;
   if (value < least - ROUNDING || value > most + ROUNDING) return CELL.outside;
-  return isWhole(column) && Number.isFinite(value) && !Number.isInteger(value) ? CELL.notWhole : CELL.usable;
+  if (!isWhole(column) || !Number.isFinite(value) || Number.isInteger(value)) return CELL.usable;
+  // A vine may stand between two others, a row only by a letter.
+  return id === "vine" && isOnTheWay(value) ? CELL.usable : CELL.notWhole;
 }
 
 /** One column with the states and numbers of its judgement; copies are made at the first cell that fails. */

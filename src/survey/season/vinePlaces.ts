@@ -29,6 +29,15 @@ function onParts(place: number): number {
   return whole + (PART_OF.get(Math.round((place - whole) * 1e6) / 1e4) ?? NaN) / PARTS_OF_A_WAY;
 }
 
+/**
+ * True for a place at a letter, a tenth or a quarter of the way from one to the next, and for a whole one.
+ *
+ * @example
+ * isOnTheWay(12.25) // true
+ * isOnTheWay(12.33) // false
+ */
+export const isOnTheWay = (place: number): boolean => !Number.isNaN(onParts(place));
+
 function fromParts(place: number): number {
   const whole = Math.floor(place);
   if (whole === place) return place;

@@ -11,7 +11,7 @@ import type { Season } from "../../../src/survey/season/season";
 import { usedSentence } from "../../../src/survey/season/usedSentence";
 import { allFindings } from "../../../src/survey/checks/checkSeason";
 import type { CellValue } from "../../../src/survey/sheets/cell";
-import { placeOf } from "../../../src/survey/season/vinePlaces";
+import { NO_PLACE, placeOf } from "../../../src/survey/season/vinePlaces";
 import { areaOf } from "../area";
 import { CORDON_HEADS } from "../cordonHeads";
 
@@ -387,6 +387,16 @@ describe("rows that are left out", () => {
     ["a side that nobody wrote", { Side: null }, [[3, "side", 4, "blank"]]],
     ["a cordon without a letter", { Cordon: null }, [[3, "cordon", 5, "blank"]]],
     ["positions above any", { Positions: 61 }, [[3, "positions", 7, "outside"]]],
+    [
+      "a vine at no tenth or quarter of the way, which has no place",
+      { Vine: 2.33 },
+      [
+        [2, "beside"],
+        [3, "vine", 3, "notWhole"],
+        [4, "beside"],
+      ],
+    ],
+    ["a vine half way between two others", { Vine: 2.5 }, []],
     ["half a spur", { "Live spurs": 6.5 }, [[3, "liveSpurs", 8, "notWhole"]]],
     [
       "more spurs than positions: the first of both",
@@ -545,8 +555,7 @@ describe("rows that are left out", () => {
       ...two.slice(0, 13),
       { Vine: 2 },
       ...two.slice(13),
-      { Vine: "?" },
-      { Vine: "?" },
+      ...Array.from({ length: 30 }, () => ({ Vine: "?" })),
     ]);
     const [table] = season.tables("cordons");
     const key = season.places.keysOf(table)[1];
@@ -590,5 +599,22 @@ describe("rows that are left out", () => {
       ["used", "side noColumn", "liveSpurs blank", "side noColumn"],
       ["beside", "used", "used"],
     ]);
+  });
+
+  test("are none of a winter before, and a row without a place is no vine to count again", () => {
+    const sheet = (year: number, vine: CellValue) =>
+      areaOf(`Cordons ${year}`, [
+        CORDON_HEADS,
+        ...[1, 2, vine].map((own) => ["North Bench", 1, own, "left", "A", 1, 3, 8, 7]),
+      ]);
+    const season = readSeason([sheet(2026, "?"), sheet(2025, 3)]);
+    const [past] = season.pastTables("cordons");
+    expect([past.rowCount, season.used.isUsed(past, 0), season.used.faultAt(past, 0)]).toEqual([
+      3,
+      false,
+      undefined,
+    ]);
+    expect(season.used.account()).toMatchObject({ rows: 3, used: 1 });
+    expect(season.used.faultsOf(NO_PLACE)).toEqual([]);
   });
 });
