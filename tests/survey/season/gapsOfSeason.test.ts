@@ -149,7 +149,7 @@ describe("cordons of one row of vines", () => {
   });
 
   test("of two blocks are two rows, named as the block was written first", () => {
-    const other = cordon(1, "left", "A", 8, 5).with(0, "Creek");
+    const other = ["Creek", ...cordon(1, "left", "A", 8, 5).slice(1)];
     const { rows } = gapsOfSeason(season({ Cordons: [HEAD, cordon(1, "left", "A", 8, 6), other] }));
     expect(rows.map(({ block, row, gaps }) => [block, row, gaps])).toEqual([
       ["North Bench", 1, 2],
@@ -252,6 +252,11 @@ describe("last winter", () => {
     expect(since(then(...cordon(1, "left", "C", 8, 6)))).toEqual([2025, undefined]);
     expect(since(then(...cordon(1, "left", "A", 8, 9)))).toEqual([2025, undefined]);
     expect(since(then(...cordon(1, "left", "A", 0, 0)))).toEqual([2025, undefined]);
+    const bare = {
+      ...then(...cordon(1, "left", "A", 8, 6)),
+      "Cordons 2026": [HEAD, cordon(1, "left", "A", 0, 0)],
+    };
+    expect(since(bare)).toEqual([2025, undefined]);
     expect(since(then(...cordon(1, "left", "A", 8, 8)))).toEqual([
       2025,
       { cordons: 1, shareBefore: 0, shareNow: 0.5 },

@@ -77,14 +77,12 @@ test.each([
   const key = season.places.keysOf(season.tables("cordons")[0])[0];
   // The vine's column, the third, stands for the one that is not there.
   expect(season.used.faultsOf(key)).toEqual(
-    [2, 3]
-      .slice(used === 3 ? 2 : 0)
-      .map((sheetRow) => ({
-        sheet: "Cordons",
-        sheetRow,
-        column: "side",
-        sheetColumn: 3,
-        reason: "noColumn",
-      })),
+    [2, 3].slice(used === 3 ? 2 : 0).map((sheetRow) => ({
+      sheet: "Cordons",
+      sheetRow,
+      column: "side",
+      sheetColumn: 3,
+      reason: "noColumn",
+    })),
   );
 });

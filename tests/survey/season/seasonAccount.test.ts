@@ -90,3 +90,30 @@ test("of many names the first three stand, and how many more", () => {
   const [line] = accountLines(seasonAccount(readSeason([areas[0], ...many])), "en");
   expect(line).toContain("Old A, Old B, Old C and 2 more (hidden)");
 });
+
+describe("what was read, in short", () => {
+  const read = { files: 1, sheets: 2, tables: 3, columns: 4, rows: 5 };
+  const READ = "Read: 1 file, 2 sheets, 3 tables, 4 columns, 5 rows.";
+  const used = { rows: 5, used: 5, leftOut: [] };
+  const hidden = (...names: string[]) => [{ reason: "hidden", names, rows: 0 } as const];
+
+  test.each<[string, Parameters<typeof readSentence>[0], string]>([
+    ["all of it", { read, notRead: [], open: 0, used }, READ],
+    [
+      "counts taken as those of two winters",
+      { read: { ...read, winters: [2025, 2026] }, notRead: [], open: 0, used },
+      `${READ} Taken as counts of the winters 2025, 2026.`,
+    ],
+    ["questions", { read, notRead: [], open: 2, used }, `${READ} 2 questions are open.`],
+    [
+      "three names",
+      { read, notRead: hidden("A", "B", "C"), open: 0, used },
+      `${READ} Not read: A, B, C (hidden).`,
+    ],
+    [
+      "a fourth",
+      { read, notRead: hidden("A", "B", "C", "D"), open: 0, used },
+      `${READ} Not read: A, B, C and 1 more (hidden).`,
+    ],
+  ])("%s", (_, account, sentence) => expect(readSentence(account, "en")).toBe(sentence));
+});

@@ -77,4 +77,18 @@ describe("rows that are laid out and not counted yet", () => {
     );
     expect(found(season)).toContain("vineNeverCounted Vines 5");
   });
+
+  test("a row that names no vine is none of them, nor is a row of another sheet, and a table is looked through once", () => {
+    const season = seasonOf(
+      ...counted(2),
+      [...place(3, "left", "A"), ...BLANK],
+      ["North Bench", 1, "?", "left", "A", ...BLANK],
+    );
+    expect(uncountedOf(season)).toEqual([0, 0, 0, 0, 1, 0]);
+    const [cordons] = season.tables("cordons");
+    expect(uncountedRows(cordons, season.places)).toBe(uncountedRows(cordons, season.places));
+    const walk = [1, 2].map((vine) => ["North Bench", 1, vine]);
+    const [vines] = readSeason([area("Vines", [["Block", "Row", "Vine"], ...walk])]).tables("vines");
+    expect([...uncountedRows(vines, season.places)]).toEqual([0, 0]);
+  });
 });

@@ -204,7 +204,13 @@ describe("the register of vines", () => {
     readSeason([
       areaOf("Yield", LIST),
       areaOf("Vines", REGISTER),
-      areaOf("Yield again", [LIST[0], ["North Bench", 1, 9, 29], ["North Bench", 1, 10, 28]]),
+      areaOf("Yield again", [
+        LIST[0],
+        ["North Bench", 1, 9, 29],
+        ["North Bench", 1, 10, 28],
+        ["North Bench", "?", 1, 27],
+      ]),
+      areaOf("Second walk", [REGISTER[0], ["North Bench", 1, 1, "young", 1]]),
     ]);
 
   test("has each vine once, of sheets with statuses before lists without, and the first row of two", () => {
@@ -240,7 +246,7 @@ describe("the register of vines", () => {
       Array.from({ length: table.rowCount }, (_, i) => places.statusesOf(table)(i));
     expect([list.sheet, statuses(list)]).toEqual(["Yield", ["young", "bearing", "bearing"]]);
     expect(statuses(register)).toEqual(["bearing", "missing", "young", "young", undefined, "missing"]);
-    expect(statuses(again)).toEqual(["bearing", "bearing"]);
+    expect(statuses(again)).toEqual(["bearing", "bearing", "bearing"]);
     const north = words.codeOf("North Bench");
     expect([1, 2, 4, 9, 12].map((vine) => places.statusOf(placeKey(north, 1, vine)))).toEqual([
       "bearing",
@@ -256,7 +262,7 @@ describe("the register of vines", () => {
     const before = tables("vines").map((table) =>
       Array.from({ length: table.rowCount }, (_, i) => places.listedBefore(table)(i)),
     );
-    expect(before).toEqual([[true, false, false], Array(6).fill(false), [true, false]]);
+    expect(before).toEqual([[true, false, false], Array(6).fill(false), [true, false, false], [false]]);
   });
 });
 
@@ -265,7 +271,7 @@ describe("the rows of the Blocks sheets", () => {
     blocks: [
       ["Block", "Vines", "Training system", "Row spacing (m)"],
       ["North Bench", 40, "high wire", 3],
-      [null, 9, "high wire", 9],
+      [{ error: "#N/A" }, 9, "high wire", 9],
       ["Creek", null, null, 2.5],
       ["North Bench", 50, "upright shoots", 2],
     ],
