@@ -98,11 +98,10 @@ export function crewCards(
     const { block, row, vine: number, decision, plan } = vine;
     const known = register.get(namedPlace(block, row, number));
     const nodes = nodesOf(vine);
+    const toCount = countingOf(vine);
     const line: CardVine = {
       ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),
-      ...(vine.recount.length === 0
-        ? {}
-        : { toCount: vine.recount.every(({ reason }) => reason === "toCount") ? "toCount" : "recount" }),
+      ...(toCount === undefined ? {} : { toCount }),
       ...plan,
       ...(nodes && { nodes }),
       notes: decision.notes,
@@ -135,6 +134,12 @@ const EMPTY: Omit<CardVine, "vine"> = {
   notes: [],
   remarks: [],
 };
+
+/** What is to be counted on a vine before it is decided; undefined where counts are enough. */
+function countingOf({ recount, decision }: DecidedVine): CardVine["toCount"] {
+  if (recount.length > 0) return recount.every(({ reason }) => reason === "toCount") ? "toCount" : "recount";
+  return decision.notes.some(({ code }) => code === "uncounted") ? "toCount" : undefined;
+}
 
 function remarksOf({ rows, toDecide }: DecidedVine): string[] {
   return rows.flatMap(({ table, index }, at) => {

@@ -236,6 +236,18 @@ describe("what stands on which card", () => {
     expect(vines.map(({ toCount }) => toCount)).toEqual([undefined, "toCount", "recount"]);
     expect(vines[0]).not.toHaveProperty("toCount");
   });
+
+  test("a vine of whose cordons neither spurs nor gaps are known is to be counted", () => {
+    const season = readSeason([
+      areaOf("Cordons", [
+        ["Block", "Row", "Vine", "Side", "Cordon", "Trunk"],
+        ["North", 1, 1, "left", "A", 1],
+        ["North", 1, 1, "right", "B", 2],
+      ]),
+    ]);
+    const [{ vines }] = crewCards(season, decideSeason(season));
+    expect(vines.map(({ toCount, keeps }) => [toCount, keeps])).toEqual([["toCount", []]]);
+  });
 });
 
 /** What is shown of a season's vines in each place. */
