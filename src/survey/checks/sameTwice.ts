@@ -7,7 +7,7 @@ import { NO_PLACE } from "../season/vinePlaces";
 const sameCordonTwice: FindingKind = { code: "sameCordonTwice", severity: "wrong", action: "correct" };
 const sameVineTwice: FindingKind = { code: "sameVineTwice", severity: "wrong", action: "mendRegister" };
 const sameBlockTwice: FindingKind = { code: "sameBlockTwice", severity: "wrong", action: "mendRegister" };
-const sameHarvestTwice: FindingKind = { code: "sameHarvestTwice", severity: "wrong", action: "correct" };
+const sameHarvestTwice: FindingKind = { code: "sameHarvestTwice", severity: "ask", action: "correct" };
 
 interface Rule {
   readonly kind: FindingKind;

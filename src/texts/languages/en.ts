@@ -1176,11 +1176,12 @@ export const en = {
         remedy: "Remove one of the rows.",
       },
       sameHarvestTwice: {
-        title: "The same harvest twice",
+        title: "A harvest in two rows",
         sentence:
           "This block's harvest of the year stands already in row {otherRow} of the sheet{otherSheet}.",
-        why: "The year would weigh twice in next winter's figures.",
-        remedy: "Remove one of the rows, or add the two pickings together.",
+        why: "What was picked in several rows of a year is added up; the same picking twice would double the year.",
+        remedy:
+          "Remove one of the rows if it is the same picking; if they are two pickings, set the finding aside.",
       },
       outOfWalkOrder: {
         title: "Out of walk order",
@@ -1433,7 +1434,8 @@ export const en = {
           },
           trunksAboveRegister: {
             title: "More live trunks than the register says",
-            sentence: "Live cordons stand on trunks {trunks}, but the Vines sheet says {living} live trunks.",
+            sentence:
+              "Live cordons stand on trunks {trunks}, but the Vines sheet says {living} live {living:trunk|trunks}.",
             why: "Either a trunk number or the register is wrong, and trunks to renew are chosen by it.",
           },
           positionsAppeared: {

@@ -1187,11 +1187,12 @@ export const es: Texts = {
         remedy: "Elimine una de las filas.",
       },
       sameHarvestTwice: {
-        title: "La misma cosecha dos veces",
+        title: "Una cosecha en dos filas",
         sentence:
           "La cosecha de este cuartel en ese año ya está en la fila {otherRow} de la hoja{otherSheet}.",
-        why: "El año pesaría dos veces en las cifras del próximo invierno.",
-        remedy: "Elimine una de las filas o sume las dos recolecciones.",
+        why: "Lo recolectado en varias filas de un año se suma; la misma recolección dos veces duplicaría el año.",
+        remedy:
+          "Elimine una de las filas si es la misma recolección; si son dos recolecciones, aparte el hallazgo.",
       },
       outOfWalkOrder: {
         title: "Fuera del orden de recorrido",
@@ -1447,7 +1448,7 @@ export const es: Texts = {
           trunksAboveRegister: {
             title: "Más troncos vivos que en el registro",
             sentence:
-              "Hay cordones vivos en los troncos {trunks}, pero la hoja de plantas dice {living} troncos vivos.",
+              "Hay cordones vivos en los troncos {trunks}, pero la hoja de plantas dice {living} {living:tronco vivo|troncos vivos}.",
             why: "O un número de tronco o el registro está mal, y con él se eligen los troncos a renovar.",
           },
           positionsAppeared: {

@@ -1204,11 +1204,12 @@ export const fr: Texts = {
         remedy: "Supprimer l'une des lignes.",
       },
       sameHarvestTwice: {
-        title: "Deux fois la même récolte",
+        title: "Une récolte sur deux lignes",
         sentence:
           "La récolte de cette parcelle pour l'année figure déjà à la ligne {otherRow} de la feuille{otherSheet}.",
-        why: "L'année pèserait deux fois dans les chiffres de l'hiver prochain.",
-        remedy: "Supprimer l'une des lignes, ou additionner les deux cueillettes.",
+        why: "Ce qui est cueilli sur plusieurs lignes d'une année est additionné ; la même cueillette deux fois doublerait l'année.",
+        remedy:
+          "Supprimer l'une des lignes si c'est la même cueillette ; si ce sont deux cueillettes, mettre la remarque de côté.",
       },
       outOfWalkOrder: {
         title: "Hors de l'ordre du parcours",
@@ -1468,7 +1469,7 @@ export const fr: Texts = {
           trunksAboveRegister: {
             title: "Plus de troncs vivants que dans le registre",
             sentence:
-              "Des cordons vivants sont sur les troncs {trunks}, mais la feuille des ceps dit {living} troncs vivants.",
+              "Des cordons vivants sont sur les troncs {trunks}, mais la feuille des ceps dit {living} {living:tronc vivant|troncs vivants}.",
             why: "Ou un numéro de tronc ou le registre est faux, et on choisit par lui les troncs à renouveler.",
           },
           positionsAppeared: {

@@ -91,6 +91,17 @@ const told = (code: string, facts: Finding["facts"], column = ""): Finding => ({
 const said = (language: Language, code: string, facts: Finding["facts"], column?: string) =>
   findingSentence(told(code, facts, column), language).replaceAll("\u00a0", " ");
 
+test.each<[Language, number, string]>([
+  ["en", 1, "says 1 live trunk."],
+  ["en", 0, "says 0 live trunks."],
+  ["es", 1, "dice 1 tronco vivo."],
+  ["es", 2, "dice 2 troncos vivos."],
+  ["fr", 1, "dit 1 tronc vivant."],
+  ["fr", 2, "dit 2 troncs vivants."],
+])("in %s, %i trunk or trunks of the register are said as they are counted", (language, living, end) => {
+  expect(said(language, "trunksAboveRegister", { trunks: [1, 2, 3], living })).toMatch(new RegExp(`${end}$`));
+});
+
 describe("where a finding is", () => {
   const place = (facts: Finding["facts"]) => said("en", "missingValue", facts, "Length (ft)").split(": ")[0];
 

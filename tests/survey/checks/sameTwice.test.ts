@@ -27,6 +27,13 @@ describe("the same in two rows", () => {
     expect(rowsFound(code, [sheetOf(name, usual, rows)])).toEqual(expected);
   });
 
+  test("is asked about in harvests, which may be two pickings that are added up, and wrong elsewhere", () => {
+    const severityOf = (code: string, name: string, usual: Cells) =>
+      found(code, [sheetOf(name, usual, [{}, {}])], ({ severity }) => severity);
+    expect(severityOf("sameHarvestTwice", "Harvest", HARVEST)).toEqual(["ask"]);
+    expect(severityOf("sameVineTwice", "Vines", VINE)).toEqual(["wrong"]);
+  });
+
   test("may be two weights of one vine, in a list that is no register", () => {
     expect(
       rowsFound("sameVineTwice", [sheetOf("Weights", { ...place, "Prunings (lb)": 2 }, [{}, {}])]),
