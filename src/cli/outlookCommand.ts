@@ -11,6 +11,7 @@ import { outlookInputs } from "../survey/crop/outlookInputs";
 import { isoDay } from "../survey/reading/serialDate";
 import { COMMAND_LINE } from "../texts/commandLine";
 import { OUTLOOK_LACKS, THINNING_GROUPS } from "../texts/outlook";
+import { OUTLOOK_TEXTS } from "../texts/pane";
 import { outlookSheet } from "../workbook/results/outlookSheet";
 import { decided } from "./chooseCommand";
 import { jsonText } from "../workbook/withoutControls";
@@ -69,6 +70,7 @@ export const OUTLOOK_COMMAND: Command = {
         for (const { code } of lacking)
           terminal.print(printable(`${block}: ${OUTLOOK_LACKS[code][language]}`));
       }
+      if (blocks.length === 0) terminal.print(OUTLOOK_TEXTS.none[language]);
       tellAccount(season, inputs, terminal);
     }
     return exitOf(false, season, inputs);

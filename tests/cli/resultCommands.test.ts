@@ -180,6 +180,16 @@ describe("crop", () => {
     expect(packageFaults(readFileSync(path))).toEqual([]);
     const text = await run(["crop", path]);
     expect(text.out).toContain("North Bench");
+    expect(text.out).not.toContain("No block was found");
+  });
+
+  test("says what is missing where no sheet lists a block or its vines, as the pane does", async () => {
+    const path = join(folder, "cordons-alone.csv");
+    const head = "Block,Row,Vine,Side,Cordon,Trunk,Length (ft),Positions,Live spurs";
+    writeFileSync(path, `${head}\nNorth Bench,1,1,left,A,1,3,8,7\n`);
+    expect((await run(["crop", path])).out).toContain(
+      "No block was found. Next step: list your blocks on a sheet",
+    );
   });
 });
 
