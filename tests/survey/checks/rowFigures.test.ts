@@ -163,3 +163,17 @@ describe("trunks", () => {
     expect(rowsFound("trunkNotOfVine", areas)).toHaveLength(expected);
   });
 });
+
+test("a count on a vine that the register calls missing is told in a list without statuses too", () => {
+  const { Status: _, ...place } = VINE;
+  const areas = [
+    sheetOf("Vines", VINE, [{ Vine: 1 }, { Vine: 2, Status: "missing" }, { Vine: 3, Status: "missing" }]),
+    sheetOf("Counts", place, [
+      { Vine: 1, Clusters: 30 },
+      { Vine: 2, Clusters: 30 },
+      { Vine: 3, Clusters: 0 },
+    ]),
+  ];
+  expect(found("missingVineCounted", areas, ({ sheet, row }) => [sheet, row])).toEqual([["Counts", 3]]);
+  expect(found("missingAsZero", areas, ({ sheet, row }) => [sheet, row])).toEqual([["Counts", 4]]);
+});
