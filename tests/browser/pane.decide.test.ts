@@ -49,6 +49,24 @@ describe("the page on which cordons are decided", () => {
     },
   );
 
+  test("a row says of each vine whether it is decided, to ask about or to count, once", async () => {
+    const keys = ["North Bench", 1];
+    pane = await openPane({
+      Cordons: [
+        ...COUNTS["Cordons"].slice(0, 6),
+        [...keys, 3, "left", "A", null, null, null, null, null, null, null],
+        [...keys, 3, "right", "B", null, null, null, null, null, null, null],
+        [...keys, 4, "left", "A", 1, 3.5, 7, 8, 0, "sound", null],
+        [...keys, 4, "right", "B", 2, 3.5, 7, 7, 0, "sound", null],
+      ],
+    });
+    await decide();
+    // vine 1 has two equal cordons on the left, 2 one answer a side, 3 no count at all, 4 more spurs than places
+    expect(await pane.page.locator(".row-picture figcaption").innerText()).toMatch(
+      /^Row 1 of North Bench, vine by vine: 1 decided, 1 to ask about, 2 to count\. /,
+    );
+  });
+
   test("walks from vine to vine, finds one, and follows the selected row", async () => {
     pane = await openPane(COUNTS, { height: 1000 });
     await decide();

@@ -1,6 +1,7 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { DecidedVine } from "../../survey/decide/decideSeason";
 import { isAsked } from "../../survey/decide/isAsked";
+import { toCount } from "../../survey/decide/toCount";
 import { DECIDE_TEXTS } from "../../texts/pane";
 import { changePage } from "../changePage";
 import type { Pane } from "../pane";
@@ -11,18 +12,18 @@ const TALL = 18;
 /** So few vines are not drawn wider than these many would be. */
 const LEAST = 20;
 
-/** The row of a vine from its first to its last, as it stands: what is decided, asked and to be counted again. */
+/** The row of a vine from its first to its last, as it stands: what is decided, asked and to be counted. */
 export function rowPicture(pane: Pane, vines: readonly DecidedVine[], shown: DecidedVine): TemplateResult {
   const { block, row } = shown;
   const own = vines.filter((vine) => vine.block === block && vine.row === row);
-  const recount = own.filter((vine) => vine.recount.length > 0).length;
-  const ask = own.filter(isAsked).length - recount;
+  const count = own.filter((vine) => toCount(vine) !== undefined).length;
+  const ask = own.filter((vine) => isAsked(vine) && toCount(vine) === undefined).length;
   const words = pane.say(DECIDE_TEXTS.rowPicture, {
     block,
     row,
-    decided: own.length - ask - recount,
+    decided: own.length - ask - count,
     ask,
-    recount,
+    count,
   });
   const width = Math.max(LEAST, own.length) * STEP;
   return html`<figure class="row-picture stack" style="margin:0">
@@ -40,7 +41,7 @@ export function rowPicture(pane: Pane, vines: readonly DecidedVine[], shown: Dec
 
 function vineMark(pane: Pane, vine: DecidedVine, x: number, isShown: boolean) {
   const mark =
-    vine.recount.length > 0
+    toCount(vine) !== undefined
       ? svg`<path d=${`M${x + 2} 4 l6 10 m0 -10 l-6 10`} stroke="currentColor" stroke-width="1.4" fill="none" />`
       : svg`<rect x=${x + 2} y="4" width="6" height="10" stroke="currentColor" stroke-width="0.8" fill=${isAsked(vine) ? "url(#asked)" : "currentColor"} />`;
   return svg`<g

@@ -3412,8 +3412,8 @@ export const en = {
       sideChoices: "Side: {side}",
       wholeVine: "Whole vine",
       rowPicture:
-        "Row {row} of {block}, vine by vine: {decided} decided, {ask} to ask about, {recount} to count again.",
-      rowKey: "Full: decided; hatched: to ask about; crossed: to count again; framed: this vine.",
+        "Row {row} of {block}, vine by vine: {decided} decided, {ask} to ask about, {count} to count.",
+      rowKey: "Full: decided; hatched: to ask about; crossed: to count; framed: this vine.",
       noColumn:
         "The sheet {sheet} has no column Fixed choice. Next step: write that head beside its table, then decide again.",
     },

@@ -3459,9 +3459,8 @@ export const es: Texts = {
       sideChoices: "Lado: {side}",
       wholeVine: "Toda la planta",
       rowPicture:
-        "Hilera {row} de {block}, planta por planta: {decided} decididas, {ask} por preguntar, {recount} por contar de nuevo.",
-      rowKey:
-        "Lleno: decidida; rayado: por preguntar; con cruz: por contar de nuevo; con marco: esta planta.",
+        "Hilera {row} de {block}, planta por planta: {decided} decididas, {ask} por preguntar, {count} por contar.",
+      rowKey: "Lleno: decidida; rayado: por preguntar; con cruz: por contar; con marco: esta planta.",
       noColumn:
         "La hoja {sheet} no tiene la columna Decisión fija. Siguiente paso: escriba ese encabezado junto a la tabla y decida otra vez.",
     },

@@ -3489,9 +3489,8 @@ export const fr: Texts = {
       decideVine: "Choisir",
       sideChoices: "Côté : {side}",
       wholeVine: "Le cep entier",
-      rowPicture:
-        "Rang {row} de {block}, cep par cep : {decided} décidés, {ask} à voir, {recount} à recompter.",
-      rowKey: "Plein : décidé ; hachuré : à voir ; barré : à recompter ; encadré : ce cep.",
+      rowPicture: "Rang {row} de {block}, cep par cep : {decided} décidés, {ask} à voir, {count} à compter.",
+      rowKey: "Plein : décidé ; hachuré : à voir ; barré : à compter ; encadré : ce cep.",
       noColumn:
         "La feuille {sheet} n'a pas de colonne Choix fixé. Prochaine étape : écrivez cet en-tête à côté du tableau, puis décidez encore.",
     },

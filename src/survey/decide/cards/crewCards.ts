@@ -5,6 +5,7 @@ import { sideOfVine } from "../../season/sideOfVine";
 import { youngVines } from "../../season/youngVines";
 import type { NodePlan } from "../../../domain/plan/nodePlan";
 import type { DecidedVine } from "../decideSeason";
+import { toCount } from "../toCount";
 import { renewalRules } from "../renewal/renewalRules";
 import { trunksToRenew, type TrunksToRenew } from "../renewal/trunksToRenew";
 import type { Season } from "../../season/season";
@@ -98,10 +99,10 @@ export function crewCards(
     const { block, row, vine: number, decision, plan } = vine;
     const known = register.get(namedPlace(block, row, number));
     const nodes = nodesOf(vine);
-    const toCount = countingOf(vine);
+    const counting = toCount(vine);
     const line: CardVine = {
       ...(rowOf(block, row).vines.get(number) ?? { ...EMPTY, vine: number }),
-      ...(toCount === undefined ? {} : { toCount }),
+      ...(counting === undefined ? {} : { toCount: counting }),
       ...plan,
       ...(nodes && { nodes }),
       notes: decision.notes,
@@ -134,12 +135,6 @@ const EMPTY: Omit<CardVine, "vine"> = {
   notes: [],
   remarks: [],
 };
-
-/** What is to be counted on a vine before it is decided; undefined where counts are enough. */
-function countingOf({ recount, decision }: DecidedVine): CardVine["toCount"] {
-  if (recount.length > 0) return recount.every(({ reason }) => reason === "toCount") ? "toCount" : "recount";
-  return decision.notes.some(({ code }) => code === "uncounted") ? "toCount" : undefined;
-}
 
 function remarksOf({ rows, toDecide }: DecidedVine): string[] {
   return rows.flatMap(({ table, index }, at) => {
