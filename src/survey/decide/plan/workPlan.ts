@@ -13,7 +13,7 @@ import { daysListed } from "../../settings/daysListed";
 import type { SettingValues } from "../../settings/settings";
 import { blockFigures } from "../../season/blockFigures";
 import type { Season } from "../../season/season";
-import { placeOf } from "../../season/vinePlaces";
+import { NO_PLACE, placeOf } from "../../season/vinePlaces";
 import { wordKey } from "../../sheets/words";
 import type { TrunksDue } from "../renewal/trunksToRenew";
 import { deadShares } from "./deadShares";
@@ -59,7 +59,7 @@ export interface WorkLeft {
 /**
  * The order of work over the survey's blocks with hours and days by the crew calendar of the Settings sheet. Vines come
  * from the Vines sheets, missing ones left out; where a block has none there, the Blocks sheet's number of vine places
- * stands in. A vine counts as done when its day of pruning is written down. What is left begins on the day of Settings,
+ * stands in, and where it has no number either, the vines with a row of cordons. A vine counts as done when its day of pruning is written down. What is left begins on the day of Settings,
  * or today where that day is over.
  *
  * @param thinned shoots to thin the vines of a block to, by the number of its name
@@ -212,21 +212,25 @@ function blocksOfWork(
   const dead = deadShares(season);
   const figuresOf = blockFigures(season);
   const counts = new Map<number, { vines: number; done: number; rows: Map<number, RowOfWork> }>();
-  for (const [key, { table, index }] of places.register()) {
-    if (places.statusOf(key) === "missing") continue;
+  const add = (key: number, isDone: boolean) => {
+    if (places.statusOf(key) === "missing") return;
     const { block, row } = placeOf(key);
     const count = counts.get(block) ?? { vines: 0, done: 0, rows: new Map<number, RowOfWork>() };
     const { vines, left } = count.rows.get(row) ?? { vines: 0, left: 0 };
-    const isDone = (table.column("prunedOn")?.usable[index] ?? NaN) > 0;
     count.vines++;
     if (isDone) count.done++;
     count.rows.set(row, { row, vines: vines + 1, left: left + (isDone ? 0 : 1) });
     counts.set(block, count);
-  }
+  };
+  for (const [key, { table, index }] of places.register())
+    add(key, (table.column("prunedOn")?.usable[index] ?? NaN) > 0);
   for (const [block, { table, index }] of places.blockRows()) {
     const vines = table.column("vines")?.usable[index] ?? NaN;
     if (!counts.has(block) && Number.isInteger(vines)) counts.set(block, { vines, done: 0, rows: new Map() });
   }
+  const listed = new Set(counts.keys());
+  for (const key of new Set(season.tables("cordons").flatMap((table) => [...places.keysOf(table)])))
+    if (key !== NO_PLACE && !listed.has(placeOf(key).block)) add(key, false);
   const named = (written: string) => {
     const list = listOf(written);
     return (names: readonly string[]) => names.some((name) => list.includes(name));

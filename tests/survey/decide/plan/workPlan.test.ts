@@ -73,6 +73,36 @@ describe("rows day by day", () => {
     expect(days(low([], 0))).toHaveLength(4);
   });
 
+  test("vines that no other sheet lists are those with a row of cordons, each once", () => {
+    const rows = (block: string, ...vines: number[]) =>
+      vines.flatMap((vine) =>
+        ["left", "right"].map((side) => [block, 1, vine, side, side === "left" ? "A" : "B"]),
+      );
+    const plan = workPlan(
+      seasonOf({
+        Cordons: [
+          CORDON_HEADS,
+          ...rows("Low", 1, 2, 3),
+          ...rows("Gone", 1),
+          ...rows("High", 1, 2),
+          ...rows("Far", 1),
+        ],
+        // of High one vine is listed, of Far a number; the vine of Gone is missing
+        Vines: [VINES, ["High", 1, 1, "bearing", ""], ["Gone", 1, 1, "missing", ""]],
+        Blocks: [
+          ["Block", "Vines", "Row spacing (ft)", "Vine spacing (ft)"],
+          ["Far", 40, 9, 8],
+        ],
+      }),
+      new Map(),
+    );
+    expect(plan.passes.map(({ block, vines }) => `${block} ${vines}`).sort()).toEqual([
+      "Far 40",
+      "High 1",
+      "Low 3",
+    ]);
+  });
+
   test("a vine counts as done once, however often its block is pruned", () => {
     // 2 of 6 vines
     expect(low([]).doneShare).toBeCloseTo(1 / 3, 12);
