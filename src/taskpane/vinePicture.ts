@@ -11,7 +11,8 @@ const WIDTH = 288;
 const LINE = 32;
 const TOP = 16;
 const TRUNK_HEIGHT = 34;
-const LABEL = 16;
+/** From the end of a cordon to its name, for each sign of the name, and for the longest that is drawn whole. */
+const LABEL = { gap: 4, sign: 9, most: 76 };
 const TRUNK_STEP = 14;
 const SPUR = 9;
 const STROKES: Readonly<Record<DrawnCordon["verdict"], { width: number; dashes: string }>> = {
@@ -26,7 +27,9 @@ const STROKES: Readonly<Record<DrawnCordon["verdict"], { width: number; dashes: 
  */
 export function vinePicture(vine: DecidedVine, language: Language, unitSystem: UnitSystem): TemplateResult {
   const drawing = vineDrawing(vine);
-  const scale = (WIDTH / 2 - LABEL - (drawing.trunks.length * TRUNK_STEP) / 2) / drawing.reach;
+  const longest = Math.max(0, ...drawing.cordons.map((cordon) => nameOf(cordon).length));
+  const label = Math.min(LABEL.most, LABEL.gap + longest * LABEL.sign);
+  const scale = (WIDTH / 2 - label - (drawing.trunks.length * TRUNK_STEP) / 2) / drawing.reach;
   const lines = linesOf(drawing.cordons);
   const height = TOP + (Math.max(0, ...lines) + 1) * LINE + TRUNK_HEIGHT;
   const trunkAt = (trunk: number | undefined) => {
@@ -95,6 +98,8 @@ function linesOf(cordons: readonly DrawnCordon[]): number[] {
   );
 }
 
+const nameOf = ({ cordon, verdict }: DrawnCordon) => `${cordon}${verdict === "ask" ? "?" : ""}`;
+
 function cordonShape(cordon: DrawnCordon, from: number, y: number, scale: number) {
   const x = (metres: number) => from + cordon.towards * metres * scale;
   const end = x(cordon.length);
@@ -113,6 +118,6 @@ function cordonShape(cordon: DrawnCordon, from: number, y: number, scale: number
       const y2 = points === "level" || points === "unknown" ? y + (points === "level" ? 4 : -4) : y + dy;
       return svg`<line class="spur" x1=${x(at)} x2=${x(at) + dx} y1=${y} y2=${y2} stroke="currentColor" stroke-width="1.6" />`;
     })}
-    <text x=${end + cordon.towards * 4} y=${y + 4} font-size="12" font-weight="600" text-anchor=${cordon.towards < 0 ? "end" : "start"} fill="currentColor">${cordon.cordon}${cordon.verdict === "ask" ? "?" : ""}</text>
+    <text x=${end + cordon.towards * LABEL.gap} y=${y + 4} font-size="12" font-weight="600" text-anchor=${cordon.towards < 0 ? "end" : "start"} fill="currentColor">${nameOf(cordon)}</text>
   </g>`;
 }

@@ -67,6 +67,26 @@ describe("the page on which cordons are decided", () => {
     );
   });
 
+  test.each(["A", "WW", "left 10"])(
+    "draws a cordon named %s, that is asked about, with its whole name",
+    async (name) => {
+      const counts = COUNTS["Cordons"]
+        .slice(0, 4)
+        .map((row) => row.map((cell) => (cell === "A" ? name : cell)));
+      pane = await openPane({ Cordons: counts });
+      await decide();
+      const [names, cut] = await pane.page.locator(".vine-picture svg").evaluate((drawing) => {
+        const { left, right } = drawing.getBoundingClientRect();
+        const texts = [...drawing.querySelectorAll(".cordon text")];
+        const isCut = (box: DOMRect) => box.left < left || box.right > right;
+        const words = (some: readonly Element[]) => some.map(({ textContent }) => textContent);
+        return [words(texts), words(texts.filter((text) => isCut(text.getBoundingClientRect())))];
+      });
+      expect(names).toContain(`${name}?`);
+      expect(cut).toEqual([]);
+    },
+  );
+
   test("walks from vine to vine, finds one, and follows the selected row", async () => {
     pane = await openPane(COUNTS, { height: 1000 });
     await decide();
