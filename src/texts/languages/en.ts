@@ -2819,7 +2819,7 @@ export const en = {
       missingCountsAlone:
         "Look again: {cordon} {at} cannot be judged before this is written down: {missing}.",
       uncounted:
-        "Count this vine again: neither live spurs nor gaps are written down, and by its trunks alone nothing is decided.",
+        "Count this vine: neither live spurs nor gaps are written down, and by its trunks alone nothing is decided.",
       recount: "Count this vine again; nothing is decided on it before these cells are right: {cells}.",
       sidesUnclear:
         "Write down the side of {cordon} again: the cordons of a vine lie left and right, or on two opposite compass sides.",

@@ -2860,7 +2860,7 @@ export const es: Texts = {
       missingCounts: "Volver a mirar: {cordon} y {rival} {at} no se distinguen sin anotar esto: {missing}.",
       missingCountsAlone: "Volver a mirar: {cordon} {at} no se puede juzgar sin anotar esto: {missing}.",
       uncounted:
-        "Volver a contar esta planta: no hay pitones vivos ni huecos anotados, y solo por sus troncos nada se decide.",
+        "Contar esta planta: no hay pitones vivos ni huecos anotados, y solo por sus troncos nada se decide.",
       recount:
         "Volver a contar esta planta; nada se decide en ella hasta que estas celdas estén bien: {cells}.",
       sidesUnclear:

@@ -2887,7 +2887,7 @@ export const fr: Texts = {
         "Y retourner : {cordon} et {rival} {at} ne se départagent pas avant d'avoir noté : {missing}.",
       missingCountsAlone: "Y retourner : {cordon} {at} ne se juge pas avant d'avoir noté : {missing}.",
       uncounted:
-        "Recompter ce cep : ni coursons vivants ni vides ne sont notés, et ses troncs seuls ne décident rien.",
+        "Compter ce cep : ni coursons vivants ni vides ne sont notés, et ses troncs seuls ne décident rien.",
       recount: "Recompter ce cep ; rien n'y est décidé avant que ces cellules soient justes : {cells}.",
       sidesUnclear:
         "Noter de nouveau le côté de {cordon} : les cordons d'un cep vont à gauche et à droite, ou de deux côtés opposés.",

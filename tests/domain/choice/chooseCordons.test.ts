@@ -209,7 +209,7 @@ describe("trunks alone", () => {
     );
     expect(decision.sides).toEqual([]);
     expect(decision.cordons.map((cordon) => reasonSentence(cordon, "en", "US"))[0]).toBe(
-      "Count this vine again: neither live spurs nor gaps are written down, and by its trunks alone nothing is decided.",
+      "Count this vine: neither live spurs nor gaps are written down, and by its trunks alone nothing is decided.",
     );
     expect(decision.notes.map((note) => vineNoteSentence(note, "en"))).toEqual([
       "Count live spurs and gaps on this vine before anything is cut on it.",
