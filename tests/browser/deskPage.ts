@@ -28,7 +28,6 @@ export class Desk {
       colorScheme: look,
       permissions: ["clipboard-read", "clipboard-write"],
     });
-    context.setDefaultTimeout(PATIENCE);
     const page = await context.newPage();
     if (options.catchPrints) await page.addInitScript(catchPrints);
     const desk = new DeskPage(page, context, this.address);
@@ -90,6 +89,7 @@ export class DeskPage {
   ) {
     const { host } = new URL(address);
     this.problems = problemsOf(page);
+    context.setDefaultTimeout(PATIENCE);
     context.on("request", (request) => {
       const url = new URL(request.url());
       if (/^https?:|^wss?:/.test(url.protocol) && url.host !== host) this.foreign.push(request.url());

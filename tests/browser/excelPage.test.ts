@@ -197,7 +197,7 @@ describe("the add-in's page", () => {
     await page.locator("#at-opening").click();
     await page.waitForFunction(() => window.startup === "Load");
     await button(page, "Copy with values only").click();
-    await page.getByText("The copy is open").waitFor({ timeout: 30_000 });
+    await page.getByText("The copy is open").waitFor();
     const copy = Buffer.from((await page.evaluate(() => window.copy)) ?? "", "base64");
     const opened = await FileWorkbook.open("copy.xlsx", new Uint8Array(copy));
     expect((await opened.sheetNames()).length).toBeGreaterThan(3);

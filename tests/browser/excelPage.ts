@@ -5,6 +5,7 @@ import type { ExcelHost } from "../workbook/office/excelHost";
 import type { HostBridge } from "../workbook/office/excelProxies";
 import { problemsOf } from "./problemsOf";
 import { scriptFor } from "./scriptFor";
+import { PATIENCE } from "./shared";
 
 const root = process.cwd();
 const ADDRESS = "https://addin.test/";
@@ -41,7 +42,7 @@ export async function openExcelPage(
 ): Promise<{ page: Page; problems: string[] }> {
   const context = await browser.newContext({ viewport: { width: 350, height: 600 } });
   const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
+  page.setDefaultTimeout(PATIENCE);
   const problems = problemsOf(page);
 
   const bridge: HostBridge = { sendMessageToHost: () => undefined };

@@ -1,5 +1,5 @@
 import { chromium } from "playwright-core";
-import { BROWSER_ADDRESS } from "./shared";
+import { BROWSER_ADDRESS, PATIENCE } from "./shared";
 
 /** How soon the page stands, in milliseconds from the start of its navigation, and what it fetched. */
 export interface Start {
@@ -14,10 +14,11 @@ export async function measureStart(address: string): Promise<Start[]> {
   const browser = await chromium.connect(process.env[BROWSER_ADDRESS]!);
   const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, locale: "en" });
   const page = await context.newPage();
+  page.setDefaultTimeout(PATIENCE);
   const starts: Start[] = [];
   for (const visit of ["first visit", "reload"]) {
     await (visit === "reload" ? page.reload() : page.goto(address));
-    await page.locator("#season-picture").waitFor({ timeout: 60_000 });
+    await page.locator("#season-picture").waitFor();
     await page.waitForFunction(() => performance.getEntriesByName("cordonbook-ready").length > 0);
     await page.waitForTimeout(1000);
     const seen = await page.evaluate(() => ({
